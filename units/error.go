@@ -1,0 +1,102 @@
+package units
+
+import (
+	"errors"
+	"strconv"
+)
+
+// ErrRange is what every [*RangeError] unwraps to: an argument lies outside the
+// documented range of a function.
+var ErrRange = errors.New("out of range")
+
+// RangeError says which argument of which function lies outside its documented
+// range, what that range is, and what to do about it.
+//
+// It unwraps to [ErrRange].
+type RangeError struct {
+	Func  string  // the function called, such as "density.Solution"
+	Arg   string  // the argument, such as "temperature"
+	Value float64 // what was given, in Unit
+	Low   float64 // least value allowed, in Unit
+	High  float64 // greatest value allowed, in Unit
+	Unit  string  // unit of the three numbers; empty for pure numbers
+	Hint  string  // the way out, when the range alone does not tell it
+}
+
+// Error tells the function, the argument, the value, the range and the way out.
+func (e *RangeError) Error() string {
+	num := func(x float64) string { return strconv.FormatFloat(x, 'g', 8, 64) }
+	unit := ""
+	if e.Unit != "" {
+		unit = " " + e.Unit
+	}
+	s := e.Func + ": " + e.Arg + " " + num(e.Value) + unit +
+		" is outside " + num(e.Low) + " to " + num(e.High) + unit
+	if e.Value != e.Value {
+		s = e.Func + ": " + e.Arg + " is not a number; it must lie in " +
+			num(e.Low) + " to " + num(e.High) + unit
+	}
+	if e.Hint != "" {
+		s += ": " + e.Hint
+	}
+	return s
+}
+
+// Unwrap returns [ErrRange].
+func (e *RangeError) Unwrap() error { return ErrRange }
+
+// Under returns err with the name of the function that the caller called. A
+// function that relies on another package's check uses it, so that the error
+// names what the user wrote:
+//
+//	rho, err := density.Solution(b, t)
+//	if err != nil {
+//		return 0, units.Under("sugar.NewLot", err)
+//	}
+//
+// Errors that are not a [*RangeError] are returned as they are.
+func Under(fn string, err error) error {
+	var e *RangeError
+	if !errors.As(err, &e) {
+		return err
+	}
+	renamed := *e
+	renamed.Func = fn
+	return &renamed
+}
+
+// Reasons why a text is not a quantity. Every [*ParseError] unwraps to one of
+// them, or to [ErrRange] when the number is too large for a float64.
+var (
+	ErrSyntax    = errors.New("not a number with a unit")
+	ErrUnit      = errors.New("unknown unit")
+	ErrNoUnit    = errors.New("no unit")
+	ErrAmbiguous = errors.New("ambiguous unit")
+)
+
+// ParseError says which text could not be read as a quantity and why.
+type ParseError struct {
+	Func  string // the function called, such as "units.ParseVolume"
+	Input string // the text as given
+	Hint  string // the way out
+	Err   error  // ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous or ErrRange
+}
+
+// maxQuoted bounds how much of a bad text a message repeats.
+const maxQuoted = 48
+
+// Error tells the function, the text, the reason and the way out.
+func (e *ParseError) Error() string {
+	in := e.Input
+	if len(in) > maxQuoted {
+		in = in[:maxQuoted] + "..."
+	}
+	s := e.Func + ": " + strconv.Quote(in) + ": " + e.Err.Error()
+	if e.Hint != "" {
+		s += ": " + e.Hint
+	}
+	return s
+}
+
+// Unwrap returns the reason.
+func (e *ParseError) Unwrap() error { return e.Err }
