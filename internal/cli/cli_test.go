@@ -62,8 +62,8 @@ func run(args ...string) (status int, out, errs string) {
 func TestMain_good(t *testing.T) {
 	status, out, errs := run("-sap", "3 US gal", "-temp=50 F", "-pails", "2", "-wood", "OAK")
 	want := "half a page\n" +
-		"Sap                           3.0 US gal  (10 C)\n" +
-		"Pails                         2  (oak; true)\n"
+		"Sap                           3.0 US gal (10 C)\n" +
+		"Pails                         2 (oak; true)\n"
 	if status != cli.OK || out != want || errs != "" {
 		t.Errorf("status %d, out:\n%s\nwant:\n%s\nerr: %q", status, out, want, errs)
 	}

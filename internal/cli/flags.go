@@ -130,7 +130,7 @@ func (f *Flags) parse(args []string) error {
 	}
 	err := f.set.Parse(args)
 	switch {
-	case f.Given("h") && f.err == nil:
+	case f.err == nil && (f.Given("h") || errors.Is(err, flag.ErrHelp)):
 		return flag.ErrHelp
 	case f.err != nil:
 		return f.err

@@ -33,7 +33,7 @@ func (p *Page) Line(s string) { fmt.Fprintln(p.w, s) }
 // value is wrapped below itself.
 func (p *Page) Row(label, value string, more ...string) {
 	if len(more) > 0 {
-		value += "  (" + strings.Join(more, "; ") + ")"
+		value += " (" + strings.Join(more, "; ") + ")"
 	}
 	pad := strings.Repeat(" ", p.label)
 	for i, line := range wrap(value, width-p.label) {
