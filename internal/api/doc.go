@@ -8,6 +8,6 @@
 // To compare two states of one package, and be told which changes break
 // callers, from the root of each:
 //
-//	go tool -modfile=internal/tools/go.mod apidiff -w /tmp/old ./density
-//	go tool -modfile=internal/tools/go.mod apidiff /tmp/old ./density
+//	go tool -modfile=internal/tools/go.mod apidiff -w ../before ./density
+//	go tool -modfile=internal/tools/go.mod apidiff ../before ./density
 package api
