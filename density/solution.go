@@ -27,7 +27,7 @@ func Solution(b units.Brix, t units.Temperature) (units.Density, error) {
 	return units.Density(rho(b.Fraction(), c)), nil
 }
 
-// Densities, in kg/m3, that no solution in the range goes beyond: 951 to 1452.
+// Densities, in kg/m3, that no solution in the range goes beyond: 951 to 1456.
 const (
 	leastDensity units.Density = 900
 	mostDensity  units.Density = 1500

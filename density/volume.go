@@ -11,10 +11,13 @@ import (
 // 21 CFR 101.7 (from memory).
 const labelC = 20.0
 
+// maxVolume is more than any tank holds.
+const maxVolume = 1e6 * units.CubicMeter
+
 // Mass returns the mass of a volume v of b Brix at temperature t: its weight in
 // vacuo.
 //
-// Range: volume 0 and up, 0 to 85 Brix, 0 to 110 C; outside it NaN and a
+// Range: volume 0 to 1e6 m3, 0 to 85 Brix, 0 to 110 C; outside it NaN and a
 // [units.RangeError]. Uncertainty: that of [Solution]. Check value: a US gallon
 // of 66.9 Brix at 20 C is 11.0843 lb (computed).
 func Mass(v units.Volume, b units.Brix, t units.Temperature) (units.Mass, error) {
@@ -47,10 +50,10 @@ func densityOf(fn string, v units.Volume, b units.Brix, t units.Temperature) (un
 }
 
 func checkVolume(fn string, v units.Volume) error {
-	if v >= 0 && !math.IsInf(float64(v), 1) {
+	if v >= 0 && v <= maxVolume {
 		return nil
 	}
-	return &units.RangeError{Func: fn, Arg: "volume", Value: float64(v), Low: 0, High: math.MaxFloat64, Unit: "m3"}
+	return &units.RangeError{Func: fn, Arg: "volume", Value: float64(v), Low: 0, High: float64(maxVolume), Unit: "m3"}
 }
 
 // VolumeAt returns the volume at temperature to of what fills v at temperature
