@@ -1,3 +1,5 @@
 module example.org/sapreckoner
 
 go 1.26
+
+require github.com/shopspring/decimal v1.6.0

@@ -104,22 +104,7 @@ func Boil() []check.Claim {
 			}},
 		{Table: "boiling-errors-worked", Column: "value", Func: "boil.SyrupPoint and others", Got: boilingError},
 		{Table: "latent-heat", Column: "value", Func: "boil.LatentHeat", Got: latent},
-		{Table: "boiling-heat-worked", Column: "value", Func: "boil.LatentHeat",
-			Select: when("quantity", "latent heat of a gallon of 60 F water"),
-			Got: func(r check.Row) (float64, error) {
-				h, err := latentAt(units.Atmosphere)
-				if err != nil {
-					return math.NaN(), err
-				}
-				d, err := density.Water(units.Fahrenheit(60))
-				return h.Energy(d.Mass(units.USGallons(r.Float("given")))).BtusIT(), err
-			}},
 	}
-}
-
-// when selects the rows with the given word in a column.
-func when(column, word string) func(check.Row) bool {
-	return func(r check.Row) bool { return r.Text(column) == word }
 }
 
 func station(r check.Row) (float64, error) {
@@ -236,8 +221,17 @@ func latentAt(p units.Pressure) (units.SpecificEnergy, error) {
 
 func latent(r check.Row) (float64, error) {
 	h, err := latentAt(units.Kilopascals(r.Float("p_kPa")))
-	if r.Text("unit") == "kJ/kg" {
-		return h.KilojoulesPerKilogram(), err
+	if err != nil {
+		return math.NaN(), err
 	}
-	return h.BtusITPerPound(), err
+	switch r.Text("unit") {
+	case "kJ/kg":
+		return h.KilojoulesPerKilogram(), nil
+	case "Btu(IT)/lb":
+		return h.BtusITPerPound(), nil
+	case "Btu(IT)": // of a US gallon of 60 F water
+		d, err := density.Water(units.Fahrenheit(60))
+		return h.Energy(d.Mass(units.USGallon)).BtusIT(), err
+	}
+	return math.NaN(), fmt.Errorf("unknown unit %q", r.Text("unit"))
 }
