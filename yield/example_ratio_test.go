@@ -85,3 +85,9 @@ func ExampleRule_Syrup() {
 	fmt.Println(yield.Revised669.Syrup().Text(1))
 	// Output: 66.9 Brix
 }
+
+func ExampleRule_Constants() {
+	over, less := yield.Revised669Less.Constants()
+	fmt.Println(over, less)
+	// Output: 88.2 0.32
+}

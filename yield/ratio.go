@@ -126,6 +126,15 @@ const (
 	maxRuleBrix = 30.0
 )
 
+// Constants returns what the rule is made of: over/X - less. A value that is no
+// rule gives NaN.
+func (r Rule) Constants() (over, less float64) {
+	if r.valid("") != nil {
+		r = noRule
+	}
+	return rules[r].over, rules[r].less
+}
+
 // valid checks that r is one of the rules.
 func (r Rule) valid(fn string) error {
 	return within(fn, "rule", float64(r), float64(Jones1946), float64(Revised669Less), "",

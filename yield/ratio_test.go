@@ -58,6 +58,9 @@ func TestRuleRange(t *testing.T) {
 		if r.String() != "no rule" || !math.IsNaN(float64(r.Syrup())) {
 			t.Errorf("Rule(%d) = %v for %v", r, r, r.Syrup())
 		}
+		if over, less := r.Constants(); !math.IsNaN(over) || !math.IsNaN(less) {
+			t.Errorf("Rule(%d) is made of %v, %v", r, over, less)
+		}
 	}
 }
 

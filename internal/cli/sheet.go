@@ -186,3 +186,9 @@ func (o object) MarshalJSON() ([]byte, error) {
 	b.WriteByte('}')
 	return b.Bytes(), nil
 }
+
+// In words a value in the sheet's first system of units, for notes and remarks.
+func (s *Sheet) In(v Value) string {
+	first, _ := s.views(v)
+	return first.text
+}

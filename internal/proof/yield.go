@@ -16,23 +16,50 @@ import (
 func Yield() []check.Claim {
 	return []check.Claim{
 		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.Error", Got: ruleError},
+		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
+		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
 		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
+		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
 }
 
 // ruleNamed finds a rule of thumb by the way it is written.
-func ruleNamed(text string, syrup units.Brix) (yield.Rule, error) {
+func ruleNamed(text string) (yield.Rule, error) {
 	for r := yield.Jones1946; r <= yield.Revised669Less; r++ {
-		if r.String() == text && r.Syrup() >= syrup && r.Syrup() <= syrup {
+		if r.String() == text {
 			return r, nil
 		}
 	}
-	return 0, fmt.Errorf("no rule %q for %v", text, syrup)
+	return 0, fmt.Errorf("no rule %q", text)
+}
+
+// ruleConstant returns the constant of a rule, or the offset that the last one
+// has.
+func ruleConstant(row check.Row) (float64, error) {
+	if row.Text("rule") == "the same less" {
+		_, less := yield.Revised669Less.Constants()
+		return less, nil
+	}
+	r, err := ruleNamed(row.Text("rule"))
+	over, _ := r.Constants()
+	return over, err
+}
+
+func ruleRatio(row check.Row) (float64, error) {
+	r, err := ruleNamed(row.Text("rule"))
+	if err != nil {
+		return 0, err
+	}
+	return r.Ratio(units.Brix(row.Float("sap_brix")))
 }
 
 func ruleError(row check.Row) (float64, error) {
-	r, err := ruleNamed(row.Text("rule"), units.Brix(row.Float("syrup_brix")))
+	r, err := ruleNamed(row.Text("rule"))
+	if err == nil && r.Syrup() != units.Brix(row.Float("syrup_brix")) {
+		err = fmt.Errorf("%v is held against %v", r, r.Syrup())
+	}
 	if err != nil {
 		return 0, err
 	}
@@ -88,4 +115,30 @@ func poolShare(row check.Row) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+func tankVolume(row check.Row) (float64, error) {
+	across := units.Inches(row.Float("across_in"))
+	length := units.Inches(row.Float("length_in"))
+	var tank yield.Tank
+	var err error
+	switch row.Text("shape") {
+	case "horizontal cylinder":
+		tank, err = yield.LyingCylinder(across, length)
+	case "frustum pail":
+		tank, err = yield.Pail(across, units.Inches(row.Float("bottom_in")), length)
+	default:
+		err = fmt.Errorf("no shape %q", row.Text("shape"))
+	}
+	if err != nil {
+		return 0, err
+	}
+	v, err := tank.Volume(units.Inches(row.Float("depth_in")))
+	return v.USGallons(), err
+}
+
+// tankFactor is the volume of an inch in a cylinder an inch across.
+func tankFactor(check.Row) (float64, error) {
+	tank, err := yield.UprightCylinder(units.Inch, units.Inch)
+	return tank.Capacity().USGallons(), err
 }
