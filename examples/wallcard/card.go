@@ -98,7 +98,7 @@ func newCard(in *flags) (*card, error) {
 		SapGraduation:     s.temperature(in.sapGraduation),
 		ExtrapolatedAbove: s.whole(extrapolatedAbove),
 		LabelTemperature:  s.whole(labelTemperature),
-		SealAt:            s.whole(sealAt),
+		SealAt:            s.temperature(sealAt),
 	}
 	if c.Name == "" {
 		c.Name = "Sugarhouse"
@@ -175,27 +175,23 @@ func (c *card) cup(in *flags, s system, _ place) error {
 	deg := s.degrees()
 	c.Cup = table{ID: "cup", Caption: "Hydrometer in a cup of finished syrup",
 		Head: []string{"Cup " + deg[0], deg[1], "Brix", "Baumé"}}
-	line := curve{}
+	rows := make([]density.CupRow, len(s.cups))
 	for i, at := range s.cups {
-		reads, err := h.Reading(in.target, at)
-		if err != nil {
-			return err
-		}
-		baume, err := density.BaumeFromBrix(reads)
-		if err != nil {
-			return err
-		}
-		cells := s.temperatures(at, true)
-		if i == 0 {
-			c.HotCup = s.whole(at)
-			c.HotReads = []string{strength(reads), degreesBaume(baume)}
-		}
-		if density.Extrapolated(at) {
+		rows[i].At = at
+	}
+	if err := h.FillCupTable(in.target, rows); err != nil {
+		return err
+	}
+	line := curve{}
+	for _, r := range rows {
+		cells := s.temperatures(r.At, true)
+		if r.Extrapolated {
 			cells[0] += "*"
 		}
-		c.Cup.Rows = append(c.Cup.Rows, row{Cells: append(cells, number(float64(reads), 1), number(float64(baume), 1))})
-		line.add(s.first(at.Fahrenheit(), at.Celsius()), float64(reads))
+		c.Cup.Rows = append(c.Cup.Rows, row{Cells: append(cells, number(float64(r.Brix), 1), number(float64(r.Baume), 1))})
+		line.add(s.first(r.At.Fahrenheit(), r.At.Celsius()), float64(r.Brix))
 	}
+	c.HotCup, c.HotReads = s.whole(rows[0].At), []string{strength(rows[0].Brix), degreesBaume(rows[0].Baume)}
 	var err error
 	c.CupPlot, err = chart{
 		id: "cup-plot", title: "Hydrometer reading of finished syrup against the temperature of the cup",
@@ -245,19 +241,16 @@ func (c *card) packing(in *flags, s system, _ place) error {
 	per := s.pair("fl oz to US qt", "mL to L")
 	c.Fill = table{ID: "fill", Caption: "Hot filling: add",
 		Head: []string{"Syrup " + deg[0], deg[1], per[0], per[1]}}
-	cold, err := density.Solution(in.target, labelTemperature)
-	if err != nil {
-		return err
-	}
 	for _, at := range s.fills {
-		hot, err := density.Solution(in.target, at)
+		quart, err := density.Overfill(units.USQuart, in.target, at)
 		if err != nil {
 			return err
 		}
-		over := float64(cold/hot) - 1
-		more := s.pair(
-			number((units.Volume(over)*units.USQuart).USFluidOunces(), 2),
-			number((units.Volume(over)*units.Liter).Milliliters(), 0))
+		liter, err := density.Overfill(units.Liter, in.target, at)
+		if err != nil {
+			return err
+		}
+		more := s.pair(number((quart-units.USQuart).USFluidOunces(), 2), number((liter-units.Liter).Milliliters(), 0))
 		c.Fill.Rows = append(c.Fill.Rows, row{Cells: append(s.temperatures(at, true), more...)})
 	}
 	return nil

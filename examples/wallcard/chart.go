@@ -19,7 +19,7 @@ import (
 
 // Size of a chart on the sheet, and its type.
 const (
-	chartWidth  = 92 * vg.Millimeter
+	chartWidth  = 91 * vg.Millimeter
 	chartHeight = 38 * vg.Millimeter
 	chartType   = 9 // points
 )
@@ -87,7 +87,7 @@ func (c chart) svg() (template.HTML, error) {
 	c.axis(&p.Y, c.y, c.yStep, 0)
 
 	canvas := vgsvg.New(chartWidth, chartHeight)
-	p.Draw(draw.Crop(draw.New(canvas), 0, -chartType, 1, -3)) // room for half a number at the ends of the axes
+	p.Draw(draw.Crop(draw.New(canvas), 1, -chartType, 1, -3)) // room for half a number at the ends of the axes
 	var b bytes.Buffer
 	if _, err := canvas.WriteTo(&b); err != nil {
 		return "", err

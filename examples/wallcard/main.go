@@ -5,7 +5,7 @@
 //
 //	go -C examples/wallcard run . > card.html
 //	go -C examples/wallcard run . -name "Ridge Road" -elevation "1450 ft" > card.html
-//	go -C examples/wallcard run . -water "98.4 C" -metric -paper a4 > card.html
+//	go -C examples/wallcard run . -water-boils "98.4 C" -metric -paper a4 > card.html
 //
 // The page needs no network and no script. Open it in a browser and print it.
 package main
@@ -28,9 +28,9 @@ func program() cli.Program {
 		Name: "wallcard",
 		Does: "Prints the numbers of your sugarhouse as one HTML page for one sheet of paper. Send it to a file, open that in a browser and print it; it needs no network and no script. Without flags it prints the card of an invented sugarhouse.",
 		Calls: []string{
-			`wallcard -name "Ridge Road" -elevation "1450 ft" > card.html`,
-			`wallcard -water "208.9 F" -target "66.9 Brix" -hydrometer "60 F" > card.html`,
-			`wallcard -altimeter "1016 hPa" -elevation "420 m" -metric -paper a4 > card.html`,
+			`go -C examples/wallcard run . -name "Ridge Road" -elevation "1450 ft" > card.html`,
+			`go -C examples/wallcard run . -water-boils "208.9 F" -target "66.9 Brix" -hydrometer "60 F" > card.html`,
+			`go -C examples/wallcard run . -altimeter "1016 hPa" -elevation "420 m" -metric -paper a4 > card.html`,
 		},
 		Caution: "Boiling sap and syrup scald, and syrup sticks. Hang the card where nobody leans over the pan to read it. Fire, smoke and the sale of syrup are ruled by the local code, which comes first.",
 		Setup:   setup,
@@ -56,7 +56,7 @@ func setup(f *cli.Flags) func(*cli.Env) error {
 	f.Quantity(&in.elevation, "elevation", "1200 ft", "elevation of the pan; the card then stands for average weather")
 	f.Quantity(&in.pressure, "pressure", "", "station pressure: a barometer in the sugarhouse, not brought to sea level")
 	f.Quantity(&in.altimeter, "altimeter", "", "altimeter setting of a nearby weather station, together with -elevation")
-	f.Quantity(&in.water, "water", "", "boiling point of water, measured today with the thermometer of the pan: the surest")
+	f.Quantity(&in.water, "water-boils", "", "boiling point of water, measured today with the thermometer of the pan: the surest")
 	f.Group("Syrup and instruments")
 	f.Quantity(&in.target, "target", "66.9 Brix", "strength of the syrup, 60 to 75 Brix")
 	f.Quantity(&in.syrupGraduation, "hydrometer", "60 F", "temperature printed on the syrup hydrometer, at which its scale is true")
@@ -67,13 +67,13 @@ func setup(f *cli.Flags) func(*cli.Env) error {
 	f.Choice(&in.paper, "paper", "letter", []string{"letter", "a4"}, "size of the sheet: letter or a4")
 	return func(e *cli.Env) error {
 		for _, pair := range [][]string{
-			{"pressure", "altimeter", "water"}, {"elevation", "pressure"}, {"elevation", "water"},
+			{"pressure", "altimeter", "water-boils"}, {"elevation", "pressure"}, {"elevation", "water-boils"},
 		} {
 			if err := f.Alone(pair...); err != nil {
 				return err
 			}
 		}
-		in.byWater, in.byAltimeter, in.byMeter = f.Given("water"), f.Given("altimeter"), f.Given("pressure")
+		in.byWater, in.byAltimeter, in.byMeter = f.Given("water-boils"), f.Given("altimeter"), f.Given("pressure")
 		if in.byAltimeter && !f.Given("elevation") {
 			return cli.For("altimeter", fmt.Errorf("give -elevation too: an altimeter setting counts from the sea, and the pan does not stand there"))
 		}

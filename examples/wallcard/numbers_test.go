@@ -77,7 +77,7 @@ func TestTables(t *testing.T) {
 	}{
 		{nil, 66.9, units.Fahrenheit(60), units.Fahrenheit(38), false, must(boil.PressureAt(1200 * units.Foot)).InchesMercury(), 0.2},
 		{[]string{"-metric"}, 66.9, units.Fahrenheit(60), units.Fahrenheit(38), true, must(boil.PressureAt(1200 * units.Foot)).Hectopascals(), 5},
-		{[]string{"-water", "207.4 F", "-target", "66 Brix", "-hydrometer", "20 C", "-sap-hydrometer", "20 C"}, 66,
+		{[]string{"-water-boils", "207.4 F", "-target", "66 Brix", "-hydrometer", "20 C", "-sap-hydrometer", "20 C"}, 66,
 			units.Celsius(20), units.Celsius(20), false, must(boil.PressureFromWater(units.Fahrenheit(207.4))).InchesMercury(), 0.2},
 		{[]string{"-altimeter", "1030 hPa", "-elevation", "300 m", "-metric", "-target", "68.9 Brix"}, 68.9, units.Fahrenheit(60), units.Fahrenheit(38),
 			true, must(boil.StationPressure(1030*units.Hectopascal, 300*units.Meter)).Hectopascals(), 5},
@@ -190,7 +190,7 @@ func TestNumbersInWords(t *testing.T) {
 		{0.1, 1, "uncertainty: TestUncertainty"}, {194, 0, "extrapolated above, F"}, {90, 0, "extrapolated above, C"}, {0.2, 1, "uncertainty: TestUncertainty"},
 		{38, 1, "sap graduation, F"}, {units.Fahrenheit(38).Celsius(), 1, "sap graduation, C"},
 		{68, 0, "label, F"}, {20, 0, "label, C"},
-		{180, 0, "packing, F: TestCautions"}, {units.Fahrenheit(180).Celsius(), 0, "packing, C"},
+		{180, 1, "packing, F: TestCautions"}, {units.Fahrenheit(180).Celsius(), 1, "packing, C"},
 		{97, 0, "name of IF97"}, {1997, 0, "year of Starzak and Peacock"}, {1976, 0, "year of the standard atmosphere"},
 		{145, 0, "modulus of Baume"}, {86, 0, "name of the rule"}, {1946, 0, "year of the rule"},
 	}
@@ -356,7 +356,7 @@ func TestCautions(t *testing.T) {
 		if !strings.Contains(r.Text("fact"), word) {
 			t.Errorf("the source of %q does not say %q", r.Text("topic"), word)
 		}
-		if on := strings.Replace(word, "180 F", "180\u00a0°F (82\u00a0°C)", 1); !strings.Contains(said, on) {
+		if on := strings.Replace(word, "180 F", "180.0\u00a0°F (82.2\u00a0°C)", 1); !strings.Contains(said, on) {
 			t.Errorf("the card does not say %q", on)
 		}
 	}

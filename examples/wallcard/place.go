@@ -1,6 +1,8 @@
 package main
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
@@ -26,7 +28,7 @@ func newPlace(in *flags, s system) (place, error) {
 	var err error
 	switch {
 	case in.byWater:
-		p = place{today: true, flag: "water", known: "Water measured to boil at " + s.temperature(in.water)}
+		p = place{today: true, flag: "water-boils", known: "Water measured to boil at " + s.temperature(in.water)}
 		p.station, err = boil.PressureFromWater(in.water)
 	case in.byMeter:
 		p = place{today: true, flag: "pressure", known: "Barometer in the sugarhouse"}
@@ -39,6 +41,10 @@ func newPlace(in *flags, s system) (place, error) {
 		p.station, err = boil.PressureAt(in.elevation)
 	}
 	if err != nil {
+		var re *units.RangeError
+		if errors.As(err, &re) && re.Arg == "elevation" {
+			p.flag = "elevation"
+		}
 		return p, cli.For(p.flag, err)
 	}
 	if kPa := p.station.Kilopascals(); !(kPa >= minStation && kPa <= maxStation) {
