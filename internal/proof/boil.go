@@ -104,16 +104,6 @@ func Boil() []check.Claim {
 			}},
 		{Table: "boiling-errors-worked", Column: "value", Func: "boil.SyrupPoint and others", Got: boilingError},
 		{Table: "latent-heat", Column: "value", Func: "boil.LatentHeat", Got: latent},
-		{Table: "boiling-heat-worked", Column: "value", Func: "boil.LatentHeat",
-			Select: when("quantity", "latent heat of a gallon of 60 F water"),
-			Got: func(r check.Row) (float64, error) {
-				h, err := latentAt(units.Atmosphere)
-				if err != nil {
-					return math.NaN(), err
-				}
-				d, err := density.Water(units.Fahrenheit(60))
-				return h.Energy(d.Mass(units.USGallons(r.Float("given")))).BtusIT(), err
-			}},
 	}
 }
 
@@ -226,18 +216,24 @@ func boilingError(r check.Row) (float64, error) {
 	return math.NaN(), fmt.Errorf("unknown quantity %q", r.Text("quantity"))
 }
 
-func latentAt(p units.Pressure) (units.SpecificEnergy, error) {
-	t, err := boil.Water(p)
-	if err != nil {
-		return units.SpecificEnergy(math.NaN()), err
-	}
-	return boil.LatentHeat(t)
-}
-
 func latent(r check.Row) (float64, error) {
-	h, err := latentAt(units.Kilopascals(r.Float("p_kPa")))
-	if r.Text("unit") == "kJ/kg" {
-		return h.KilojoulesPerKilogram(), err
+	t, err := boil.Water(units.Kilopascals(r.Float("p_kPa")))
+	if err != nil {
+		return math.NaN(), err
 	}
-	return h.BtusITPerPound(), err
+	h, err := boil.LatentHeat(t)
+	if err != nil {
+		return math.NaN(), err
+	}
+	switch unit := r.Text("unit"); unit {
+	case "kJ/kg":
+		return h.KilojoulesPerKilogram(), nil
+	case "Btu(IT)/lb":
+		return h.BtusITPerPound(), nil
+	case "Btu(IT)": // of a US gallon of water at 60 F
+		d, err := density.Water(units.Fahrenheit(60))
+		return h.Energy(d.Mass(units.USGallon)).BtusIT(), err
+	default:
+		return math.NaN(), fmt.Errorf("unknown unit %q", unit)
+	}
 }
