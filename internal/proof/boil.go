@@ -107,11 +107,6 @@ func Boil() []check.Claim {
 	}
 }
 
-// when selects the rows with the given word in a column.
-func when(column, word string) func(check.Row) bool {
-	return func(r check.Row) bool { return r.Text(column) == word }
-}
-
 func station(r check.Row) (float64, error) {
 	p, err := boil.StationPressure(units.InchesMercury(r.Float("altimeter_inHg")), units.Feet(r.Float("elevation_ft")))
 	return p.Pascals(), err

@@ -62,10 +62,6 @@ func SugarWater() []check.Claim {
 	}
 }
 
-func brix(r check.Row) units.Brix { return units.Brix(r.Float("brix")) }
-
-func celsius(r check.Row) units.Temperature { return units.Celsius(r.Float("t_C")) }
-
 func depression(r check.Row) (float64, error) {
 	t, err := sugar.FreezingPoint(brix(r))
 	return -t.Celsius(), err
