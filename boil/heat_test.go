@@ -70,6 +70,16 @@ func TestHeatAddsUp(t *testing.T) {
 	}
 }
 
+// A US gallon of 66.0 Brix from 2.0 Brix at 40 F: the plain balance gives
+// 404,680 Btu, and Ohio State University Extension prints 400,000.
+func TestHeatOfAGallon(t *testing.T) {
+	h := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
+	e, err := h.Per(units.USGallon, units.Celsius(20))
+	if err != nil || !near(e.BtusIT(), 404680, 0.001*404680) || math.Round(e.BtusIT()/1e5) != 4 {
+		t.Errorf("%.0f Btu, %v", e.BtusIT(), err)
+	}
+}
+
 // Water boiled at the water's own boiling point is the plain balance; the climb
 // of the syrup's changes it by less than a tenth of a percent.
 func TestHeatAgainstPlainBalance(t *testing.T) {
