@@ -126,9 +126,8 @@ func GuidelineByID(id string) (Guideline, error) {
 // DefaultGuideline returns NAMSPM-conservative: no tap under 12 in, never more
 // than two.
 //
-// It is the default because it covers every diameter, asks for the thickest
-// trunk of all guidelines here before the first tap and before the second, and
-// never gives the third and fourth tap of older rules, which were written when
-// fewer holes stayed in use for fewer years. It is advice and not law: where a
-// law counts less, the law counts.
+// It is the default because it covers every diameter, asks for a thicker trunk
+// than any other guideline here before the first tap and before the second, and
+// never gives the third and fourth tap of older rules. It is advice and not law:
+// where a law counts less, the law counts.
 func DefaultGuideline() Guideline { return published[0] }
