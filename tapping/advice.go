@@ -52,18 +52,21 @@ func (t Trunk) Taps(g Guideline) (int, error) {
 	return 0, &NotCoveredError{g.ID(), t.dbh, g.silence()}
 }
 
-func (t Trunk) taps(g Guideline) (int, bool) {
-	if !t.species.IsMaple() {
+func (t Trunk) taps(g Guideline) (int, bool) { return t.bear(g.taps(t.dbh)) }
+
+// bear turns what a guideline says of a healthy maple into what it says of this
+// trunk.
+func (t Trunk) bear(n int, ok bool) (int, bool) {
+	if !ok || !t.species.IsMaple() {
 		return 0, false
 	}
-	n, ok := g.taps(t.dbh)
 	switch t.vigor {
 	case Slow:
 		n = min(n, 1)
 	case Unhealthy:
 		n = 0
 	}
-	return n, ok
+	return n, true
 }
 
 // Advise returns the number of taps by the guideline, the answers of the other

@@ -41,7 +41,7 @@ type Step struct {
 	Taps     int
 }
 
-func (s Step) holds(x float64) bool {
+func (s *Step) holds(x float64) bool {
 	above := x > s.From || !s.After && x >= s.From
 	below := x < s.To || !s.Before && x <= s.To
 	return above && below
@@ -155,12 +155,22 @@ func (g Guideline) taps(dbh units.Length) (n int, ok bool) {
 	if g.info == nil {
 		return 0, false
 	}
-	x := math.Round(float64(dbh/g.info.Unit)*roundTo) / roundTo
-	if g.info.Whole {
+	return g.info.tapsAt(printed(dbh, g.info.Unit))
+}
+
+// printed returns a length in the unit of a printed rule, rounded so that
+// conversion leaves it on its boundary.
+func printed(l, unit units.Length) float64 {
+	return math.RoundToEven(float64(l/unit)*roundTo) / roundTo
+}
+
+// tapsAt is taps of a diameter already printed.
+func (info *GuidelineInfo) tapsAt(x float64) (n int, ok bool) {
+	if info.Whole {
 		x = math.Floor(x)
 	}
-	for _, s := range g.info.Steps {
-		if s.holds(x) {
+	for i := range info.Steps {
+		if s := &info.Steps[i]; s.holds(x) {
 			return s.Taps, true
 		}
 	}

@@ -61,7 +61,7 @@ func (l HoleLimit) Compare(h Hole) (bit, depth Legality) {
 }
 
 func compareLimit(size, limit units.Length) Legality {
-	switch s, l := printedMillimeters(size), printedMillimeters(limit); {
+	switch s, l := printed(size, units.Millimeter), printed(limit, units.Millimeter); {
 	case !(l > 0):
 		return NotCompared
 	case s <= l:
@@ -69,10 +69,6 @@ func compareLimit(size, limit units.Length) Legality {
 	default:
 		return OverLimit
 	}
-}
-
-func printedMillimeters(l units.Length) float64 {
-	return math.Round(l.Millimeters()*roundTo) / roundTo
 }
 
 // isNominal reports whether the bit is one of the spout sizes to 1e-6 mm.

@@ -135,9 +135,9 @@ func TestNoRoomIsTrue(t *testing.T) {
 			t.Fatal(err)
 		}
 		full++
-		for i := range 400 {
-			for k := range 60 {
-				at := tapping.Position{At: units.Angle(float64(i)/400) * units.Turn, Height: low + units.Length(k)/59*(high-low)}
+		for i := range 200 {
+			for k := range 40 {
+				at := tapping.Position{At: units.Angle(float64(i)/200) * units.Turn, Height: low + units.Length(k)/39*(high-low)}
 				if p.Check(record, 2025, at) == nil {
 					t.Fatalf("no room was found, but %+v is free", at)
 				}

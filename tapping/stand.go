@@ -151,17 +151,15 @@ type GuidelineTotal struct {
 	NotCovered int // trunks of which it says nothing
 }
 
-func (t *GuidelineTotal) count(trunk Trunk) int {
-	n, ok := trunk.taps(t.Guideline)
+func (t *GuidelineTotal) count(n int, ok bool) {
 	if !ok {
 		t.NotCovered++
-		return 0
+		return
 	}
 	t.Taps += n
 	if n > 0 {
 		t.Tapped++
 	}
-	return n
 }
 
 // StandClass is one class of the histogram: trunks from From up to, but not
@@ -208,19 +206,27 @@ func CountStand(trees []Tree, g Guideline, class units.Length) (StandCount, erro
 func (c *StandCount) add(trunk Trunk, class units.Length) {
 	c.Trunks++
 	c.BasalArea += trunk.BasalArea()
-	silent := c.NotCovered
-	n := c.count(trunk)
-	if c.NotCovered == silent {
+	n, ok := trunk.taps(c.Guideline)
+	c.count(n, ok)
+	if ok {
 		for len(c.ByTaps) <= n {
 			c.ByTaps = append(c.ByTaps, 0)
 		}
 		c.ByTaps[n]++
 	}
+	// Guidelines of the same unit follow each other: the diameter is printed once
+	// for all of them.
+	var unit units.Length
+	var x float64
 	for i := range c.Others {
-		c.Others[i].count(trunk)
+		o := &c.Others[i]
+		if u := o.Guideline.info.Unit; u != unit {
+			unit, x = u, printed(trunk.dbh, u)
+		}
+		o.count(trunk.bear(o.Guideline.info.tapsAt(x)))
 	}
 	// Rounded as guidelines are, so that 12 in opens the class from 12 in.
-	i := int(math.Round(float64(trunk.dbh/class)*roundTo) / roundTo)
+	i := int(printed(trunk.dbh, class))
 	for k := len(c.Classes); k <= i; k++ {
 		c.Classes = append(c.Classes, StandClass{From: units.Length(k) * class, To: units.Length(k+1) * class})
 	}
