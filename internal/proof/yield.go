@@ -20,6 +20,7 @@ func Yield() []check.Claim {
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
 		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "hot-cold-volume-worked", Column: "shrink", Func: "yield.CoolVolume", Got: shrink},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
 		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
@@ -115,6 +116,12 @@ func poolShare(row check.Row) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+// shrink is what a liter of hot syrup loses on the way to 68 F, in percent.
+func shrink(row check.Row) (float64, error) {
+	cool, err := yield.CoolVolume(units.Liter, units.Brix(row.Float("brix")), units.Fahrenheit(row.Float("hot_F")))
+	return 100 * (1 - cool.Liters()), err
 }
 
 func tankVolume(row check.Row) (float64, error) {
