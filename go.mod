@@ -2,7 +2,4 @@ module example.org/sapreckoner
 
 go 1.26
 
-require (
-	github.com/google/go-cmp v0.7.0 // indirect
-	github.com/shopspring/decimal v1.6.0 // indirect
-)
+require github.com/shopspring/decimal v1.6.0
