@@ -155,7 +155,7 @@ func (s *Sheet) jsonTable(t *table) []object {
 }
 
 func join(key, suffix string) string {
-	if suffix == "" {
+	if suffix == "" || key == suffix {
 		return key
 	}
 	return key + "_" + suffix
@@ -185,4 +185,10 @@ func (o object) MarshalJSON() ([]byte, error) {
 	}
 	b.WriteByte('}')
 	return b.Bytes(), nil
+}
+
+// In words a value in the sheet's first system of units, for notes and remarks.
+func (s *Sheet) In(v Value) string {
+	first, _ := s.views(v)
+	return first.text
 }

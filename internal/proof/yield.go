@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -20,6 +21,9 @@ func Yield() []check.Claim {
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
 		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "hot-cold-volume-worked", Column: "shrink", Func: "yield.CoolVolume", Got: shrink},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: quantity("sugar"), Got: sugarHeld},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: quantity("as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
 		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
@@ -115,6 +119,41 @@ func poolShare(row check.Row) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+// shrink is what a liter of hot syrup loses on the way to 68 F, in percent.
+func shrink(row check.Row) (float64, error) {
+	cool, err := yield.CoolVolume(units.Liter, units.Brix(row.Float("brix")), units.Fahrenheit(row.Float("hot_F")))
+	return 100 * (1 - cool.Liters()), err
+}
+
+// quantity selects the rows of one quantity.
+func quantity(name string) func(check.Row) bool {
+	return func(row check.Row) bool { return row.Text("quantity") == name }
+}
+
+// pans is a season that starts with what is in the pans and has nothing else.
+func pans(row check.Row) (yield.Season, error) {
+	lot, err := sugar.NewLot(units.USGallons(row.Float("gallons")), units.Brix(row.Float("held_brix")), units.Celsius(20))
+	return yield.Season{HeldBefore: []sugar.Lot{lot}, HeldMeasured: yield.Measured{Volume: 1, Brix: 0.1}}, err
+}
+
+func sugarHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	a, err := s.Account()
+	return a.SugarIn.Pounds(), err
+}
+
+func syrupHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	v, err := s.Expect(0, units.Brix(row.Float("syrup_brix")))
+	return v.USGallons(), err
 }
 
 func tankVolume(row check.Row) (float64, error) {
