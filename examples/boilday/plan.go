@@ -36,7 +36,8 @@ type plan struct {
 	start  time.Time
 	firing // the clock of the pan
 
-	heat units.Energy
+	heat units.Energy // into the liquid
+	burn burn
 	demo bool // nothing was given: the invented day
 }
 
@@ -89,7 +90,10 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	return p, p.clock(s)
+	if err := p.clock(s); err != nil {
+		return nil, err
+	}
+	return p, p.fire(s)
 }
 
 // points finds the boiling points of the day and the reading in the cup.

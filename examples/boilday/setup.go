@@ -42,7 +42,7 @@ type setup struct {
 	stem   units.Temperature
 	cup    units.Temperature
 
-	wood       string
+	fuel, wood string
 	moisture   units.Share
 	efficiency units.Share
 
