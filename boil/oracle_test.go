@@ -171,8 +171,8 @@ func TestOracleRise(t *testing.T) {
 	needs(t, "python3-iapws and python3-scipy", systemPython, "-c", "import iapws, scipy.optimize")
 	var inputs []string
 	var got []float64
-	for kPa := 20.0; kPa <= 120; kPa += 12.5 {
-		for b := 0.0; b <= 92; b += 4 {
+	for kPa := 20.0; kPa <= 120; kPa += 25 {
+		for b := 0.0; b <= 92; b += 11.5 {
 			for _, share := range []float64{0, 5, 20} {
 				d, err := boil.Solute{Inverted: units.Percents(share)}.Rise(units.Brix(b), units.Kilopascals(kPa))
 				if err != nil {

@@ -68,9 +68,10 @@ func WaterActivity(b units.Brix, t units.Temperature) (float64, error) {
 }
 
 // WaterActivity is the function [WaterActivity] for a sugar of which a part is
-// inverted: each of its molecules counts as one of sucrose. The weight of the
-// sugar is taken as it is found, after inversion, so that b stays percent by
-// mass.
+// inverted: each of its molecules counts as one of sucrose. Inversion takes up
+// water, 342.3 g of sucrose make 360.3 g of glucose and fructose; the weight of
+// the sugar is taken as it is found, after that, so that b stays percent by mass
+// and a gram with the share f holds (1-f)/342.3 + f/180.16 moles.
 //
 // Range: a share of 0 to 100 percent; the rest as there. Counting molecules is
 // an estimate: no measured table stands behind it. Check value: 0.856 at 66.9
