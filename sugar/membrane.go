@@ -96,8 +96,8 @@ func (m Membrane) Passes(feed Lot, share units.Share, n int) (Separation, error)
 	}
 	kept := math.Pow(1-share.Fraction(), float64(n))
 	b := feed.Brix() * units.Brix(math.Pow(kept, m.Passage.Fraction()-1))
-	if b > strongest {
-		return Separation{}, &InfeasibleError{Func: fn, Why: fmt.Sprintf("the concentrate would have %.3g Brix", float64(b)), Hint: "take fewer passes, or less in each"}
+	if !(b <= strongest) { // NaN where nothing is left of plain water
+		return Separation{}, &InfeasibleError{Func: fn, Why: "hardly anything is left, or more than 85 Brix", Hint: "take fewer passes, or less in each"}
 	}
 	if err := m.checkPump(fn, b, feed.at); err != nil {
 		return Separation{}, err

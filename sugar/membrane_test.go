@@ -195,6 +195,7 @@ func TestMembraneLimits(t *testing.T) {
 	keep(tight.Passes(sugar.Lot{}, 50, 1))
 	keep(tight.Passes(feed, 50, 6))
 	keep(tight.Passes(feed, 95, 1000))
+	keep(tight.Passes(must[sugar.Lot](t)(sugar.NewLotByMass(10, 0, at)), 95, 1000))
 	for i, err := range errs {
 		if !errors.Is(err, sugar.ErrInfeasible) {
 			t.Errorf("case %d: %v", i, err)
