@@ -9,7 +9,7 @@ import (
 
 // Limits of a season.
 const (
-	maxTaps = 10_000_000
+	maxTaps = 100_000_000
 	maxDays = 366
 )
 
@@ -139,7 +139,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 // hydrometer are wrong the same way all season; lists are taken as independent
 // and combine as the root of the sum of squares.
 //
-// Range: some sugar in; limits of measurement as in [Measured]; taps to 1e7, days
+// Range: some sugar in; limits of measurement as in [Measured]; taps to 1e8, days
 // to 366. Outside the range the answer is the zero Account and a
 // [units.RangeError].
 //
