@@ -76,9 +76,9 @@ func ProducingWeeks(w Weather, year int, h Hemisphere) []Week {
 		warmth DegreeDays
 		days   int
 	)
-	i := w.from(first)
-	for start := first; start+6 <= last && i < len(w.days); start += 7 {
-		for ; i < len(w.days) && dayNumber(w.days[i].Date) <= start+6; i++ {
+	i, end := w.from(first), w.from(last+1)
+	for start := first; start+6 <= last && i < end; start += 7 {
+		for ; i < end && dayNumber(w.days[i].Date) <= start+6; i++ {
 			if houleEvent.Met(w.days[i]) {
 				events++
 			}

@@ -111,7 +111,7 @@ func TestPlanFollowsThePattern(t *testing.T) {
 func TestNoRoomIsTrue(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 12))
 	full := 0
-	for range 300 {
+	for range 150 {
 		reach := byHand(t, 24, 28+12*r.Float64())
 		if r.IntN(2) == 0 {
 			reach = must[tapping.Reach](t)(tapping.ReachByDropline(tapping.Position{At: units.Angle(r.Float64()) * units.Turn, Height: 30 * units.Inch}, units.Inches(4+10*r.Float64())))
@@ -135,17 +135,17 @@ func TestNoRoomIsTrue(t *testing.T) {
 			t.Fatal(err)
 		}
 		full++
-		for i := range 200 {
-			for k := range 40 {
-				at := tapping.Position{At: units.Angle(float64(i)/200) * units.Turn, Height: low + units.Length(k)/39*(high-low)}
+		for i := range 150 {
+			for k := range 25 {
+				at := tapping.Position{At: units.Angle(float64(i)/150) * units.Turn, Height: low + units.Length(k)/24*(high-low)}
 				if p.Check(record, 2025, at) == nil {
 					t.Fatalf("no room was found, but %+v is free", at)
 				}
 			}
 		}
 	}
-	if full < 20 {
-		t.Errorf("only %d of 300 trunks were full: the test shows little", full)
+	if full < 10 {
+		t.Errorf("only %d of 150 trunks were full: the test shows little", full)
 	}
 }
 
@@ -319,5 +319,67 @@ func TestMapShowsTheHoles(t *testing.T) {
 	}
 	if !near(stains[0].Covered.Inches(), 2.5) {
 		t.Errorf("25 years of 0.1 in cover %v", stains[0].Covered)
+	}
+}
+
+// The planner keeps its word on any record, and never fails but as documented.
+func FuzzPlanner(f *testing.F) {
+	f.Add(uint64(1), 12.0, 0.05, 30.0, 5, 1)
+	f.Add(uint64(2), 6.0, 0.0, 4.0, 60, 3)
+	f.Add(uint64(3), 40.0, 0.9, 200.0, 0, 10)
+	f.Fuzz(func(t *testing.T, seed uint64, diameter, growth, height float64, holes, taps int) {
+		reach, err := tapping.ReachByHand(20*units.Inch, units.Inches(20+height))
+		if err != nil {
+			return
+		}
+		p, err := tapping.NewPlanner(units.Inches(diameter), 2025, units.Inches(growth), reach, hole(t, 0.3125, 1.5), tapping.DefaultDistances())
+		if err != nil {
+			if !errors.Is(err, units.ErrRange) {
+				t.Fatal(err)
+			}
+			return
+		}
+		r := rand.New(rand.NewPCG(seed, 1))
+		low, high := reach.Heights()
+		var record []tapping.OldHole
+		for range min(max(holes, 0), 100) {
+			record = append(record, tapping.OldHole{Year: 2030 - r.IntN(60), Hole: hole(t, 0.3125, 1.5), Position: tapping.Position{
+				At: units.Angle(2*r.Float64()-1) * units.Turn, Height: low + units.Length(r.Float64())*(high-low),
+			}})
+		}
+		at, err := p.Next(record, 2025, taps)
+		if err != nil && !errors.Is(err, tapping.ErrNoRoom) && !errors.Is(err, units.ErrRange) {
+			t.Fatal(err)
+		}
+		if err == nil && len(at) != taps {
+			t.Fatalf("%d holes for %d taps", len(at), taps)
+		}
+		for _, a := range at {
+			if err := p.Check(record, 2025, a); err != nil {
+				t.Fatalf("%+v: %v", a, err)
+			}
+			record = append(record, tapping.OldHole{Year: 2025, Position: a, Hole: hole(t, 0.3125, 1.5)})
+		}
+		if m, err := p.Map(record, 2025, at); err != nil || len(m) > 1<<20 {
+			t.Fatalf("map of %d bytes, %v", len(m), err)
+		}
+	})
+}
+
+func BenchmarkPlan100Years(b *testing.B) {
+	for _, c := range []struct {
+		name             string
+		diameter, growth float64
+		taps             int
+	}{{"OneTap", 14, 0.06, 1}, {"TwoTaps", 20, 0.08, 2}, {"Crowded", 12, 0.02, 1}} {
+		b.Run(c.name, func(b *testing.B) {
+			p := planner(b, c.diameter, c.growth, byHand(b, 24, 60))
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := p.Plan(nil, 2025, 100, c.taps); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
 	}
 }
