@@ -71,7 +71,7 @@ func (h Hydrometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, 
 		return nan[units.Brix](), err
 	}
 	mark := reading - h.ReadsHigh
-	if !(mark >= minReading && mark <= maxBrix) {
+	if !onStem(mark) {
 		return nan[units.Brix](), readingError(fn, "reading", mark)
 	}
 	m, _ := h.Scale.toICUMSA(mark)
@@ -89,7 +89,8 @@ func (h Hydrometer) Reading(b units.Brix, at units.Temperature) (units.Brix, err
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	return h.Scale.fromICUMSA(m) + h.ReadsHigh, nil
+	r, err := answer(fn, h.Scale.fromICUMSA(m))
+	return r + h.ReadsHigh, err
 }
 
 // BrixFromBaume returns the sugar content of a solution at temperature at in
@@ -105,8 +106,8 @@ func (h Hydrometer) BrixFromBaume(be Baume145, at units.Temperature) (units.Brix
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	low, high := baume(gravity(minReading)), baume(gravity(maxBrix))
-	if !(be >= low-rounding && be <= high+rounding) {
+	low, high := baume(gravity(minReading+h.ReadsHigh)), baume(gravity(maxBrix+h.ReadsHigh))
+	if !(be >= low-stemRounding && be <= high+stemRounding) {
 		return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "reading", Value: float64(be), Low: float64(low), High: float64(high), Unit: "Be",
 			Hint: "syrup is near 36; a number near 66 is Brix"}
 	}
@@ -116,11 +117,13 @@ func (h Hydrometer) BrixFromBaume(be Baume145, at units.Temperature) (units.Brix
 // Baume returns what the hydrometer shows on its Baume scale in a solution of b
 // Brix at temperature at: the inverse of [Hydrometer.BrixFromBaume].
 func (h Hydrometer) Baume(b units.Brix, at units.Temperature) (Baume145, error) {
-	m, err := h.mark("density.Hydrometer.Baume", b, at)
+	const fn = "density.Hydrometer.Baume"
+	m, err := h.mark(fn, b, at)
 	if err != nil {
 		return nan[Baume145](), err
 	}
-	return baume(gravity(m + h.ReadsHigh)), nil
+	m, err = answer(fn, m)
+	return baume(gravity(m + h.ReadsHigh)), err
 }
 
 // CheckedIn returns the hydrometer with ReadsHigh set to what it read too much
@@ -190,22 +193,30 @@ func (h Hydrometer) truth(fn string, m float64, at units.Temperature, gamma floa
 }
 
 // mark is the ICUMSA mark to which a solution of b Brix at temperature at
-// floats the stem.
+// floats the stem, on its scale or off it.
 func (h Hydrometer) mark(fn string, b units.Brix, at units.Temperature) (units.Brix, error) {
 	gamma, err := h.check(fn, at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	if !(b >= minReading && b <= maxBrix) {
+	if !onStem(b) {
 		return nan[units.Brix](), readingError(fn, "sugar content", b)
 	}
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
-	return answer(fn, toBrix(fraction(rho(b.Fraction(), c)*(1+gamma*(c-c0)), c0)))
+	return toBrix(fraction(rho(b.Fraction(), c)*(1+gamma*(c-c0)), c0)), nil
 }
 
-// answer guards a solved strength.
+// stemRounding is [rounding] in Brix, for readings that were worked out at the
+// ends of a stem.
+const stemRounding = 100 * rounding
+
+func onStem(b units.Brix) bool {
+	return b >= minReading-stemRounding && b <= maxBrix+stemRounding
+}
+
+// answer guards a solved strength or reading.
 func answer(fn string, b units.Brix) (units.Brix, error) {
-	if b >= minReading-100*rounding && b <= maxBrix+100*rounding {
+	if onStem(b) {
 		return b, nil
 	}
 	return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "answer", Value: float64(b), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",

@@ -96,7 +96,11 @@ func (h Hydrometer) FillCupTable(target units.Brix, rows []CupRow) error {
 		if err != nil {
 			return err
 		}
-		row.Brix = h.Scale.fromICUMSA(m) + h.ReadsHigh
+		reading, err := answer(fn, h.Scale.fromICUMSA(m))
+		if err != nil {
+			return err
+		}
+		row.Brix = reading + h.ReadsHigh
 		row.Baume = baume(gravity(m + h.ReadsHigh))
 		row.Extrapolated = Extrapolated(row.At)
 	}

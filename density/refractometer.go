@@ -48,7 +48,7 @@ func (r Refractometer) Brix(reading units.Brix, at units.Temperature) (units.Bri
 		return nan[units.Brix](), err
 	}
 	mark := reading - r.ReadsHigh
-	if !(mark >= minReading && mark <= maxBrix) {
+	if !onStem(mark) {
 		return nan[units.Brix](), readingError(fn, "reading", mark)
 	}
 	if r.Compensated {
@@ -90,7 +90,7 @@ func (r Refractometer) reading(fn string, b units.Brix, at units.Temperature) (u
 	if err := r.check(fn, at); err != nil {
 		return nan[units.Brix](), err
 	}
-	if !(b >= minReading && b <= maxBrix) {
+	if !onStem(b) {
 		return nan[units.Brix](), readingError(fn, "sugar content", b)
 	}
 	if r.Compensated {
@@ -103,7 +103,7 @@ func (r Refractometer) reading(fn string, b units.Brix, at units.Temperature) (u
 
 // prismAnswer guards a solved strength.
 func prismAnswer(fn string, b units.Brix) (units.Brix, error) {
-	if b >= minReading-100*rounding && b <= maxBrix+100*rounding {
+	if onStem(b) {
 		return b, nil
 	}
 	return nan[units.Brix](), readingError(fn, "answer", b)

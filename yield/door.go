@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,10 +26,8 @@ func nan[Q ~float64]() Q { return Q(math.NaN()) }
 
 // within checks one argument against its documented range. NaN fails.
 func within(fn, arg string, x, low, high float64, unit, hint string) error {
-	if x >= low && x <= high {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: arg, Value: x, Low: low, High: high, Unit: unit, Hint: hint}
+	r := limit.Range{Arg: arg, Low: low, High: high, Unit: unit, Below: hint, Above: hint}
+	return r.Check(fn, x)
 }
 
 // sugarDensity returns the sugar in a volume of solution of b Brix at 20 C, in

@@ -155,7 +155,7 @@ func (s *Sheet) jsonTable(t *table) []object {
 }
 
 func join(key, suffix string) string {
-	if suffix == "" {
+	if suffix == "" || key == suffix {
 		return key
 	}
 	return key + "_" + suffix

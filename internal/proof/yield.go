@@ -5,8 +5,10 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -20,6 +22,12 @@ func Yield() []check.Claim {
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
 		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.State.PerTap", Got: statePerTap},
+		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.PastSeason.PerTap", Got: seasonPerTap},
+		{Table: "confection-ceilings", Column: "value", Func: "yield.ProductWeight", Got: productCeiling},
+		{Table: "hot-cold-volume-worked", Column: "shrink", Func: "yield.CoolVolume", Got: shrink},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
 		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
@@ -115,6 +123,76 @@ func poolShare(row check.Row) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+// statePerTap is the figure that the package carries.
+func statePerTap(row check.Row) (float64, error) {
+	for s := yield.Maine; s <= yield.UnitedStates; s++ {
+		if s.String() == row.Text("state") {
+			v, err := s.PerTap(int(row.Float("year")))
+			return v.USGallons(), err
+		}
+	}
+	return 0, fmt.Errorf("no state %q", row.Text("state"))
+}
+
+// seasonPerTap is production over taps.
+func seasonPerTap(row check.Row) (float64, error) {
+	v, err := yield.PastSeason{
+		Year:  int(row.Float("year")),
+		Taps:  int(1000 * row.Float("taps_thousand")),
+		Syrup: units.USGallons(1000 * row.Float("production_thousand_gal")),
+	}.PerTap()
+	return v.USGallons(), err
+}
+
+// productCeiling is the weight of a gallon's solids, or of those solids at the
+// strength that boils at the row's rise.
+func productCeiling(row check.Row) (float64, error) {
+	lot, err := sugar.NewLot(units.USGallon, brix(row), units.Celsius(20))
+	if err != nil {
+		return 0, err
+	}
+	moisture := units.Share(0)
+	if row.Text("quantity") == "product" {
+		b, err := boil.BrixFromRise(units.FahrenheitDegrees(row.Float("rise_F")), units.Atmosphere)
+		if err != nil {
+			return 0, err
+		}
+		moisture = 100 - units.Share(b)
+	}
+	w, err := yield.ProductWeight(lot, moisture)
+	return w.Pounds(), err
+}
+
+// shrink is what a liter of hot syrup loses on the way to 68 F, in percent.
+func shrink(row check.Row) (float64, error) {
+	cool, err := yield.CoolVolume(units.Liter, units.Brix(row.Float("brix")), units.Fahrenheit(row.Float("hot_F")))
+	return 100 * (1 - cool.Liters()), err
+}
+
+// pans is a season that starts with what is in the pans and has nothing else.
+func pans(row check.Row) (yield.Season, error) {
+	lot, err := sugar.NewLot(units.USGallons(row.Float("gallons")), units.Brix(row.Float("held_brix")), units.Celsius(20))
+	return yield.Season{HeldBefore: []sugar.Lot{lot}, HeldMeasured: yield.Measured{Volume: 1, Brix: 0.1}}, err
+}
+
+func sugarHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	a, err := s.Account()
+	return a.SugarIn.Pounds(), err
+}
+
+func syrupHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	v, err := s.Expect(0, units.Brix(row.Float("syrup_brix")))
+	return v.USGallons(), err
 }
 
 func tankVolume(row check.Row) (float64, error) {
