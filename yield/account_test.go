@@ -70,6 +70,9 @@ func TestAccountUncertainty(t *testing.T) {
 	s := a.SugarIn.Kilograms()
 	sap := s*0.02 + s/0.02*0.001*1.009
 	syrup := s*0.005 + s/0.669*0.002*(1+0.0045*66.9)
+	if !(math.Abs(a.SugarInLimits.Kilograms()-sap) < 1e-9) || !(math.Abs(a.SugarOutLimits.Kilograms()-syrup) < 1e-9) || a.KeptLimits > 0 {
+		t.Errorf("limits %v, %v, %v; want %v, %v and nothing", a.SugarInLimits, a.SugarOutLimits, a.KeptLimits, sap, syrup)
+	}
 	if want := math.Hypot(sap, syrup); !(math.Abs(a.Uncertainty.Kilograms()-want) < 1e-9) {
 		t.Errorf("uncertainty %v, want %v", a.Uncertainty, want)
 	}
