@@ -18,9 +18,6 @@ func Density() []check.Claim {
 	return append(claims, volumes()...)
 }
 
-func brix(r check.Row) units.Brix           { return units.Brix(r.Float("brix")) }
-func celsius(r check.Row) units.Temperature { return units.Celsius(r.Float("t_C")) }
-
 func coefficients() []check.Claim {
 	return []check.Claim{
 		{Table: "kell-1975-water", Column: "value", Func: "density.Water", Got: func(r check.Row) (float64, error) {
