@@ -110,12 +110,12 @@ func prismAnswer(fn string, b units.Brix) (units.Brix, error) {
 }
 
 // prismFraction is the mass fraction that at c has the index of mark w0 at 20
-// C, by Newton's method from the mark: a start within 0.01, of which two steps
-// leave less than rounding.
+// C, by Newton's method. A kelvin is worth about 0.076 Brix, which starts it
+// within 0.001 of the root; each step squares that.
 func prismFraction(w0, c float64) float64 {
 	want, _ := lorentz(index(w0))
-	w := w0
-	for range 3 {
+	w := w0 + 0.00076*(c-gravityC)
+	for range 2 {
 		l, byW, _ := lorentzAt(w, c)
 		w -= (l - want) / byW
 	}
