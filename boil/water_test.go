@@ -1,0 +1,147 @@
+package boil_test
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+// refuses checks that an answer is NaN and its error a range error in the name
+// of fn that tells the way out.
+func refuses(t *testing.T, fn, arg string, got float64, err error) {
+	t.Helper()
+	var e *units.RangeError
+	if !errors.As(err, &e) || !errors.Is(err, units.ErrRange) {
+		t.Errorf("%s: error %v, want a RangeError", fn, err)
+		return
+	}
+	if e.Func != fn || e.Arg != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
+		t.Errorf("%s, %s: error %+v", fn, arg, *e)
+	}
+	if !math.IsNaN(got) {
+		t.Errorf("%s, %s: %v beside an error, want NaN", fn, arg, got)
+	}
+}
+
+// edges tries a function of one argument at, inside and outside its limits,
+// which are also the edges of what it takes: the next number beyond is refused.
+func edges(t *testing.T, fn, arg string, low, high, inside float64, f func(x float64) (float64, error)) {
+	t.Helper()
+	step := 1e-9 * (high - low)
+	for _, x := range []float64{low, low + step, inside, high - step, high} {
+		if y, err := f(x); err != nil || math.IsNaN(y) || math.IsInf(y, 0) {
+			t.Errorf("%s, %s of %v: %v, %v; want an answer", fn, arg, x, y, err)
+		}
+	}
+	for _, x := range []float64{low - step, high + step, math.Inf(-1), math.Inf(1), math.NaN()} {
+		y, err := f(x)
+		refuses(t, fn, arg, y, err)
+	}
+}
+
+func TestWaterLimits(t *testing.T) {
+	edges(t, "boil.Water", "pressure", 1, 3000, 100, func(x float64) (float64, error) {
+		v, err := boil.Water(units.Kilopascals(x))
+		return v.Celsius(), err
+	})
+	low, err := boil.Water(units.Kilopascals(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	high, err := boil.Water(units.Kilopascals(3000))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !near(low.Celsius(), 6.97, 0.005) || !near(high.Celsius(), 233.86, 0.005) {
+		t.Errorf("the range is %v to %v, documented 6.97 to 233.86 C", low, high)
+	}
+	edges(t, "boil.PressureFromWater", "boiling point of water", low.Celsius(), high.Celsius(), 100, func(x float64) (float64, error) {
+		v, err := boil.PressureFromWater(units.Celsius(x))
+		return v.Pascals(), err
+	})
+}
+
+func near(got, want, tol float64) bool { return math.Abs(got-want) <= tol }
+
+func TestWaterRoundTrip(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 97))
+	for range 2000 {
+		kPa := 1 * math.Pow(3000, rng.Float64())
+		at, err := boil.Water(units.Kilopascals(kPa))
+		if err != nil {
+			t.Fatal(err)
+		}
+		back, err := boil.PressureFromWater(at)
+		if err != nil || !near(back.Kilopascals(), kPa, 1e-10*kPa) {
+			t.Fatalf("%v kPa boils at %v, which gives %v kPa, %v", kPa, at, back.Kilopascals(), err)
+		}
+	}
+	for _, kPa := range []float64{1, 3000} {
+		at, err := boil.Water(units.Kilopascals(kPa))
+		if err != nil {
+			t.Fatal(err)
+		}
+		p, err := boil.PressureFromWater(at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := boil.Water(p); err != nil {
+			t.Errorf("the end of the range does not survive the way there and back: %v", err)
+		}
+	}
+}
+
+func TestWaterRises(t *testing.T) {
+	last := math.Inf(-1)
+	for kPa := 1.0; kPa <= 3000; kPa *= 1.001 {
+		at, err := boil.Water(units.Kilopascals(kPa))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if at.Celsius() <= last {
+			t.Fatalf("at %v kPa the boiling point %v is not above %v C", kPa, at, last)
+		}
+		last = at.Celsius()
+	}
+}
+
+func FuzzPressureFromWater(f *testing.F) {
+	for _, c := range []float64{99.974, 98.28, 6.97, 233.86, 0, 400, math.Inf(1), math.NaN()} {
+		f.Add(c)
+	}
+	f.Fuzz(func(t *testing.T, c float64) {
+		p, err := boil.PressureFromWater(units.Celsius(c))
+		if err != nil {
+			refuses(t, "boil.PressureFromWater", "boiling point of water", p.Pascals(), err)
+			return
+		}
+		back, err := boil.Water(p)
+		if err != nil || !near(back.Celsius(), c, 1e-9) {
+			t.Errorf("%v C gives %v and back %v, %v", c, p, back, err)
+		}
+	})
+}
+
+func BenchmarkWater(b *testing.B) {
+	b.ReportAllocs()
+	p := units.Atmosphere
+	for b.Loop() {
+		if _, err := boil.Water(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkPressureFromWater(b *testing.B) {
+	b.ReportAllocs()
+	t := units.Celsius(98)
+	for b.Loop() {
+		if _, err := boil.PressureFromWater(t); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,62 @@
+package density
+
+import "example.org/sapreckoner/units"
+
+// Solution returns the density of a sucrose solution of b Brix at temperature
+// t, in vacuo, on the [ICUMSA] scale.
+//
+// Range: 0 to 85 Brix, 0 to 110 C; the source covers 0 to 100 C. Uncertainty:
+// 0.1 kg/m3 to 90 C (from memory). Above 90 C the expansion of the polynomial
+// flattens, an artifact worth 0.035 Brix at 99 C and 0.075 at 105 C at 66.9
+// Brix: see [Extrapolated]. Outside the range the answer is NaN and a
+// [units.RangeError].
+//
+// Source: ICUMSA Specification and Standard SPS-4, as reprinted in Bubnik,
+// Kadlec, Urban, Bruhns, Sugar Technologists Manual, 8th ed., Bartens 1995, p.
+// 164, on the water of [Water]. Check value: 1328.191 kg/m3 at 66.9 Brix and
+// 20 C (computed).
+func Solution(b units.Brix, t units.Temperature) (units.Density, error) {
+	const fn = "density.Solution"
+	c := t.Celsius()
+	if !(b >= minBrix && b <= maxBrix) {
+		return nan[units.Density](), brixError(fn, b)
+	}
+	if !(c >= minC && c <= maxC) {
+		return nan[units.Density](), tempError(fn, c)
+	}
+	return units.Density(rho(b.Fraction(), c)), nil
+}
+
+// Densities, in kg/m3, that no solution in the range goes beyond: 951 to 1456.
+const (
+	leastDensity units.Density = 900
+	mostDensity  units.Density = 1500
+)
+
+// BrixFromDensity returns the sugar content of a solution of density d at
+// temperature t: the inverse of [Solution].
+//
+// Range: the densities of 0 to 85 Brix at t, and t from 0 to 110 C.
+// Uncertainty: that of [Solution] over its slope, 0.016 Brix at 66.9 and 20 C.
+// Outside the range the answer is NaN and a [units.RangeError].
+//
+// The temperature is never solved for: below about 8 C a thin sap's density
+// has two temperatures. Check value: 1328.191 kg/m3 at 20 C is 66.9 Brix
+// (computed).
+func BrixFromDensity(d units.Density, t units.Temperature) (units.Brix, error) {
+	const fn = "density.BrixFromDensity"
+	c := t.Celsius()
+	if !(c >= minC && c <= maxC) {
+		return nan[units.Brix](), tempError(fn, c)
+	}
+	if d >= leastDensity && d <= mostDensity {
+		if b, ok := solved(fraction(float64(d), c)); ok {
+			return b, nil
+		}
+	}
+	return nan[units.Brix](), &units.RangeError{
+		Func: fn, Arg: "density", Value: float64(d),
+		Low: water(c), High: rho(maxBrix.Fraction(), c), Unit: "kg/m3",
+		Hint: "at this temperature water is the least and 85 Brix the most: check the unit, the temperature and whether the figure was weighed in air (see density.FromAir)",
+	}
+}

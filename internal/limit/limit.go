@@ -1,0 +1,34 @@
+// Package limit holds the documented range of an argument in one place, so that
+// the guard of a function and its error cannot disagree.
+package limit
+
+import "example.org/sapreckoner/units"
+
+// A Range is what an argument may be, both ends included.
+type Range struct {
+	Arg       string  // the argument, such as "sugar content"
+	Low, High float64 // in Unit
+	Unit      string  // empty for pure numbers
+	Below     string  // the way out for a value under Low
+	Above     string  // the way out for a value over High
+}
+
+// Check returns nil if x lies in the range and a [*units.RangeError] in the name
+// of fn otherwise. NaN lies in no range.
+func (r *Range) Check(fn string, x float64) error {
+	if x >= r.Low && x <= r.High {
+		return nil
+	}
+	return r.outside(fn, x)
+}
+
+func (r *Range) outside(fn string, x float64) error {
+	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x, Low: r.Low, High: r.High, Unit: r.Unit}
+	switch {
+	case x < r.Low:
+		e.Hint = r.Below
+	case x > r.High:
+		e.Hint = r.Above
+	}
+	return e
+}
