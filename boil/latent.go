@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -14,24 +15,11 @@ const (
 	criticalRho = 322.0 // kg/m3
 )
 
-// A power is a term c tau^(over/under) of a saturation equation.
-type power struct{ over, under, c float64 }
-
-// The saturation equations of IAPWS SR1-86: vapor pressure, density of the
-// liquid, density of the vapor.
+// The saturation equations of IAPWS SR1-86.
 var (
-	vaporPressure = [6]power{
-		{1, 1, -7.85951783}, {3, 2, 1.84408259}, {3, 1, -11.7866497},
-		{7, 2, 22.6807411}, {4, 1, -15.9618719}, {15, 2, 1.80122502},
-	}
-	liquidDensity = [6]power{
-		{1, 3, 1.99274064}, {2, 3, 1.09965342}, {5, 3, -0.510839303},
-		{16, 3, -1.75493479}, {43, 3, -45.5170352}, {110, 3, -6.74694450e5},
-	}
-	vaporDensity = [6]power{
-		{2, 6, -2.03150240}, {4, 6, -2.68302940}, {8, 6, -5.38626492},
-		{18, 6, -17.2991605}, {37, 6, -44.7586581}, {71, 6, -63.9201063},
-	}
+	vaporPressure = coef.VaporPressure()
+	liquidDensity = coef.LiquidDensity()
+	vaporDensity  = coef.VaporDensity()
 )
 
 // What the latent heat may be asked for.
@@ -47,17 +35,20 @@ var latentTemp = limit.Range{Arg: "boiling point", Low: 0, High: 140, Unit: "C",
 // 105 C, 0.02 percent to 140 C. Outside the range the answer is NaN and a
 // [units.RangeError].
 //
-// Source: IAPWS SR1-86(1992), saturation equations, by h = T (1/rho” - 1/rho')
-// dp/dT. Check value: 2256.67 kJ/kg at the boiling point of 1 atm (computed).
+// Source: IAPWS SR1-86(1992), saturation equations: the gain of specific volume
+// times T dp/dT. Check value: 2256.67 kJ/kg at the boiling point of 1 atm
+// (computed).
 func LatentHeat(t units.Temperature) (units.SpecificEnergy, error) {
 	if err := latentTemp.Check("boil.LatentHeat", t.Celsius()); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
 	k := t.Kelvin()
 	tau := 1 - k/criticalK
-	liquid, _ := sum(&liquidDensity, tau)
-	steam, _ := sum(&vaporDensity, tau)
-	y, slope := sum(&vaporPressure, tau)
+	root := math.Cbrt(math.Sqrt(tau))
+	liquid, _ := sum(&liquidDensity, root)
+	steam, _ := sum(&vaporDensity, root)
+	y, slope := sum(&vaporPressure, root)
+	slope /= tau
 	p := criticalPa * math.Exp(criticalK/k*y)
 	// T dp/dT, from ln(p/pc) = (Tc/T) y(tau).
 	tdp := -p * (criticalK/k*y + slope)
@@ -65,13 +56,25 @@ func LatentHeat(t units.Temperature) (units.SpecificEnergy, error) {
 	return units.JoulesPerKilogram(volume * tdp), nil
 }
 
-// sum returns the sum of the terms at tau and its slope.
-func sum(terms *[6]power, tau float64) (y, slope float64) {
-	for i := range terms {
-		e := terms[i].over / terms[i].under
-		v := terms[i].c * math.Pow(tau, e)
+// sum returns the sum of the terms, where root is the sixth root of tau, and its
+// slope with the logarithm of tau.
+func sum(terms *[6]coef.Power, root float64) (y, slope float64) {
+	for _, term := range terms {
+		v := term.C * whole(root, term.Sixths)
 		y += v
-		slope += v * e
+		slope += v * float64(term.Sixths) / 6
 	}
-	return y, slope / tau
+	return y, slope
+}
+
+// whole returns x to the power n.
+func whole(x float64, n int) float64 {
+	y := 1.0
+	for ; n > 0; n >>= 1 {
+		if n&1 == 1 {
+			y *= x
+		}
+		x *= x
+	}
+	return y
 }

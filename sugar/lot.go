@@ -4,16 +4,19 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
-// Limits of a lot. The amounts are far beyond any sugarhouse: they catch a
-// wrong unit and keep every sum finite. The strengths are those of
-// [density.Solution].
-const (
-	maxVolume units.Volume = 1e6 * units.CubicMeter
-	maxMass   units.Mass   = 1e9 * units.Kilogram
+// What a lot may be made of. The amounts are far beyond any sugarhouse: they
+// catch a wrong unit and keep every sum finite.
+var (
+	lotVolume = limit.Range{Arg: "volume", Low: 0, High: 1e6, Unit: "m3", Above: "check its unit"}
+	lotMass   = limit.Range{Arg: "mass", Low: 0, High: 1e9, Unit: "kg", Above: "check its unit"}
+)
 
+// The strengths of a lot, those of [density.Solution].
+const (
 	thinnest  units.Brix = 0
 	strongest units.Brix = 85
 )
@@ -45,9 +48,8 @@ func NewLot(volume units.Volume, brix units.Brix, at units.Temperature) (Lot, er
 	if err != nil {
 		return Lot{}, units.Under("sugar.NewLot", err)
 	}
-	if !(volume >= 0 && volume <= maxVolume) {
-		return Lot{}, &units.RangeError{Func: "sugar.NewLot", Arg: "volume", Value: float64(volume),
-			Low: 0, High: float64(maxVolume), Unit: "m3", Hint: "check its unit"}
+	if err := lotVolume.Check("sugar.NewLot", float64(volume)); err != nil {
+		return Lot{}, err
 	}
 	return lot(rho.Mass(volume), brix, at), nil
 }
@@ -64,9 +66,8 @@ func NewLotByMass(mass units.Mass, brix units.Brix, at units.Temperature) (Lot, 
 	if _, err := density.Solution(brix, at); err != nil {
 		return Lot{}, units.Under("sugar.NewLotByMass", err)
 	}
-	if !(mass >= 0 && mass <= maxMass) {
-		return Lot{}, &units.RangeError{Func: "sugar.NewLotByMass", Arg: "mass", Value: float64(mass),
-			Low: 0, High: float64(maxMass), Unit: "kg", Hint: "check its unit"}
+	if err := lotMass.Check("sugar.NewLotByMass", float64(mass)); err != nil {
+		return Lot{}, err
 	}
 	return lot(mass, brix, at), nil
 }
@@ -172,9 +173,8 @@ func (l Lot) VolumeAt(t units.Temperature) (units.Volume, error) {
 
 // checkBrix returns an error unless b lies in the range of strengths.
 func checkBrix(fn, arg string, b units.Brix) error {
-	if b >= thinnest && b <= strongest {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: arg, Value: float64(b), Low: float64(thinnest), High: float64(strongest), Unit: "Brix",
-		Hint: "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"}
+	r := limit.Range{Arg: arg, Low: float64(thinnest), High: float64(strongest), Unit: "Brix",
+		Below: "less than no sugar: check the instrument in plain water",
+		Above: "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"}
+	return r.Check(fn, float64(b))
 }

@@ -4,8 +4,13 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
+
+// addedMass is the mass of an addition whose strength is asked: a milligram and
+// more, so that there is something to be strong.
+var addedMass = limit.Range{Arg: "mass to add", Low: 1e-6, High: 1e9, Unit: "kg", Below: "give a mass above nothing", Above: "check its unit"}
 
 // An Addition is what to pour into a lot, and what it becomes.
 type Addition struct {
@@ -100,18 +105,17 @@ func add(l Lot, with units.Brix, at units.Temperature, target units.Brix) Additi
 // to bring the lot to the target: for the jug of sap that is at hand, or for a
 // result of a wanted mass, which is the lot's and the addition's together.
 //
-// Range: mass above 0 to 1e9 kg, target 0 to 85 Brix. If the answer falls
+// Range: mass 1e-6 to 1e9 kg, target 0 to 85 Brix. If the answer falls
 // outside 0 to 85 Brix, no such liquid exists and the error is an
 // [InfeasibleError], as it is for an empty lot.
 //
 // Method: mass balance. Check value: 3.1 kg that bring 64.9 kg of 70 Brix down
-// to 66.9 must have 2 Brix (computed: 64.9 x 3.1 = 3.1 x 64.9).
+// to 66.9 must have 2 Brix (computed).
 func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error) {
 	const fn = "sugar.AdditionBrix"
 	none := units.Brix(math.NaN())
-	if !(mass > 0 && mass <= maxMass) {
-		return none, &units.RangeError{Func: fn, Arg: "mass", Value: float64(mass), Low: 0, High: float64(maxMass), Unit: "kg",
-			Hint: "give the mass to be added, more than nothing"}
+	if err := addedMass.Check(fn, float64(mass)); err != nil {
+		return none, err
 	}
 	if err := checkBrix(fn, "target", target); err != nil {
 		return none, err

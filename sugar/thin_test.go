@@ -217,3 +217,30 @@ func TestConcentrateConserves(t *testing.T) {
 		}
 	}
 }
+
+func TestNoAllocations(t *testing.T) {
+	at := units.Celsius(20)
+	l := must[sugar.Lot](t)(sugar.NewLotByMass(10, 68.9, at))
+	sap := must[sugar.Lot](t)(sugar.NewLotByMass(10, 2, at))
+	rule := must[sugar.Standard](t)(sugar.Vermont.Standard())
+	for name, f := range map[string]func(){
+		"NewLot":             func() { _, _ = sugar.NewLot(1, 66.9, at) },
+		"At":                 func() { _, _ = l.At(units.Celsius(90)) },
+		"Thin":               func() { _, _ = sugar.Thin(l, 0, at, 66.9) },
+		"AdditionBrix":       func() { _, _ = sugar.AdditionBrix(l, 10, 40) },
+		"Recipe":             func() { _, _, _ = sugar.Recipe(l, 70, 60) },
+		"Concentrate":        func() { _, _ = sugar.Concentrate(sap, 66.9) },
+		"Membrane":           func() { _, _ = sugar.Membrane{Pump: 30 * units.Bar, Passage: 1}.Concentrate(sap, 8) },
+		"IceToReach":         func() { _, _ = sugar.IceToReach(sap, 4, 0.5) },
+		"FreezeTo":           func() { _, _ = sugar.FreezeTo(sap, units.Celsius(-1), 0) },
+		"TransmissionAtBrix": func() { _, _ = sugar.TransmissionAtBrix(50, 68.9, 66.9) },
+		"LightShare":         func() { _, _ = sugar.LightShare(46, 82, 50.5) },
+		"Judge":              func() { _, _ = rule.Judge(66.9, 0.2) },
+		"Confection.Blend":   func() { _, _, _ = sugar.MoldedSugar.Blend(3, 0.5) },
+		"FlowFactor":         func() { _, _ = sugar.FlowFactor(at, units.Celsius(5)) },
+	} {
+		if n := testing.AllocsPerRun(20, f); n != 0 {
+			t.Errorf("%s allocates %v times", name, n)
+		}
+	}
+}

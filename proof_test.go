@@ -1,0 +1,42 @@
+package sapreckoner_test
+
+import (
+	"os"
+	"os/exec"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proof"
+)
+
+// Every published figure is bound to the function that must reproduce it.
+func TestEveryFigureIsBound(t *testing.T) {
+	for _, o := range check.Orphans(proof.All()) {
+		t.Error("no claim covers", o)
+	}
+}
+
+// The table of sources in README.md is what the program prints.
+func TestReadmeConformance(t *testing.T) {
+	const begin, end = "<!-- go run ./examples/conformance -->\n", "<!-- end -->"
+	readme, err := os.ReadFile("README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, rest, ok := strings.Cut(string(readme), begin)
+	shown, _, ok2 := strings.Cut(rest, end)
+	if !ok || !ok2 {
+		t.Fatalf("README.md does not hold %q and %q", begin, end)
+	}
+	out, err := exec.Command("go", "run", "./examples/conformance").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if strings.TrimSpace(shown) != strings.TrimSpace(string(out)) {
+		t.Errorf("README.md is stale: put the output of go run ./examples/conformance between the two marks")
+	}
+	if !strings.Contains(string(out), ", 0 outside their tolerance.") {
+		t.Errorf("a figure is outside its tolerance:\n%s", out)
+	}
+}
