@@ -162,7 +162,7 @@ func TestHydrometerDoubtLimits(t *testing.T) {
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ReadingBy = units.Brix(x) }))
-	edges(t, fn, "cup temperature", 0, 110, 60, with(func(s *boil.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
+	edges(t, fn, "temperature", 0, 110, 60, with(func(s *boil.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
 	edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *boil.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
 }
 

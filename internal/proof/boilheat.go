@@ -198,7 +198,9 @@ func fuelHeat(r check.Row) (float64, error) {
 	case "short ton":
 		return heatOf(r, boil.FuelsByMass())
 	case "therm":
-		return heatOf(r, boil.FuelsByEnergy())
+		// The Btu of the US therm is that at 59 F, whose printed value is rounded.
+		v, err := heatOf(r, boil.FuelsByEnergy())
+		return math.Round(v * float64(units.BtuIT/units.Btu59F)), err
 	case "kWh":
 		// A kilowatt hour is 3412.14 Btu; the table prints four digits.
 		v, err := heatOf(r, boil.FuelsByEnergy())
