@@ -17,13 +17,12 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	sap      units.Volume
-	reading  units.Brix
-	readAt   units.Temperature
-	sapStem  units.Temperature
-	sapTemp  units.Temperature
-	sapFile  string
-	tankTemp units.Temperature
+	sap     units.Volume
+	reading units.Brix
+	readAt  units.Temperature
+	sapStem units.Temperature
+	sapTemp units.Temperature
+	sapFile string
 
 	elevation  units.Length
 	station    units.Pressure
