@@ -24,7 +24,7 @@ import (
 func Blend(lots ...Lot) (Lot, error) {
 	const fn = "sugar.Blend"
 	var mass, sugar units.Mass
-	var heat float64 // kJ above 0 C
+	var heat float64 // J above 0 C
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, l := range lots {
 		if l.Empty() {
@@ -33,7 +33,7 @@ func Blend(lots ...Lot) (Lot, error) {
 		c := l.at.Celsius()
 		mass += l.mass
 		sugar += l.sugar
-		heat += float64(l.mass) * enthalpy(float64(l.Brix()), c)
+		heat += float64(l.mass) * enthalpy(l.Brix(), c)
 		low, high = min(low, c), max(high, c)
 	}
 	if mass == 0 {
@@ -41,7 +41,7 @@ func Blend(lots ...Lot) (Lot, error) {
 	}
 	all := parts(mass, sugar, units.Celsius(low))
 	if high > low {
-		t, err := TemperatureFromEnthalpy(all.Brix(), units.KilojoulesPerKilogram(heat/float64(mass)))
+		t, err := TemperatureFromEnthalpy(all.Brix(), units.JoulesPerKilogram(heat/float64(mass)))
 		if err != nil {
 			return Lot{}, units.Under(fn, err)
 		}

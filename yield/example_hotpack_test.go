@@ -1,0 +1,125 @@
+package yield_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+func ExampleCappingLeast() {
+	fmt.Println(yield.CappingLeast().Text(units.ScaleFahrenheit, 0))
+	// Output: 180 F
+}
+
+// Ontario food safety manual D.6.3: 185 to 190 F at the filler, so that capping
+// is at 180 F or above.
+func ExamplePackingHeatOf() {
+	for _, f := range []float64{175, 187, 200} {
+		h, err := yield.PackingHeatOf(units.Fahrenheit(f))
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Println(f, h)
+	}
+	// Output:
+	// 175 too cool to seal: mold may grow; heat it again
+	// 187 right at the filler: seal at 180 F or above and hold sealed 5 minutes
+	// 200 hotter than any source read advises: it darkens, throws niter and scalds
+}
+
+func ExamplePackingHeat_String() {
+	fmt.Println(yield.EnoughToCap)
+	// Output: enough at capping, too cool at the filler: it will cool on the way
+}
+
+// Two invented glass bottles at 68 F filled at 187 F. 50 mL is 66 g of syrup at
+// 2.90 kJ/(kg K), 0.193 kJ/K, against 60 g of glass, 0.050 kJ/K: 0.050/0.243 of
+// the 119 F between them goes, 24.7 F. A quart in 450 g of glass loses 9 percent.
+func ExampleContainer_AfterFilling() {
+	for _, bottle := range []yield.Container{
+		{Name: "50 mL", Label: units.Milliliters(50), Mass: units.Grams(60)},
+		{Name: "quart", Label: units.USQuart, Mass: units.Grams(450)},
+	} {
+		t, err := bottle.AfterFilling(66.9, units.Fahrenheit(187), units.Fahrenheit(68))
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Println(bottle.Name, t.Text(units.ScaleFahrenheit, 0), t.Compare(yield.CappingLeast()) >= 0)
+	}
+	// Output:
+	// 50 mL 162 F false
+	// quart 176 F false
+}
+
+// The quart of the example above, warmed to 150 F, needs syrup at 183 F.
+func ExampleContainer_FillAt() {
+	quart := yield.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(450)}
+	t, err := quart.FillAt(66.9, yield.CappingLeast(), units.Fahrenheit(150))
+	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
+	// Output: 183 F <nil>
+}
+
+// 7 US gal through filters of 3.
+func ExampleFiltersFor() {
+	n, err := yield.FiltersFor(units.USGallons(7), yield.GravityFilter)
+	fmt.Println(n, err)
+	// Output: 3 <nil>
+}
+
+// 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C: twice the time.
+func ExampleFilterTime() {
+	t, err := yield.FilterTime(10*time.Minute, 66, units.Celsius(80), units.Celsius(60))
+	fmt.Printf("%.0f minutes %v\n", t.Minutes(), err)
+	// Output: 20 minutes <nil>
+}
+
+// An invented dose of 0.1 lb to the gallon.
+func ExampleFilterAid() {
+	m, err := yield.FilterAid(units.USGallons(12), units.PoundsPerUSGallon(0.1))
+	fmt.Println(m.Text(units.Pound, 1), err)
+	// Output: 1.2 lb <nil>
+}
+
+// An invented cake of 4.1 lb wet, of 1.2 lb of filter aid and 0.2 lb of niter:
+// 2.7 lb of syrup, at 11.08 lb to the gallon a quarter of one.
+func ExampleCakeLoss() {
+	lost, err := yield.CakeLoss(units.Pounds(4.1), units.Pounds(1.2), units.Pounds(0.2), 66.9, units.Celsius(20))
+	fmt.Println(lost.Mass().Text(units.Pound, 1), lost.Volume().Text(units.USGallon, 2), err)
+	// Output: 2.7 lb 0.24 US gal <nil>
+}
+
+// A US gallon of 66.9 Brix holds 7.41 lb of solids; at 12.3 percent moisture it
+// makes 7.41/0.877 = 8.45 lb.
+func ExampleProductWeight() {
+	gallon := lot(units.USGallon, 66.9)
+	dry, err := yield.ProductWeight(gallon, 0)
+	fmt.Println(dry.Text(units.Pound, 2), err)
+	candy, err := yield.ProductWeight(gallon, 12.3)
+	fmt.Println(candy.Text(units.Pound, 2), err)
+	// Output:
+	// 7.41 lb <nil>
+	// 8.45 lb <nil>
+}
+
+// 7.41/7.80 = 0.950.
+func ExampleProductMoisture() {
+	m, err := yield.ProductMoisture(lot(units.USGallon, 66.9), units.Pounds(7.80))
+	fmt.Println(m.Text(1), err)
+	// Output: 5.0 % <nil>
+}
+
+// Cornell Maple Bulletin 208 and Ohio State University Extension print 7.5 lb.
+func ExampleProduct_Published() {
+	low, high, source, err := yield.MoldedSugar.Published()
+	fmt.Println(low.Text(units.Pound, 1), high.Text(units.Pound, 1), source, err)
+	// Output: 7.5 lb 7.5 lb Cornell Maple Bulletin 208; Ohio State University Extension <nil>
+}
+
+func ExampleProduct_String() {
+	fmt.Println(yield.MapleCream)
+	// Output: cream
+}

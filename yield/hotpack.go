@@ -1,0 +1,175 @@
+package yield
+
+import (
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// GlassHeat is the specific heat of bottle glass, from memory. Steel has 0.47,
+// plastics about 2 kJ/(kg K).
+const GlassHeat = 0.84 * units.KilojoulePerKilogramKelvin
+
+// Published temperatures of packing, in degrees Fahrenheit.
+const (
+	cappingF = 180.0 // at capping or above: Ontario food safety manual D.6.3
+	fillerF  = 185.0 // at the filler: Ontario food safety manual D.6.3; OMAFRA 2014
+	hottestF = 190.0 // no source read goes above it
+)
+
+// CappingLeast returns the least temperature of syrup at which a container is
+// sealed, 180 F. Source: Ontario food safety manual D.6.3.
+func CappingLeast() units.Temperature { return units.Fahrenheit(cappingF) }
+
+// A PackingHeat is how the temperature of syrup at packing stands to published
+// advice.
+type PackingHeat uint8
+
+const (
+	noHeat         PackingHeat = iota
+	TooCool                    // below 180 F
+	EnoughToCap                // 180 F to below 185 F
+	RightToFill                // 185 to 190 F
+	HotterThanRead             // above 190 F
+)
+
+var heats = [...]string{
+	noHeat:         "no temperature",
+	TooCool:        "too cool to seal: mold may grow; heat it again",
+	EnoughToCap:    "enough at capping, too cool at the filler: it will cool on the way",
+	RightToFill:    "right at the filler: seal at 180 F or above and hold sealed 5 minutes",
+	HotterThanRead: "hotter than any source read advises: it darkens, throws niter and scalds",
+}
+
+// String returns the advice in words.
+func (h PackingHeat) String() string {
+	if int(h) >= len(heats) {
+		h = noHeat
+	}
+	return heats[h]
+}
+
+// PackingHeatOf compares a temperature of syrup with published advice on
+// packing: 185 to 190 F at the filler so that capping is at 180 F or above.
+//
+// Range: 0 to 110 C; outside it the answer is the zero PackingHeat and a
+// [units.RangeError]. Sources: Ontario food safety manual D.6.3; OMAFRA Hort
+// Matters 2014; Ohio State University Extension. 200 F is common practice at
+// bottling and in no source read.
+//
+// Cautions: hot syrup scalds and sticks. Moldy syrup may hold toxins that heat
+// does not destroy; skimming and boiling again may not make it safe (University of
+// Maine Extension). Opened, it is kept cold.
+func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
+	if err := within("yield.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
+		return noHeat, err
+	}
+	// A hair of rounding must not fail 180 F typed in Fahrenheit.
+	switch f := at.Fahrenheit() + 1e-9; {
+	case f < cappingF:
+		return TooCool, nil
+	case f < fillerF:
+		return EnoughToCap, nil
+	case f <= hottestF+2e-9:
+		return RightToFill, nil
+	}
+	return HotterThanRead, nil
+}
+
+// AfterFilling returns the temperature at which syrup and container meet when
+// syrup of b Brix at fillAt is poured into a container at the temperature of
+// wall: the balance of heat over the syrup and the container's own mass.
+//
+// It is the most to hope for: a small bottle filled slowly, or left before it is
+// capped, loses more to the air. Below [CappingLeast] the container must be
+// warmed or the syrup be hotter: see [Container.FillAt].
+//
+// Range: Label as in [Container.Fill], Mass from 1 g to 100 kg, SpecificHeat zero
+// for [GlassHeat] or 0.1 to 5 kJ/(kg K), 0 to 85 Brix, both temperatures from 0
+// to 110 C. Uncertainty: 0.3 F from the specific heats, and the losses to the
+// air. Outside the range the answer is NaN and a [units.RangeError].
+//
+// Source: conservation of heat, with
+// [example.org/sapreckoner/sugar.Enthalpy]; label volume at 68 F.
+func (c Container) AfterFilling(b units.Brix, fillAt, wall units.Temperature) (units.Temperature, error) {
+	const fn = "yield.Container.AfterFilling"
+	syrup, container, err := c.heatCapacity(fn, b)
+	if err != nil {
+		return noTemperature(), err
+	}
+	if err := packingTemperatures(fn, "fillAt", fillAt, wall); err != nil {
+		return noTemperature(), err
+	}
+	// The specific heat is linear in temperature, so that its mean between two
+	// temperatures is that at their middle. Each step leaves a hundredth of the
+	// error.
+	t := fillAt
+	for range 9 {
+		mean, err := sugar.SpecificHeat(b, fillAt.Add(t.Sub(fillAt)/2))
+		if err != nil {
+			return noTemperature(), units.Under(fn, err)
+		}
+		hot := syrup * mean.JoulesPerKilogramKelvin()
+		t = fillAt.Add(wall.Sub(fillAt) * units.TempDiff(container/(hot+container)))
+	}
+	return t, nil
+}
+
+// FillAt returns how hot syrup of b Brix must be poured into a container at the
+// temperature of wall so that both meet at capAt: the inverse of
+// [Container.AfterFilling], with the same range and uncertainty.
+//
+// Where the answer is above 190 F, hotter than any source read advises, warm
+// the container: give wall a higher temperature.
+func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Temperature, error) {
+	const fn = "yield.Container.FillAt"
+	syrup, container, err := c.heatCapacity(fn, b)
+	if err != nil {
+		return noTemperature(), err
+	}
+	if err := packingTemperatures(fn, "capAt", capAt, wall); err != nil {
+		return noTemperature(), err
+	}
+	h, err := sugar.Enthalpy(b, capAt)
+	if err != nil {
+		return noTemperature(), units.Under(fn, err)
+	}
+	h += units.JoulesPerKilogram(container / syrup * float64(capAt.Sub(wall)))
+	t, err := sugar.TemperatureFromEnthalpy(b, h)
+	if err != nil {
+		return noTemperature(), units.Under(fn, err)
+	}
+	return t, within(fn, "answer", t.Celsius(), 0, maxPackC, "C", "warm the container: syrup does not get so hot")
+}
+
+// maxPackC bounds the temperatures of packing, in degrees Celsius.
+const maxPackC = 110.0
+
+// heatCapacity returns the mass of the syrup in kg and the heat capacity of the
+// container in J/K.
+func (c *Container) heatCapacity(fn string, b units.Brix) (syrup, container float64, err error) {
+	fill, err := c.fill(fn, b, label(), 0)
+	if err != nil {
+		return 0, 0, err
+	}
+	if err := within(fn, "Container.Mass", c.Mass.Kilograms(), 0.001, 100, "kg", "weigh the container empty"); err != nil {
+		return 0, 0, err
+	}
+	wall := c.SpecificHeat
+	if unknown(float64(wall)) {
+		wall = GlassHeat
+	}
+	if err := within(fn, "Container.SpecificHeat", wall.KilojoulesPerKilogramKelvin(), 0.1, 5, "kJ/(kg K)", "zero for glass; steel has 0.47, plastics about 2"); err != nil {
+		return 0, 0, err
+	}
+	return fill.NetMass.Kilograms(), wall.JoulesPerKilogramKelvin() * c.Mass.Kilograms(), nil
+}
+
+// packingTemperatures checks the temperatures of syrup and container.
+func packingTemperatures(fn, arg string, syrup, wall units.Temperature) error {
+	if err := within(fn, arg, syrup.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
+		return err
+	}
+	return within(fn, "wall", wall.Celsius(), 0, maxPackC, "C", "the temperature of the empty container")
+}
+
+func noTemperature() units.Temperature { return units.Celsius(nan[float64]()) }
