@@ -191,10 +191,10 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	volume, count := decimal.Zero, 0
 	for k, j := range jars {
 		ml := j.Label.Milliliters()
-		if err := within(fn, item("jars", k, "Label"), ml, 1, maxJarMilliters, "mL", "the volume on the label"); err != nil {
+		if err := withinItem(fn, "jars", k, "Label", ml, 1, maxJarMilliters, "mL", "the volume on the label"); err != nil {
 			return nil, err
 		}
-		if err := within(fn, item("jars", k, "Count"), float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
+		if err := withinItem(fn, "jars", k, "Count", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
 			return nil, err
 		}
 		labels[k], order[k] = toDecimal(ml, labelPlaces), k
