@@ -78,8 +78,8 @@ func (v *Vigor) UnmarshalText(text []byte) error {
 // while they are in leaf (Ohio State University Extension F-36).
 type Species uint8
 
-// The species that somebody published a sap figure for. The zero value stands
-// for a maple that was not told further.
+// The species that are told apart here. The zero value stands for a maple that
+// was not told further.
 const (
 	Maple Species = iota
 	SugarMaple
