@@ -91,7 +91,7 @@ func ExampleHoleLife() {
 	// Output: 28 to 42 days
 }
 
-// 7/16 in is 11.11 mm, and the limit of 11 mm was written for it.
+// 7/16 in is 11.11 mm, and 11 mm in whole millimeters.
 func ExampleHoleLimit_Compare() {
 	quebec := tapping.HoleLimits()[0]
 	for _, s := range tapping.Spouts()[:2] {

@@ -149,10 +149,7 @@ type Outlook struct {
 
 // LookAhead reads a forecast: which days run, and on which day before the first
 // of them the bark is not too cold to drill. A zero criterion gives the zero
-// Outlook.
-//
-// A forecast of more than a week is little better than the station's past; see
-// [History].
+// Outlook. Beyond the days of a forecast, see [History].
 func LookAhead(forecast Weather, c Criterion) Outlook {
 	var o Outlook
 	if c == (Criterion{}) {
