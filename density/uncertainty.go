@@ -126,10 +126,7 @@ func (h Hydrometer) Measure(reading units.Brix, at units.Temperature, doubt Doub
 	if err != nil {
 		return Measurement{}, units.Under(fn, err)
 	}
-	gamma := h.Glass
-	if gamma == 0 {
-		gamma = GlassExpansion
-	}
+	gamma := expansionOf(h.Glass)
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	m, bySlope := h.Scale.toICUMSA(reading - h.ReadsHigh)
 
@@ -207,7 +204,7 @@ func (f Flask) Measure(net units.Mass, at units.Temperature, doubt FlaskDoubt) (
 		Division:    part(byMass, rectangular(float64(doubt.Division)/2)),
 		Calibration: part(byMass, float64(doubt.Calibration)/Coverage),
 		Volume:      part(per*buoyed*apparent/float64(f.Volume), float64(doubt.Volume)/Coverage),
-		Thermometer: part(per*(byC+buoyed*apparent*f.expansion()/(1+f.expansion()*(c-c0))), rectangular(float64(doubt.Thermometer))),
+		Thermometer: part(per*(byC+buoyed*apparent*expansionOf(f.Expansion)/(1+expansionOf(f.Expansion)*(c-c0))), rectangular(float64(doubt.Thermometer))),
 	}
 	air := rectangular(airLimit) * (1 - apparent/weightDensity)
 	p.Model = part(per, math.Hypot(modelDoubt(c), air))
