@@ -261,3 +261,25 @@ func TestDisagreeRate(t *testing.T) {
 		t.Errorf("the warning comes for %v of honest pairs", rate)
 	}
 }
+
+// A Baume stem is measured by the strength that its marks stand for.
+func TestMeasureOnBaume(t *testing.T) {
+	for _, h := range []density.Hydrometer{stem, nbsStem} {
+		mark, err := h.Scale.BrixFromBaume(32)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m, err := h.Measure(mark, c(90), doubt)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want, err := h.BrixFromBaume(32, c(90))
+		if err != nil || !(math.Abs(float64(m.Brix-want)) <= 1e-10) {
+			t.Errorf("%v: %v by the mark, %v by Baume, %v", h.Scale, m.Brix, want, err)
+		}
+	}
+	wide := must(of(density.BrixFromBaume(36.5))) - must(of(density.BrixFromBaume(35.5)))
+	if !(math.Abs(wide-2) <= 0.1) {
+		t.Errorf("a degree Baume near syrup is %v Brix", wide)
+	}
+}
