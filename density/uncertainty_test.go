@@ -229,6 +229,15 @@ func TestCombine(t *testing.T) {
 		t.Errorf("%+v, %v", far, err)
 	}
 
+	// The warning turns at 3.84, chi-squared of one degree of freedom at 5 in 100.
+	for chi, want := range map[float64]bool{3.83: false, 3.85: true} {
+		x := density.Measurement{Brix: 60, Uncertainty: 2}
+		y := density.Measurement{Brix: 60 + bx(math.Sqrt(2*chi)), Uncertainty: 2}
+		if got, err := density.Combine(x, y); err != nil || got.Disagree != want {
+			t.Errorf("chi-squared %v: %+v, %v", chi, got, err)
+		}
+	}
+
 	for _, u := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		b.Uncertainty = bx(u)
 		if got, err := density.Combine(a, b); err == nil || got != (density.Combination{}) {
