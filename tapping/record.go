@@ -60,8 +60,8 @@ type OldHole struct {
 const (
 	maxReach  = 20 * units.Foot
 	maxRecord = 10000
-	minHoles  = -10000 // years
-	maxHoles  = 10000
+	firstYear = -10000
+	lastYear  = 10000
 )
 
 // checkRecord is the door for the record of a trunk.
@@ -73,7 +73,7 @@ func checkRecord(fn string, record []OldHole) error {
 		if err := checkHole(fn, h.Hole); err != nil {
 			return err
 		}
-		if err := checkCount(fn, "year of a hole", h.Year, minHoles, maxHoles, "the year it was drilled"); err != nil {
+		if err := checkCount(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
 			return err
 		}
 		if a := h.At.Radians(); !(math.Abs(a) <= maxAngle) {

@@ -48,11 +48,15 @@ type Account struct {
 	SugarOut units.Mass // in the syrup
 	Kept     units.Mass // held at the end, and chased out
 
+	SugarInLimits  units.Mass // each total is known within its limits,
+	SugarOutLimits units.Mass // from those of the measurements
+	KeptLimits     units.Mass
+
 	// Lost is what is missing: to filters, foam, spills, scorched pans and,
 	// if the sap stood warm, to what grows in it. It may come out negative.
 	Lost        units.Mass
 	LostShare   units.Share // of SugarIn
-	Uncertainty units.Mass  // limits of Lost, from those of the measurements
+	Uncertainty units.Mass  // limits of Lost
 	// Impossible says that more sugar came out than went in, beyond the
 	// uncertainty: a reading, a volume or a lot is wrong or missing.
 	Impossible bool
@@ -160,11 +164,17 @@ func (s Season) Account() (Account, error) {
 	}
 	in := sap.sugar + before.sugar
 	lost := in - syrup.sugar - after.sugar - chased.sugar
-	limit := math.Sqrt(sap.limit*sap.limit + before.limit*before.limit + after.limit*after.limit + syrup.limit*syrup.limit + chased.limit*chased.limit)
+	inLimit, keptLimit := math.Hypot(sap.limit, before.limit), math.Hypot(after.limit, chased.limit)
+	limit := math.Hypot(math.Hypot(inLimit, keptLimit), syrup.limit)
 	a := Account{
-		SugarIn:     units.Mass(in),
-		SugarOut:    units.Mass(syrup.sugar),
-		Kept:        units.Mass(after.sugar + chased.sugar),
+		SugarIn:  units.Mass(in),
+		SugarOut: units.Mass(syrup.sugar),
+		Kept:     units.Mass(after.sugar + chased.sugar),
+
+		SugarInLimits:  units.Mass(inLimit),
+		SugarOutLimits: units.Mass(syrup.limit),
+		KeptLimits:     units.Mass(keptLimit),
+
 		Lost:        units.Mass(lost),
 		LostShare:   units.FractionShare(lost / in),
 		Uncertainty: units.Mass(limit),

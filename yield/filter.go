@@ -19,9 +19,8 @@ const GravityFilter = 3 * units.USGallon
 // published figure, and what was measured in one's own house is better. Outside
 // the range the answer is 0 and a [units.RangeError].
 //
-// Cautions: syrup is filtered hot and scalds. Rinse new filters in boiling water
-// without soap. What is caught is niter, calcium salts of malic acid and other
-// minerals, and not food.
+// What is caught is niter, calcium salts of malic acid and other minerals (same
+// source). Caution: syrup is filtered hot, scalds and sticks.
 func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 	const fn = "yield.FiltersFor"
 	if err := within(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
@@ -30,7 +29,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 	if err := within(fn, "perFilter", perFilter.USGallons(), 0.1, 1000, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
 		return 0, err
 	}
-	return wholes(float64(syrup / perFilter)), nil
+	return wholes(fn, "filters", float64(syrup/perFilter))
 }
 
 // FilterTime returns how long a filter takes at one temperature that took

@@ -133,3 +133,19 @@ func TestLayInLimits(t *testing.T) {
 		t.Errorf("%+v, %v", s, err)
 	}
 }
+
+func TestPeakPerTap(t *testing.T) {
+	if v, err := yield.PeakPerTap([]units.Volume{1, 5, 2}, 10); err != nil || !(math.Abs(float64(v)-0.5) < 1e-15) {
+		t.Errorf("%v, %v", v, err)
+	}
+	for name, days := range map[string][]units.Volume{
+		"none": nil, "negative": {1, -1}, "NaN": {1, units.Volume(notNum)}, "infinite": {units.Volume(inf)}, "a sea": {1e6 + 1},
+	} {
+		v, err := yield.PeakPerTap(days, 10)
+		refused(t, name, "yield.PeakPerTap", float64(v), err)
+	}
+	for _, taps := range []int{0, -1, 100_000_001} {
+		v, err := yield.PeakPerTap([]units.Volume{1}, taps)
+		refused(t, "taps", "yield.PeakPerTap", float64(v), err)
+	}
+}

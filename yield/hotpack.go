@@ -56,7 +56,7 @@ func (h PackingHeat) String() string {
 // Matters 2014; Ohio State University Extension. 200 F is common practice at
 // bottling and in no source read.
 //
-// Cautions: hot syrup scalds and sticks. Mouldy syrup may hold toxins that heat
+// Cautions: hot syrup scalds and sticks. Moldy syrup may hold toxins that heat
 // does not destroy; skimming and boiling again may not make it safe (University of
 // Maine Extension). Opened, it is kept cold.
 func PackingHeatOf(at units.Temperature) (PackingHeat, error) {

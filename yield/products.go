@@ -64,11 +64,12 @@ func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 // A Product is something made of syrup.
 type Product uint8
 
+// The products whose yield is published.
 const (
-	noProduct Product = iota
-	MoldedSugar
-	GranulatedSugar
-	MapleCream
+	noProduct       Product = iota
+	MoldedSugar             // soft candy, poured into molds
+	GranulatedSugar         // dry sugar, stirred
+	MapleCream              // spread, cooled and stirred
 )
 
 // products holds published yields in lb per US gal of syrup.

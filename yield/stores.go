@@ -71,14 +71,18 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		}
 		wood = units.Cord * syrup / h.SyrupPerCord
 	}
-	containers := float64(syrup/container.Label) * (1 + h.Spare.Fraction())
-	if err := within(fn, "containers", containers, 0, math.MaxInt32, "", "choose a larger container"); err != nil {
+	containers, err := wholes(fn, "containers", float64(syrup/container.Label)*(1+h.Spare.Fraction()))
+	if err != nil {
+		return Stores{}, err
+	}
+	filters, err := wholes(fn, "filters", float64(syrup/h.PerFilter))
+	if err != nil {
 		return Stores{}, err
 	}
 	return Stores{
 		Wood:           wood,
-		Containers:     wholes(containers),
-		Filters:        wholes(float64(syrup / h.PerFilter)),
+		Containers:     containers,
+		Filters:        filters,
 		Tank:           units.Volume(float64(taps)*h.DaysHeld) * h.PeakPerTap,
 		PeakRemembered: remembered,
 	}, nil
@@ -104,4 +108,32 @@ func (h Habits) filled() (Habits, bool) {
 func unknown(x float64) bool { return x >= 0 && x <= 0 }
 
 // wholes returns x rounded up, a part in a billion being rounding.
-func wholes(x float64) int { return int(math.Ceil(x * (1 - 1e-9))) }
+func wholes(fn, arg string, x float64) (int, error) {
+	if err := within(fn, arg, x, 0, math.MaxInt32, "", "more than can be counted: check the unit of the syrup"); err != nil {
+		return 0, err
+	}
+	return int(math.Ceil(x * (1 - 1e-9))), nil
+}
+
+// PeakPerTap returns the sap of a tap on the best of the days given: the figure
+// for [Habits]. Give it the sap of each day of past seasons.
+//
+// Range: 1 to 100,000 days, sap to 1e6 m3 a day, taps from 1 to 1e8. Outside the
+// range the answer is NaN and a [units.RangeError].
+func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
+	const fn = "yield.PeakPerTap"
+	if err := entries(fn, "gathered", len(gathered)); err != nil {
+		return nan[units.Volume](), err
+	}
+	if err := within(fn, "taps", float64(taps), 1, maxTaps, "", "the taps that were set"); err != nil {
+		return nan[units.Volume](), err
+	}
+	peak := units.Volume(0)
+	for i, v := range gathered {
+		if !(v >= 0 && v <= maxVolume) {
+			return nan[units.Volume](), within(fn, item("gathered", i, ""), v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day")
+		}
+		peak = max(peak, v)
+	}
+	return peak / units.Volume(taps), nil
+}
