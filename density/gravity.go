@@ -1,10 +1,6 @@
 package density
 
-import (
-	"math"
-
-	"example.org/sapreckoner/units"
-)
+import "example.org/sapreckoner/units"
 
 // SG2020 is apparent specific gravity 20/20 C: the weight in air of a solution
 // at 20 C over that of the same volume of water at 20 C, both with brass or
@@ -29,96 +25,111 @@ const (
 	gravityC = 20.0 // both temperatures of the gravities above
 )
 
-// isotherm20 is the isotherm of every specific gravity.
-var isotherm20 = at(gravityC)
+// water20 is the density of water that the gravities are counted from.
+var water20 = water(gravityC)
 
 // SG2020FromBrix returns the apparent specific gravity 20/20 C of b Brix on
-// the ICUMSA scale.
+// the [ICUMSA] scale; [Scale.SG2020] takes another.
 //
 // Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
 // 0.0001. NBS Circular C440, Table 114, an older scale, prints up to 0.0006
 // less. Check value: 1.32543 at 66 Brix (computed).
 func SG2020FromBrix(b units.Brix) (SG2020, error) {
-	if !(b >= minBrix && b <= maxBrix) {
-		return nan[SG2020](), brixError("density.SG2020FromBrix", "sugar content", b)
+	if err := checkBrix("density.SG2020FromBrix", b); err != nil {
+		return nan[SG2020](), err
 	}
-	return SG2020(gravity(b)), nil
+	return gravity(b), nil
 }
 
-// gravity is the apparent specific gravity, unchecked.
-func gravity(b units.Brix) float64 {
-	return (isotherm20.rho(b.Fraction()) - airDensity) / (isotherm20.a[0] - airDensity)
-}
-
-// BrixFromSG2020 returns the Brix of apparent specific gravity sg: the inverse
-// of [SG2020FromBrix].
+// BrixFromSG2020 returns the Brix of apparent specific gravity sg on the
+// [ICUMSA] scale: the inverse of [SG2020FromBrix].
 func BrixFromSG2020(sg SG2020) (units.Brix, error) {
-	low, high := gravity(minBrix), gravity(maxBrix)
-	if !(float64(sg) >= low && float64(sg) <= high) {
-		return nan[units.Brix](), gravityError("density.BrixFromSG2020", float64(sg), low, high)
-	}
-	return clamp(isotherm20.fraction(airDensity + float64(sg)*(isotherm20.a[0]-airDensity))), nil
-}
-
-// clamp keeps a solved mass fraction inside the range against rounding.
-func clamp(w float64) units.Brix {
-	return toBrix(math.Min(math.Max(w, minBrix.Fraction()), maxBrix.Fraction()))
+	return brixFromGravity("density.BrixFromSG2020", sg)
 }
 
 // TrueSG2020FromBrix returns the true specific gravity 20/20 C of b Brix on
-// the ICUMSA scale.
+// the [ICUMSA] scale.
 //
 // Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
 // 0.0001. Check value: 1.32504 at 66 Brix (computed).
 func TrueSG2020FromBrix(b units.Brix) (TrueSG2020, error) {
-	if !(b >= minBrix && b <= maxBrix) {
-		return nan[TrueSG2020](), brixError("density.TrueSG2020FromBrix", "sugar content", b)
+	if err := checkBrix("density.TrueSG2020FromBrix", b); err != nil {
+		return nan[TrueSG2020](), err
 	}
-	return TrueSG2020(isotherm20.rho(b.Fraction()) / isotherm20.a[0]), nil
+	return TrueSG2020(rho(b.Fraction(), gravityC) / water20), nil
 }
 
 // BrixFromTrueSG2020 returns the Brix of true specific gravity sg: the inverse
 // of [TrueSG2020FromBrix].
 func BrixFromTrueSG2020(sg TrueSG2020) (units.Brix, error) {
-	low, high := 1.0, isotherm20.rho(maxBrix.Fraction())/isotherm20.a[0]
-	if !(float64(sg) >= low && float64(sg) <= high) {
-		return nan[units.Brix](), gravityError("density.BrixFromTrueSG2020", float64(sg), low, high)
+	low, high := 1.0, rho(maxBrix.Fraction(), gravityC)/water20
+	if x := float64(sg); x >= low-rounding && x <= high+rounding {
+		if b, ok := solved(fraction(x*water20, gravityC)); ok {
+			return b, nil
+		}
 	}
-	return clamp(isotherm20.fraction(float64(sg) * isotherm20.a[0])), nil
+	return nan[units.Brix](), gravityError("density.BrixFromTrueSG2020", float64(sg), low, high)
 }
 
-func gravityError(fn string, sg, low, high float64) error {
-	return &units.RangeError{Func: fn, Arg: "specific gravity", Value: sg, Low: low, High: high,
-		Hint: "water is 1 and 85 Brix the most; a number near 66 is Brix"}
-}
-
-// BaumeFromBrix returns the degrees Baume, modulus 145, of b Brix on the ICUMSA
-// scale.
+// BaumeFromBrix returns the degrees Baume, modulus 145, of b Brix on the
+// [ICUMSA] scale; [Scale.Baume] takes another.
 //
 // Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
 // 0.01. Check values: 66.0, 66.9 and 68.9 Brix are 35.60, 36.06 and 37.07
 // (computed); from NBS Circular C440, Table 114, they are 35.58, 36.03, 37.04.
 func BaumeFromBrix(b units.Brix) (Baume145, error) {
-	if !(b >= minBrix && b <= maxBrix) {
-		return nan[Baume145](), brixError("density.BaumeFromBrix", "sugar content", b)
+	if err := checkBrix("density.BaumeFromBrix", b); err != nil {
+		return nan[Baume145](), err
 	}
-	return Baume145(baume(b)), nil
+	return baume(gravity(b)), nil
 }
 
-func baume(b units.Brix) float64 { return modulus - modulus/gravity(b) }
-
-// BrixFromBaume returns the Brix of be degrees Baume, modulus 145: the inverse
-// of [BaumeFromBrix].
+// BrixFromBaume returns the Brix of be degrees Baume, modulus 145, on the
+// [ICUMSA] scale: the inverse of [BaumeFromBrix].
 func BrixFromBaume(be Baume145) (units.Brix, error) {
-	low, high := baume(minBrix), baume(maxBrix)
-	if !(float64(be) >= low && float64(be) <= high) {
-		return nan[units.Brix](), &units.RangeError{Func: "density.BrixFromBaume", Arg: "Baume", Value: float64(be), Low: low, High: high, Unit: "Be",
-			Hint: "syrup is near 36; a number near 66 is Brix"}
+	const fn = "density.BrixFromBaume"
+	if err := checkBaume(fn, be, ICUMSA); err != nil {
+		return nan[units.Brix](), err
 	}
-	return clamp(isotherm20.fraction(gravityDensity(be))), nil
+	return brixFromGravity(fn, gravityFromBaume(be))
 }
 
-// gravityDensity is the true density at 20 C of be degrees Baume.
-func gravityDensity(be Baume145) float64 {
-	return airDensity + modulus/(modulus-float64(be))*(isotherm20.a[0]-airDensity)
+func brixFromGravity(fn string, sg SG2020) (units.Brix, error) {
+	low, high := gravity(minBrix), gravity(maxBrix)
+	if sg >= low-rounding && sg <= high+rounding {
+		if b, ok := solved(icumsaFraction(sg)); ok {
+			return b, nil
+		}
+	}
+	return nan[units.Brix](), gravityError(fn, float64(sg), float64(low), float64(high))
+}
+
+// gravity is the apparent specific gravity of b Brix on the ICUMSA scale,
+// unchecked.
+func gravity(b units.Brix) SG2020 {
+	return SG2020((rho(b.Fraction(), gravityC) - airDensity) / (water20 - airDensity))
+}
+
+// icumsaFraction is the mass fraction of apparent gravity sg, unchecked.
+func icumsaFraction(sg SG2020) float64 {
+	return fraction(airDensity+float64(sg)*(water20-airDensity), gravityC)
+}
+
+func baume(sg SG2020) Baume145 { return Baume145(modulus - modulus/float64(sg)) }
+
+func gravityFromBaume(be Baume145) SG2020 { return SG2020(modulus / (modulus - float64(be))) }
+
+// checkBaume guards a reading in degrees Baume of the strengths of scale s.
+func checkBaume(fn string, be Baume145, s Scale) error {
+	low, high := baume(s.gravity(minBrix)), baume(s.gravity(s.most()))
+	if be >= low-rounding && be <= high+rounding {
+		return nil
+	}
+	return &units.RangeError{Func: fn, Arg: "Baume", Value: float64(be), Low: float64(low), High: float64(high), Unit: "Be",
+		Hint: "syrup is near 36; a number near 66 is Brix"}
+}
+
+func gravityError(fn string, sg, low, high float64) error {
+	return &units.RangeError{Func: fn, Arg: "specific gravity", Value: sg, Low: low, High: high,
+		Hint: "water is 1, syrup near 1.33; a number near 66 is Brix"}
 }

@@ -1,8 +1,6 @@
 package density
 
-import (
-	"example.org/sapreckoner/units"
-)
+import "example.org/sapreckoner/units"
 
 // GlassExpansion is the conventional cubical expansion of a glass hydrometer,
 // per kelvin. Source: ISO 1768:1975, clause 3.
@@ -16,6 +14,8 @@ const (
 	// A stem reads a little below its zero in warm water or cold: the scale is
 	// continued so far.
 	minReading units.Brix = -1
+	// More than this is no error of a scale but a broken instrument.
+	maxOffset units.Brix = 5
 )
 
 // A Hydrometer is a glass hydrometer with a Brix scale, a Baume scale or both.
@@ -24,6 +24,13 @@ const (
 // 60 F are in use for syrup, often 38 F for sap. It is printed on the scale and
 // part of the instrument; a hydrometer without one is refused. At 66.9 Brix
 // the scales of 60 F and 68 F differ by 0.34 Brix.
+//
+// Scale says which relation of density and strength its Brix marks follow; the
+// zero value is [ICUMSA]. Answers are always true strength on ICUMSA. A Baume
+// mark stands for a specific gravity and needs no scale.
+//
+// ReadsHigh is the error of the instrument in Brix of its scale, found by
+// [Hydrometer.CheckedIn]: what it reads too much.
 //
 // Glass is the cubical expansion of the glass per kelvin; zero means the
 // conventional [GlassExpansion].
@@ -38,81 +45,174 @@ const (
 // because the glass has grown by gamma (t - t0) and displaces more.
 type Hydrometer struct {
 	GraduatedAt units.Temperature
+	Scale       Scale
+	ReadsHigh   units.Brix
 	Glass       float64
-}
-
-// glass checks the instrument and returns its expansion.
-func (h Hydrometer) glass(fn string) (float64, error) {
-	if c := h.GraduatedAt.Celsius(); !(c >= minGraduatedC && c <= maxGraduatedC) {
-		return 0, &units.RangeError{Func: fn, Arg: "hydrometer graduation", Value: c, Low: minGraduatedC, High: maxGraduatedC, Unit: "C",
-			Hint: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)"}
-	}
-	if h.Glass == 0 {
-		return GlassExpansion, nil
-	}
-	if !(h.Glass > 0 && h.Glass <= maxGlass) {
-		return 0, &units.RangeError{Func: fn, Arg: "glass expansion", Value: h.Glass, Low: 0, High: maxGlass, Unit: "1/K",
-			Hint: "leave it zero for the conventional 25e-6"}
-	}
-	return h.Glass, nil
 }
 
 // Brix returns the sugar content of a solution at temperature at in which the
 // hydrometer reads reading.
 //
-// Range: readings and answers from -1 to 85 Brix (a result below zero says how
-// far the instrument or the temperature is off), at from 0 to 110 C, graduation
-// 1 to 40 C. Above 90 C the density is extrapolated: see [Extrapolated].
-// Uncertainty: 370e-6 of the density or more in use, about 0.08 Brix at 66.9,
-// from surface tension and temperature (Aguilera, Wright, Bean, Measurement
-// Science and Technology 19 (2008) 015104, abstract). Outside the range the
-// answer is NaN and a [units.RangeError].
+// Range: readings (less ReadsHigh) and answers from -1 to 85 Brix (a result
+// below zero says how far the instrument or the temperature is off), at from 0
+// to 110 C, graduation 1 to 40 C. Above 90 C the density is extrapolated: see
+// [Extrapolated]. Uncertainty: 370e-6 of the density or more in use, about 0.08
+// Brix at 66.9, from surface tension and temperature (Aguilera, Wright, Bean,
+// Measurement Science and Technology 19 (2008) 015104, abstract);
+// [Hydrometer.Measure] works it out. Outside the range the answer is NaN and a
+// [units.RangeError].
 //
 // Check value: a 20 C scale that reads 65.0 at 30 C stands in 65.80 Brix
 // (computed; NBS Circular C440 corrects by +0.80, from memory).
 func (h Hydrometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Hydrometer.Brix"
-	return h.convert(fn, "reading", reading, h.GraduatedAt, at, false)
+	gamma, err := h.check(fn, at)
+	if err != nil {
+		return nan[units.Brix](), err
+	}
+	mark := reading - h.ReadsHigh
+	if !(mark >= minReading && mark <= maxBrix) {
+		return nan[units.Brix](), readingError(fn, "reading", mark)
+	}
+	m, _ := h.Scale.toICUMSA(mark)
+	return h.truth(fn, m.Fraction(), at, gamma)
 }
 
 // Reading returns what the hydrometer shows in a solution of b Brix at
 // temperature at: the inverse of [Hydrometer.Brix], with the same range and
-// uncertainty.
+// uncertainty. It is also where a mark for b at that temperature must stand.
 //
 // Check value: 66.9 Brix at 211 F reads 59.00 on a 60 F scale (computed).
 func (h Hydrometer) Reading(b units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Hydrometer.Reading"
-	return h.convert(fn, "sugar content", b, at, h.GraduatedAt, true)
-}
-
-// convert solves rho(to, toT) = rho(from, fromT) times the growth of the glass
-// for to. Growth counts from the graduation to the bath, so that floating says
-// whether from is the bath.
-func (h Hydrometer) convert(fn, arg string, from units.Brix, fromT, toT units.Temperature, floating bool) (units.Brix, error) {
-	gamma, err := h.glass(fn)
+	m, err := h.mark(fn, b, at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	bath := toT
-	if floating {
-		bath = fromT
+	return h.Scale.fromICUMSA(m) + h.ReadsHigh, nil
+}
+
+// BrixFromBaume returns the sugar content of a solution at temperature at in
+// which the hydrometer reads be on its Baume scale. A Baume mark is a Brix mark
+// under another name, related by specific gravity 20/20 C, whatever the
+// temperature of graduation.
+//
+// Range, uncertainty and errors are those of [Hydrometer.Brix]. Check value: a
+// 60 F stem at 36.06 Be and 60 F stands in 66.9 Brix (computed).
+func (h Hydrometer) BrixFromBaume(be Baume145, at units.Temperature) (units.Brix, error) {
+	const fn = "density.Hydrometer.BrixFromBaume"
+	gamma, err := h.check(fn, at)
+	if err != nil {
+		return nan[units.Brix](), err
 	}
-	if c := bath.Celsius(); !(c >= minC && c <= maxC) {
-		return nan[units.Brix](), tempError(fn, "cup temperature", c)
+	low, high := baume(gravity(minReading)), baume(gravity(maxBrix))
+	if !(be >= low-rounding && be <= high+rounding) {
+		return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "reading", Value: float64(be), Low: float64(low), High: float64(high), Unit: "Be",
+			Hint: "syrup is near 36; a number near 66 is Brix"}
 	}
-	if !(from >= minReading && from <= maxBrix) {
-		return nan[units.Brix](), &units.RangeError{Func: fn, Arg: arg, Value: float64(from), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
-			Hint: "check the reading and its scale: Brix near 66 is Baume near 36"}
+	return h.truth(fn, icumsaFraction(gravityFromBaume(be))-h.ReadsHigh.Fraction(), at, gamma)
+}
+
+// Baume returns what the hydrometer shows on its Baume scale in a solution of b
+// Brix at temperature at: the inverse of [Hydrometer.BrixFromBaume].
+func (h Hydrometer) Baume(b units.Brix, at units.Temperature) (Baume145, error) {
+	m, err := h.mark("density.Hydrometer.Baume", b, at)
+	if err != nil {
+		return nan[Baume145](), err
 	}
-	growth := 1 + gamma*(bath.Celsius()-h.GraduatedAt.Celsius())
-	if !floating {
-		growth = 1 / growth
+	return baume(gravity(m + h.ReadsHigh)), nil
+}
+
+// CheckedIn returns the hydrometer with ReadsHigh set to what it read too much
+// in a solution of known strength b at temperature at: 0 Brix is plain water.
+// A check near the strength that will be measured is worth more than one in
+// water, since the spacing of the marks may be off as well.
+//
+// Range: as for [Hydrometer.Brix], and an error of no more than 5 Brix. Check
+// value: a 60 F scale that reads 0.3 in water of 60 F reads 0.3 high.
+func (h Hydrometer) CheckedIn(b units.Brix, at units.Temperature, reading units.Brix) (Hydrometer, error) {
+	const fn = "density.Hydrometer.CheckedIn"
+	h.ReadsHigh = 0
+	m, err := h.mark(fn, b, at)
+	if err != nil {
+		return Hydrometer{}, err
 	}
-	a, z := at(fromT.Celsius()), at(toT.Celsius())
-	to := toBrix(z.fraction(a.rho(from.Fraction()) * growth))
-	if !(to >= minReading && to <= maxBrix) {
-		return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "answer", Value: float64(to), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
-			Hint: "the float would sink below or rise above its scale: check the temperature, or let the cup cool"}
+	h.ReadsHigh = reading - h.Scale.fromICUMSA(m)
+	if err := checkOffset(fn, h.ReadsHigh); err != nil {
+		return Hydrometer{}, err
 	}
-	return to, nil
+	return h, nil
+}
+
+// check guards the instrument and the temperature of the cup, and returns the
+// expansion of the glass.
+func (h Hydrometer) check(fn string, at units.Temperature) (gamma float64, err error) {
+	if c := h.GraduatedAt.Celsius(); !(c >= minGraduatedC && c <= maxGraduatedC) {
+		return 0, &units.RangeError{Func: fn, Arg: "hydrometer graduation", Value: c, Low: minGraduatedC, High: maxGraduatedC, Unit: "C",
+			Hint: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)"}
+	}
+	if c := at.Celsius(); !(c >= minC && c <= maxC) {
+		return 0, tempError(fn, c)
+	}
+	if h.Scale > NBSC440 {
+		return 0, h.Scale.known(fn)
+	}
+	if !(h.ReadsHigh >= -maxOffset && h.ReadsHigh <= maxOffset) {
+		return 0, checkOffset(fn, h.ReadsHigh)
+	}
+	if h.Glass == 0 {
+		return GlassExpansion, nil
+	}
+	return h.Glass, checkGlass(fn, h.Glass)
+}
+
+func checkGlass(fn string, gamma float64) error {
+	if gamma >= 0 && gamma <= maxGlass {
+		return nil
+	}
+	return &units.RangeError{Func: fn, Arg: "expansion", Value: gamma, Low: 0, High: maxGlass, Unit: "1/K",
+		Hint: "leave it zero for the conventional 25e-6 of glass"}
+}
+
+func checkOffset(fn string, high units.Brix) error {
+	if high >= -maxOffset && high <= maxOffset {
+		return nil
+	}
+	return &units.RangeError{Func: fn, Arg: "instrument error", Value: float64(high), Low: float64(-maxOffset), High: float64(maxOffset), Unit: "Brix",
+		Hint: "check the temperature and the liquid again; an instrument this far off is broken"}
+}
+
+// truth is the strength at temperature at of a solution that floats the stem to
+// the ICUMSA mark m, a mass fraction.
+func (h Hydrometer) truth(fn string, m float64, at units.Temperature, gamma float64) (units.Brix, error) {
+	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
+	return answer(fn, toBrix(fraction(rho(m, c0)/(1+gamma*(c-c0)), c)))
+}
+
+// mark is the ICUMSA mark to which a solution of b Brix at temperature at
+// floats the stem.
+func (h Hydrometer) mark(fn string, b units.Brix, at units.Temperature) (units.Brix, error) {
+	gamma, err := h.check(fn, at)
+	if err != nil {
+		return nan[units.Brix](), err
+	}
+	if !(b >= minReading && b <= maxBrix) {
+		return nan[units.Brix](), readingError(fn, "sugar content", b)
+	}
+	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
+	return answer(fn, toBrix(fraction(rho(b.Fraction(), c)*(1+gamma*(c-c0)), c0)))
+}
+
+// answer guards a solved strength.
+func answer(fn string, b units.Brix) (units.Brix, error) {
+	if b >= minReading-100*rounding && b <= maxBrix+100*rounding {
+		return b, nil
+	}
+	return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "answer", Value: float64(b), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
+		Hint: "the float would sink below or rise above its scale: check the temperature, or let the cup cool"}
+}
+
+func readingError(fn, arg string, v units.Brix) error {
+	return &units.RangeError{Func: fn, Arg: arg, Value: float64(v), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
+		Hint: "check the reading and its scale: Brix near 66 is Baume near 36"}
 }

@@ -21,12 +21,29 @@ func published(column string, off float64) func(Row) (float64, error) {
 }
 
 func TestEvaluate(t *testing.T) {
-	r, err := Evaluate(Claim{Table: "us-standard-atmosphere", Column: "psia", Func: "f", Got: published("psia", 0.0006)})
+	r, err := Evaluate(Claim{Table: "water-activity-worked", Column: "a_w", Func: "f", Got: published("a_w", 0.0001)})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if r.Rows != 13 || len(r.Failures) != 0 || math.Abs(r.Worst-0.2) > 1e-9 || r.WorstRow == "" || r.Table.ID != r.Claim.Table {
+	if r.Rows != 3 || len(r.Failures) != 0 || math.Abs(r.Worst-0.2) > 1e-9 || r.WorstRow == "" || r.Table.ID != r.Claim.Table {
 		t.Errorf("result %+v", r)
+	}
+}
+
+func TestTieAtTheLimitPasses(t *testing.T) {
+	wisconsin := func(r Row) bool {
+		return r.Name() == "Wisconsin year=2019 taps_thousand=800 production_thousand_gal=270"
+	}
+	c := Claim{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "ratio", Select: wisconsin,
+		Got: func(r Row) (float64, error) {
+			return r.Float("production_thousand_gal") / r.Float("taps_thousand"), nil
+		}}
+	if r, err := Evaluate(c); err != nil || len(r.Failures) != 0 || r.Rows != 1 {
+		t.Errorf("0.3375 is not 0.338 to three places: %+v, %v", r, err)
+	}
+	c.Got = func(r Row) (float64, error) { return 0.33749, nil }
+	if r, err := Evaluate(c); err != nil || len(r.Failures) != 1 {
+		t.Errorf("0.33749 passes for 0.338: %+v, %v", r, err)
 	}
 }
 
@@ -37,14 +54,14 @@ func TestWrongClaimFails(t *testing.T) {
 		got  func(Row) (float64, error)
 		err  error
 	}{
-		{"off by more than the tolerance", published("psia", 0.0036), nil},
+		{"off by more than the tolerance", published("a_w", 0.0006), nil},
 		{"NaN", func(Row) (float64, error) { return math.NaN(), nil }, nil},
 		{"infinite", func(Row) (float64, error) { return math.Inf(1), nil }, nil},
-		{"error", func(r Row) (float64, error) { return r.Float("psia"), wrong }, wrong},
+		{"error", func(r Row) (float64, error) { return r.Float("a_w"), wrong }, wrong},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			r, err := Evaluate(Claim{Table: "us-standard-atmosphere", Column: "psia", Func: "f", Got: tt.got})
+			r, err := Evaluate(Claim{Table: "water-activity-worked", Column: "a_w", Func: "f", Got: tt.got})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -52,10 +69,10 @@ func TestWrongClaimFails(t *testing.T) {
 				t.Fatalf("%d of %d rows fail, worst %v", len(r.Failures), r.Rows, r.Worst)
 			}
 			f := r.Failures[0]
-			if f.Row != "altitude_ft=-1000" || f.Inputs != "altitude_ft=-1000" || !near(f.Want, 15.236) || !near(f.Tolerance, 0.003) || !errors.Is(f.Err, tt.err) {
+			if f.Row != "brix=66 t_C=25" || f.Inputs != "brix=66 t_C=25" || !near(f.Want, 0.858) || !near(f.Tolerance, 0.0005) || !errors.Is(f.Err, tt.err) {
 				t.Errorf("first failure %+v", f)
 			}
-			if s := f.String(); !strings.Contains(s, "15.236") || !strings.Contains(s, "altitude_ft=-1000") {
+			if s := f.String(); !strings.Contains(s, "0.858") || !strings.Contains(s, "brix=66 t_C=25") {
 				t.Errorf("it prints as %q", s)
 			}
 		})
@@ -98,15 +115,15 @@ func TestZeroToleranceIsMetExactlyOrNotAtAll(t *testing.T) {
 }
 
 func TestClaimErrors(t *testing.T) {
-	good := Claim{Table: "us-standard-atmosphere", Column: "psia", Func: "f", Got: published("psia", 0)}
+	good := Claim{Table: "water-activity-worked", Column: "a_w", Func: "f", Got: published("a_w", 0)}
 	tests := []struct {
 		name    string
 		spoil   func(*Claim)
 		message string
 	}{
-		{"unknown table", func(c *Claim) { c.Table = "atmosphere" }, `no table "atmosphere"`},
-		{"unknown column", func(c *Claim) { c.Column = "kPa" }, "no such want column"},
-		{"input column", func(c *Claim) { c.Column = "altitude_ft" }, "no such want column"},
+		{"unknown table", func(c *Claim) { c.Table = "water" }, `no table "water"`},
+		{"unknown column", func(c *Claim) { c.Column = "activity" }, "no such want column"},
+		{"input column", func(c *Claim) { c.Column = "brix" }, "no such want column"},
 		{"no function", func(c *Claim) { c.Got = nil }, "names no function"},
 		{"no name of a function", func(c *Claim) { c.Func = "" }, "names no function"},
 		{"no rows", func(c *Claim) { c.Select = func(Row) bool { return false } }, "selects no row"},
@@ -132,16 +149,16 @@ func TestEmptyFiguresArePassedOver(t *testing.T) {
 
 func TestOrphans(t *testing.T) {
 	all := Orphans(nil)
-	row := "us-standard-atmosphere:altitude_ft=0:psia"
+	row := "water-activity-worked:brix=66 t_C=25:a_w"
 	if !slices.Contains(all, row) || slices.ContainsFunc(all, func(s string) bool { return strings.HasPrefix(s, "cautions:") }) {
 		t.Fatalf("without claims, %d orphans: they must hold %s and no facts", len(all), row)
 	}
-	sea := Claim{Table: "us-standard-atmosphere", Column: "psia", Func: "f", Select: func(r Row) bool { return math.Abs(r.Float("altitude_ft")) < 1 }}
-	if left := Orphans([]Claim{sea}); len(left) != len(all)-1 || slices.Contains(left, row) {
+	syrup := Claim{Table: "water-activity-worked", Column: "a_w", Func: "f", Select: func(r Row) bool { return r.Text("brix") == "66" }}
+	if left := Orphans([]Claim{syrup}); len(left) != len(all)-1 || slices.Contains(left, row) {
 		t.Errorf("a claim of one row leaves %d of %d orphans", len(left), len(all))
 	}
-	sea.Select = nil
-	if left := Orphans([]Claim{sea}); len(left) != len(all)-13 {
-		t.Errorf("a claim of 13 rows leaves %d of %d orphans", len(left), len(all))
+	syrup.Select = nil
+	if left := Orphans([]Claim{syrup}); len(left) != len(all)-3 {
+		t.Errorf("a claim of 3 rows leaves %d of %d orphans", len(left), len(all))
 	}
 }

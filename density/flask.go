@@ -1,0 +1,82 @@
+package density
+
+import "example.org/sapreckoner/units"
+
+// A Flask is a vessel of known volume that is filled and weighed, net, on a
+// scale in air: the instrument of whoever owns a good scale. The zero value is
+// refused.
+//
+// CalibratedAt is the temperature at which Volume holds, mostly 20 C; weighing
+// the water it takes is the best calibration. Expansion is the cubical
+// expansion of its material per kelvin; zero means glass, [GlassExpansion].
+// Steel is near 50e-6 (from memory).
+type Flask struct {
+	Volume       units.Volume
+	CalibratedAt units.Temperature
+	Expansion    float64
+}
+
+// Brix returns the strength of the solution at temperature at whose net weight
+// in air fills the flask.
+//
+// Range: answers from 0 to 85 Brix, at from 0 to 110 C, volume from 0.001 mL to
+// 1e6 m3, calibration from 1 to 40 C; outside it NaN and a [units.RangeError]. Uncertainty: one part in a
+// thousand of weight or volume is 0.2 Brix; [Flask.Measure] works it out. Check
+// value: a US gallon at 20 C that weighs 11.0759 lb is 66.9 Brix (computed).
+func (f Flask) Brix(net units.Mass, at units.Temperature) (units.Brix, error) {
+	const fn = "density.Flask.Brix"
+	v, err := f.volume(fn, at)
+	if err != nil {
+		return nan[units.Brix](), err
+	}
+	b, err := BrixFromDensity(FromAir(units.Density(float64(net)/float64(v))), at)
+	if err != nil {
+		return b, units.Under(fn, err)
+	}
+	return b, nil
+}
+
+// Net returns what the flask full of b Brix at temperature at weighs in air,
+// the flask's own weight taken off: the inverse of [Flask.Brix].
+func (f Flask) Net(b units.Brix, at units.Temperature) (units.Mass, error) {
+	const fn = "density.Flask.Net"
+	v, err := f.volume(fn, at)
+	if err != nil {
+		return nan[units.Mass](), err
+	}
+	m, err := WeightInAir(v, b, at)
+	if err != nil {
+		return m, units.Under(fn, err)
+	}
+	return m, nil
+}
+
+// minFlask tells a volume that was set from one that was not.
+const minFlask = units.Milliliter / 1000
+
+// volume guards the flask and the temperature and returns the volume there.
+func (f Flask) volume(fn string, at units.Temperature) (units.Volume, error) {
+	if !(f.Volume >= minFlask && f.Volume <= maxVolume) {
+		return nan[units.Volume](), &units.RangeError{Func: fn, Arg: "volume of the flask", Value: float64(f.Volume), Low: float64(minFlask), High: float64(maxVolume), Unit: "m3",
+			Hint: "set Volume to what the flask holds, such as units.Milliliters(500)"}
+	}
+	c0 := f.CalibratedAt.Celsius()
+	if !(c0 >= minGraduatedC && c0 <= maxGraduatedC) {
+		return nan[units.Volume](), &units.RangeError{Func: fn, Arg: "calibration temperature", Value: c0, Low: minGraduatedC, High: maxGraduatedC, Unit: "C",
+			Hint: "set CalibratedAt to the temperature at which the volume holds, such as units.Celsius(20)"}
+	}
+	if err := checkTemp(fn, at.Celsius()); err != nil {
+		return nan[units.Volume](), err
+	}
+	if err := checkGlass(fn, f.Expansion); err != nil {
+		return nan[units.Volume](), err
+	}
+	return f.Volume * units.Volume(1+f.expansion()*(at.Celsius()-c0)), nil
+}
+
+func (f Flask) expansion() float64 {
+	if f.Expansion == 0 {
+		return GlassExpansion
+	}
+	return f.Expansion
+}

@@ -1,0 +1,245 @@
+package main
+
+import (
+	"errors"
+	"math"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// label is the temperature at which syrup is sold by volume: 68 F.
+var label = units.Celsius(20)
+
+// plan is the day worked out.
+type plan struct {
+	given      *setup
+	gatherings []gathering
+	sap        sugar.Lot
+
+	pressure   units.Pressure
+	how, from  string // the pressure was found, and by which flag
+	waterBoils units.Temperature
+	syrupBoils units.Temperature
+
+	syrup  sugar.Lot // at the label temperature
+	ratio  float64   // exact volumes of sap to one of syrup
+	rule   float64   // the same by the rule of 86
+	off    units.Mass
+	reads  units.Brix // the syrup hydrometer in the cup
+	baume  density.Baume145
+	start  time.Time
+	firing // the clock of the pan
+
+	heat units.Energy // into the liquid
+	burn burn
+	demo bool // nothing was given: the invented day
+}
+
+// firing is how the day goes in one pan, kept at its depth while there is sap
+// and then boiled down.
+type firing struct {
+	first   units.Volume // sap that fills the pan before the fire is lit
+	waits   units.Volume // sap that waits in the tank for the pan
+	heating time.Duration
+	lastSap time.Duration // from lighting the fire to the last sap in the pan
+	done    time.Duration // to syrup, or to the take-off
+
+	batches int // that the pan is drawn off in
+
+	// A batch that is too small for the pan is taken off early.
+	small   bool
+	takeoff sugar.Lot // hot, drained from the pan
+	left    sugar.Lot // what stays behind in the pan
+}
+
+// work makes the plan.
+func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
+	if err := s.check(f); err != nil {
+		return nil, err
+	}
+	p := &plan{given: s, demo: !f.Other("metric", "json")}
+	var err error
+	if p.start, err = time.Parse("15:04", s.start); err != nil {
+		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
+	}
+	if p.pressure, p.how, p.from, err = s.pressure(f); err != nil {
+		return nil, err
+	}
+	if p.gatherings, err = s.gather(e); err != nil {
+		return nil, err
+	}
+	lots := make([]sugar.Lot, len(p.gatherings))
+	for i, g := range p.gatherings {
+		lots[i] = g.lot
+	}
+	if p.sap, err = sugar.Blend(lots...); err != nil {
+		return nil, err
+	}
+	if p.sap.Brix() >= s.target {
+		return nil, cli.For("target", &units.RangeError{Func: "boilday", Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
+	}
+	if err := p.points(s); err != nil {
+		return nil, err
+	}
+	if err := p.amounts(s); err != nil {
+		return nil, err
+	}
+	if err := p.clock(s); err != nil {
+		return nil, err
+	}
+	return p, p.fire(s)
+}
+
+// points finds the boiling points of the day and the reading in the cup.
+func (p *plan) points(s *setup) error {
+	var err error
+	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
+		return cli.For(flagOf(err, "target", "pressure", p.from), err)
+	}
+	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
+		return cli.For(p.from, err)
+	}
+	h := density.Hydrometer{GraduatedAt: s.stem}
+	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
+		return cli.For(flagOf(err, "cup", "hydrometer graduation", "hydrometer"), err)
+	}
+	p.baume, err = density.BaumeFromBrix(p.reads)
+	return err
+}
+
+// amounts finds the syrup, the water to boil off and the heat.
+func (p *plan) amounts(s *setup) error {
+	var err error
+	mass := s.target.Of(p.sap.Sugar())
+	if p.syrup, err = sugar.NewLotByMass(mass, s.target, label); err != nil {
+		return cli.For("target", err)
+	}
+	p.off = p.sap.Mass() - mass
+	if p.ratio, err = yield.Ratio(p.sap.Brix(), s.target); err != nil {
+		return err
+	}
+	if p.rule, err = yield.RuleOf86(p.sap.Brix()); err != nil {
+		p.rule = 0 // the rule is for sap; concentrate goes without
+	}
+	return nil
+}
+
+// clock lets the fire burn. The rate of the pan is that of water boiled off
+// while cold sap is added; sap is added as the level falls.
+func (p *plan) clock(s *setup) error {
+	water, err := density.Water(label)
+	if err != nil {
+		return err
+	}
+	rate := water.MassRate(s.rate)
+
+	// The pan begins full of sap, or with all of it.
+	full := s.area.Volume(s.depth)
+	p.firing.first = min(full, p.sap.Volume())
+	p.waits = p.sap.Volume() - p.firing.first
+	inPan, err := sugar.NewLot(p.firing.first, p.sap.Brix(), p.sap.Temperature())
+	if err != nil {
+		return err
+	}
+	if p.sap.Volume() < s.area.Volume(s.safe) {
+		return cli.For("pan-area", errors.New("the sap does not cover this pan to the safe depth: boil it in a pot, or wait for more sap"))
+	}
+	if p.heating, err = heatingTime(inPan, p.waterBoils, rate); err != nil {
+		return err
+	}
+
+	// More syrup than the pan holds is drawn off in equal batches.
+	syrup, err := sugar.NewLotByMass(p.syrup.Mass(), s.target, p.syrupBoils)
+	if err != nil {
+		return err
+	}
+	p.batches = max(1, int(math.Ceil(float64(syrup.Volume()/full))))
+	part := func(l sugar.Lot) (sugar.Lot, error) {
+		return sugar.NewLotByMass(l.Mass()/units.Mass(p.batches), l.Brix(), l.Temperature())
+	}
+	last, err := part(p.sap)
+	if err != nil {
+		return err
+	}
+	end, err := part(syrup)
+	if err != nil {
+		return err
+	}
+
+	// Sap goes in until the rest fits, then the level falls until it is syrup or
+	// as low as the pan may go.
+	at, err := boilDownTo(last, full, p.pressure)
+	if err != nil {
+		return err
+	}
+	if end.Volume() < s.area.Volume(s.safe) {
+		p.small = true
+		if end, err = boilDownTo(last, s.area.Volume(s.safe), p.pressure); err != nil {
+			return err
+		}
+	}
+	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
+	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
+
+	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), end.Brix(), end.Temperature()); err != nil {
+		return err
+	}
+	p.takeoff, err = sugar.NewLotByMass(end.Mass()-p.left.Mass(), end.Brix(), end.Temperature())
+	return err
+}
+
+// heatingTime is how long the first filling takes to boil over a fire that
+// boils off the given rate afterwards.
+func heatingTime(l sugar.Lot, boils units.Temperature, rate units.MassRate) (time.Duration, error) {
+	latent, err := boil.LatentHeat(boils)
+	if err != nil {
+		return 0, err
+	}
+	specific, err := sugar.SpecificHeat(l.Brix(), l.Temperature())
+	if err != nil {
+		return 0, err
+	}
+	steam := latent.Energy(l.Mass())                              // to boil all of it off
+	warm := specific.Energy(l.Mass(), boils.Sub(l.Temperature())) // to bring it to the boil
+	return time.Duration(float64(rate.Time(l.Mass())) * float64(warm/steam)), nil
+}
+
+// strongest is as far as a pan is followed: beyond it densities end in warm
+// weather.
+const strongest units.Brix = 76
+
+// boilDownTo returns the boiling liquid that is left of a lot when it fills no
+// more than the given volume. A lot that fits already comes back hot.
+func boilDownTo(l sugar.Lot, fill units.Volume, p units.Pressure) (sugar.Lot, error) {
+	low, high := l.Brix(), strongest
+	hot := func(b units.Brix) (sugar.Lot, error) {
+		t, err := boil.SyrupPoint(b, p)
+		if err != nil {
+			return sugar.Lot{}, err
+		}
+		return sugar.NewLotByMass(b.Of(l.Sugar()), b, t)
+	}
+	at, err := hot(low)
+	if err != nil || at.Volume() <= fill {
+		return at, err
+	}
+	// The volume falls as the strength rises; 60 halvings reach the last bit.
+	for range 60 {
+		middle := (low + high) / 2
+		if at, err = hot(middle); err != nil {
+			return at, err
+		}
+		if at.Volume() > fill {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return at, nil
+}

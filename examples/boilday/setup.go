@@ -1,0 +1,268 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// setup is what the flags say.
+type setup struct {
+	sap      units.Volume
+	reading  units.Brix
+	readAt   units.Temperature
+	sapStem  units.Temperature
+	sapTemp  units.Temperature
+	sapFile  string
+	tankTemp units.Temperature
+
+	elevation  units.Length
+	station    units.Pressure
+	altimeter  units.Pressure
+	waterBoils units.Temperature
+
+	area  units.Area
+	flux  units.Flux
+	rate  units.VolumeRate
+	depth units.Length
+	safe  units.Length
+	heel  units.Length
+	start string
+
+	target units.Brix
+	stem   units.Temperature
+	cup    units.Temperature
+
+	fuel, wood string
+	moisture   units.Share
+	efficiency units.Share
+
+	metric, json bool
+}
+
+// declare declares the flags with the values of the demo.
+func (s *setup) declare(f *cli.Flags) {
+	f.Group("Sap")
+	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
+	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer reads in it")
+	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read")
+	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
+	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
+	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	f.Group("Place and weather (give one)")
+	f.Quantity(&s.elevation, "elevation", "1150 ft", "elevation of the pan: standard weather is assumed")
+	f.Quantity(&s.station, "pressure", "", "station pressure: a barometer at the pan, not reduced to sea level")
+	f.Quantity(&s.altimeter, "altimeter", "", "altimeter setting of a weather station nearby; give -elevation too")
+	f.Quantity(&s.waterBoils, "water-boils", "", "what your thermometer shows in boiling water today: the best of all")
+	f.Group("Pan")
+	f.Quantity(&s.area, "pan-area", "12 ft2", "area of the boiling liquid")
+	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
+	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-rate")
+	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
+	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
+	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
+	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.Group("Syrup")
+	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
+	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
+	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	s.declareFuel(f)
+	f.Group("Page")
+	f.Bool(&s.metric, "metric", "metric units first")
+	f.Bool(&s.json, "json", "JSON instead of a page")
+}
+
+// within holds a value against a range and names the flag.
+func within[Q ~float64](flag, arg string, x, low, high Q, unit Q, symbol, hint string) error {
+	if x >= low && x <= high {
+		return nil
+	}
+	return cli.For(flag, &units.RangeError{Func: "boilday", Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+}
+
+// check tests what the library does not.
+func (s *setup) check(f *cli.Flags) error {
+	if err := f.Alone("water-boils", "pressure", "altimeter"); err != nil {
+		return err
+	}
+	for _, name := range []string{"water-boils", "pressure"} {
+		if err := f.Alone(name, "elevation"); err != nil {
+			return err
+		}
+	}
+	if f.Given("altimeter") && !f.Given("elevation") {
+		return cli.For("altimeter", errors.New("give -elevation too: the setting is brought from sea level to the pan"))
+	}
+	if err := f.Alone("boil-rate", "pan-rate"); err != nil {
+		return err
+	}
+	for _, name := range []string{"sap", "reading", "read-at"} {
+		if err := f.Alone("sap-file", name); err != nil {
+			return err
+		}
+	}
+	if !f.Given("boil-rate") {
+		s.rate = s.flux.Through(s.area)
+	}
+	const (
+		tank    = 1e5 // US gallons: any sugarhouse
+		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
+	)
+	return first(
+		within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
+		within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
+		within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
+		within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
+		within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
+		within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
+		within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
+		within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
+		within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
+	)
+}
+
+// first returns the first error that is not nil.
+func first(errs ...error) error {
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// pressure returns the pressure at the pan, how it was found, and the flag that
+// gave it.
+func (s *setup) pressure(f *cli.Flags) (p units.Pressure, how, from string, err error) {
+	switch {
+	case f.Given("water-boils"):
+		from, how = "water-boils", "by your thermometer in boiling water"
+		p, err = boil.PressureFromWater(s.waterBoils)
+	case f.Given("pressure"):
+		from, how, p = "pressure", "as your barometer shows", s.station
+	case f.Given("altimeter"):
+		from, how = "altimeter", "by altimeter setting and elevation"
+		p, err = boil.StationPressure(s.altimeter, s.elevation)
+	default:
+		from, how = "elevation", "standard weather at the elevation"
+		p, err = boil.PressureAt(s.elevation)
+	}
+	return p, how, from, cli.For(flagOf(err, from, "elevation", "elevation"), err)
+}
+
+// flagOf returns other if err is about the argument arg, else flag.
+func flagOf(err error, flag, arg, other string) string {
+	var re *units.RangeError
+	if errors.As(err, &re) && re.Arg == arg {
+		return other
+	}
+	return flag
+}
+
+// A gathering is sap from one source.
+type gathering struct {
+	when    time.Time
+	source  string
+	reading units.Brix // as read
+	read    units.Temperature
+	lot     sugar.Lot
+}
+
+// gather returns the sap of the day, from the flags or from the file.
+func (s *setup) gather(e *cli.Env) ([]gathering, error) {
+	hydrometer := density.Hydrometer{GraduatedAt: s.sapStem}
+	if s.sapFile != "" {
+		return s.readFile(e, hydrometer)
+	}
+	b, err := hydrometer.Brix(s.reading, s.readAt)
+	if err != nil {
+		return nil, cli.For(flagOf(err, "reading", "temperature", "read-at"), err)
+	}
+	if err := sapStrength(b); err != nil {
+		return nil, cli.For("reading", err)
+	}
+	lot, err := sugar.NewLot(s.sap, b, s.sapTemp)
+	if err != nil {
+		return nil, cli.For("sap-temp", err)
+	}
+	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot}}, nil
+}
+
+// sapStrength refuses what is not sap.
+func sapStrength(b units.Brix) error {
+	const low, high = 0.3, 40
+	if b >= low && b <= high {
+		return nil
+	}
+	return &units.RangeError{Func: "boilday", Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
+		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
+}
+
+// readFile reads the day's gatherings.
+func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering, error) {
+	file, err := e.Open("sap-file", s.sapFile)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	var (
+		g    gathering
+		sap  units.Volume
+		temp units.Temperature
+		all  []gathering
+	)
+	r, err := records.New(s.sapFile, file,
+		records.Time("time", &g.when, "15:04", "2006-01-02 15:04"),
+		records.Text("source", &g.source).Optional(),
+		records.Volume("volume", &sap),
+		records.Brix("reading", &g.reading),
+		records.Temperature("read_at", &g.read),
+		records.Temperature("temp", &temp).Optional(),
+	)
+	if err != nil {
+		return nil, err
+	}
+	for {
+		err := r.Next()
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			return nil, err
+		}
+		b, err := hydrometer.Brix(g.reading, g.read)
+		if err == nil {
+			err = sapStrength(b)
+		}
+		if err != nil {
+			return nil, r.Fail("reading", err)
+		}
+		if math.IsNaN(temp.Celsius()) {
+			temp = s.sapTemp
+		}
+		if !(sap > 0) {
+			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
+		}
+		if g.lot, err = sugar.NewLot(sap, b, temp); err != nil {
+			return nil, r.Fail("volume", err)
+		}
+		if g.source == "" {
+			g.source = "sap"
+		}
+		all = append(all, g)
+	}
+	if len(all) == 0 {
+		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
+	}
+	return all, nil
+}

@@ -1,0 +1,136 @@
+// Package cli is what the example programs share: how a program is started and
+// ended, how flags with units are read, how a page is laid out, and how it is
+// said what is wrong.
+//
+// A program prints one page or nothing: what it writes is held back until it
+// has succeeded. Bad input gives one line on standard error that names the
+// flag, or file, line and column, and the way out; the exit status is then 2.
+package cli
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"example.org/sapreckoner/units"
+)
+
+// Exit statuses.
+const (
+	OK       = 0
+	Failed   = 1 // the machine failed: a disk is full, a pipe is closed
+	BadInput = 2
+)
+
+// A Program is one example program.
+type Program struct {
+	Name    string
+	Does    string   // one or two sentences for -h
+	Calls   []string // worked calls for -h
+	Reads   string   // files that it reads and their columns; may be empty
+	Caution string   // where the work can hurt
+	// Setup declares the flags and returns what runs once they are read.
+	Setup func(*Flags) func(*Env) error
+}
+
+// Env is what a running program is given.
+type Env struct {
+	In  io.Reader
+	Out *bytes.Buffer // the page; printed when the program has succeeded
+	Err io.Writer     // for progress only
+}
+
+// Main runs the program and returns the exit status.
+func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
+	flags := newFlags(p.Name)
+	run := p.Setup(flags)
+	err := flags.parse(args)
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw}
+	switch {
+	case errors.Is(err, flag.ErrHelp):
+		p.help(env.Out, flags)
+		err = nil
+	case err == nil:
+		err = run(env)
+	}
+	if err != nil {
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
+		return BadInput
+	}
+	if _, err := out.Write(env.Out.Bytes()); err != nil {
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(err.Error()))
+		return Failed
+	}
+	return OK
+}
+
+// Exit runs the program on the process's arguments and ends the process.
+func (p Program) Exit() { os.Exit(p.Main(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+// A FlagError says which flag is wrong.
+type FlagError struct {
+	Flag string // without the dash
+	Err  error
+}
+
+// Error names the flag and the way out.
+func (e *FlagError) Error() string { return "-" + e.Flag + ": " + Reason(e.Err) }
+
+// Unwrap returns the reason.
+func (e *FlagError) Unwrap() error { return e.Err }
+
+// For names the flag that an error of the library comes from. A nil error
+// stays nil.
+func For(name string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return &FlagError{Flag: name, Err: err}
+}
+
+// Reason words an error for a person at the keyboard: the errors of the library
+// without the names of Go functions.
+func Reason(err error) string {
+	var pe *units.ParseError
+	var re *units.RangeError
+	s := err.Error()
+	switch {
+	case errors.As(err, &pe):
+		s = strings.Replace(s, pe.Func+": ", "", 1)
+	case errors.As(err, &re):
+		s = strings.Replace(s, re.Func+": ", "", 1)
+	}
+	return s
+}
+
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+// JSON writes v as indented JSON.
+func (e *Env) JSON(v any) error {
+	enc := json.NewEncoder(e.Out)
+	enc.SetIndent("", "  ")
+	enc.SetEscapeHTML(false)
+	return enc.Encode(v)
+}
+
+// Open opens a file named by a flag; "-" is standard input. The caller closes
+// it.
+func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
+	if path == "-" {
+		return io.NopCloser(e.In), nil
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		var pe *os.PathError
+		if errors.As(err, &pe) {
+			err = fmt.Errorf("%s: %w", pe.Path, pe.Err)
+		}
+		return nil, For(flagName, err)
+	}
+	return f, nil
+}

@@ -1,0 +1,204 @@
+package cli
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// A Value is a quantity in the units of a page: US customary and metric.
+type Value struct {
+	us, metric view
+}
+
+// A view is a value in one unit: as a page prints it, and as JSON does, with
+// the unit in the key.
+type view struct {
+	text   string
+	suffix string // of the JSON key, as in a CSV header; empty for words
+	json   any
+}
+
+// unit is a unit of a page.
+type unit[Q ~float64] struct {
+	size           Q
+	symbol, suffix string
+}
+
+// digits is how many digits a page shows of a measured quantity: one more than
+// an instrument of the trade gives.
+const digits = 4
+
+// significant prints x with the page's digits and never in powers of ten. A
+// whole number prints as one: 60 and not 60.00.
+func significant(x float64) string {
+	decimals := 0
+	if a := math.Abs(x); a > 0 && a < 1e4 {
+		decimals = digits - 1 - int(math.Floor(math.Log10(a)))
+	}
+	s := decimal(x, min(decimals, 6))
+	if whole, zeros, ok := strings.Cut(s, "."); ok && strings.Trim(zeros, "0") == "" {
+		return whole
+	}
+	return s
+}
+
+func decimal(x float64, decimals int) string {
+	s := strconv.FormatFloat(x, 'f', max(decimals, 0), 64)
+	if x < 0 && s[1:] == strconv.FormatFloat(0, 'f', max(decimals, 0), 64) {
+		return s[1:]
+	}
+	return s
+}
+
+// round is x as JSON gives it: without the digits that differ from one
+// processor to another.
+func round(x float64) any {
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return nil
+	}
+	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 9, 64), 64)
+	if err != nil {
+		return nil
+	}
+	return r
+}
+
+func both[Q ~float64](q Q, us, metric unit[Q]) Value {
+	in := func(u unit[Q]) view {
+		x := float64(q / u.size)
+		return view{significant(x) + " " + u.symbol, u.suffix, round(x)}
+	}
+	return Value{in(us), in(metric)}
+}
+
+func same(v view) Value { return Value{v, v} }
+
+// Volume shows a volume in US gallons and liters.
+func Volume(v units.Volume) Value {
+	return both(v, unit[units.Volume]{units.USGallon, "US gal", "us_gal"}, unit[units.Volume]{units.Liter, "L", "l"})
+}
+
+// SmallVolume shows a volume in US fluid ounces and milliliters.
+func SmallVolume(v units.Volume) Value {
+	return both(v, unit[units.Volume]{units.USFluidOunce, "US fl oz", "us_fl_oz"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+}
+
+// Wood shows a volume of stacked wood in cords and cubic meters.
+func Wood(v units.Volume) Value {
+	return both(v, unit[units.Volume]{units.Cord, "cord", "cord"}, unit[units.Volume]{units.CubicMeter, "m3", "m3"})
+}
+
+// Mass shows a mass in pounds and kilograms.
+func Mass(m units.Mass) Value {
+	return both(m, unit[units.Mass]{units.Pound, "lb", "lb"}, unit[units.Mass]{units.Kilogram, "kg", "kg"})
+}
+
+// Length shows a length in inches and centimeters.
+func Length(l units.Length) Value {
+	return both(l, unit[units.Length]{units.Inch, "in", "in"}, unit[units.Length]{units.Centimeter, "cm", "cm"})
+}
+
+// Area shows an area in square feet and square meters.
+func Area(a units.Area) Value {
+	return both(a, unit[units.Area]{units.SquareFoot, "ft2", "ft2"}, unit[units.Area]{units.SquareMeter, "m2", "m2"})
+}
+
+// Pressure shows a pressure in inches of mercury and kilopascals.
+func Pressure(p units.Pressure) Value {
+	return both(p, unit[units.Pressure]{units.InchMercury, "inHg", "inhg"}, unit[units.Pressure]{units.Kilopascal, "kPa", "kpa"})
+}
+
+// Energy shows heat in Btu and megajoules.
+func Energy(e units.Energy) Value {
+	return both(e, unit[units.Energy]{units.BtuIT, "Btu", "btu"}, unit[units.Energy]{units.Megajoule, "MJ", "mj"})
+}
+
+// Flow shows a volume flow by the hour.
+func Flow(q units.VolumeRate) Value {
+	return both(q, unit[units.VolumeRate]{units.USGallonPerHour, "US gal/h", "us_gal_per_h"}, unit[units.VolumeRate]{units.LiterPerHour, "L/h", "l_per_h"})
+}
+
+// Temperature shows a temperature in F and C to a tenth.
+func Temperature(t units.Temperature) Value {
+	return Value{
+		view{t.Text(units.ScaleFahrenheit, 1), "f", round(t.Fahrenheit())},
+		view{t.Text(units.ScaleCelsius, 1), "c", round(t.Celsius())},
+	}
+}
+
+// TempDiff shows a difference of temperatures to a hundredth.
+func TempDiff(d units.TempDiff) Value {
+	return Value{
+		view{d.Text(units.FahrenheitDegree, 2), "f_deg", round(d.FahrenheitDegrees())},
+		view{d.Text(units.CelsiusDegree, 2), "c_deg", round(d.CelsiusDegrees())},
+	}
+}
+
+// Brix shows a sugar content.
+func Brix(b units.Brix, decimals int) Value {
+	return same(view{b.Text(decimals), "brix", round(float64(b))})
+}
+
+// Share shows a share in percent.
+func Share(s units.Share, decimals int) Value {
+	return same(view{s.Text(decimals), "pct", round(float64(s))})
+}
+
+// Number shows a pure number, with its unit in words if it has one.
+func Number(x float64, decimals int, unit string) Value {
+	text := decimal(x, decimals)
+	if unit != "" {
+		text += " " + unit
+	}
+	return same(view{text, "", round(x)})
+}
+
+// Count shows a whole number.
+func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
+
+// Words shows words.
+func Words(s string) Value { return same(view{s, "", s}) }
+
+// Hours shows a stretch of time in hours and minutes.
+func Hours(d time.Duration) Value {
+	min := int(math.Round(d.Minutes()))
+	text := fmt.Sprintf("%d h %02d min", min/60, min%60)
+	if min < 60 {
+		text = fmt.Sprintf("%d min", min)
+	}
+	return same(view{text, "h", round(d.Hours())})
+}
+
+// Clock shows a time of the day that begins with start; a later day says which.
+func Clock(start, t time.Time) Value {
+	text := t.Round(time.Minute).Format("15:04")
+	day := func(t time.Time) time.Time { return time.Date(t.Year(), t.Month(), t.Day(), 0, 0, 0, 0, time.UTC) }
+	switch n := int(day(t.Round(time.Minute)).Sub(day(start)).Hours() / 24); n {
+	case 0:
+	case 1:
+		text += " the next day"
+	default:
+		text += fmt.Sprintf(" %d days on", n)
+	}
+	return same(view{text, "", text})
+}
+
+// span joins two views of one kind: 3.0 to 4.0 lb.
+func span(low, high view) view {
+	from := low.text
+	number, unit, _ := strings.Cut(low.text, " ")
+	if _, other, _ := strings.Cut(high.text, " "); unit == other && low.suffix != "" {
+		from = number
+	}
+	return view{from + " to " + high.text, low.suffix, [2]any{low.json, high.json}}
+}
+
+// Between shows a range.
+func Between(low, high Value) Value {
+	return Value{span(low.us, high.us), span(low.metric, high.metric)}
+}

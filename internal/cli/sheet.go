@@ -1,0 +1,194 @@
+package cli
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"strings"
+)
+
+// A Sheet is what a program answers: parts with rows and tables, then
+// cautions. It prints as a page, in one system of units with the other beside
+// it, or as JSON with the same content.
+type Sheet struct {
+	Title  string
+	Metric bool // metric first
+	parts  []*Part
+}
+
+// A Part is a headed part of a sheet.
+type Part struct {
+	key, title string
+	items      []item
+}
+
+// item is one thing of a part: a row, a table, a remark or a caution.
+type item struct {
+	key, label string
+	value      Value
+	notes      []string
+	table      *table
+	remark     string
+	list       bool
+}
+
+type table struct {
+	cols []Column
+	rows [][]Value
+}
+
+// A Column heads a column of a table.
+type Column struct{ Key, Head string }
+
+// Part begins a part. The key names it in JSON.
+func (s *Sheet) Part(key, title string) *Part {
+	p := &Part{key: key, title: title}
+	s.parts = append(s.parts, p)
+	return p
+}
+
+// Row adds a labeled value; notes follow it in brackets.
+func (p *Part) Row(key, label string, v Value, notes ...string) {
+	p.items = append(p.items, item{key: key, label: label, value: v, notes: notes})
+}
+
+// Table adds a table. Each row has one value a column.
+func (p *Part) Table(key string, cols []Column, rows [][]Value) {
+	p.items = append(p.items, item{key: key, table: &table{cols, rows}})
+}
+
+// Remark adds a paragraph.
+func (p *Part) Remark(s string) { p.items = append(p.items, item{remark: s}) }
+
+// Item adds a point of a list.
+func (p *Part) Item(s string) { p.items = append(p.items, item{remark: s, list: true}) }
+
+// Print writes the sheet as a page.
+func (s *Sheet) Print(e *Env) {
+	p := NewPage(e.Out)
+	p.Title(s.Title)
+	for _, part := range s.parts {
+		p.Heading(part.title)
+		for _, it := range part.items {
+			switch {
+			case it.table != nil:
+				s.printTable(p, it.table)
+			case it.list:
+				p.Item(it.remark)
+			case it.remark != "":
+				p.Text(it.remark)
+			default:
+				first, second := s.views(it.value)
+				notes := it.notes
+				if second.text != first.text {
+					notes = append([]string{second.text}, notes...)
+				}
+				p.Row(it.label, first.text, notes...)
+			}
+		}
+	}
+}
+
+func (s *Sheet) printTable(p *Page, t *table) {
+	head := make([]string, len(t.cols))
+	for i, c := range t.cols {
+		head[i] = c.Head
+	}
+	rows := make([][]string, len(t.rows))
+	for i, row := range t.rows {
+		for _, v := range row {
+			first, _ := s.views(v)
+			rows[i] = append(rows[i], first.text)
+		}
+	}
+	p.Table(head, rows)
+}
+
+func (s *Sheet) views(v Value) (first, second view) {
+	if s.Metric {
+		return v.metric, v.us
+	}
+	return v.us, v.metric
+}
+
+// JSON writes the sheet as JSON, the units in the keys. A range is a list of
+// its two ends.
+func (s *Sheet) JSON(e *Env) error {
+	doc := object{{"title", s.Title}}
+	for _, part := range s.parts {
+		var o object
+		var remarks []string
+		for _, it := range part.items {
+			switch {
+			case it.table != nil:
+				o = append(o, member{it.key, s.jsonTable(it.table)})
+			case it.remark != "":
+				remarks = append(remarks, it.remark)
+			default:
+				first, second := s.views(it.value)
+				o = append(o, member{join(it.key, first.suffix), first.json})
+				if second.suffix != first.suffix {
+					o = append(o, member{join(it.key, second.suffix), second.json})
+				}
+				if len(it.notes) > 0 {
+					o = append(o, member{it.key + "_note", strings.Join(it.notes, "; ")})
+				}
+			}
+		}
+		if len(remarks) > 0 {
+			o = append(o, member{"remarks", remarks})
+		}
+		doc = append(doc, member{part.key, o})
+	}
+	return e.JSON(doc)
+}
+
+func (s *Sheet) jsonTable(t *table) []object {
+	rows := make([]object, len(t.rows))
+	for i, row := range t.rows {
+		for j, v := range row {
+			first, _ := s.views(v)
+			rows[i] = append(rows[i], member{join(t.cols[j].Key, first.suffix), first.json})
+		}
+	}
+	return rows
+}
+
+func join(key, suffix string) string {
+	if suffix == "" || key == suffix {
+		return key
+	}
+	return key + "_" + suffix
+}
+
+// object is a JSON object that keeps the order of a page.
+type object []member
+
+type member struct {
+	key   string
+	value any
+}
+
+// MarshalJSON writes the members in order.
+func (o object) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	b.WriteByte('{')
+	for i, m := range o {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		value, err := json.Marshal(m.value)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", m.key, err)
+		}
+		fmt.Fprintf(&b, "%q:%s", m.key, value)
+	}
+	b.WriteByte('}')
+	return b.Bytes(), nil
+}
+
+// In words a value in the sheet's first system of units, for notes and remarks.
+func (s *Sheet) In(v Value) string {
+	first, _ := s.views(v)
+	return first.text
+}

@@ -1,0 +1,183 @@
+package proof
+
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// Yield binds the tables of ratios, accounts, shares, prices, packing and tanks
+// to package [example.org/sapreckoner/yield].
+func Yield() []check.Claim {
+	return []check.Claim{
+		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.Error", Got: ruleError},
+		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
+		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
+		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
+		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "hot-cold-volume-worked", Column: "shrink", Func: "yield.CoolVolume", Got: shrink},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: quantity("sugar"), Got: sugarHeld},
+		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: quantity("as syrup"), Got: syrupHeld},
+		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
+		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
+	}
+}
+
+// ruleNamed finds a rule of thumb by the way it is written.
+func ruleNamed(text string) (yield.Rule, error) {
+	for r := yield.Jones1946; r <= yield.Revised669Less; r++ {
+		if r.String() == text {
+			return r, nil
+		}
+	}
+	return 0, fmt.Errorf("no rule %q", text)
+}
+
+// ruleConstant returns the constant of a rule, or the offset that the last one
+// has.
+func ruleConstant(row check.Row) (float64, error) {
+	if row.Text("rule") == "the same less" {
+		_, less := yield.Revised669Less.Constants()
+		return less, nil
+	}
+	r, err := ruleNamed(row.Text("rule"))
+	over, _ := r.Constants()
+	return over, err
+}
+
+func ruleRatio(row check.Row) (float64, error) {
+	r, err := ruleNamed(row.Text("rule"))
+	if err != nil {
+		return 0, err
+	}
+	return r.Ratio(units.Brix(row.Float("sap_brix")))
+}
+
+func ruleError(row check.Row) (float64, error) {
+	r, err := ruleNamed(row.Text("rule"))
+	if err == nil && r.Syrup() != units.Brix(row.Float("syrup_brix")) {
+		err = fmt.Errorf("%v is held against %v", r, r.Syrup())
+	}
+	if err != nil {
+		return 0, err
+	}
+	off, err := r.Error(units.Brix(row.Float("sap_brix")))
+	return off.Percents(), err
+}
+
+// sapPrice rounds as the row says.
+func sapPrice(row check.Row) (float64, error) {
+	step := decimal.New(1, -4)
+	if row.Text("quantity") == "price, rounded to a cent" {
+		step = decimal.New(1, -2)
+	}
+	offer := yield.Offer{
+		SyrupPerPound:   decimal.NewFromFloat(row.Float("price_per_lb")),
+		Share:           decimal.NewFromFloat(row.Float("share")),
+		Rule:            yield.Jones1946,
+		PoundsPerGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
+		PriceStep:       step,
+		Cent:            decimal.New(1, -2),
+	}
+	price, err := offer.PerUSGallon(units.Brix(row.Float("sap_brix")))
+	return price.InexactFloat64(), err
+}
+
+// poolShare divides 100 percent among all rows of the table and returns that of
+// this row.
+func poolShare(row check.Row) (float64, error) {
+	table, err := check.Load("pool-shares-worked")
+	if err != nil {
+		return 0, err
+	}
+	var among []yield.Contribution
+	for _, r := range table.Rows {
+		b := units.Brix(r.Float("sap_brix"))
+		rho, err := density.Solution(b, units.Celsius(20))
+		if err != nil {
+			return 0, err
+		}
+		c, err := yield.BySugar(r.Name(), b.Sugar(rho.Mass(units.USGallons(r.Float("gallons")))))
+		if err != nil {
+			return 0, err
+		}
+		among = append(among, c)
+	}
+	portions, err := yield.Divide(decimal.NewFromInt(100), 2, among)
+	if err != nil {
+		return 0, err
+	}
+	for _, p := range portions {
+		if p.Name == row.Name() {
+			return p.Amount.InexactFloat64(), nil
+		}
+	}
+	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+// shrink is what a liter of hot syrup loses on the way to 68 F, in percent.
+func shrink(row check.Row) (float64, error) {
+	cool, err := yield.CoolVolume(units.Liter, units.Brix(row.Float("brix")), units.Fahrenheit(row.Float("hot_F")))
+	return 100 * (1 - cool.Liters()), err
+}
+
+// quantity selects the rows of one quantity.
+func quantity(name string) func(check.Row) bool {
+	return func(row check.Row) bool { return row.Text("quantity") == name }
+}
+
+// pans is a season that starts with what is in the pans and has nothing else.
+func pans(row check.Row) (yield.Season, error) {
+	lot, err := sugar.NewLot(units.USGallons(row.Float("gallons")), units.Brix(row.Float("held_brix")), units.Celsius(20))
+	return yield.Season{HeldBefore: []sugar.Lot{lot}, HeldMeasured: yield.Measured{Volume: 1, Brix: 0.1}}, err
+}
+
+func sugarHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	a, err := s.Account()
+	return a.SugarIn.Pounds(), err
+}
+
+func syrupHeld(row check.Row) (float64, error) {
+	s, err := pans(row)
+	if err != nil {
+		return 0, err
+	}
+	v, err := s.Expect(0, units.Brix(row.Float("syrup_brix")))
+	return v.USGallons(), err
+}
+
+func tankVolume(row check.Row) (float64, error) {
+	across := units.Inches(row.Float("across_in"))
+	length := units.Inches(row.Float("length_in"))
+	var tank yield.Tank
+	var err error
+	switch row.Text("shape") {
+	case "horizontal cylinder":
+		tank, err = yield.LyingCylinder(across, length)
+	case "frustum pail":
+		tank, err = yield.Pail(across, units.Inches(row.Float("bottom_in")), length)
+	default:
+		err = fmt.Errorf("no shape %q", row.Text("shape"))
+	}
+	if err != nil {
+		return 0, err
+	}
+	v, err := tank.Volume(units.Inches(row.Float("depth_in")))
+	return v.USGallons(), err
+}
+
+// tankFactor is the volume of an inch in a cylinder an inch across.
+func tankFactor(check.Row) (float64, error) {
+	tank, err := yield.UprightCylinder(units.Inch, units.Inch)
+	return tank.Capacity().USGallons(), err
+}

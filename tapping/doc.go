@@ -1,0 +1,2 @@
+// Package tapping counts taps, places holes and reads the season.
+package tapping

@@ -1,0 +1,295 @@
+package yield_test
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// lotOf makes a lot or fails the test.
+func lotOf(t testing.TB, v units.Volume, b units.Brix, at units.Temperature) sugar.Lot {
+	t.Helper()
+	l, err := sugar.NewLot(v, b, at)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l
+}
+
+func jar(label units.Volume) yield.Container { return yield.Container{Label: label} }
+
+func TestHotVolume(t *testing.T) {
+	rng := rand.New(rand.NewPCG(68, 20))
+	for range 1000 {
+		v, b, at := units.Liters(rng.Float64()*100), units.Brix(85*rng.Float64()), units.Celsius(110*rng.Float64())
+		hot, err := yield.HotVolume(v, b, at)
+		back, err2 := yield.CoolVolume(hot, b, at)
+		if err != nil || err2 != nil || !(math.Abs(float64(back-v)) <= 1e-15) {
+			t.Errorf("%v of %v at %v: %v, back %v, %v, %v", v, b, at, hot, back, err, err2)
+		}
+	}
+	for _, bad := range [][3]float64{
+		{-1e-9, 66, 80}, {1e6 + 1, 66, 80}, {notNum, 66, 80}, {inf, 66, 80},
+		{1, -0.1, 80}, {1, 85.1, 80}, {1, notNum, 80}, {1, inf, 80}, {1, -inf, 80},
+		{1, 66, -0.1}, {1, 66, 110.1}, {1, 66, notNum}, {1, 66, inf}, {1, 66, -inf},
+	} {
+		v, err := yield.HotVolume(units.Volume(bad[0]), units.Brix(bad[1]), units.Celsius(bad[2]))
+		refused(t, "HotVolume", "yield.HotVolume", float64(v), err)
+		v, err = yield.CoolVolume(units.Volume(bad[0]), units.Brix(bad[1]), units.Celsius(bad[2]))
+		refused(t, "CoolVolume", "yield.CoolVolume", float64(v), err)
+	}
+	for _, ok := range [][3]float64{{0, 0, 0}, {1e6, 85, 110}} {
+		if _, err := yield.HotVolume(units.Volume(ok[0]), units.Brix(ok[1]), units.Celsius(ok[2])); err != nil {
+			t.Error(err)
+		}
+	}
+}
+
+func TestFillLimits(t *testing.T) {
+	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
+	f, err := c.Fill(66.9, units.Fahrenheit(185), 0)
+	if err != nil || !(math.Abs(float64(c.Brimful-f.Hot-f.Headspace)) < 1e-15) || !(f.CooledHead > f.Headspace) {
+		t.Errorf("%+v, %v", f, err)
+	}
+	if f, err := jar(units.USPint).Fill(66.9, units.Fahrenheit(185), 0); err != nil || !math.IsNaN(float64(f.Headspace)) || !math.IsNaN(float64(f.CooledHead)) {
+		t.Errorf("a brim not known: %+v, %v", f, err)
+	}
+	for _, ok := range []yield.Container{jar(units.Milliliter), jar(units.Liters(250))} {
+		if _, err := ok.Fill(0, units.Celsius(0), 10); err != nil {
+			t.Error(err)
+		}
+	}
+	for name, bad := range map[string]yield.Container{
+		"no label":         {},
+		"label NaN":        jar(units.Volume(notNum)),
+		"label infinite":   jar(units.Volume(inf)),
+		"label negative":   jar(-units.USPint),
+		"label too small":  jar(units.Milliliters(0.99)),
+		"label too large":  jar(units.Liters(250.1)),
+		"brim below label": {Label: units.USPint, Brimful: units.USPint},
+		"brim NaN":         {Label: units.USPint, Brimful: units.Volume(notNum)},
+		"brim negative":    {Label: units.USPint, Brimful: -1},
+		"brim infinite":    {Label: units.USPint, Brimful: units.Volume(inf)},
+	} {
+		if f, err := bad.Fill(66.9, units.Fahrenheit(185), 0); !errors.Is(err, units.ErrRange) || f != (yield.Filling{}) {
+			t.Errorf("%s: %+v, %v", name, f, err)
+		}
+	}
+	for _, margin := range []float64{-0.1, 10.1, notNum, inf, -inf} {
+		if f, err := c.Fill(66.9, units.Fahrenheit(185), units.Share(margin)); !errors.Is(err, units.ErrRange) || f != (yield.Filling{}) {
+			t.Errorf("margin %v: %+v, %v", margin, f, err)
+		}
+	}
+	if _, err := c.Fill(86, units.Fahrenheit(185), 0); !errors.Is(err, units.ErrRange) {
+		t.Errorf("86 Brix: %v", err)
+	}
+	if _, err := c.Fill(66, units.Fahrenheit(300), 0); !errors.Is(err, units.ErrRange) {
+		t.Errorf("300 F: %v", err)
+	}
+}
+
+// Against every combination, tried one by one.
+func TestFewestLeftoversIsTheBest(t *testing.T) {
+	rng := rand.New(rand.NewPCG(2, 71))
+	labels := []units.Volume{units.USQuart, units.Liters(0.75), units.USPint, units.Liters(0.25), 8 * units.USFluidOunce, units.Milliliters(50)}
+	for range 60 {
+		volume := units.Liters(0.05 + 3*rng.Float64())
+		lot := lotOf(t, volume, 66.9, units.Celsius(20))
+		supplies := make([]yield.Supply, 3)
+		for i := range supplies {
+			supplies[i] = yield.Supply{Container: jar(labels[rng.IntN(len(labels))]), OnHand: rng.IntN(7)}
+		}
+		plan, err := yield.FewestLeftovers(lot, 0, supplies...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		best, fewest := 0.0, 0
+		for a := range supplies[0].OnHand + 1 {
+			for b := range supplies[1].OnHand + 1 {
+				for c := range supplies[2].OnHand + 1 {
+					v := float64(a)*supplies[0].Container.Label.Liters() + float64(b)*supplies[1].Container.Label.Liters() + float64(c)*supplies[2].Container.Label.Liters()
+					if v > volume.Liters() || v < best-1e-6 {
+						continue
+					}
+					if v > best+1e-6 || a+b+c < fewest {
+						best, fewest = v, a+b+c
+					}
+				}
+			}
+		}
+		n := 0
+		for i, l := range plan.Lines {
+			n += l.Count
+			if l.Count > supplies[i].OnHand {
+				t.Errorf("%d of %d on hand", l.Count, supplies[i].OnHand)
+			}
+		}
+		// Each of up to 18 contents is rounded up by less than 0.1 mL.
+		if !(plan.Packed.Liters() >= best-0.0018) || math.Abs(plan.Packed.Liters()-best) < 1e-9 && n > fewest {
+			t.Errorf("%v in %v: packed %v in %d containers; best is %v L in %d", volume, supplies, plan.Packed, n, best, fewest)
+		}
+	}
+}
+
+func TestPlansAddUp(t *testing.T) {
+	rng := rand.New(rand.NewPCG(9, 9))
+	labels := []units.Volume{units.Liters(208), units.USGallons(5), units.USGallon, units.USQuart, units.USPint, units.Liters(0.25)}
+	for range 100 {
+		lot := lotOf(t, units.Liters(math.Pow(10, -1+3.5*rng.Float64())), units.Brix(60+9*rng.Float64()), units.Fahrenheit(60+140*rng.Float64()))
+		var supplies []yield.Supply
+		var mix []yield.Mix
+		for range 1 + rng.IntN(4) {
+			c := jar(labels[rng.IntN(len(labels))])
+			supplies = append(supplies, yield.Supply{Container: c, OnHand: rng.IntN(60)})
+			mix = append(mix, yield.Mix{Container: c, Parts: 1 + rng.IntN(5)})
+		}
+		margin := units.Share(rng.Float64())
+		few, err1 := yield.FewestLeftovers(lot, margin, supplies...)
+		mixed, err2 := yield.InMix(lot, margin, mix...)
+		if err1 != nil || err2 != nil {
+			t.Fatal(err1, err2)
+		}
+		at68, _ := lot.VolumeAt(units.Celsius(20))
+		for name, p := range map[string]yield.PackPlan{"few": few, "mixed": mixed} {
+			packed, least := 0.0, inf
+			for i, l := range p.Lines {
+				packed += float64(l.Count) * float64(l.Filling.Content)
+				if name == "few" && l.Count < supplies[i].OnHand || name == "mixed" {
+					least = math.Min(least, float64(l.Filling.Content))
+				}
+				if l.Count < 0 || name == "few" && l.Count > supplies[i].OnHand || name == "mixed" && l.Count < p.Sets*mix[i].Parts {
+					t.Errorf("%s: line %d has %d", name, i, l.Count)
+				}
+			}
+			if !(math.Abs(packed-float64(p.Packed)) <= 1e-9) || !(math.Abs(float64((p.Packed+p.Left)/at68)-1) <= 1e-12) {
+				t.Errorf("%s: %v packed, %v left of %v", name, p.Packed, p.Left, at68)
+			}
+			if !(math.Abs(float64(p.LeftMass/lot.Mass())-float64(p.Left/at68)) <= 1e-12) {
+				t.Errorf("%s: %v left", name, p.LeftMass)
+			}
+			if !(p.Left >= 0) || !(float64(p.Left) <= least) {
+				t.Errorf("%s: %v left, enough for another container of %v", name, p.Left, least)
+			}
+		}
+	}
+}
+
+func TestPlanLimits(t *testing.T) {
+	lot := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
+	pint := jar(units.USPint)
+	for name, supplies := range map[string][]yield.Supply{
+		"none":            nil,
+		"too many":        make([]yield.Supply, 33),
+		"no label":        {{OnHand: 1}},
+		"on hand below 0": {{Container: pint, OnHand: -1}},
+		"beyond plenty":   {{Container: pint, OnHand: yield.Plenty + 1}},
+	} {
+		if p, err := yield.FewestLeftovers(lot, 0, supplies...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
+			t.Errorf("%s: %v, %v", name, p, err)
+		}
+	}
+	for name, mix := range map[string][]yield.Mix{
+		"none":      nil,
+		"no parts":  {{Container: pint}},
+		"too many":  {{Container: pint, Parts: 1001}},
+		"below 0":   {{Container: pint, Parts: -1}},
+		"no label":  {{Parts: 1}},
+		"NaN label": {{Container: jar(units.Volume(notNum)), Parts: 1}},
+	} {
+		if p, err := yield.InMix(lot, 0, mix...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
+			t.Errorf("%s: %v, %v", name, p, err)
+		}
+	}
+	s := yield.Supply{Container: pint, OnHand: yield.Plenty}
+	if _, err := yield.FewestLeftovers(sugar.Lot{}, 0, s); !errors.Is(err, units.ErrRange) {
+		t.Errorf("nothing to pack: %v", err)
+	}
+	if _, err := yield.FewestLeftovers(lotOf(t, 1001, 66.9, units.Celsius(20)), 0, s); !errors.Is(err, units.ErrRange) {
+		t.Errorf("a lake: %v", err)
+	}
+	if p, err := yield.FewestLeftovers(lotOf(t, units.USCup, 66.9, units.Celsius(20)), 0, s); err != nil || p.Lines[0].Count != 0 {
+		t.Errorf("less than a container: %v, %v", p, err)
+	}
+	if p, err := yield.FewestLeftovers(lotOf(t, 1000, 66.9, units.Celsius(20)), 0, yield.Supply{Container: jar(units.Liters(250)), OnHand: yield.Plenty}); err != nil || p.Lines[0].Count != 4000 {
+		t.Errorf("the most: %v, %v", p, err)
+	}
+}
+
+func TestCheckNet(t *testing.T) {
+	pint, err := jar(units.USPint).Fill(66.9, units.Celsius(20), 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := pint.NetWeight
+	for name, tt := range map[string]struct {
+		net    []units.Mass
+		short  int
+		passes bool
+	}{
+		"all at the label":            {[]units.Mass{w * (1 + 1e-12), w * (1 + 1e-12)}, 0, true},
+		"one light, average full":     {[]units.Mass{w * 1.02, w * 0.99, w}, 0, true},
+		"average short":               {[]units.Mass{w * 0.999, w}, 0, false},
+		"one short beyond allowance":  {[]units.Mass{w * 1.1, w * 0.95, w * 1.1}, 1, true},
+		"two short beyond allowance":  {[]units.Mass{w * 1.2, w * 0.95, w * 0.95}, 2, false},
+		"empty container in a sample": {[]units.Mass{w * 2.1, 0}, 1, true},
+	} {
+		got, err := yield.CheckNet(units.USPint, 66.9, units.USPint*0.03, 1, tt.net)
+		if err != nil || got.Short != tt.short || got.Passes != tt.passes {
+			t.Errorf("%s: %+v, %v", name, got, err)
+		}
+	}
+	one := []units.Mass{w}
+	for name, try := range map[string]func() (yield.NetCheck, error){
+		"label":          func() (yield.NetCheck, error) { return yield.CheckNet(0, 66.9, 0, 0, one) },
+		"allowance":      func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 66.9, -1e-9, 0, one) },
+		"allowance high": func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 66.9, units.USQuart, 0, one) },
+		"allowance NaN": func() (yield.NetCheck, error) {
+			return yield.CheckNet(units.USPint, 66.9, units.Volume(notNum), 0, one)
+		},
+		"no sample": func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 66.9, 0, 0, nil) },
+		"short":     func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 66.9, 0, 2, one) },
+		"brix":      func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 86, 0, 0, one) },
+		"weight":    func() (yield.NetCheck, error) { return yield.CheckNet(units.USPint, 66.9, 0, 0, []units.Mass{w, -1}) },
+		"weight NaN": func() (yield.NetCheck, error) {
+			return yield.CheckNet(units.USPint, 66.9, 0, 0, []units.Mass{units.Mass(notNum)})
+		},
+		"weight inf": func() (yield.NetCheck, error) {
+			return yield.CheckNet(units.USPint, 66.9, 0, 0, []units.Mass{units.Mass(inf)})
+		},
+	} {
+		if got, err := try(); !errors.Is(err, units.ErrRange) || got != (yield.NetCheck{}) {
+			t.Errorf("%s: %+v, %v", name, got, err)
+		}
+	}
+}
+
+func TestFillAllocatesNothing(t *testing.T) {
+	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
+	if n := testing.AllocsPerRun(100, func() { _, _ = c.Fill(66.9, units.Fahrenheit(185), 0.5) }); n > 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
+func BenchmarkFill(b *testing.B) {
+	b.ReportAllocs()
+	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
+	for b.Loop() {
+		_, _ = c.Fill(66.9, units.Fahrenheit(185), 0.5)
+	}
+}
+
+func BenchmarkFewestLeftovers(b *testing.B) {
+	b.ReportAllocs()
+	lot := lotOf(b, units.USGallons(11.3), 66.9, units.Fahrenheit(185))
+	for b.Loop() {
+		_, _ = yield.FewestLeftovers(lot, 0.5,
+			yield.Supply{Container: jar(units.USQuart), OnHand: 30},
+			yield.Supply{Container: jar(units.USPint), OnHand: 40},
+			yield.Supply{Container: jar(8 * units.USFluidOunce), OnHand: 48})
+	}
+}
