@@ -41,6 +41,12 @@ type setup struct {
 	stem   units.Temperature
 	cup    units.Temperature
 
+	membraneTo units.Brix
+	membrane   sugar.Membrane
+	doubt      density.Doubt
+	bottle     units.Volume
+	pack       units.Temperature
+
 	compartments compartments
 	drawTo       units.Brix
 	out          string
@@ -61,6 +67,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	s.declareMembrane(f)
 	f.Group("Place and weather (give one)")
 	f.Quantity(&s.elevation, "elevation", "1150 ft", "elevation of the pan: standard weather is assumed")
 	f.Quantity(&s.station, "pressure", "", "station pressure: a barometer at the pan, not reduced to sea level")
@@ -79,6 +86,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
 	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	s.declareDoubt(f)
+	s.declareBottles(f)
 	s.declareFuel(f)
 	f.Group("Page")
 	f.Bool(&s.metric, "metric", "metric units first")
@@ -90,7 +99,7 @@ func within[Q ~float64](flag, arg string, x, low, high Q, unit Q, symbol, hint s
 	if x >= low && x <= high {
 		return nil
 	}
-	return cli.For(flag, &units.RangeError{Func: "boilday", Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+	return cli.For(flag, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
 
 // check tests what the library does not.
@@ -219,7 +228,7 @@ func sapStrength(b units.Brix) error {
 	if b >= low && b <= high {
 		return nil
 	}
-	return &units.RangeError{Func: "boilday", Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
+	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
 		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
 }
 
