@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -90,6 +91,44 @@ func TestForecastLimits(t *testing.T) {
 		if b.String() != "no basis" || b.Warning() == "" {
 			t.Errorf("Basis(%d): %q, %q", b, b, b.Warning())
 		}
+	}
+}
+
+// What is kept of the survey is production over taps to the printed digit, and
+// half of the last digit of either.
+func TestStatesAgainstProduction(t *testing.T) {
+	table, err := check.Load("nass-yield-per-tap")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(table.Rows) != 24 {
+		t.Errorf("%d rows", len(table.Rows))
+	}
+	for _, r := range table.Rows {
+		for s := yield.Maine; s <= yield.UnitedStates; s++ {
+			if s.String() != r.Text("state") {
+				continue
+			}
+			v, err := s.PerTap(int(r.Float("year")))
+			want := r.Float("production_thousand_gal") / r.Float("taps_thousand")
+			slack := 0.0005 + 0.5/r.Float("taps_thousand")
+			if err != nil || !(math.Abs(gallons(v)-want) <= slack) {
+				t.Errorf("%s: %v, %v; production over taps is %v", r.Name(), gallons(v), err, want)
+			}
+		}
+	}
+}
+
+func TestSeasonsCount(t *testing.T) {
+	past := make([]yield.PastSeason, 1001)
+	for i := range past {
+		past[i] = yield.PastSeason{Taps: 1}
+	}
+	if _, err := yield.ForecastFromPast(1, past[:1000]); err != nil {
+		t.Error(err)
+	}
+	if _, err := yield.ForecastFromPast(1, past); !errors.Is(err, units.ErrRange) {
+		t.Errorf("1001 seasons: %v", err)
 	}
 }
 
