@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -14,28 +15,11 @@ const (
 	criticalRho = 322.0 // kg/m3
 )
 
-// A power is a term c tau^(sixths/6) of a saturation equation. All exponents
-// are whole sixths.
-type power struct {
-	sixths int
-	c      float64
-}
-
-// The saturation equations of IAPWS SR1-86: vapor pressure, density of the
-// liquid, density of the vapor.
+// The saturation equations of IAPWS SR1-86.
 var (
-	vaporPressure = [6]power{
-		{6, -7.85951783}, {9, 1.84408259}, {18, -11.7866497},
-		{21, 22.6807411}, {24, -15.9618719}, {45, 1.80122502},
-	}
-	liquidDensity = [6]power{
-		{2, 1.99274064}, {4, 1.09965342}, {10, -0.510839303},
-		{32, -1.75493479}, {86, -45.5170352}, {220, -6.74694450e5},
-	}
-	vaporDensity = [6]power{
-		{2, -2.03150240}, {4, -2.68302940}, {8, -5.38626492},
-		{18, -17.2991605}, {37, -44.7586581}, {71, -63.9201063},
-	}
+	vaporPressure = coef.VaporPressure()
+	liquidDensity = coef.LiquidDensity()
+	vaporDensity  = coef.VaporDensity()
 )
 
 // What the latent heat may be asked for.
@@ -74,11 +58,11 @@ func LatentHeat(t units.Temperature) (units.SpecificEnergy, error) {
 
 // sum returns the sum of the terms, where root is the sixth root of tau, and its
 // slope with the logarithm of tau.
-func sum(terms *[6]power, root float64) (y, slope float64) {
+func sum(terms *[6]coef.Power, root float64) (y, slope float64) {
 	for _, term := range terms {
-		v := term.c * whole(root, term.sixths)
+		v := term.C * whole(root, term.Sixths)
 		y += v
-		slope += v * float64(term.sixths) / 6
+		slope += v * float64(term.Sixths) / 6
 	}
 	return y, slope
 }

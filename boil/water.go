@@ -3,24 +3,14 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
 // region4 holds the coefficients n1 to n10 of the saturation line of
 // IAPWS-IF97, with temperatures in kelvin and pressures in megapascals.
-var region4 = [10]float64{
-	0.11670521452767e4,
-	-0.72421316703206e6,
-	-0.17073846940092e2,
-	0.12020824702470e5,
-	-0.32325550322333e7,
-	0.14915108613530e2,
-	-0.48232657361591e4,
-	0.40511340542057e6,
-	-0.23855557567849,
-	0.65017534844798e3,
-}
+var region4 = coef.Region4()
 
 // What boiling water may be asked for; the source reaches further.
 var (

@@ -165,7 +165,7 @@ func TransmissionAtPath(transmission units.Share, measured, wanted units.Length)
 // the answer is NaN and a [units.RangeError].
 //
 // Method: Beer and Lambert with the concentration of the sugar at 20 C, A2 =
-// A1 rho2 B2/(rho1 B1). Check value: 50.0 percent at 68.9 Brix is 51.7 at 66.9
+// A1 rho2 B2/(rho1 B1). Check value: 50.0 percent at 68.9 Brix is 51.3 at 66.9
 // (computed).
 func TransmissionAtBrix(transmission units.Share, from, to units.Brix) (units.Share, error) {
 	const fn = "sugar.TransmissionAtBrix"

@@ -140,7 +140,7 @@ func TestColorLimits(t *testing.T) {
 	for _, v := range append([]float64{-0.001, 5.001}, notNumbers...) {
 		keep(sugar.Absorbance(v).Transmission())
 	}
-	for _, v := range append([]float64{0, -1, 0.00009, 1.001}, notNumbers...) {
+	for _, v := range append([]float64{0, -1, 0.00009, 1.0001}, notNumbers...) {
 		keep(sugar.TransmissionAtPath(50, units.Length(v), mm(10)))
 		keep(sugar.TransmissionAtPath(50, mm(10), units.Length(v)))
 	}
@@ -165,6 +165,7 @@ func TestColorLimits(t *testing.T) {
 	keep(sugar.BlendTransmission(sugar.Tinted{Volume: 1e6, Transmission: 0.001}, sugar.Tinted{Volume: 0, Transmission: 0}))
 	keep(sugar.LightShare(0.001, 100, 0.001))
 	keep(sugar.LightShare(0.001, 100, 100))
+	keep(sugar.Absorbance(0).Transmission())
 	keep(sugar.Absorbance(5).Transmission())
 	for i := range errs {
 		if errs[i] != nil || !(got[i] >= 0 && got[i] <= 100+1e-9) {

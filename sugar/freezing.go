@@ -47,7 +47,7 @@ func FreezingPoint(b units.Brix) (units.Temperature, error) {
 // liquid rest side by side at temperature t: the inverse of [FreezingPoint],
 // and the strength of the brine in a tank that freezes.
 //
-// Range: 0 C down to the freezing point of 60 Brix, -12.2 C. Outside the range
+// Range: 0 C down to the freezing point of 60 Brix, -11.9 C. Outside the range
 // the answer is NaN and a [units.RangeError].
 func BrixFromFreezingPoint(t units.Temperature) (units.Brix, error) {
 	top := units.Brix(freezingBrix.High)

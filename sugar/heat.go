@@ -7,15 +7,14 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Specific heat of a pure sucrose solution, kJ/(kg K): water less what the sugar
-// takes away, plus what warmth gives back.
+// Specific heat of a sucrose solution, J/(kg K): water less what the sugar takes
+// away, plus what warmth gives back.
 const (
-	heatWater  = 4.1868
-	heatSugar  = 0.0297 // per Brix
-	heatPurity = 4.6e-5 // per Brix and percent of purity
-	heatWarmth = 7.5e-5 // per Brix and C
-	purity     = 100.0  // percent of the solids that is sugar
-	heatLoss   = heatSugar - heatPurity*purity
+	heatWater  = 4186.8
+	heatSugar  = 29.7  // per Brix
+	heatPurity = 0.046 // per Brix and percent of purity
+	heatWarmth = 0.075 // per Brix and C
+	purity     = 100.0 // percent of the solids that is sugar
 )
 
 // What heats may be asked for.
@@ -46,7 +45,8 @@ func SpecificHeat(b units.Brix, t units.Temperature) (units.SpecificHeat, error)
 	if err := checkHeat(fn, b, t); err != nil {
 		return units.SpecificHeat(math.NaN()), err
 	}
-	return units.KilojoulesPerKilogramKelvin(heatWater - float64(b)*(heatLoss-heatWarmth*t.Celsius())), nil
+	at0, perC := heatTerms(b)
+	return units.JoulesPerKilogramKelvin(at0 + perC*t.Celsius()), nil
 }
 
 // Enthalpy returns the heat that warms a kilogram of a solution of b Brix from 0
@@ -63,7 +63,7 @@ func Enthalpy(b units.Brix, t units.Temperature) (units.SpecificEnergy, error) {
 	if err := checkHeat(fn, b, t); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
-	return units.KilojoulesPerKilogram(enthalpy(float64(b), t.Celsius())), nil
+	return units.JoulesPerKilogram(enthalpy(b, t.Celsius())), nil
 }
 
 // TemperatureFromEnthalpy returns the temperature at which a solution of b Brix
@@ -76,20 +76,28 @@ func TemperatureFromEnthalpy(b units.Brix, h units.SpecificEnergy) (units.Temper
 	if err := heatBrix.Check(fn, float64(b)); err != nil {
 		return nan, err
 	}
-	kJ := h.KilojoulesPerKilogram()
-	if high := enthalpy(float64(b), heatTemp.High); !(kJ >= 0 && kJ <= high) {
-		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: kJ, Low: 0, High: high, Unit: "kJ/kg",
+	high := units.JoulesPerKilogram(enthalpy(b, heatTemp.High))
+	if !(h >= 0 && h <= high) {
+		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: h.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
 			Hint: "it counts from 0 C and ends at 120 C: ice and steam are not in it"}
 	}
-	// The root of (w/2) t^2 + c t - h that stays finite without sugar.
-	c, w := heatWater-float64(b)*heatLoss, float64(b)*heatWarmth
-	t := 2 * kJ / (c + math.Sqrt(c*c+2*w*kJ))
+	// The root of a parabola, in the form that stays finite without sugar.
+	at0, perC := heatTerms(b)
+	j := h.JoulesPerKilogram()
+	t := 2 * j / (at0 + math.Sqrt(at0*at0+2*perC*j))
 	return units.Celsius(min(t, heatTemp.High)), nil
 }
 
-// enthalpy returns kJ/kg above 0 C.
-func enthalpy(b, c float64) float64 {
-	return c * (heatWater - b*(heatLoss-heatWarmth*c/2))
+// heatTerms returns the specific heat at 0 C in J/(kg K) and its growth with a
+// degree.
+func heatTerms(b units.Brix) (at0, perC float64) {
+	return heatWater - float64(b)*(heatSugar-heatPurity*purity), float64(b) * heatWarmth
+}
+
+// enthalpy returns J/kg above 0 C.
+func enthalpy(b units.Brix, c float64) float64 {
+	at0, perC := heatTerms(b)
+	return c * (at0 + perC*c/2)
 }
 
 func checkHeat(fn string, b units.Brix, t units.Temperature) error {

@@ -15,7 +15,7 @@ const molarMassWater = 18.015268e-3
 var (
 	osmoticBrix = limit.Range{Arg: "sugar content", Low: 0, High: 70, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
-		Above: "no membrane works so thick: the pressure would be beyond 250 bar"}
+		Above: "no membrane works so thick: at 70 Brix it would have to bear 250 bar"}
 	osmoticTemp = limit.Range{Arg: "temperature", Low: 0, High: 110, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than sap under a membrane: check Fahrenheit against Celsius"}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
@@ -22,8 +23,8 @@ const (
 
 // solubilities holds the coefficients of the powers of degrees Celsius.
 var solubilities = [...][5]float64{
-	Vavrinecz: {64.447, 0.08222, 1.6169e-3, -1.558e-6, -4.63e-8},
-	Charles:   {64.397, 0.07251, 0.0020569, -9.035e-6, 0},
+	Vavrinecz: coef.Saturation()["Vavrinecz"],
+	Charles:   coef.Saturation()["Charles"],
 }
 
 // What the saturation may be asked for.

@@ -110,7 +110,7 @@ func add(l Lot, with units.Brix, at units.Temperature, target units.Brix) Additi
 // [InfeasibleError], as it is for an empty lot.
 //
 // Method: mass balance. Check value: 3.1 kg that bring 64.9 kg of 70 Brix down
-// to 66.9 must have 2 Brix (computed: 64.9 x 3.1 = 3.1 x 64.9).
+// to 66.9 must have 2 Brix (computed).
 func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error) {
 	const fn = "sugar.AdditionBrix"
 	none := units.Brix(math.NaN())

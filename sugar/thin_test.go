@@ -121,6 +121,7 @@ func TestInfeasible(t *testing.T) {
 		"recipe of nothing":                   recipe(sugar.Lot{}, 68.9, 64),
 		"boil to thinner":                     boil(lot(66.9), 66),
 		"boil water":                          boil(lot(0), 66.9),
+		"boil water to a little":              boil(lot(0), 0.5),
 		"boil nothing":                        boil(sugar.Lot{}, 66.9),
 		"save on thinner syrup":               saved(sap8, 7.9),
 		"save on nothing":                     saved(sugar.Separation{}, 66),
@@ -182,7 +183,7 @@ func TestThinLimits(t *testing.T) {
 		_, err := sugar.Thin(l, 0, units.Celsius(c), 66.9)
 		keep(err)
 	}
-	for _, m := range append([]float64{-1, 0, 1.0001e9}, notNumbers...) {
+	for _, m := range append([]float64{-1, 0, 0.9999e-6, 1.0001e9}, notNumbers...) {
 		_, err := sugar.AdditionBrix(l, units.Mass(m), 66.9)
 		keep(err)
 	}
@@ -195,6 +196,13 @@ func TestThinLimits(t *testing.T) {
 		if _, err := sugar.Thin(l, 0, units.Celsius(c), 66.9); err != nil {
 			t.Errorf("water at %v C: %v", c, err)
 		}
+	}
+	drop := must[sugar.Lot](t)(sugar.NewLotByMass(1e-6, 60, at))
+	if _, err := sugar.AdditionBrix(drop, 1e-6, 66); err != nil {
+		t.Errorf("the least addition: %v", err)
+	}
+	if _, err := sugar.AdditionBrix(l, 1e9, 66); err != nil {
+		t.Errorf("the largest addition: %v", err)
 	}
 	if _, err := sugar.Concentrate(light, 85); err != nil {
 		t.Errorf("to 85 Brix: %v", err)
@@ -214,6 +222,33 @@ func TestConcentrateConserves(t *testing.T) {
 		syrup := units.Brix(between(r, float64(s.Concentrate.Brix()), 85))
 		if got := must[units.Share](t)(s.EvaporationSaved(syrup)); !(got >= -1e-9 && got <= 100+1e-9) && syrup > l.Brix()+1e-6 {
 			t.Errorf("%v to %v to %v saves %v", l.Brix(), target, syrup, got)
+		}
+	}
+}
+
+func TestNoAllocations(t *testing.T) {
+	at := units.Celsius(20)
+	l := must[sugar.Lot](t)(sugar.NewLotByMass(10, 68.9, at))
+	sap := must[sugar.Lot](t)(sugar.NewLotByMass(10, 2, at))
+	rule := must[sugar.Standard](t)(sugar.Vermont.Standard())
+	for name, f := range map[string]func(){
+		"NewLot":             func() { _, _ = sugar.NewLot(1, 66.9, at) },
+		"At":                 func() { _, _ = l.At(units.Celsius(90)) },
+		"Thin":               func() { _, _ = sugar.Thin(l, 0, at, 66.9) },
+		"AdditionBrix":       func() { _, _ = sugar.AdditionBrix(l, 10, 40) },
+		"Recipe":             func() { _, _, _ = sugar.Recipe(l, 70, 60) },
+		"Concentrate":        func() { _, _ = sugar.Concentrate(sap, 66.9) },
+		"Membrane":           func() { _, _ = sugar.Membrane{Pump: 30 * units.Bar, Passage: 1}.Concentrate(sap, 8) },
+		"IceToReach":         func() { _, _ = sugar.IceToReach(sap, 4, 0.5) },
+		"FreezeTo":           func() { _, _ = sugar.FreezeTo(sap, units.Celsius(-1), 0) },
+		"TransmissionAtBrix": func() { _, _ = sugar.TransmissionAtBrix(50, 68.9, 66.9) },
+		"LightShare":         func() { _, _ = sugar.LightShare(46, 82, 50.5) },
+		"Judge":              func() { _, _ = rule.Judge(66.9, 0.2) },
+		"Confection.Blend":   func() { _, _, _ = sugar.MoldedSugar.Blend(3, 0.5) },
+		"FlowFactor":         func() { _, _ = sugar.FlowFactor(at, units.Celsius(5)) },
+	} {
+		if n := testing.AllocsPerRun(20, f); n != 0 {
+			t.Errorf("%s allocates %v times", name, n)
 		}
 	}
 }

@@ -3,19 +3,9 @@ package sugar
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
-)
-
-// Genotelle's constants, in degrees Celsius and the mole ratio n = B/(1900 - 18 B).
-const (
-	viscositySlope  = 22.46
-	viscosityOffset = -0.114
-	viscosityWarm   = 30.0
-	viscosityZero   = 91.0
-	viscosityFactor = 1.1
-	viscosityPower  = 43.1
-	viscosityRaised = 1.25
 )
 
 // What the viscosity may be asked for.
@@ -48,7 +38,7 @@ func Viscosity(b units.Brix, t units.Temperature) (units.Viscosity, error) {
 		return units.Viscosity(math.NaN()), err
 	}
 	n := float64(b) / (1900 - 18*float64(b))
-	log := viscositySlope*n + viscosityOffset +
-		(viscosityWarm-c)/(viscosityZero+c)*(viscosityFactor+viscosityPower*math.Pow(n, viscosityRaised))
+	log := coef.ViscositySlope*n + coef.ViscosityOffset +
+		(coef.ViscosityWarm-c)/(coef.ViscosityZero+c)*(coef.ViscosityFactor+coef.ViscosityPower*math.Pow(n, coef.ViscosityRaised))
 	return units.MillipascalSeconds(math.Pow(10, log)), nil
 }

@@ -1,6 +1,114 @@
 package main
 
-import "example.org/sapreckoner/internal/cli"
+import (
+	"fmt"
+	"strings"
 
-func (s *setup) declareFuel(f *cli.Flags) {}
-func (p page) fuelPart(part *cli.Part)    {}
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+func (s *setup) declareFuel(f *cli.Flags) {
+	var species []string
+	for _, w := range boil.FirewoodKentucky() {
+		species = append(species, w.Species)
+	}
+	f.Group("Fire")
+	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
+	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
+	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, as a pin meter shows it")
+	f.Quantity(&s.efficiency, "efficiency", "", "share of the fuel's heat that gets into the sap, learned from a past day: of the net heat of wood, of the gross heat of other fuels; without it the page shows a range")
+}
+
+// burn is what the fire takes.
+type burn struct {
+	low, high cli.Value
+	weight    *[2]cli.Value // of wood
+	how       string
+}
+
+// fire finds the fuel for the heat of the day.
+func (p *plan) fire(s *setup) (err error) {
+	demand, err := boil.Heat(p.sap, s.target, p.pressure)
+	if err != nil {
+		return err
+	}
+	p.heat = demand.Total()
+	at, how := boil.HomeBuiltPan(), "a range for a home-built flat pan, from memory: learn your own from a past day and give -efficiency"
+	if s.fuel != "wood" {
+		at, how = boil.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
+	}
+	given := s.efficiency != 0
+	if given {
+		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Of: boil.Gross}
+		how = fmt.Sprintf("at %s of the gross heat", s.efficiency.Text(0))
+	}
+	p.burn.how = how
+	switch s.fuel {
+	case "oil":
+		return p.liquid(boil.HeatingOil(), at)
+	case "propane":
+		return p.liquid(boil.Propane(), at)
+	case "pellets":
+		need, err := boil.Pellets().Needed(p.heat, at)
+		p.burn.low, p.burn.high = cli.Mass(need.Low), cli.Mass(need.High)
+		return cli.For("efficiency", err)
+	}
+	for _, w := range boil.FirewoodKentucky() {
+		if w.Species == s.wood {
+			return p.cords(s, w, at, given)
+		}
+	}
+	return nil
+}
+
+func (p *plan) liquid(fuel boil.Fuel[units.Volume], at boil.Efficiency) error {
+	need, err := fuel.Needed(p.heat, at)
+	p.burn.low, p.burn.high = cli.Volume(need.Low), cli.Volume(need.High)
+	return cli.For("efficiency", err)
+}
+
+// cords counts wood. A learned efficiency is of the net heat at the wood's
+// moisture; the range for home-built pans is of the gross heat of the species.
+func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) error {
+	fuel := w.Cord()
+	if given {
+		var err error
+		if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
+			return cli.For("moisture", err)
+		}
+		at.Of = boil.Net
+		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
+	}
+	need, err := fuel.Needed(p.heat, at)
+	if err != nil {
+		return cli.For("efficiency", err)
+	}
+	cord, err := w.CordWeight(boil.DryMoisture(s.moisture))
+	if err != nil {
+		return cli.For("moisture", err)
+	}
+	p.burn.low, p.burn.high = cli.Wood(need.Low), cli.Wood(need.High)
+	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
+	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
+	return nil
+}
+
+func (p page) fuelPart(part *cli.Part) {
+	part.Row("heat", "Heat into the liquid", cli.Energy(p.heat))
+	name := p.given.fuel
+	if name == "wood" {
+		name = strings.ToLower(p.given.wood)
+	}
+	show := func(low, high cli.Value) cli.Value {
+		if p.given.efficiency != 0 {
+			return high
+		}
+		return cli.Between(low, high)
+	}
+	part.Row("burns", "It burns", show(p.burn.low, p.burn.high), name, p.burn.how)
+	if w := p.burn.weight; w != nil {
+		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.moisture.Text(0)+" moisture on the dry basis")
+	}
+}

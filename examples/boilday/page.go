@@ -24,13 +24,17 @@ func (p *plan) sheet() *cli.Sheet {
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
 	page.syrupPart(sheet.Part("syrup", "Syrup to expect"))
-	page.clockPart(sheet.Part("clock", "At the pan"))
+	if p.run != nil {
+		page.rigPart(sheet.Part("timeline", "At the pan"))
+	} else {
+		page.clockPart(sheet.Part("clock", "At the pan"))
+	}
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
-	if p.small {
+	if p.small && p.run == nil {
 		page.potPart(sheet.Part("pot", "Too little for this pan: finish in a pot"))
 	}
-	if p.waits > 0 {
+	if p.waits > 0 && p.run == nil {
 		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
 	}
 	care := sheet.Part("care", "Take care")
@@ -62,9 +66,11 @@ func (p page) syrupPart(part *cli.Part) {
 	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
 	part.Row("volume", "Syrup at 68 F", cli.Volume(p.syrup.Volume()))
 	part.Row("mass", "It weighs", cli.Mass(p.syrup.Mass()))
-	part.Row("ratio", "Sap to one of syrup", cli.Number(p.ratio, 1, "exactly"), fmt.Sprintf("%.1f by the rule of 86", p.rule))
-	rule := units.Volume(float64(p.sap.Volume()) / p.rule)
-	part.Row("volume_by_rule", "By the rule of 86", cli.Volume(rule), "a rule of thumb, shown beside the exact figure")
+	part.Row("ratio", "Sap to one of syrup", cli.Number(p.ratio, 1, ""))
+	if p.rule > 0 {
+		part.Row("ratio_by_rule", "The same by the rule of 86", cli.Number(p.rule, 1, ""), "a rule of thumb")
+		part.Row("volume_by_rule", "Syrup by the rule of 86", cli.Volume(p.sap.Volume()/units.Volume(p.rule)))
+	}
 }
 
 func (p page) clockPart(part *cli.Part) {
@@ -78,6 +84,9 @@ func (p page) clockPart(part *cli.Part) {
 		end = "Take it off the pan"
 	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+minutes(p.done))
+	if p.batches > 1 {
+		part.Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
+	}
 	part.Row("hours", "Hours at the fire", cli.Hours(p.done))
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan. Stop firing hard before the end: the coals go on boiling.")
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"math"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -22,7 +23,7 @@ type plan struct {
 	sap        sugar.Lot
 
 	pressure   units.Pressure
-	how        string // the pressure was found
+	how, from  string // the pressure was found, and by which flag
 	waterBoils units.Temperature
 	syrupBoils units.Temperature
 
@@ -33,9 +34,11 @@ type plan struct {
 	reads  units.Brix // the syrup hydrometer in the cup
 	baume  density.Baume145
 	start  time.Time
-	firing // the clock of the pan
+	firing      // the clock of a single pan
+	run    *run // of a pan of compartments; nil if there is one alone
 
-	heat units.Energy
+	heat units.Energy // into the liquid
+	burn burn
 	demo bool // nothing was given: the invented day
 }
 
@@ -48,6 +51,8 @@ type firing struct {
 	lastSap time.Duration // from lighting the fire to the last sap in the pan
 	done    time.Duration // to syrup, or to the take-off
 
+	batches int // that the pan is drawn off in
+
 	// A batch that is too small for the pan is taken off early.
 	small   bool
 	takeoff sugar.Lot // hot, drained from the pan
@@ -59,12 +64,12 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s}
+	p := &plan{given: s, demo: !f.Other("metric", "json")}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
 	}
-	if p.pressure, p.how, err = s.pressure(f); err != nil {
+	if p.pressure, p.how, p.from, err = s.pressure(f); err != nil {
 		return nil, err
 	}
 	if p.gatherings, err = s.gather(e); err != nil {
@@ -78,7 +83,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	if p.sap.Brix() >= s.target {
-		return nil, cli.For("target", &units.RangeError{Func: "boilday", Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: 80, Unit: "Brix", Hint: "the sap is already as strong as that"})
+		return nil, cli.For("target", &units.RangeError{Func: "boilday", Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
 	}
 	if err := p.points(s); err != nil {
 		return nil, err
@@ -86,17 +91,20 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	return p, p.clock(s)
+	if err := first(p.clock(s), p.simulate(s)); err != nil {
+		return nil, err
+	}
+	return p, p.fire(s)
 }
 
 // points finds the boiling points of the day and the reading in the cup.
 func (p *plan) points(s *setup) error {
 	var err error
-	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
-		return err
-	}
 	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
-		return cli.For("target", err)
+		return cli.For(flagOf(err, "target", "pressure", p.from), err)
+	}
+	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
+		return cli.For(p.from, err)
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
@@ -118,19 +126,24 @@ func (p *plan) amounts(s *setup) error {
 		return err
 	}
 	if p.rule, err = yield.RuleOf86(p.sap.Brix()); err != nil {
-		return err
+		p.rule = 0 // the rule is for sap; concentrate goes without
 	}
 	return nil
+}
+
+// massRate is the rate of the pan as a mass of water.
+func (p *plan) massRate(s *setup) (units.MassRate, error) {
+	water, err := density.Water(label)
+	return water.MassRate(s.rate), err
 }
 
 // clock lets the fire burn. The rate of the pan is that of water boiled off
 // while cold sap is added; sap is added as the level falls.
 func (p *plan) clock(s *setup) error {
-	water, err := density.Water(label)
+	rate, err := p.massRate(s)
 	if err != nil {
 		return err
 	}
-	rate := water.MassRate(s.rate)
 
 	// The pan begins full of sap, or with all of it.
 	full := s.area.Volume(s.depth)
@@ -147,29 +160,43 @@ func (p *plan) clock(s *setup) error {
 		return err
 	}
 
-	// Sap goes in until the rest fits.
-	at, err := boilDownTo(p.sap, full, p.pressure)
+	// More syrup than the pan holds is drawn off in equal batches.
+	syrup, err := sugar.NewLotByMass(p.syrup.Mass(), s.target, p.syrupBoils)
 	if err != nil {
 		return err
 	}
-	p.lastSap = p.heating + rate.Time(p.sap.Mass()-at.Mass())
+	p.batches = max(1, int(math.Ceil(float64(syrup.Volume()/full))))
+	part := func(l sugar.Lot) (sugar.Lot, error) {
+		return sugar.NewLotByMass(l.Mass()/units.Mass(p.batches), l.Brix(), l.Temperature())
+	}
+	last, err := part(p.sap)
+	if err != nil {
+		return err
+	}
+	end, err := part(syrup)
+	if err != nil {
+		return err
+	}
 
-	// It is syrup, or it is as low as the pan may go.
-	end, err := sugar.NewLotByMass(p.syrup.Mass(), s.target, p.syrupBoils)
+	// Sap goes in until the rest fits, then the level falls until it is syrup or
+	// as low as the pan may go.
+	at, err := boilDownTo(last, full, p.pressure)
 	if err != nil {
 		return err
 	}
 	if end.Volume() < s.area.Volume(s.safe) {
 		p.small = true
-		if end, err = boilDownTo(p.sap, s.area.Volume(s.safe), p.pressure); err != nil {
+		if end, err = boilDownTo(last, s.area.Volume(s.safe), p.pressure); err != nil {
 			return err
 		}
 	}
+	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
+	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
+
 	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), end.Brix(), end.Temperature()); err != nil {
 		return err
 	}
 	p.takeoff, err = sugar.NewLotByMass(end.Mass()-p.left.Mass(), end.Brix(), end.Temperature())
-	p.done = p.heating + rate.Time(p.sap.Mass()-end.Mass())
 	return err
 }
 
@@ -189,10 +216,14 @@ func heatingTime(l sugar.Lot, boils units.Temperature, rate units.MassRate) (tim
 	return time.Duration(float64(rate.Time(l.Mass())) * float64(warm/steam)), nil
 }
 
+// strongest is as far as a pan is followed: beyond it densities end in warm
+// weather.
+const strongest units.Brix = 76
+
 // boilDownTo returns the boiling liquid that is left of a lot when it fills no
 // more than the given volume. A lot that fits already comes back hot.
 func boilDownTo(l sugar.Lot, fill units.Volume, p units.Pressure) (sugar.Lot, error) {
-	low, high := l.Brix(), units.Brix(85)
+	low, high := l.Brix(), strongest
 	hot := func(b units.Brix) (sugar.Lot, error) {
 		t, err := boil.SyrupPoint(b, p)
 		if err != nil {

@@ -17,13 +17,12 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	sap      units.Volume
-	reading  units.Brix
-	readAt   units.Temperature
-	sapStem  units.Temperature
-	sapTemp  units.Temperature
-	sapFile  string
-	tankTemp units.Temperature
+	sap     units.Volume
+	reading units.Brix
+	readAt  units.Temperature
+	sapStem units.Temperature
+	sapTemp units.Temperature
+	sapFile string
 
 	elevation  units.Length
 	station    units.Pressure
@@ -42,7 +41,11 @@ type setup struct {
 	stem   units.Temperature
 	cup    units.Temperature
 
-	wood       string
+	compartments compartments
+	drawTo       units.Brix
+	out          string
+
+	fuel, wood string
 	moisture   units.Share
 	efficiency units.Share
 
@@ -71,6 +74,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	s.declareRig(f)
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
@@ -102,8 +106,19 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("altimeter") && !f.Given("elevation") {
 		return cli.For("altimeter", errors.New("give -elevation too: the setting is brought from sea level to the pan"))
 	}
-	if err := f.Alone("boil-rate", "pan-rate"); err != nil {
+	if err := first(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
 		return err
+	}
+	for _, name := range []string{"draw-to", "out"} {
+		if f.Given(name) && !f.Given("compartments") {
+			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
+		}
+	}
+	if f.Given("compartments") {
+		s.area = 0
+		for _, a := range s.compartments {
+			s.area += a
+		}
 	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
@@ -113,15 +128,21 @@ func (s *setup) check(f *cli.Flags) error {
 	if !f.Given("boil-rate") {
 		s.rate = s.flux.Through(s.area)
 	}
-	const tank = 1e5 // US gallons: any sugarhouse
+	const (
+		tank    = 1e5 // US gallons: any sugarhouse
+		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
+	)
 	return first(
+		within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
+		within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
 		within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
 		within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
+		within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
 		within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
 		within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
 		within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
-		within("target", "target", s.target, 55, 80, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
+		within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
 	)
 }
 
@@ -135,24 +156,23 @@ func first(errs ...error) error {
 	return nil
 }
 
-// pressure returns the pressure at the pan and how it was found.
-func (s *setup) pressure(f *cli.Flags) (units.Pressure, string, error) {
+// pressure returns the pressure at the pan, how it was found, and the flag that
+// gave it.
+func (s *setup) pressure(f *cli.Flags) (p units.Pressure, how, from string, err error) {
 	switch {
 	case f.Given("water-boils"):
-		p, err := boil.PressureFromWater(s.waterBoils)
-		return p, "by your thermometer in boiling water", cli.For("water-boils", err)
+		from, how = "water-boils", "by your thermometer in boiling water"
+		p, err = boil.PressureFromWater(s.waterBoils)
 	case f.Given("pressure"):
-		if _, err := boil.Water(s.station); err != nil {
-			return 0, "", cli.For("pressure", err)
-		}
-		return s.station, "as your barometer shows", nil
+		from, how, p = "pressure", "as your barometer shows", s.station
 	case f.Given("altimeter"):
-		p, err := boil.StationPressure(s.altimeter, s.elevation)
-		return p, "by altimeter setting and elevation", cli.For(flagOf(err, "altimeter", "elevation", "elevation"), err)
+		from, how = "altimeter", "by altimeter setting and elevation"
+		p, err = boil.StationPressure(s.altimeter, s.elevation)
 	default:
-		p, err := boil.PressureAt(s.elevation)
-		return p, "standard weather at the elevation", cli.For("elevation", err)
+		from, how = "elevation", "standard weather at the elevation"
+		p, err = boil.PressureAt(s.elevation)
 	}
+	return p, how, from, cli.For(flagOf(err, from, "elevation", "elevation"), err)
 }
 
 // flagOf returns other if err is about the argument arg, else flag.
@@ -176,15 +196,12 @@ type gathering struct {
 // gather returns the sap of the day, from the flags or from the file.
 func (s *setup) gather(e *cli.Env) ([]gathering, error) {
 	hydrometer := density.Hydrometer{GraduatedAt: s.sapStem}
-	if _, err := hydrometer.Reading(2, s.sapStem); err != nil {
-		return nil, cli.For("sap-hydrometer", err)
-	}
 	if s.sapFile != "" {
 		return s.readFile(e, hydrometer)
 	}
 	b, err := hydrometer.Brix(s.reading, s.readAt)
 	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "cup temperature", "read-at"), err)
+		return nil, cli.For(flagOf(err, "reading", "temperature", "read-at"), err)
 	}
 	if err := sapStrength(b); err != nil {
 		return nil, cli.For("reading", err)

@@ -2,10 +2,12 @@ package cli_test
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
@@ -126,5 +128,71 @@ func TestTable(t *testing.T) {
 	const want = "Cup    Reads\n200 F   59.4\n68 F    66.9\n"
 	if b.String() != want {
 		t.Errorf("got\n%s\nwant\n%s", b.String(), want)
+	}
+}
+
+// One content prints as a page in either system, and as JSON with the unit in
+// the key.
+func TestSheet(t *testing.T) {
+	sheet := func(metric bool) *cli.Sheet {
+		s := &cli.Sheet{Title: "Pail", Metric: metric}
+		p := s.Part("pail", "The pail")
+		p.Row("sap", "Sap", cli.Volume(3*units.USGallon), "cold")
+		p.Row("temp", "At", cli.Temperature(units.Fahrenheit(50)))
+		p.Row("brix", "Reads", cli.Brix(2.14, 1))
+		p.Row("wood", "Burns", cli.Between(cli.Mass(30*units.Pound), cli.Mass(45.25*units.Pound)))
+		p.Row("name", "Name", cli.Words("north \"pail\""))
+		p.Table("cups", []cli.Column{{Key: "at", Head: "cup"}, {Key: "reads", Head: "reads"}},
+			[][]cli.Value{{cli.Temperature(units.Celsius(20)), cli.Number(59, 1, "")}})
+		p.Item("hot")
+		return s
+	}
+	for _, c := range []struct {
+		metric bool
+		want   string
+	}{
+		{false, "Pail\n====\n\nThe pail\n--------\n" +
+			"Sap                           3 US gal (11.36 L; cold)\n" +
+			"At                            50.0 F (10.0 C)\n" +
+			"Reads                         2.1 Brix\n" +
+			"Burns                         30 to 45.25 lb (13.61 to 20.53 kg)\n" +
+			"Name                          north \"pail\"\n" +
+			"cup     reads\n68.0 F   59.0\n- hot\n"},
+		{true, "Pail\n====\n\nThe pail\n--------\n" +
+			"Sap                           11.36 L (3 US gal; cold)\n" +
+			"At                            10.0 C (50.0 F)\n" +
+			"Reads                         2.1 Brix\n" +
+			"Burns                         13.61 to 20.53 kg (30 to 45.25 lb)\n" +
+			"Name                          north \"pail\"\n" +
+			"cup     reads\n20.0 C   59.0\n- hot\n"},
+	} {
+		e := &cli.Env{Out: new(bytes.Buffer)}
+		sheet(c.metric).Print(e)
+		if e.Out.String() != c.want {
+			t.Errorf("got\n%s\nwant\n%s", e.Out.String(), c.want)
+		}
+	}
+	e := &cli.Env{Out: new(bytes.Buffer)}
+	if err := sheet(false).JSON(e); err != nil {
+		t.Fatal(err)
+	}
+	const want = `{"title":"Pail","pail":{"sap_us_gal":3,"sap_l":11.3562354,"sap_note":"cold","temp_f":50,"temp_c":10,"brix":2.14,` +
+		`"wood_lb":[30,45.25],"wood_kg":[13.6077711,20.5250547],"name":"north \"pail\"","cups":[{"at_f":68,"reads":59}],"remarks":["hot"]}}`
+	var compact bytes.Buffer
+	if err := json.Compact(&compact, e.Out.Bytes()); err != nil || compact.String() != want {
+		t.Errorf("JSON %v:\n%s\nwant\n%s", err, compact.String(), want)
+	}
+}
+
+func TestClock(t *testing.T) {
+	start := time.Date(1, 1, 1, 20, 0, 0, 0, time.UTC)
+	s := &cli.Sheet{}
+	for d, want := range map[time.Duration]string{
+		0: "20:00", 3*time.Hour + 59*time.Minute + 31*time.Second: "00:00 the next day",
+		5 * time.Hour: "01:00 the next day", 30 * time.Hour: "02:00 2 days on",
+	} {
+		if got := s.In(cli.Clock(start, start.Add(d))); got != want {
+			t.Errorf("%v after 20:00 is %q, want %q", d, got, want)
+		}
 	}
 }

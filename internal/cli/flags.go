@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -106,6 +107,14 @@ func (f *Flags) Given(name string) bool {
 	given := false
 	f.set.Visit(func(fl *flag.Flag) { given = given || fl.Name == name })
 	return given
+}
+
+// Other reports whether a flag other than the named ones is given: whether a
+// program still plans its demo.
+func (f *Flags) Other(names ...string) bool {
+	other := false
+	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
+	return other
 }
 
 // Alone returns an error if more than one of the named flags is given.

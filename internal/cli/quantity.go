@@ -33,13 +33,18 @@ type unit[Q ~float64] struct {
 // an instrument of the trade gives.
 const digits = 4
 
-// significant prints x with the page's digits and never in powers of ten.
+// significant prints x with the page's digits and never in powers of ten. A
+// whole number prints as one: 60 and not 60.00.
 func significant(x float64) string {
 	decimals := 0
 	if a := math.Abs(x); a > 0 && a < 1e4 {
 		decimals = digits - 1 - int(math.Floor(math.Log10(a)))
 	}
-	return decimal(x, min(decimals, 6))
+	s := decimal(x, min(decimals, 6))
+	if whole, zeros, ok := strings.Cut(s, "."); ok && strings.Trim(zeros, "0") == "" {
+		return whole
+	}
+	return s
 }
 
 func decimal(x float64, decimals int) string {

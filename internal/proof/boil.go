@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -14,6 +15,9 @@ import (
 // Boil returns the claims of package boil.
 func Boil() []check.Claim {
 	return []check.Claim{
+		{Table: "iapws-if97-region4", Column: "n", Func: "boil.Water",
+			Got: func(r check.Row) (float64, error) { return coef.Region4()[int(r.Float("i"))-1], nil }},
+		{Table: "iapws-sr1-86", Column: "coefficient", Func: "boil.LatentHeat", Got: saturationTerm},
 		{Table: "iapws-if97-check", Column: "value", Func: "boil.PressureFromWater", Select: when("quantity", "saturation pressure"),
 			Got: func(r check.Row) (float64, error) {
 				p, err := boil.PressureFromWater(units.Kelvin(r.Float("T_K")))
@@ -39,14 +43,6 @@ func Boil() []check.Claim {
 				}
 				t, err := boil.Water(p)
 				return t.Fahrenheit(), err
-			}},
-		{Table: "water-activity-constants", Column: "value", Func: "closed form of the rise",
-			Select: func(r check.Row) bool { return r.Text("unit") == "K" },
-			Got: func(r check.Row) (float64, error) {
-				if r.Text("name") == "Antoine B" {
-					return antoineB, nil
-				}
-				return antoineC, nil
 			}},
 		{Table: "sucrose-boiling-rise-1atm", Column: "rise_K", Func: "closed form of the rise",
 			Got: func(r check.Row) (float64, error) {
@@ -112,29 +108,32 @@ func station(r check.Row) (float64, error) {
 	return p.Pascals(), err
 }
 
-// Constants of the closed form; the gas constant is that of its table.
-const (
-	closedQ    = -17638.0
-	closedA    = -1.0038
-	closedB    = -0.24653
-	closedR    = 8.314472
-	antoineB   = 3797.06
-	antoineC   = 226.28
-	celsiusToK = 273.15
-)
+// saturationTerm finds a coefficient by its exponent.
+func saturationTerm(r check.Row) (float64, error) {
+	series, err := listed(map[string][6]coef.Power{
+		"a": coef.VaporPressure(), "b": coef.LiquidDensity(), "c": coef.VaporDensity(),
+	}, r.Text("series"))
+	for _, p := range series {
+		if float64(p.Sixths)*r.Float("under") == 6*r.Float("over") {
+			return p.C, err
+		}
+	}
+	return math.NaN(), fmt.Errorf("no term with the exponent %s", r.Text("exponent"))
+}
 
 // ClosedRise returns the boiling point rise of b Brix of sucrose where water
 // boils at t, in the closed form of Starzak and Peacock 1997, which takes the
 // vapor pressure of water by Antoine. The package boil solves the exact form;
 // this one stands here as a second opinion.
 func ClosedRise(b units.Brix, water units.Temperature) units.TempDiff {
-	sucrose := float64(b) / 342.3
-	x := sucrose / (sucrose + (100-float64(b))/18.02)
-	c := water.Celsius()
-	excess := closedQ / (closedR * antoineB) * x * x * (1 + closedA*x + closedB*x*x)
-	num := 1 - excess*(c+antoineC)/(c+celsiusToK)
-	den := 1 + (c+antoineC)/antoineB*math.Log(1-x)
-	return units.CelsiusDegrees((num/den - 1) * (c + antoineC))
+	const r = 8.314472 // J/(mol K), as in the published table
+	sucrose := float64(b) / coef.MolarSucrose
+	x := sucrose / (sucrose + (100-float64(b))/coef.MolarWater)
+	c := water.Celsius() + coef.AntoineC
+	excess := coef.ActivityQ / (r * coef.AntoineB) * x * x * (1 + coef.ActivityA*x + coef.ActivityB*x*x)
+	num := 1 - excess*c/water.Kelvin()
+	den := 1 + c/coef.AntoineB*math.Log(1-x)
+	return units.CelsiusDegrees((num/den - 1) * c)
 }
 
 // stopOfHexoses returns where a sap of inverted sugar alone has a given rise.
@@ -211,27 +210,24 @@ func boilingError(r check.Row) (float64, error) {
 	return math.NaN(), fmt.Errorf("unknown quantity %q", r.Text("quantity"))
 }
 
-func latentAt(p units.Pressure) (units.SpecificEnergy, error) {
-	t, err := boil.Water(p)
-	if err != nil {
-		return units.SpecificEnergy(math.NaN()), err
-	}
-	return boil.LatentHeat(t)
-}
-
 func latent(r check.Row) (float64, error) {
-	h, err := latentAt(units.Kilopascals(r.Float("p_kPa")))
+	t, err := boil.Water(units.Kilopascals(r.Float("p_kPa")))
 	if err != nil {
 		return math.NaN(), err
 	}
-	switch r.Text("unit") {
+	h, err := boil.LatentHeat(t)
+	if err != nil {
+		return math.NaN(), err
+	}
+	switch unit := r.Text("unit"); unit {
 	case "kJ/kg":
 		return h.KilojoulesPerKilogram(), nil
 	case "Btu(IT)/lb":
 		return h.BtusITPerPound(), nil
-	case "Btu(IT)": // of a US gallon of 60 F water
+	case "Btu(IT)": // of a US gallon of water at 60 F
 		d, err := density.Water(units.Fahrenheit(60))
 		return h.Energy(d.Mass(units.USGallon)).BtusIT(), err
+	default:
+		return math.NaN(), fmt.Errorf("unknown unit %q", unit)
 	}
-	return math.NaN(), fmt.Errorf("unknown unit %q", r.Text("unit"))
 }

@@ -202,10 +202,13 @@ func volumes() []check.Claim {
 		{Table: "weight-per-gallon", Column: "in_air_icumsa", Func: "density.WeightInAir", Got: func(r check.Row) (float64, error) {
 			return pounds(r, density.WeightInAir)
 		}},
-		{Table: "weight-per-gallon", Column: "in_air_nbs_c440", Func: "density.Scale.SG2020", Got: func(r check.Row) (float64, error) {
-			const water = 0.99717 * units.GramPerMilliliter // in air at 20 C, as Circular C440 has it
-			sg, err := density.NBSC440.SG2020(brix(r))
-			return (units.Density(sg) * water).Mass(units.USGallon).Pounds(), err
+		{Table: "weight-per-gallon", Column: "in_air_nbs_c440", Func: "density.Scale.Convert", Got: func(r check.Row) (float64, error) {
+			b, err := density.NBSC440.Convert(brix(r), density.ICUMSA)
+			if err != nil {
+				return 0, err
+			}
+			m, err := density.WeightInAir(units.USGallon, b, c20)
+			return m.Pounds(), err
 		}},
 		{Table: "weight-per-gallon", Column: "lb_sugar_in_air", Func: "density.WeightInAir", Got: func(r check.Row) (float64, error) {
 			m, err := density.WeightInAir(units.USGallon, brix(r), c20)

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -12,6 +13,15 @@ import (
 // SugarWater returns the claims of package sugar about what sugar does to water.
 func SugarWater() []check.Claim {
 	return []check.Claim{
+		{Table: "water-activity-constants", Column: "value", Func: "sugar.WaterActivity",
+			Got: func(r check.Row) (float64, error) { return listed(coef.Activity(), r.Text("name")) }},
+		{Table: "saturation-coefficients", Column: "c", Func: "sugar.Solubility.Saturation",
+			Got: func(r check.Row) (float64, error) {
+				c, err := listed(coef.Saturation(), r.Text("author"))
+				return c[int(r.Float("i"))], err
+			}},
+		{Table: "viscosity-coefficients", Column: "value", Func: "sugar.Viscosity",
+			Got: func(r check.Row) (float64, error) { return listed(coef.Viscosity(), r.Text("name")) }},
 		{Table: "water-activity-worked", Column: "a_w", Func: "sugar.WaterActivity",
 			Got: func(r check.Row) (float64, error) {
 				return sugar.WaterActivity(brix(r), celsius(r))
@@ -74,4 +84,13 @@ func solubility(r check.Row) (sugar.Solubility, error) {
 		}
 	}
 	return 0, fmt.Errorf("no formula by %q", r.Text("author"))
+}
+
+// listed finds what a list of coefficients has under a name.
+func listed[V any](list map[string]V, name string) (V, error) {
+	v, ok := list[name]
+	if !ok {
+		return v, fmt.Errorf("nothing is listed as %q", name)
+	}
+	return v, nil
 }

@@ -1,0 +1,73 @@
+package boil
+
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
+
+// An Effect is what a change to a rig was found to do: more water off with the
+// same fuel, by More. The effects of several do not add up.
+type Effect struct {
+	Change    string
+	Low, High units.Share // more water off with the same fuel
+	// Preheats says that it only warms the sap: physics holds it at
+	// [HeatDemand.More].
+	Preheats bool
+	Obtained string
+	Source   string
+	Note     string
+}
+
+// Effects returns the published effects of changes to a rig. None is published
+// for a hood alone: it carries the steam out, and pays by what it feeds, a
+// preheater or clean condensate.
+func Effects() []Effect {
+	return []Effect{
+		{"preheater from steam, small wood rig", 8 * units.Percent, 8 * units.Percent, true, "read", "DOE grant final report OSTI 5036199",
+			"measured on a rig; the hood that gathers the steam is part of it"},
+		{"preheater, forced draft and stack-heated air", 27 * units.Percent, 27 * units.Percent, false, "read", "DOE grant final report OSTI 5036199",
+			"all three together, the same wood"},
+		{"heat exchanger", 15 * units.Percent, 17 * units.Percent, true, "read", "USDA Forest Service, heat exchangers report (abstract)",
+			"printed as a gain of efficiency"},
+	}
+}
+
+// More returns the ceiling of a preheater that takes its heat from steam or
+// smoke, as the water that the same fire boils off beyond: with the sap fed at
+// its boiling point only steam is left to make.
+//
+// Check value: 18.1 percent where [HeatDemand.PreheaterCeiling] is 15.3
+// (computed).
+func (h HeatDemand) More() units.Share {
+	s := h.PreheaterCeiling().Fraction()
+	return units.FractionShare(s / (1 - s))
+}
+
+var effectRange = limit.Range{Arg: "evaporation", Low: 0, High: 1e6, Unit: "kg/s",
+	Below: "a pan boils off no less than nothing",
+	Above: "check the unit of the rate"}
+
+// Apply returns what the evaporation of a boil becomes with the change; what
+// only warms the sap is held at [HeatDemand.More] of the boil.
+//
+// Range: evaporation of 0 to 1e6 kg/s, a demand that is not empty. Outside the
+// range the answer is NaN and a [units.RangeError]. Check value: 8 percent more
+// of 100 lb/h is 108 lb/h.
+func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (Span[units.MassRate], error) {
+	const fn = "boil.Effect.Apply"
+	if err := effectRange.Check(fn, float64(rate)); err != nil {
+		return nanSpan[units.MassRate](), err
+	}
+	low, high := e.Low, e.High
+	if e.Preheats {
+		if err := demand.check(fn); err != nil {
+			return nanSpan[units.MassRate](), err
+		}
+		low, high = min(low, demand.More()), min(high, demand.More())
+	}
+	return Span[units.MassRate]{
+		Low:    rate * units.MassRate(1+low.Fraction()),
+		Middle: rate * units.MassRate(1+(low+high).Fraction()/2),
+		High:   rate * units.MassRate(1+high.Fraction()),
+	}, nil
+}

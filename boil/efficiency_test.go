@@ -1,0 +1,87 @@
+package boil_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+// firing is a boil of an efficiency in percent.
+func firing(percent float64) boil.Firing {
+	const burned = 1e9
+	return boil.Firing{Into: units.Joules(burned * percent / 100), Burned: boil.FuelHeat{Energy: burned, Basis: boil.Net}}
+}
+
+func TestLearnEfficiency(t *testing.T) {
+	l, err := boil.LearnEfficiency(firing(40), firing(44), firing(48))
+	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Of != boil.Net || l.Days != 3 {
+		t.Errorf("%+v, middle %v, %v", l, l.Middle(), err)
+	}
+	one, err := boil.LearnEfficiency(firing(40))
+	if err != nil || !near(float64(one.Low), 32, 1e-9) || !near(float64(one.High), 48, 1e-9) || !math.IsNaN(float64(one.Spread)) {
+		t.Errorf("one boil: %+v, %v", one, err)
+	}
+	wide, err := boil.LearnEfficiency(firing(10), firing(90))
+	if err != nil || !near(float64(wide.Middle()), 50, 1e-9) || wide.Low < 1 || wide.High > 110 {
+		t.Errorf("boils far apart: %+v, %v", wide, err)
+	}
+}
+
+// Of many seasons drawn at random, the ends must hold the next boil two times of
+// three, however few boils were measured.
+func TestLearnedHoldsTheNext(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 6))
+	for _, n := range []int{2, 3, 5, 12} {
+		const seasons = 20000
+		held := 0
+		boils := make([]boil.Firing, n)
+		for range seasons {
+			for i := range boils {
+				boils[i] = firing(50 + r.NormFloat64())
+			}
+			l, err := boil.LearnEfficiency(boils...)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if next := units.Share(50 + r.NormFloat64()); next >= l.Low && next <= l.High {
+				held++
+			}
+		}
+		// Three standard deviations of a count of 20,000 are 0.01.
+		if share := float64(held) / seasons; !near(share, 0.6827, 0.012) {
+			t.Errorf("%d boils hold the next in %.3f of the seasons, want 0.683", n, share)
+		}
+	}
+}
+
+func TestLearnEfficiencyRefuses(t *testing.T) {
+	_, err := boil.LearnEfficiency()
+	wantRange(t, "no boils", err)
+	_, err = boil.LearnEfficiency(firing(40), boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: boil.Gross}})
+	wantBasis(t, "two bases", err)
+	for _, basis := range []boil.Basis{0, boil.Delivered, boil.Delivered + 1} {
+		_, err = boil.LearnEfficiency(boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: basis}})
+		wantBasis(t, basis.String(), err)
+	}
+	for _, x := range []float64{0, 0.999, 1.001e18, math.NaN(), math.Inf(1), math.Inf(-1)} {
+		_, err = boil.LearnEfficiency(boil.Firing{Into: units.Energy(x), Burned: boil.FuelHeat{Energy: 10, Basis: boil.Net}})
+		wantRange(t, "heat", err)
+		_, err = boil.LearnEfficiency(boil.Firing{Into: 10, Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
+		wantRange(t, "fuel", err)
+	}
+	_, err = boil.LearnEfficiency(firing(111))
+	wantRange(t, "more than all", err)
+	_, err = boil.LearnEfficiency(firing(0.5))
+	wantRange(t, "nearly none", err)
+}
+
+func TestPublishedEfficiencies(t *testing.T) {
+	for name, e := range map[string]boil.Efficiency{"home-built": boil.HomeBuiltPan(), "built": boil.BuiltEvaporator()} {
+		if _, err := boil.GenericCordwood().Needed(1e9, e); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}

@@ -1,0 +1,166 @@
+package boil_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// Sap of 2 Brix at 40 F to a US gallon of 66 Brix. Ohio State University
+// Extension prints 400,000 Btu.
+func ExampleHeat() {
+	sap, err := sugar.NewLot(44*units.USGallon, 2, units.Fahrenheit(40))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	perGallon, err := demand.Per(units.USGallon, units.Celsius(20))
+	fmt.Printf("%.0fe5 Btu %v\n", perGallon.BtusIT()/1e5, err)
+	// Output: 4e5 Btu <nil>
+}
+
+// The night's sap, and what is left of it.
+func ExampleHeatDemand() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	fmt.Printf("%.2f lb of water off, %.2f lb of syrup left %v\n", demand.Water.Pounds(), demand.Syrup().Pounds(), err)
+	// Output: 96.97 lb of water off, 3.03 lb of syrup left <nil>
+}
+
+func ExampleHeatDemand_Total() {
+	sap, _ := sugar.NewLotByMass(364.24*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	// The plain balance at the boiling point of water is 404,680 Btu.
+	fmt.Println(demand.Total().Text(units.MillionBtuIT, 2), err)
+	// Output: 0.40 MMBtu <nil>
+}
+
+// The sugar stays: 2 lb of 100 lb of sap make 3.03 lb of 66 Brix.
+func ExampleHeatDemand_Syrup() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	fmt.Println(demand.Syrup().Text(units.Pound, 2), err)
+	// Output: 3.03 lb <nil>
+}
+
+// A fed pan takes more for a pound of water than the 970 Btu of its steam.
+func ExampleHeatDemand_PerWater() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	// 404,680 Btu for 353.22 lb of water.
+	fmt.Printf("%.0f Btu/lb %v\n", demand.PerWater().BtusITPerPound(), err)
+	// Output: 1146 Btu/lb <nil>
+}
+
+// USDA Forest Service found 15 to 17 percent for heat exchangers.
+func ExampleHeatDemand_PreheaterCeiling() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	fmt.Println(demand.PreheaterCeiling().Text(1), err)
+	// Output: 15.3 % <nil>
+}
+
+func ExampleHeatDemand_More() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
+	// 15.3 percent of the heat over the other 84.7.
+	fmt.Println(demand.More().Text(0), err)
+	// Output: 18 % <nil>
+}
+
+func ExampleHeatDemand_Per() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
+	gallon, err := demand.Per(units.USGallon, units.Celsius(20))
+	quart, _ := demand.Per(units.USQuart, units.Celsius(20))
+	fmt.Printf("%.0f quarts in a gallon %v\n", float64(gallon/quart), err)
+	// Output: 4 quarts in a gallon <nil>
+}
+
+// Producers' manuals, from memory: a gallon an hour from a square foot of flat
+// pan.
+func ExamplePanRate() {
+	rate, err := boil.PanRate(boil.FlatPan, 12*units.SquareFoot)
+	fmt.Println(rate.Middle.Text(units.USGallonPerHour, 0), err)
+	// Output: 12 US gal/h <nil>
+}
+
+func ExamplePanKind() {
+	rate, err := boil.PanRate(boil.FluePan, units.SquareFoot)
+	fmt.Printf("%.1f to %.0f gal/h %v\n", rate.Low.USGallonsPerHour(), rate.High.USGallonsPerHour(), err)
+	// Output: 1.5 to 3 gal/h <nil>
+}
+
+// A burner of 100,000 Btu/h under a kettle that is 50 percent efficient.
+func ExampleHeatRate() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
+	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: boil.Gross}
+	rate, err := boil.HeatRate(100000*units.BtuITPerHour, boil.Gross, demand, half)
+	// 50,000 Btu over 404,680/353.22 Btu/lb.
+	fmt.Printf("%.1f lb/h %v\n", rate.Middle.PoundsPerHour(), err)
+	// Output: 43.6 lb/h <nil>
+}
+
+// An invented evening: the level of a pan of 10 square feet, with the first hour
+// apart.
+func ExampleLevelRate() {
+	rate, err := boil.LevelRate(10*units.SquareFoot, time.Hour,
+		boil.LevelReading{At: 0, Level: 7 * units.Inch},
+		boil.LevelReading{At: 1 * time.Hour, Level: 6.5 * units.Inch},
+		boil.LevelReading{At: 2 * time.Hour, Level: 4.5 * units.Inch},
+		boil.LevelReading{At: 3 * time.Hour, Level: 2.5 * units.Inch},
+	)
+	// Two inches of boiling water an hour: 12.5 gal of 8 lb.
+	fmt.Printf("%.0f lb/h from %d readings %v\n", rate.Warm.PoundsPerHour(), rate.Readings, err)
+	// Output: 100 lb/h from 3 readings <nil>
+}
+
+func ExampleMeasuredRate() {
+	rate, err := boil.LevelRate(units.SquareFoot, 0,
+		boil.LevelReading{At: 0, Level: 3 * units.Inch},
+		boil.LevelReading{At: time.Hour, Level: 2 * units.Inch},
+	)
+	// An inch over a square foot is 0.623 US gal, of 8 lb when it boils.
+	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.PlusMinus.KilogramsPerHour(), err)
+	// Output: 5 lb/h, plus or minus NaN of two readings <nil>
+}
+
+func ExampleLevelReading() {
+	r := boil.LevelReading{At: 90 * time.Minute, Level: 4 * units.Inch, Added: 5 * units.USGallon}
+	fmt.Println(r.At, r.Level.Text(units.Inch, 1), r.Added.Text(units.USGallon, 0))
+	// Output: 1h30m0s 4.0 in 5 US gal
+}
+
+// DOE grant final report OSTI 5036199: a preheater from steam gave 8 percent
+// more water, and with forced draft and heated air 27 percent.
+func ExampleEffects() {
+	for _, e := range boil.Effects()[:2] {
+		fmt.Println(e.Change, e.High.Text(0))
+	}
+	// Output:
+	// preheater from steam, small wood rig 8 %
+	// preheater, forced draft and stack-heated air 27 %
+}
+
+func ExampleEffect_Apply() {
+	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
+	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
+	rate, err := boil.Effects()[0].Apply(100*units.PoundPerHour, demand)
+	fmt.Println(rate.Middle.Text(units.PoundPerHour, 0), err)
+	// Output: 108 lb/h <nil>
+}
+
+func ExampleEffect() {
+	e := boil.Effects()[0]
+	fmt.Println(e.Source, e.Obtained)
+	// Output: DOE grant final report OSTI 5036199 read
+}

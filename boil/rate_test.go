@@ -1,0 +1,168 @@
+package boil_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+func TestPanRate(t *testing.T) {
+	edges(t, "boil.PanRate", "area of the pan", 0, 1000, 1, func(x float64) (float64, error) {
+		r, err := boil.PanRate(boil.FluePan, units.SquareMeters(x))
+		return float64(r.Middle), err
+	})
+	for _, kind := range []boil.PanKind{0, boil.FluePan + 1} {
+		r, err := boil.PanRate(kind, 1)
+		refuses(t, "boil.PanRate", "kind of pan", float64(r.Low), err)
+	}
+}
+
+// The fire's heat and the demand must agree: the water of a boil goes off in the
+// time that its heat takes to come.
+func TestHeatRateIsTheHeatOfTheBoil(t *testing.T) {
+	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
+	half := boil.Efficiency{Low: 40, High: 60, Of: boil.Gross}
+	r, err := boil.HeatRate(d.Total().Per(time.Hour)*2, boil.Gross, d, half)
+	if err != nil || !near(float64(r.Middle.Over(time.Hour)/d.Water), 1, 1e-12) || r.Low >= r.Middle || r.High <= r.Middle {
+		t.Errorf("%v, %v; want %v in an hour", r, err, d.Water)
+	}
+	edges(t, "boil.HeatRate", "power", 0, 1e9, 1e4, func(x float64) (float64, error) {
+		r, err := boil.HeatRate(units.Watts(x), boil.Delivered, d, boil.Efficiency{})
+		return float64(r.Middle), err
+	})
+	_, err = boil.HeatRate(1, boil.Delivered, d, half)
+	wantBasis(t, "twice", err)
+	_, err = boil.HeatRate(1, boil.Gross, d, boil.Efficiency{})
+	wantBasis(t, "no efficiency", err)
+	_, err = boil.HeatRate(1, boil.Delivered, boil.HeatDemand{}, boil.Efficiency{})
+	wantRange(t, "empty", err)
+}
+
+func TestLevelRate(t *testing.T) {
+	const area = 10 * units.SquareFoot
+	// An inch in the cold hour, then two inches an hour, with 5 gal poured in.
+	level := func(h, inches, gallons float64) boil.LevelReading {
+		return boil.LevelReading{At: time.Duration(h * float64(time.Hour)), Level: units.Inches(inches), Added: units.USGallons(gallons)}
+	}
+	got, err := boil.LevelRate(area, time.Hour, level(0, 8, 0), level(1, 7, 0), level(1.5, 6, 0), level(2, 5, 0), level(3, 3, 0))
+	if err != nil {
+		t.Fatal(err)
+	}
+	inch := units.GramsPerMilliliter(0.9584).Mass(area.Volume(units.Inch)) // water at 100 C, from memory
+	if !near(float64(got.ColdStart/inch), 1, 2e-4) || !near(float64(got.Warm.Over(time.Hour)/(2*inch)), 1, 2e-4) || got.Readings != 4 {
+		t.Errorf("%+v; an inch is %v", got, inch)
+	}
+	if got.PlusMinus > got.Warm*1e-6 {
+		t.Errorf("plus or minus %v on a straight line", got.PlusMinus)
+	}
+	fed, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 5, 10), level(2, 5, 10))
+	if err != nil || !near(fed.Warm.PoundsPerHour(), 84, 0.5) { // 10 gal of sap at 8.4 lb
+		t.Errorf("held by 10 gal an hour: %v lb/h, %v", fed.Warm.PoundsPerHour(), err)
+	}
+	two, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 4, 0))
+	if err != nil || !math.IsNaN(float64(two.PlusMinus)) {
+		t.Errorf("two readings: %+v, %v", two, err)
+	}
+}
+
+// More readings narrow the rate, and the truth lies within the stated
+// uncertainty as often as it should.
+func TestLevelRateUncertainty(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	var last float64 = math.Inf(1)
+	for _, n := range []int{4, 16, 64} {
+		var sum, within float64
+		const runs = 2000
+		for range runs {
+			readings := make([]boil.LevelReading, n)
+			for i := range readings {
+				at := 4 * time.Hour * time.Duration(i) / time.Duration(n-1)
+				readings[i] = boil.LevelReading{At: at, Level: units.Inches(10 - 2*at.Hours() + 0.1*r.NormFloat64())}
+			}
+			got, err := boil.LevelRate(units.SquareMeter, 0, readings...)
+			if err != nil {
+				t.Fatal(err)
+			}
+			sum += float64(got.PlusMinus)
+			truth := units.KilogramsPerHour(958.35 * 2 * 0.0254)
+			if math.Abs(float64(got.Warm-truth)) < 2*float64(got.PlusMinus) {
+				within++
+			}
+		}
+		if mean := sum / runs; !(mean < last) {
+			t.Errorf("%d readings: plus or minus %v after %v", n, mean, last)
+		} else {
+			last = mean
+		}
+		// Four readings leave two degrees of freedom, which widens the tails:
+		// 81.6 percent lie within two standard errors, 93.5 of 14, 95 of many.
+		if share := within / runs; share < 0.79 || share > 0.97 {
+			t.Errorf("%d readings: %.3f within two standard errors", n, share)
+		}
+	}
+}
+
+func TestLevelRateRefuses(t *testing.T) {
+	ok := []boil.LevelReading{{At: 0, Level: 0.1}, {At: time.Hour, Level: 0.05}}
+	call := func(area units.Area, cold time.Duration, r ...boil.LevelReading) error {
+		got, err := boil.LevelRate(area, cold, r...)
+		if err != nil && got != (boil.MeasuredRate{}) {
+			t.Errorf("%+v beside an error", got)
+		}
+		return err
+	}
+	for name, err := range map[string]error{
+		"no area":    call(0, 0, ok...),
+		"nan area":   call(units.Area(math.NaN()), 0, ok...),
+		"none":       call(1, 0),
+		"one":        call(1, 0, ok[0]),
+		"all cold":   call(1, 2*time.Hour, ok...),
+		"backward":   call(1, 0, ok[1], ok[0]),
+		"same time":  call(1, 0, ok[0], ok[0]),
+		"deep":       call(1, 0, boil.LevelReading{Level: 2.01}, ok[1]),
+		"nan level":  call(1, 0, boil.LevelReading{Level: units.Length(math.NaN())}, ok[1]),
+		"drawn off":  call(1, 0, ok[0], boil.LevelReading{At: time.Hour, Level: 0.05, Added: -1}),
+		"inf poured": call(1, 0, ok[0], boil.LevelReading{At: time.Hour, Level: 0.05, Added: units.Volume(math.Inf(1))}),
+	} {
+		wantRange(t, name, err)
+	}
+}
+
+func TestEffects(t *testing.T) {
+	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
+	for _, e := range boil.Effects() {
+		r, err := e.Apply(units.PoundsPerHour(100), d)
+		if err != nil || !(r.Low > units.PoundsPerHour(100)) || r.High < r.Low {
+			t.Errorf("%s: %v, %v", e.Change, r, err)
+		}
+	}
+	// Warm sap leaves a preheater little to do, whatever it did elsewhere.
+	warm := mustHeat(t, sap(t, 100, 2, units.Celsius(95)), 66, units.Atmosphere)
+	r, err := boil.Effects()[0].Apply(1, warm)
+	if err != nil || !near(float64(r.High), 1+warm.More().Fraction(), 1e-12) || r.High > 1.02 {
+		t.Errorf("with hot sap: %v, ceiling %v, %v", r, warm.More(), err)
+	}
+	_, err = boil.Effects()[0].Apply(1, boil.HeatDemand{})
+	wantRange(t, "no demand", err)
+	edges(t, "boil.Effect.Apply", "evaporation", 0, 1e6, 1, func(x float64) (float64, error) {
+		r, err := boil.Effects()[1].Apply(units.MassRate(x), d)
+		return float64(r.Middle), err
+	})
+}
+
+func BenchmarkLevelRate(b *testing.B) {
+	readings := make([]boil.LevelReading, 20)
+	for i := range readings {
+		readings[i] = boil.LevelReading{At: time.Duration(i) * time.Hour, Level: units.Inches(20 - float64(i)/2)}
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := boil.LevelRate(1, 0, readings...); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

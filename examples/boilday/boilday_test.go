@@ -1,0 +1,115 @@
+package main
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+func TestBoilday(t *testing.T) {
+	b := clitest.Build(t)
+	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
+	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
+	b.Refuses(t, "boilday", badInput())
+}
+
+func pages(t *testing.T, b clitest.Binary) {
+	b.Golden(t, "demo.txt")
+	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "demo.json", "-json")
+	b.Golden(t, "gatherings.txt", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
+	b.Golden(t, "batches.txt", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
+	b.Golden(t, "compartments.txt", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
+	b.Golden(t, "fuel.txt", "-fuel", "propane", "-efficiency", "55 %")
+	b.Golden(t, "help.txt", "-h")
+}
+
+// The page and the JSON hold the same numbers.
+func sameNumbers(t *testing.T, b clitest.Binary) {
+	status, out, errs := b.Run(t, "", "-json")
+	if status != 0 {
+		t.Fatal(errs)
+	}
+	var page struct {
+		Syrup struct {
+			Gallons float64 `json:"volume_us_gal"`
+			Liters  float64 `json:"volume_l"`
+		} `json:"syrup"`
+	}
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
+		t.Fatal(err)
+	}
+	if r := page.Syrup.Liters / page.Syrup.Gallons; r < 3.785411 || r > 3.785413 {
+		t.Errorf("%v US gal are %v L", page.Syrup.Gallons, page.Syrup.Liters)
+	}
+}
+
+// A gatherings file may come on standard input.
+func standardInput(t *testing.T, b clitest.Binary) {
+	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-sap-file", "-")
+	if status != 0 || !strings.Contains(out, "52.83 US gal (200 L)") {
+		t.Errorf("status %d, %s\n%s", status, errs, out)
+	}
+}
+
+func badInput() (cases []clitest.Bad) {
+	const head = "time,source,volume_us_gal,reading_brix,read_at_f\n"
+	for _, c := range []struct{ args, want string }{
+		{"-sap|60 gal", `-sap: "60 gal": ambiguous unit: write "US gal" or "imp gal"`},
+		{"-sap|60", "-sap"},
+		{"-sap|-1 L", "-sap: sap -0.26417205 US gal is outside"},
+		{"-sap|NaN L", "-sap"},
+		{"-sap|1e9 US gal", "check its unit"},
+		{"-sap-temp|200 C", "-sap-temp: temperature 200 C is outside"},
+		{"-reading|90 Brix", "-reading: reading 90 Brix is outside"},
+		{"-reading|0.1 Brix", "-reading: sap"},
+		{"-read-at|250 F", "-read-at: temperature 121.11111 C is outside"},
+		{"-sap-hydrometer|100 C", "-sap-hydrometer: graduation 100 C is outside"},
+		{"-hydrometer|0 C", "-hydrometer: graduation 0 C is outside"},
+		{"-cup|300 F", "-cup: temperature 148.88889 C is outside"},
+		{"-start|25:99", "-start: write a time of the day as 08:00"},
+		{"-target|90 Brix", "-target: target 90 Brix is outside"},
+		{"-target|60 Brix|-reading|61 Brix", "-reading: sap"},
+		{"-elevation|9000 m", "-elevation: elevation 9000 m is outside"},
+		{"-pressure|5 kPa", "-pressure: pressure 5 kPa is outside"},
+		{"-water-boils|300 F", "-water-boils: "},
+		{"-altimeter|30 inHg", "-altimeter: give -elevation too"},
+		{"-altimeter|30 inHg|-elevation|9000 m", "-elevation: elevation 9000 m is outside"},
+		{"-pressure|1 atm|-elevation|5 ft", "says the same as"},
+		{"-pan-area|100 ft2|-sap|2 US gal", "-pan-area: the sap does not cover this pan"},
+		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h is outside"},
+		{"-boil-rate|12 gal/h", `write "US gal/h" or "imp gal/h"`},
+		{"-safe-depth|3 in", "-safe-depth: safe depth 3 in is outside"},
+		{"-heel|2 in", "-heel: heel 2 in is outside"},
+		{"-sap-file|testdata/none.csv", "-sap-file: testdata/none.csv: no such file"},
+		{"-sap-file|x.csv|-sap|3 L", "says the same as"},
+		{"-compartments|6 ft2,x", "-compartments"},
+		{"-compartments|6 ft2|-pan-area|6 ft2", "says the same as"},
+		{"-compartments|6 ft2|-draw-to|70 Brix", "-compartments: strength at which the draw ends"},
+		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
+		{"-efficiency|130 %", "-efficiency: efficiency 130 % is outside"},
+		{"-moisture|300 %", "-moisture: "},
+		{"-wood|fir", "-wood: \"fir\" is not known"},
+		{"stray", `"stray": there are flags only`},
+		{"-nosuch", "no such flag"},
+	} {
+		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
+	}
+	for _, c := range []struct{ file, want string }{
+		{"", "-: the file is empty"},
+		{head, "-: no gathering below the header"},
+		{head + "10:00,lane,60,2.0\n", "-:2: 4 cells where the header names 5 columns"},
+		{head + "10:00,lane,60,2.0,41\n10:30,lane,sixty,2.0,41\n", `-:3: column volume_us_gal: "sixty" is not a plain number`},
+		{head + "10:00,lane,-60,2.0,41\n", "-:2: column volume_us_gal: a gathering holds more than nothing"},
+		{head + "10:00,lane,60,66,41\n", "-:2: column reading_brix: sap"},
+		{head + "10:00,lane,60,2.0,412\n", "-:2: column reading_brix: temperature"},
+		{head + "noon,lane,60,2.0,41\n", `-:2: column time: "noon" is not a time such as 15:04`},
+		{"time,volume_gal,reading_brix,read_at_f\n", "-:1: column volume_gal: no unit that is known"},
+	} {
+		cases = append(cases, clitest.Bad{Args: []string{"-sap-file", "-"}, Stdin: c.file, Want: c.want})
+	}
+	return cases
+}

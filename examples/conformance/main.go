@@ -1,0 +1,143 @@
+// Conformance prints how well the library reproduces the published figures: one
+// line for each table and function, with the number of figures, the worst
+// deviation as a share of the tolerance, and how the figures were obtained.
+// README.md shows its output.
+//
+//	go run ./examples/conformance
+//	go run ./examples/conformance -table boiling-rise-exact
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"slices"
+	"strings"
+
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/proof"
+)
+
+func main() { program().Exit() }
+
+func program() cli.Program {
+	return cli.Program{
+		Name: "conformance",
+		Does: "Prints how well the library reproduces the published figures: the number of figures of each source, the worst deviation as a share of the tolerance, and how the figures were obtained. With -table, prints one source with its tolerances and remarks.",
+		Calls: []string{
+			"go run ./examples/conformance",
+			"go run ./examples/conformance -table boiling-rise-exact",
+		},
+		Setup: func(f *cli.Flags) func(*cli.Env) error {
+			var table string
+			f.String(&table, "table", "", "id of one table, as in the first column")
+			return func(e *cli.Env) error {
+				if table != "" {
+					return one(e.Out, table)
+				}
+				return all(e.Out)
+			}
+		},
+	}
+}
+
+// A line is what one function makes of one table.
+type line struct {
+	table    *check.Table
+	fn       string
+	figures  int
+	failures int
+	worst    float64
+}
+
+// lines evaluates every claim, those of one table and function together.
+func lines() ([]line, error) {
+	var all []line
+	for _, c := range proof.All() {
+		r, err := check.Evaluate(c)
+		if err != nil {
+			return nil, err
+		}
+		i := slices.IndexFunc(all, func(l line) bool { return l.table.ID == c.Table && l.fn == c.Func })
+		if i < 0 {
+			i = len(all)
+			all = append(all, line{table: r.Table, fn: c.Func})
+		}
+		l := &all[i]
+		l.figures += r.Rows
+		l.failures += len(r.Failures)
+		l.worst = max(l.worst, r.Worst) // NaN stays NaN
+	}
+	return all, nil
+}
+
+// all prints the table of tables in Markdown.
+func all(w io.Writer) error {
+	lines, err := lines()
+	if err != nil {
+		return err
+	}
+	fmt.Fprintln(w, "| source table | obtained | function | figures | worst deviation, share of the tolerance |")
+	fmt.Fprintln(w, "|---|---|---|--:|--:|")
+	figures, failures := 0, 0
+	tables := map[string]bool{}
+	for _, l := range lines {
+		figures += l.figures
+		failures += l.failures
+		tables[l.table.ID] = true
+		fmt.Fprintf(w, "| %s | %s | %s | %d | %s |\n", l.table.ID, obtained(l.table), l.fn, l.figures, percent(l.worst))
+	}
+	fmt.Fprintf(w, "\n%d figures of %d tables, %d outside their tolerance.\n", figures, len(tables), failures)
+	return nil
+}
+
+// obtained shortens how a table was obtained to its first words.
+func obtained(t *check.Table) string {
+	for _, word := range []string{"read", "computed", "memory", "common practice"} {
+		if strings.HasPrefix(t.Obtained, word) {
+			return word
+		}
+	}
+	return "by row"
+}
+
+// percent prints a share of the tolerance, rounded up, so that a last bit that
+// differs from one processor to another does not show.
+func percent(share float64) string {
+	const bits = 1e-6 // percent
+	return fmt.Sprintf("%.0f %%", max(0, math.Ceil(100*share-bits)))
+}
+
+// one prints the header of a table and the result of its claims.
+func one(w io.Writer, id string) error {
+	t, err := check.Load(id)
+	if err != nil {
+		return cli.For("table", fmt.Errorf("no table %q: call without -table to see all", id))
+	}
+	p := cli.NewPage(w)
+	p.Title(t.Title)
+	p.Row("Table", t.ID)
+	p.Row("Source", t.Source)
+	p.Row("Obtained", t.Obtained)
+	for _, n := range t.Notes {
+		p.Row("Remark", n)
+	}
+	for _, c := range proof.All() {
+		if c.Table != id {
+			continue
+		}
+		r, err := check.Evaluate(c)
+		if err != nil {
+			return err
+		}
+		p.Heading(c.Func)
+		p.Row("Column", c.Column)
+		p.Row("Figures", fmt.Sprint(r.Rows))
+		p.Row("Worst", percent(r.Worst), r.WorstRow)
+		for _, f := range r.Failures {
+			p.Item(f.String())
+		}
+	}
+	return nil
+}

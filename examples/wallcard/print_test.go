@@ -1,0 +1,364 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"encoding/xml"
+	"html"
+	"image"
+	"image/color"
+	"image/draw"
+	"image/png"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+)
+
+// The browser and the reader of PDF come from Debian:
+//
+//	apt-get install -y --no-install-recommends chromium poppler-utils fonts-dejavu-core
+//
+// Without them the tests that print are skipped, unless SAPRECKONER_BROWSER is
+// "required". DejaVu is among the widest fonts that the page may meet.
+func needBrowser(t *testing.T) {
+	t.Helper()
+	for _, name := range []string{"chromium", "pdfinfo", "pdftotext", "pdftoppm"} {
+		if _, err := exec.LookPath(name); err != nil {
+			if os.Getenv("SAPRECKONER_BROWSER") == "required" {
+				t.Fatal(err)
+			}
+			t.Skip(err)
+		}
+	}
+}
+
+// output runs a command that must succeed within two minutes.
+func output(t *testing.T, name string, args ...string) string {
+	t.Helper()
+	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
+	defer cancel()
+	out, err := exec.CommandContext(ctx, name, args...).Output()
+	if err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	return string(out)
+}
+
+// printed prints the page to a PDF and returns its name.
+func printed(t *testing.T, page string) string {
+	t.Helper()
+	dir := t.TempDir()
+	card, pdf := filepath.Join(dir, "card.html"), filepath.Join(dir, "card.pdf")
+	if err := os.WriteFile(card, []byte(page), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	output(t, "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+		"--disable-background-networking", "--disable-component-update", "--disable-sync",
+		"--user-data-dir="+filepath.Join(dir, "profile"), "--no-pdf-header-footer", "--print-to-pdf="+pdf, "file://"+card)
+	return pdf
+}
+
+// A word stands on the paper at these points, from the upper left.
+type word struct {
+	XMin float64 `xml:"xMin,attr"`
+	YMin float64 `xml:"yMin,attr"`
+	XMax float64 `xml:"xMax,attr"`
+	YMax float64 `xml:"yMax,attr"`
+	Text string  `xml:",chardata"`
+}
+
+type sheet struct {
+	Width  float64 `xml:"width,attr"`
+	Height float64 `xml:"height,attr"`
+	Words  []word  `xml:"word"`
+}
+
+func sheets(t *testing.T, pdf string) []sheet {
+	t.Helper()
+	var doc struct {
+		Sheets []sheet `xml:"body>doc>page"`
+	}
+	d := xml.NewDecoder(strings.NewReader(output(t, "pdftotext", "-bbox", pdf, "-")))
+	d.Strict, d.Entity = false, xml.HTMLEntity
+	if err := d.Decode(&doc); err != nil {
+		t.Fatal(err)
+	}
+	return doc.Sheets
+}
+
+const (
+	millimeter = 72 / 25.4
+	margin     = 10 * millimeter // of @page
+	// Room below the demo, for a font that needs another line or two.
+	room = 6 * millimeter
+)
+
+func TestPrintOneSheet(t *testing.T) {
+	needBrowser(t)
+	sizes := map[string][2]float64{"letter": {612, 792}, "a4": {595.28, 841.89}}
+	for _, paper := range []string{"letter", "a4"} {
+		for name, args := range map[string][]string{
+			"demo":   nil,
+			"metric": {"-metric"},
+			"full": {"-name", strings.Repeat("Wide Ww ", longestName/8), "-altimeter", "30.42 inHg", "-elevation", "1640 ft",
+				"-target", "68.9 Brix", "-hydrometer", "20 C", "-sap-hydrometer", "20 C"},
+			"low":  {"-pressure", "110 kPa", "-target", "60 Brix"},
+			"high": {"-water-boils", "81.5 C", "-target", "75 Brix", "-metric", "-name", strings.Repeat("W", longestName)},
+		} {
+			t.Run(paper+" "+name, func(t *testing.T) {
+				page := page(t, append([]string{"-paper", paper}, args...)...)
+				pdf := printed(t, page)
+				if info := output(t, "pdfinfo", pdf); !regexp.MustCompile(`(?m)^Pages:\s+1$`).MatchString(info) {
+					t.Fatalf("not one page:\n%s", info)
+				}
+				on := sheets(t, pdf)[0]
+				if want := sizes[paper]; math.Abs(on.Width-want[0]) > 1 || math.Abs(on.Height-want[1]) > 1 {
+					t.Errorf("the sheet is %v by %v points, want %v", on.Width, on.Height, want)
+				}
+				everyWord(t, page, on, name == "high")
+				inside(t, on)
+				apart(t, on)
+				if bottom := lowest(on); name == "demo" && bottom > on.Height-margin-room {
+					t.Errorf("the last line ends %.1f mm above the margin, want %.1f", (on.Height-margin-bottom)/millimeter, room/millimeter)
+				}
+			})
+		}
+	}
+}
+
+// everyWord holds the words of the page against those on the paper: nothing is
+// clipped, covered or left for a second sheet. A name without a space may be
+// broken.
+func everyWord(t *testing.T, page string, on sheet, broken bool) {
+	t.Helper()
+	page = styleElement.ReplaceAllString(page, " ")
+	for _, unseen := range []string{"title", "desc"} {
+		page = regexp.MustCompile(`(?s)<`+unseen+`.*?</`+unseen+`>`).ReplaceAllString(page, " ")
+	}
+	page = strings.NewReplacer("</strong>.", ".", "</strong>", "").Replace(page) // a tag inside of a word
+	count := map[string]int{}
+	for _, w := range strings.Fields(html.UnescapeString(tag.ReplaceAllString(page, " "))) {
+		count[w]++
+	}
+	for _, w := range on.Words {
+		for _, part := range strings.Fields(strings.NewReplacer("ﬁ", "fi", "ﬂ", "fl").Replace(w.Text)) {
+			count[part]--
+		}
+	}
+	for w, n := range count {
+		if n != 0 && !(broken && strings.Trim(w, "W") == "") {
+			t.Errorf("%q stands %d times more in the page than on the paper", w, n)
+		}
+	}
+}
+
+// inside holds every word against the margins.
+func inside(t *testing.T, on sheet) {
+	t.Helper()
+	const slack = 0.5 // points
+	for _, w := range on.Words {
+		if w.XMin < margin-slack || w.XMax > on.Width-margin+slack || w.YMin < margin-slack || w.YMax > on.Height-margin+slack {
+			t.Errorf("%q stands in the margin: %+v", w.Text, w)
+		}
+	}
+}
+
+// apart looks for words that run into each other. A line may touch the next,
+// since the boxes are as high as the font and not as the letters.
+func apart(t *testing.T, on sheet) {
+	t.Helper()
+	for i, a := range on.Words {
+		for _, b := range on.Words[i+1:] {
+			wide := min(a.XMax, b.XMax) - max(a.XMin, b.XMin)
+			high := min(a.YMax, b.YMax) - max(a.YMin, b.YMin)
+			if wide > 0.5 && high > 0.3*min(a.YMax-a.YMin, b.YMax-b.YMin) {
+				t.Errorf("%q and %q overlap by %.1f by %.1f points", a.Text, b.Text, wide, high)
+			}
+		}
+	}
+}
+
+func lowest(on sheet) float64 {
+	return slices.MaxFunc(on.Words, func(a, b word) int {
+		if a.YMax < b.YMax {
+			return -1
+		}
+		return 1
+	}).YMax
+}
+
+// The tables stand apart: the box around the words of one holds no word of
+// another. A row is found by the words of its cells in one line.
+func TestPrintTablesApart(t *testing.T) {
+	needBrowser(t)
+	page := page(t)
+	on := sheets(t, printed(t, page))[0]
+	boxes := map[string]word{}
+	for id, rows := range tables(t, page) {
+		var box *word
+		for _, cells := range rows {
+			found := line(on, cells)
+			if found == nil {
+				t.Fatalf("table %s: the row %v is not on the paper", id, cells)
+			}
+			if box == nil {
+				box = found
+			}
+			box.XMin, box.YMin = min(box.XMin, found.XMin), min(box.YMin, found.YMin)
+			box.XMax, box.YMax = max(box.XMax, found.XMax), max(box.YMax, found.YMax)
+		}
+		boxes[id] = *box
+	}
+	for a, p := range boxes {
+		for b, q := range boxes {
+			if a < b && min(p.XMax, q.XMax) > max(p.XMin, q.XMin) && min(p.YMax, q.YMax) > max(p.YMin, q.YMin) {
+				t.Errorf("tables %s and %s overlap: %+v, %+v", a, b, p, q)
+			}
+		}
+	}
+}
+
+// line finds words that follow each other in one line and returns their box.
+func line(on sheet, cells []string) *word {
+	want := strings.Fields(strings.Join(cells, " "))
+	for _, first := range on.Words {
+		if first.Text != want[0] {
+			continue
+		}
+		var row []word
+		for _, w := range on.Words {
+			if math.Abs(w.YMin-first.YMin) < 2 && w.XMin >= first.XMin {
+				row = append(row, w)
+			}
+		}
+		slices.SortFunc(row, func(a, b word) int {
+			if a.XMin < b.XMin {
+				return -1
+			}
+			return 1
+		})
+		if len(row) < len(want) {
+			continue
+		}
+		box, same := first, true
+		for i, w := range want {
+			same = same && row[i].Text == w
+			box.XMax, box.YMax = max(box.XMax, row[i].XMax), max(box.YMax, row[i].YMax)
+		}
+		if same {
+			return &box
+		}
+	}
+	return nil
+}
+
+// The small picture that the README shows; -update draws it.
+func TestPrintPicture(t *testing.T) {
+	needBrowser(t)
+	const most = 120_000 // bytes
+	name := filepath.Join("..", "..", "docs", "wallcard")
+	if *update {
+		output(t, "pdftoppm", "-singlefile", "-png", "-gray", "-r", "90", printed(t, page(t)), name)
+		fewGrays(t, name+".png")
+	}
+	info, err := os.Stat(name + ".png")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if info.Size() > most {
+		t.Errorf("the picture has %d bytes, want at most %d", info.Size(), most)
+	}
+}
+
+// fewGrays draws a picture anew in eight grays, which a card of ink on paper
+// does not miss and which take half the bytes.
+func fewGrays(t *testing.T, name string) {
+	t.Helper()
+	raw, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	from, err := png.Decode(bytes.NewReader(raw))
+	if err != nil {
+		t.Fatal(err)
+	}
+	var grays color.Palette
+	for i := range 8 {
+		grays = append(grays, color.Gray{Y: uint8(i * 255 / 7)})
+	}
+	to := image.NewPaletted(from.Bounds(), grays)
+	draw.Draw(to, to.Bounds(), from, from.Bounds().Min, draw.Src)
+	var b bytes.Buffer
+	if err := (&png.Encoder{CompressionLevel: png.BestCompression}).Encode(&b, to); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(name, b.Bytes(), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// Every color of the page can be read on its ground: contrast after Web Content
+// Accessibility Guidelines 2.1, success criterion 1.4.3 and "contrast ratio".
+func TestContrast(t *testing.T) {
+	const least = 4.5
+	page := page(t)
+	ground := regexp.MustCompile(`background: (#[0-9a-f]+)`).FindAllStringSubmatch(page, -1)
+	if len(ground) != 1 {
+		t.Fatalf("%d grounds, want one", len(ground))
+	}
+	if bad := regexp.MustCompile(`rgba?\(|hsla?\(|opacity|filter:|color-mix|(color|fill|stroke|background): ?[a-z]+`).FindAllString(
+		strings.NewReplacer("color-scheme: light", "", "fill:none", "").Replace(page), -1); bad != nil {
+		t.Errorf("colors that this test cannot read: %q", bad)
+	}
+	colors := regexp.MustCompile(`(?:color|fill|stroke|solid)[: ] ?(#[0-9A-Fa-f]+)`).FindAllStringSubmatch(page, -1)
+	if len(colors) < 10 {
+		t.Fatalf("only %d colors", len(colors))
+	}
+	for _, m := range colors {
+		if c := contrast(t, m[1], ground[0][1]); !(c >= least) {
+			t.Errorf("%s on %s has a contrast of %.2f, want %v", m[1], ground[0][1], c, least)
+		}
+	}
+	// The formula itself: 21 is the most; 4.54 of #767676 on white is commonly
+	// cited as the lightest gray that passes.
+	if c := contrast(t, "#000", "#ffffff"); math.Abs(c-21) > 1e-9 {
+		t.Errorf("black on white has a contrast of %v", c)
+	}
+	if c := contrast(t, "#767676", "#fff"); math.Abs(c-4.54) > 0.005 {
+		t.Errorf("#767676 on white has a contrast of %v", c)
+	}
+}
+
+func contrast(t *testing.T, a, b string) float64 {
+	t.Helper()
+	x, y := luminance(t, a), luminance(t, b)
+	return (max(x, y) + 0.05) / (min(x, y) + 0.05)
+}
+
+// luminance is the relative luminance of an sRGB color.
+func luminance(t *testing.T, hex string) float64 {
+	t.Helper()
+	digits := strings.TrimPrefix(hex, "#")
+	if len(digits) == 3 {
+		digits = string([]byte{digits[0], digits[0], digits[1], digits[1], digits[2], digits[2]})
+	}
+	rgb, err := strconv.ParseUint(digits, 16, 24)
+	if err != nil || len(digits) != 6 {
+		t.Fatalf("%s is not a color", hex)
+	}
+	linear := func(v uint64) float64 {
+		c := float64(v&0xff) / 255
+		if c <= 0.04045 {
+			return c / 12.92
+		}
+		return math.Pow((c+0.055)/1.055, 2.4)
+	}
+	return 0.2126*linear(rgb>>16) + 0.7152*linear(rgb>>8) + 0.0722*linear(rgb)
+}

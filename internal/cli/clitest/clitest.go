@@ -1,0 +1,98 @@
+// Package clitest tests the example programs as a person runs them: built, with
+// arguments, looking at what they print and how they end.
+package clitest
+
+import (
+	"bytes"
+	"errors"
+	"flag"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
+// A Binary is a built program.
+type Binary struct{ path string }
+
+// Build builds the program of the current folder.
+func Build(t *testing.T) Binary {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "program")
+	if runtime.GOOS == "windows" {
+		path += ".exe"
+	}
+	if out, err := exec.Command("go", "build", "-o", path, ".").CombinedOutput(); err != nil {
+		t.Fatalf("go build: %v\n%s", err, out)
+	}
+	return Binary{path}
+}
+
+// Run runs the program and returns its exit status and output.
+func (b Binary) Run(t *testing.T, stdin string, args ...string) (status int, out, errs string) {
+	t.Helper()
+	var o, e bytes.Buffer
+	cmd := exec.Command(b.path, args...)
+	cmd.Stdin, cmd.Stdout, cmd.Stderr = strings.NewReader(stdin), &o, &e
+	err := cmd.Run()
+	var exit *exec.ExitError
+	if err != nil && !errors.As(err, &exit) {
+		t.Fatal(err)
+	}
+	return cmd.ProcessState.ExitCode(), o.String(), e.String()
+}
+
+// Golden compares what the program prints with a file in testdata.
+func (b Binary) Golden(t *testing.T, file string, args ...string) {
+	t.Helper()
+	status, out, errs := b.Run(t, "", args...)
+	if status != 0 || errs != "" {
+		t.Fatalf("%v: status %d, %s", args, status, errs)
+	}
+	path := filepath.Join("testdata", file)
+	if *update {
+		if err := os.WriteFile(path, []byte(out), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), out); diff != "" {
+		t.Errorf("%v differs from %s (-want +got):\n%s", args, path, diff)
+	}
+}
+
+// Bad is one case of bad input.
+type Bad struct {
+	Args  []string
+	Stdin string
+	Want  string // what the one line on standard error must hold
+}
+
+// Refuses runs each case and wants exit status 2, nothing on standard output
+// and one line on standard error that begins with the program's name.
+func (b Binary) Refuses(t *testing.T, program string, cases []Bad) {
+	t.Helper()
+	for _, c := range cases {
+		t.Run(strings.Join(c.Args, " "), func(t *testing.T) {
+			status, out, errs := b.Run(t, c.Stdin, c.Args...)
+			if status != 2 || out != "" {
+				t.Errorf("status %d, %d bytes on standard output", status, len(out))
+			}
+			if !strings.HasPrefix(errs, program+": ") || strings.Count(errs, "\n") != 1 || !strings.HasSuffix(errs, "\n") {
+				t.Errorf("not one line of %s: %q", program, errs)
+			}
+			if !strings.Contains(errs, c.Want) {
+				t.Errorf("%q does not say %q", errs, c.Want)
+			}
+		})
+	}
+}

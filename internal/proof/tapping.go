@@ -1,0 +1,134 @@
+package proof
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// Tapping binds the published figures on trees, holes and season to package
+// tapping.
+func Tapping() []check.Claim {
+	return []check.Claim{
+		{Table: "tap-guidelines", Column: "taps", Func: "tapping.Guideline.Taps", Got: guidelineTaps},
+		{Table: "hole-worked", Column: "volume_in3", Func: "tapping.Hole.Volume", Got: holeVolume},
+		{Table: "conductive-wood", Column: "least_growth", Func: "tapping.TappingBand.GrowthNeeded", Got: leastGrowth},
+		{Table: "growth-two-taps", Column: "growth", Func: "tapping.TappingBand.GrowthNeeded", Got: twoTapGrowth},
+		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "tapping.NaturalVacuum", Got: vacuumColumn},
+		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleCoefficients", Got: houleCoefficient},
+		{Table: "producing-week-worked", Column: "p", Func: "tapping.HouleProbability", Got: houleProbability},
+		{Table: "sap-sugar", Column: "low", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Low })},
+		{Table: "sap-sugar", Column: "high", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.High })},
+		{Table: "sap-sugar", Column: "mean", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Mean })},
+	}
+}
+
+// guidelineTaps asks at both ends of the printed class and in the middle; the
+// three answers must agree. An end that does not belong to the class is asked
+// a hundredth of the unit inside it.
+func guidelineTaps(r check.Row) (float64, error) {
+	g, err := tapping.GuidelineByID(r.Text("guideline"))
+	if err != nil {
+		return math.NaN(), err
+	}
+	unit, ok := map[string]units.Length{"in": units.Inch, "cm": units.Centimeter}[r.Text("unit")]
+	if !ok {
+		return math.NaN(), fmt.Errorf("unknown unit %q", r.Text("unit"))
+	}
+	const inside = 0.01
+	low, high := r.Float("lower"), r.Float("upper")
+	if r.Text("lower_included") == "no" {
+		low += inside
+	}
+	switch {
+	case math.IsNaN(high):
+		high = 2 * low
+	case r.Text("upper_included") == "no":
+		high -= inside
+	}
+	taps := -1
+	for _, x := range []float64{low, (low + high) / 2, high} {
+		n, err := g.Taps(units.Length(x) * unit)
+		if err != nil {
+			return math.NaN(), err
+		}
+		if taps >= 0 && n != taps {
+			return math.NaN(), fmt.Errorf("%d taps at %v and %d at %v", taps, low, n, x)
+		}
+		taps = n
+	}
+	return float64(taps), nil
+}
+
+func holeVolume(r check.Row) (float64, error) {
+	h, err := tapping.NewHole(units.Inches(r.Float("bit_in")), units.Inches(r.Float("depth_in")), 0)
+	return h.Volume().CubicInches(), err
+}
+
+// growthNeeded is the growth on the radius that keeps the target in a band 30 in
+// high with holes of 5/16 by 1.5 in, as the model was calibrated.
+func growthNeeded(dbh units.Length, taps int) (units.Length, error) {
+	h, err := tapping.NewHole(5*units.Inch/16, 1.5*units.Inch, 0)
+	if err != nil {
+		return 0, err
+	}
+	band, err := tapping.NewTappingBand(dbh, 30*units.Inch, h, taps)
+	if err != nil {
+		return 0, err
+	}
+	return band.GrowthNeeded(tapping.TargetConductive)
+}
+
+// leastGrowth assumes one tap at 10 in and two at 18 in: the abstract does not
+// tell the counts.
+func leastGrowth(r check.Row) (float64, error) {
+	dbh, taps := units.Inches(r.Float("dbh_in")), 1
+	if dbh >= 18*units.Inch {
+		taps = 2
+	}
+	g, err := growthNeeded(dbh, taps)
+	if err != nil {
+		return math.NaN(), err
+	}
+	area, err := tapping.BasalAreaGrowth(dbh, g)
+	return area.SquareInches(), err
+}
+
+func twoTapGrowth(r check.Row) (float64, error) {
+	g, err := growthNeeded(units.Centimeters(r.Float("dbh_cm")), 2)
+	return 2 * g.Millimeters(), err
+}
+
+// vacuumColumn is the drop in feet that draws the vacuum of the row: the
+// vacuum is in proportion to the drop.
+func vacuumColumn(r check.Row) (float64, error) {
+	p, err := tapping.NaturalVacuum(1 * units.Foot)
+	return r.Float("vacuum_inHg") / p.InchesMercury(), err
+}
+
+func houleCoefficient(r check.Row) (float64, error) {
+	c0, c1, c2, c3 := tapping.HouleCoefficients()
+	x, ok := map[string]float64{"c0": c0, "c1": c1, "c2": c2, "c3": c3, "threshold of p": tapping.HouleThreshold}[r.Text("name")]
+	if !ok {
+		return math.NaN(), fmt.Errorf("no coefficient %q", r.Text("name"))
+	}
+	return x, nil
+}
+
+func houleProbability(r check.Row) (float64, error) {
+	return tapping.HouleProbability(int(r.Float("N")), tapping.DegreeDays(r.Float("G")))
+}
+
+func sapSugar(figure func(tapping.SugarFigure) units.Brix) func(check.Row) (float64, error) {
+	return func(r check.Row) (float64, error) {
+		for _, f := range tapping.SugarFigures() {
+			if f.What == r.Text("what") && f.Source == r.Text("source") {
+				return float64(figure(f)), nil
+			}
+		}
+		return math.NaN(), fmt.Errorf("no figure %q of %q", r.Text("what"), r.Text("source"))
+	}
+}

@@ -1,0 +1,209 @@
+package tapping
+
+import (
+	"math"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// Span is a range of a quantity, with where it comes from. It is a range of
+// what was seen or reckoned and not a bound: a year can lie outside.
+type Span[T ~float64] struct {
+	Low, High T
+	Source    string
+}
+
+// Times returns the span of n times as much: of all taps where s is one tap's.
+func (s Span[T]) Times(n float64) Span[T] {
+	return Span[T]{s.Low * T(n), s.High * T(n), s.Source}
+}
+
+// Method is how the sap leaves the tree. The zero Method is gravity, an open
+// spout over a pail or a line without a pump; [WithVacuum] makes the others.
+type Method struct{ vacuum units.Pressure }
+
+// maxVacuum is near the best that a pump does at sea level.
+const maxVacuum = 28 * units.InchMercury
+
+// WithVacuum returns collecting with that much vacuum at the hole, which is
+// less than at the pump.
+//
+// Vacuum: 0 (gravity) to 28 inHg below the air outside. Outside it returns
+// gravity and a [*units.RangeError].
+func WithVacuum(p units.Pressure) (Method, error) {
+	if err := checkVacuum("tapping.WithVacuum", p); err != nil {
+		return Method{}, err
+	}
+	return Method{p}, nil
+}
+
+// Vacuum returns the vacuum at the hole, 0 for gravity.
+func (m Method) Vacuum() units.Pressure { return m.vacuum }
+
+func checkVacuum(fn string, p units.Pressure) error {
+	if !(p >= 0 && p <= maxVacuum) {
+		return &units.RangeError{
+			Func: fn, Arg: "vacuum", Value: p.InchesMercury(), Low: 0, High: maxVacuum.InchesMercury(), Unit: "inHg",
+			Hint: "inches of mercury below the pressure of the air, at the hole",
+		}
+	}
+	return nil
+}
+
+// Published gains, and the rate that compounds to the largest of them.
+const (
+	gainPerInch   = 0.05 // each inHg
+	gainPublished = 1.51 // at 16 to 17 inHg, the most
+	gainAt        = 16.5 // inHg
+)
+
+// VacuumGain returns how much more sap a hole gives under vacuum than by
+// gravity. The sources disagree, and the span shows it.
+//
+// Vacuum: 0 to 28 inHg at the hole. Outside it returns a span of NaN and a
+// [*units.RangeError].
+//
+// Low: about 5 % for each inHg, added up (University of Vermont, Understanding
+// the relationship between tree size and yield, 2018). High: compounded so that
+// it passes through +151 % at 16.5 inHg, the most that Cornell measured at 16
+// to 17 inHg (+110 to +151 %, Maple Tubing and Taphole Sanitation Research,
+// 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
+// Research Note NE-216); how much vacuum is not known here. Check: 16.5 inHg
+// gives 82.5 to 151 %.
+func VacuumGain(p units.Pressure) (Span[units.Share], error) {
+	if err := checkVacuum("tapping.VacuumGain", p); err != nil {
+		return Span[units.Share]{Low: nan[units.Share](), High: nan[units.Share]()}, err
+	}
+	low, high := vacuumFactors(p)
+	return Span[units.Share]{units.FractionShare(low - 1), units.FractionShare(high - 1),
+		"University of Vermont 2018; Cornell 2011"}, nil
+}
+
+// vacuumFactors returns the sap under vacuum over the sap by gravity.
+func vacuumFactors(p units.Pressure) (low, high float64) {
+	inches := p.InchesMercury()
+	return 1 + gainPerInch*inches, math.Pow(1+gainPublished, inches/gainAt)
+}
+
+// Of a falling line.
+const (
+	columnPerInch = 1.125 * units.Foot // of sap, for each inHg
+	maxDrop       = 28 * columnPerInch
+)
+
+// NaturalVacuum returns the vacuum that a line full of falling sap draws at its
+// upper end: narrow tubing without leaks, kept full by many taps. Further down
+// the line there is less, in proportion to the drop that is left.
+//
+// Drop: 0 to 31.5 ft. Uncertainty: what the line really holds; air in it takes
+// most of the vacuum away. Outside it returns NaN and a [*units.RangeError].
+//
+// Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check: 18 ft
+// draws 16 inHg.
+func NaturalVacuum(drop units.Length) (units.Pressure, error) {
+	if !(drop >= 0 && drop <= maxDrop) {
+		return nan[units.Pressure](), &units.RangeError{
+			Func: "tapping.NaturalVacuum", Arg: "drop", Value: drop.Feet(), Low: 0, High: maxDrop.Feet(), Unit: "ft",
+			Hint: "the height that the full line falls; a longer fall draws no more, since the sap column breaks",
+		}
+	}
+	return units.Pressure(drop/columnPerInch) * units.InchMercury, nil
+}
+
+// Gravity yields, from memory of extension leaflets.
+const (
+	gravityLow  = 5 * units.USGallon
+	gravityHigh = 15 * units.USGallon
+)
+
+// StoragePerTap is about what a tap gives on its best day, from memory. Size
+// storage by your own peak day where you know it.
+const StoragePerTap = 2 * units.USGallon
+
+// How the sap of a season is spread over its days: the best fifth of them gave
+// 74 % in one studied season (Kurokawa et al. 2024, iForest 17:323-330).
+const (
+	bestDays  = 0.20
+	bestShare = 0.74
+	bestMean  = bestShare / bestDays             // mean best day over mean day
+	restMean  = (1 - bestShare) / (1 - bestDays) // mean of the other days over mean day
+)
+
+// SapModel reckons the sap of one tap from the way it is collected and the
+// number of running days in a season. Make one with [NewSapModel]; the zero
+// SapModel gives none.
+type SapModel struct {
+	method   Method
+	flowDays float64
+}
+
+// NewSapModel returns the model of one tap.
+//
+// Flow days: 1 to 120 in a season, such as [Window].FlowDays of a station near
+// by; 12 to 15 runs of one or several days are usual in Vermont (University of
+// Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
+// SapModel and a [*units.RangeError].
+func NewSapModel(m Method, flowDays float64) (SapModel, error) {
+	if !(flowDays >= 1 && flowDays <= 120) {
+		return SapModel{}, numberError("tapping.NewSapModel", "flow days", flowDays, 1, 120, "days in a season on which sap runs; see tapping.History")
+	}
+	return SapModel{m, flowDays}, nil
+}
+
+// Season returns the sap of one tap in a season.
+//
+// By gravity 5 to 15 US gal, from memory of extension leaflets; with vacuum
+// that much more as [VacuumGain] tells. Trees of southern Vermont gave 15.6
+// and 22.1 US gal a tap in 2018 and 2019 (Northern Woodlands, A Tale of Two
+// Seasons); how they were collected is not told there.
+func (s SapModel) Season() Span[units.Volume] {
+	if s.flowDays == 0 {
+		return Span[units.Volume]{}
+	}
+	low, high := vacuumFactors(s.method.vacuum)
+	span := Span[units.Volume]{gravityLow * units.Volume(low), gravityHigh * units.Volume(high),
+		"gravity from memory of extension leaflets"}
+	if s.method.vacuum > 0 {
+		span.Source += "; vacuum: University of Vermont 2018, Cornell 2011"
+	}
+	return span
+}
+
+// Day returns the sap of one tap on a day. If it meets the criterion, low is
+// the mean of an ordinary running day of a poor season and high the mean of
+// the best fifth of the days of a good one; a peak day gives more than that.
+// If it does not, low is nothing and high an ordinary day of a good season: no
+// criterion is certain.
+//
+// The span is wide because days are that different. Your own record of a season
+// or two makes it narrow.
+func (s SapModel) Day(d Day, c Criterion) Span[units.Volume] {
+	season := s.Season()
+	if s.flowDays == 0 {
+		return season
+	}
+	mean := season.Times(1 / s.flowDays)
+	day := Span[units.Volume]{Low: 0, High: mean.High * restMean,
+		Source: season.Source + "; days: Kurokawa et al. 2024"}
+	if c.Met(d) {
+		day.Low, day.High = mean.Low*restMean, mean.High*bestMean
+	}
+	return day
+}
+
+// SapDay is the sap of one tap on one day of a forecast.
+type SapDay struct {
+	Date time.Time
+	Runs bool // the criterion is met
+	Sap  Span[units.Volume]
+}
+
+// Days returns [SapModel.Day] for every day of the weather.
+func (s SapModel) Days(w Weather, c Criterion) []SapDay {
+	out := make([]SapDay, 0, len(w.days))
+	for _, d := range w.days {
+		out = append(out, SapDay{d.Date, c.Met(d), s.Day(d, c)})
+	}
+	return out
+}

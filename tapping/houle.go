@@ -1,0 +1,92 @@
+package tapping
+
+import (
+	"math"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// Coefficients of Houle et al. 2015, PLoS ONE 10(12) e0144844, equations 1 and 2.
+const (
+	houleC0 = -5.09
+	houleN  = 0.722
+	houleN2 = -0.014
+	houleG  = -0.07
+
+	maxEvents     = 366
+	maxDegreeDays = 10000.0
+)
+
+// HouleThreshold is the probability above which a week counts as producing.
+const HouleThreshold = 0.51
+
+// houleBase is the base of the degree-days of that paper.
+var houleBase = units.Celsius(5)
+
+// HouleCoefficients returns the published coefficients of
+// [HouleProbability]: logit p = c0 + n N + n2 N^2 + g G.
+func HouleCoefficients() (c0, n, n2, g float64) { return houleC0, houleN, houleN2, houleG }
+
+// HouleProbability returns the probability that sugarhouses of a region
+// produce in a week, from the freeze-thaw events and growing degree-days over
+// 5 C cumulated since 1 January. A week counts as producing where it is above
+// [HouleThreshold].
+//
+// Events: 0 to 366. Degree-days: 0 to 10000 C. Outside it returns NaN and a
+// [*units.RangeError]. Skill as published: 83 % of the producing weeks and
+// 95 % of the others, 11 regions of Quebec, 1999-2011; elsewhere unproven.
+//
+// Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2. Check: 15
+// events and 10 degree-days give 0.8688.
+func HouleProbability(events int, warmth DegreeDays) (float64, error) {
+	const fn = "tapping.HouleProbability"
+	if err := checkCount(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
+		return math.NaN(), err
+	}
+	if !(warmth >= 0 && warmth <= maxDegreeDays) {
+		return math.NaN(), numberError(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January")
+	}
+	return houleProbability(events, warmth), nil
+}
+
+func houleProbability(events int, warmth DegreeDays) float64 {
+	n := float64(events)
+	return 1 / (1 + math.Exp(-(houleC0 + houleN*n + houleN2*n*n + houleG*float64(warmth))))
+}
+
+// Week is seven days of a season as Houle's equation sees them at their end.
+type Week struct {
+	Start       time.Time
+	Events      int        // freeze-thaw events since the season began
+	Warmth      DegreeDays // over 5 C since the season began
+	Probability float64
+	Producing   bool
+	Missing     int // days without weather since the season began; each may hide an event
+}
+
+// ProducingWeeks runs [HouleProbability] through the season of the given year,
+// week by week while there is weather. The count starts where the season does
+// (see [Hemisphere]); where it starts in the paper was not seen.
+func ProducingWeeks(w Weather, year int, h Hemisphere) []Week {
+	first, last := h.season(year)
+	var (
+		weeks  []Week
+		events int
+		warmth DegreeDays
+		days   int
+	)
+	i, end := w.from(first), w.from(last+1)
+	for start := first; start+6 <= last && i < end; start += 7 {
+		for ; i < end && dayNumber(w.days[i].Date) <= start+6; i++ {
+			if houleEvent.Met(w.days[i]) {
+				events++
+			}
+			warmth += GrowingDegreeDays(w.days[i], houleBase)
+			days++
+		}
+		p := houleProbability(events, warmth)
+		weeks = append(weeks, Week{dateOf(start), events, warmth, p, p > HouleThreshold, start + 7 - first - days})
+	}
+	return weeks
+}

@@ -1,0 +1,128 @@
+package tapping
+
+import (
+	"math"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// Pail is a pail, a bag or a can that one or more taps run into.
+type Pail struct {
+	Label string
+	Size  units.Volume
+	Holds units.Volume // sap in it now
+	Taps  int
+}
+
+// Overflow tells whether a pail lasts to the next round.
+type Overflow uint8
+
+// The answers. The zero value means that nobody reckoned it.
+const (
+	NotReckoned  Overflow = iota
+	Lasts                 // even at the high end of the band
+	MayOverflow           // at the high end, not at the low
+	WillOverflow          // even at the low end
+)
+
+var overflowNames = names{"not reckoned", "lasts", "may overflow", "will overflow"}
+
+// String returns the answer in words.
+func (o Overflow) String() string { return overflowNames.name(int(o)) }
+
+// PailOutlook is a pail at the next round.
+type PailOutlook struct {
+	Pail
+	Overflow Overflow
+	// FullAfter is when the pail is full at the earliest, from now. It is the
+	// time of the next round where that comes first.
+	FullAfter time.Duration
+	// Then is what it holds at the next round, Spilled what ran over.
+	Then, Spilled Span[units.Volume]
+}
+
+// The range of pails and rounds.
+const (
+	maxPail     = 100 * units.USGallon
+	maxPailTaps = 100
+	maxRound    = 31 * 24 * time.Hour
+)
+
+// PailRound returns which pails overflow before the next round. Sap is the band
+// that one tap gives in the time flowing, such as [SapModel.Day] in 8 hours of
+// thaw, or what you measured yesterday; it comes evenly while it flows, and
+// none comes after.
+//
+// Sap: 0 to 100 US gal, low not above high. Flowing and next: more than 0, to
+// 31 days. Each pail: size above 0 to 100 US gal, holding 0 to its size, 0 to
+// 100 taps. Outside it returns nil and a [*units.RangeError].
+//
+// Check: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US gal
+// in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h 20 min.
+func PailRound(pails []Pail, sap Span[units.Volume], flowing, next time.Duration) ([]PailOutlook, error) {
+	const fn = "tapping.PailRound"
+	if err := checkPailSap(fn, sap, flowing, next); err != nil {
+		return nil, err
+	}
+	out := make([]PailOutlook, 0, len(pails))
+	for _, p := range pails {
+		if err := p.check(fn); err != nil {
+			return nil, err
+		}
+		out = append(out, p.outlook(sap, flowing, next))
+	}
+	return out, nil
+}
+
+func (p Pail) outlook(sap Span[units.Volume], flowing, next time.Duration) PailOutlook {
+	o := PailOutlook{Pail: p, Overflow: Lasts, FullAfter: next}
+	come := sap.Times(float64(p.Taps) * min(1, next.Seconds()/flowing.Seconds()))
+	low, high := p.Holds+come.Low, p.Holds+come.High
+	o.Then = Span[units.Volume]{min(low, p.Size), min(high, p.Size), sap.Source}
+	o.Spilled = Span[units.Volume]{max(0, low-p.Size), max(0, high-p.Size), sap.Source}
+	switch {
+	case low > p.Size:
+		o.Overflow = WillOverflow
+	case high > p.Size:
+		o.Overflow = MayOverflow
+	default:
+		return o
+	}
+	free := float64(p.Size-p.Holds) / (float64(sap.High) * float64(p.Taps))
+	o.FullAfter = time.Duration(math.Round(free * float64(flowing)))
+	return o
+}
+
+func checkPailSap(fn string, sap Span[units.Volume], flowing, next time.Duration) error {
+	const hint = "a band for one tap, low and high"
+	if !(sap.Low >= 0 && sap.Low <= maxPail) {
+		return gallonError(fn, "low sap", sap.Low, 0, maxPail, hint)
+	}
+	if !(sap.High >= sap.Low && sap.High <= maxPail) {
+		return gallonError(fn, "high sap", sap.High, sap.Low, maxPail, hint)
+	}
+	for _, d := range []struct {
+		arg string
+		t   time.Duration
+	}{{"flowing", flowing}, {"next", next}} {
+		if d.t <= 0 || d.t > maxRound {
+			return &units.RangeError{Func: fn, Arg: d.arg, Value: d.t.Hours(), Low: 0, High: maxRound.Hours(), Unit: "h", Hint: "a time ahead, not none"}
+		}
+	}
+	return nil
+}
+
+func (p Pail) check(fn string) error {
+	if !(p.Size > 0 && p.Size <= maxPail) {
+		return gallonError(fn, "size of pail "+p.Label, p.Size, 0, maxPail, "the volume to the brim, above zero")
+	}
+	if !(p.Holds >= 0 && p.Holds <= p.Size) {
+		return gallonError(fn, "sap in pail "+p.Label, p.Holds, 0, p.Size, "no more than the pail takes")
+	}
+	return checkCount(fn, "taps over pail "+p.Label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
+}
+
+func gallonError(fn, arg string, v, low, high units.Volume, hint string) error {
+	return &units.RangeError{Func: fn, Arg: arg, Value: v.USGallons(), Low: low.USGallons(), High: high.USGallons(), Unit: "US gal", Hint: hint}
+}

@@ -1,0 +1,90 @@
+package tapping
+
+import (
+	"math"
+
+	"example.org/sapreckoner/units"
+)
+
+// Position is a place on the trunk: the angle round it, clockwise seen from
+// above from a mark of your own, and the height above the ground. An angle
+// stays with the wood while the trunk grows; a distance along the girth does
+// not.
+type Position struct {
+	At     units.Angle
+	Height units.Length
+}
+
+// PositionAlong returns the position at a distance along the girth, clockwise
+// from the mark, as a tape shows it today.
+//
+// Girth: 1 in to 5 pi m. Along: 0 to the girth. Height: 0 to 20 ft. Outside
+// it returns the zero Position and a [*units.RangeError]. Check: 15 in along a
+// girth of 60 in is a quarter turn.
+func PositionAlong(along, girth, height units.Length) (Position, error) {
+	const fn = "tapping.PositionAlong"
+	if err := checkLength(fn, "girth", girth, units.Inch, maxGirth, girthHint); err != nil {
+		return Position{}, err
+	}
+	if err := checkLength(fn, "along", along, 0, girth, "from the mark, clockwise seen from above"); err != nil {
+		return Position{}, err
+	}
+	if err := checkLength(fn, "height", height, 0, maxReach, "above the ground"); err != nil {
+		return Position{}, err
+	}
+	return Position{units.Angle(along/girth) * units.Turn, height}, nil
+}
+
+// Along returns the distance along the girth, clockwise from the mark.
+func (p Position) Along(girth units.Length) units.Length {
+	return units.Length(turn(p.At)) * girth
+}
+
+// turn returns the angle as a part of a turn, 0 to below 1.
+func turn(a units.Angle) float64 {
+	t := a.In(units.Turn)
+	t -= math.Floor(t)
+	if t >= 1 { // a tiny negative angle
+		return 0
+	}
+	return t
+}
+
+// OldHole is a hole in the record of a trunk.
+type OldHole struct {
+	Year int
+	Position
+	Hole Hole
+}
+
+const (
+	maxReach  = 20 * units.Foot
+	maxRecord = 10000
+	firstYear = -10000
+	lastYear  = 10000
+)
+
+// checkRecord is the door for the record of a trunk.
+func checkRecord(fn string, record []OldHole) error {
+	if err := checkCount(fn, "holes in the record", len(record), 0, maxRecord, "holes that closed long ago can be left out"); err != nil {
+		return err
+	}
+	for _, h := range record {
+		if err := checkHole(fn, h.Hole); err != nil {
+			return err
+		}
+		if err := checkCount(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
+			return err
+		}
+		if a := h.At.Radians(); !(math.Abs(a) <= maxAngle) {
+			return &units.RangeError{Func: fn, Arg: "angle of a hole", Value: h.At.Degrees(), Low: -360, High: 360, Unit: "deg", Hint: "round the trunk from the mark"}
+		}
+		if err := checkLength(fn, "height of a hole", h.Height, 0, maxReach, "above the ground"); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// maxAngle is one turn, with room for rounding.
+const maxAngle = 2 * math.Pi * (1 + 1e-12)

@@ -1,0 +1,278 @@
+package tapping
+
+import (
+	"fmt"
+	"io"
+	"math"
+
+	"example.org/sapreckoner/units"
+)
+
+// trunkColumns are the columns of a stand that tell the size of a trunk.
+var trunkColumns = []struct {
+	name  string
+	unit  units.Length
+	girth bool
+}{
+	{"dbh_in", units.Inch, false}, {"dbh_cm", units.Centimeter, false},
+	{"girth_in", units.Inch, true}, {"girth_cm", units.Centimeter, true},
+}
+
+// ReadStand reads the trees of a stand from a CSV table whose header carries
+// the unit:
+//
+//	tree,girth_in,species,vigor,note
+//	A1,42.5,sugar maple,healthy,
+//	A2,38,sugar maple,healthy,forked at the knee
+//	A2,57,sugar maple,slow,
+//
+// One of dbh_in, dbh_cm, girth_in and girth_cm is needed. Tree is a label:
+// rows of the same label that follow each other are the stems of one tree, a
+// row without one is a tree of its own, and a label that comes back later is
+// an error. Species and vigor may be left out or empty; see
+// [Species.UnmarshalText] and [Vigor.UnmarshalText]. A column note is passed
+// over, and any other is refused, so that a misspelled vigor is not lost.
+//
+// It reads line by line, lines of up to 64 KiB. Errors are [*RowError].
+func ReadStand(r io.Reader) ([]Tree, error) {
+	t, err := newRows(r)
+	if err != nil {
+		return nil, err
+	}
+	c, err := standColumns(t)
+	if err != nil {
+		return nil, err
+	}
+	var trees []Tree
+	seen := map[string]int{}
+	for {
+		ok, err := t.next()
+		if err != nil {
+			return nil, err
+		}
+		if !ok {
+			return trees, nil
+		}
+		trunk, err := c.trunk(t)
+		if err != nil {
+			return nil, err
+		}
+		label := ""
+		if c.tree >= 0 {
+			label = string(t.cells[c.tree])
+		}
+		if n := len(trees); label != "" && n > 0 && trees[n-1].Label == label {
+			trees[n-1].Stems = append(trees[n-1].Stems, trunk)
+			continue
+		}
+		if first, again := seen[label]; again && label != "" {
+			return nil, t.fail(c.tree, fmt.Sprintf("tree %s stands on line %d; stems of one tree follow each other", quote(t.cells[c.tree]), first), ErrDuplicate)
+		}
+		seen[label] = t.line
+		trees = append(trees, Tree{label, []Trunk{trunk}})
+	}
+}
+
+// standTable tells where the columns stand; -1 for one that is not there.
+type standTable struct {
+	tree, size, species, vigor int
+	unit                       units.Length
+	girth                      bool
+}
+
+func standColumns(t *rows) (standTable, error) {
+	c := standTable{-1, -1, -1, -1, 0, false}
+	for i, name := range t.names {
+		switch name {
+		case "tree":
+			c.tree = i
+		case "species":
+			c.species = i
+		case "vigor":
+			c.vigor = i
+		case "note":
+		default:
+			known := false
+			for _, s := range trunkColumns {
+				if name != s.name {
+					continue
+				}
+				if c.size >= 0 {
+					return c, t.fail(i, "one size a trunk is enough, diameter or girth", ErrColumns)
+				}
+				c.size, c.unit, c.girth, known = i, s.unit, s.girth, true
+			}
+			if !known {
+				return c, t.fail(i, "want tree, one of dbh_in, dbh_cm, girth_in, girth_cm, and species, vigor, note", ErrColumns)
+			}
+		}
+	}
+	if c.size < 0 {
+		return c, &RowError{Line: t.line, Hint: "want one of dbh_in, dbh_cm, girth_in, girth_cm", Err: ErrColumns}
+	}
+	return c, nil
+}
+
+func (c standTable) trunk(t *rows) (Trunk, error) {
+	x, err := t.number(c.size)
+	if err != nil {
+		return Trunk{}, err
+	}
+	dbh := units.Length(x) * c.unit
+	if c.girth {
+		if dbh, err = DiameterFromGirth(dbh); err != nil {
+			return Trunk{}, t.fail(c.size, "", err)
+		}
+	}
+	var s Species
+	if c.species >= 0 {
+		if err := s.UnmarshalText(t.cells[c.species]); err != nil {
+			return Trunk{}, t.fail(c.species, err.Error(), ErrSyntax)
+		}
+	}
+	var v Vigor
+	if c.vigor >= 0 {
+		if err := v.UnmarshalText(t.cells[c.vigor]); err != nil {
+			return Trunk{}, t.fail(c.vigor, err.Error(), ErrSyntax)
+		}
+	}
+	trunk, err := NewTrunk(dbh, s, v)
+	if err != nil {
+		return Trunk{}, t.fail(c.size, "", units.Under("tapping.ReadStand", err))
+	}
+	return trunk, nil
+}
+
+// GuidelineTotal is what one guideline makes of a whole stand.
+type GuidelineTotal struct {
+	Guideline  Guideline
+	Taps       int
+	Tapped     int // trunks with a tap or more
+	NotCovered int // trunks of which it says nothing
+}
+
+func (t *GuidelineTotal) count(n int, ok bool) {
+	if !ok {
+		t.NotCovered++
+		return
+	}
+	t.Taps += n
+	if n > 0 {
+		t.Tapped++
+	}
+}
+
+// StandClass is one class of the histogram: trunks from From up to, but not
+// with, To.
+type StandClass struct {
+	From, To units.Length
+	Trunks   int
+	Taps     int
+}
+
+// StandCount is a stand counted.
+type StandCount struct {
+	Trees, Trunks int
+	GuidelineTotal
+	Others    []GuidelineTotal // the other published guidelines
+	ByTaps    []int            // trunks that take 0, 1, 2, ... taps; trunks not covered are left out
+	Classes   []StandClass     // diameter classes from zero to the thickest trunk
+	BasalArea units.Area
+}
+
+// CountStand counts trees, taps by the guideline, a histogram in classes of the
+// given width, the totals by the other published guidelines, and basal area.
+//
+// Class width: 1 cm to 1 m. Outside it returns the zero count and a
+// [*units.RangeError]. Check: trunks of 11, 12, 18 and 19 in take 4 taps.
+func CountStand(trees []Tree, g Guideline, class units.Length) (StandCount, error) {
+	if err := checkLength("tapping.CountStand", "class width", class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"); err != nil {
+		return StandCount{}, err
+	}
+	c := StandCount{Trees: len(trees), GuidelineTotal: GuidelineTotal{Guideline: g}}
+	for _, other := range published {
+		if other != g {
+			c.Others = append(c.Others, GuidelineTotal{Guideline: other})
+		}
+	}
+	for _, tree := range trees {
+		for _, trunk := range tree.Stems {
+			c.add(trunk, class)
+		}
+	}
+	return c, nil
+}
+
+func (c *StandCount) add(trunk Trunk, class units.Length) {
+	c.Trunks++
+	c.BasalArea += trunk.BasalArea()
+	n, ok := trunk.taps(c.Guideline)
+	c.count(n, ok)
+	if ok {
+		for len(c.ByTaps) <= n {
+			c.ByTaps = append(c.ByTaps, 0)
+		}
+		c.ByTaps[n]++
+	}
+	// Guidelines of the same unit follow each other: the diameter is printed once
+	// for all of them.
+	var unit units.Length
+	var x float64
+	for i := range c.Others {
+		o := &c.Others[i]
+		if u := o.Guideline.info.Unit; u != unit {
+			unit, x = u, printed(trunk.dbh, u)
+		}
+		o.count(trunk.bear(o.Guideline.info.tapsAt(x)))
+	}
+	// Rounded as guidelines are, so that 12 in opens the class from 12 in.
+	i := int(printed(trunk.dbh, class))
+	for k := len(c.Classes); k <= i; k++ {
+		c.Classes = append(c.Classes, StandClass{From: units.Length(k) * class, To: units.Length(k+1) * class})
+	}
+	c.Classes[i].Trunks++
+	c.Classes[i].Taps += n
+}
+
+// The range of grounds, from a garden to a district.
+const (
+	minGround = 1 * units.SquareMeter
+	maxGround = 1e6 * units.Hectare
+)
+
+// TapsPer returns the taps on each unit of ground, such as [units.Acre] or
+// [units.Hectare].
+//
+// Ground and unit: 1 m2 to 1e6 ha. Outside it returns NaN and a
+// [*units.RangeError]. Check: 360 taps on 4 acres are 90 an acre, 222.4 a
+// hectare.
+func (c StandCount) TapsPer(unit, ground units.Area) (float64, error) {
+	if err := checkGround("tapping.StandCount.TapsPer", unit, ground); err != nil {
+		return math.NaN(), err
+	}
+	return float64(c.Taps) * float64(unit/ground), nil
+}
+
+// BasalAreaPer returns the basal area on each unit of ground, as
+// [StandCount.TapsPer] does for taps.
+func (c StandCount) BasalAreaPer(unit, ground units.Area) (units.Area, error) {
+	if err := checkGround("tapping.StandCount.BasalAreaPer", unit, ground); err != nil {
+		return nan[units.Area](), err
+	}
+	return units.Area(float64(c.BasalArea) * float64(unit/ground)), nil
+}
+
+func checkGround(fn string, unit, ground units.Area) error {
+	for _, a := range []struct {
+		arg  string
+		area units.Area
+	}{{"unit", unit}, {"ground", ground}} {
+		if !(a.area >= minGround && a.area <= maxGround) {
+			return &units.RangeError{
+				Func: fn, Arg: a.arg, Value: a.area.Acres(), Low: minGround.Acres(), High: maxGround.Acres(), Unit: "ac",
+				Hint: "the area that the counted trees stand on, and units.Acre or units.Hectare",
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,86 @@
+package tapping
+
+import (
+	"slices"
+
+	"example.org/sapreckoner/units"
+)
+
+// SugarFigure is a published sugar content of sap. A figure that the source does
+// not print is 0, which no sap has.
+type SugarFigure struct {
+	What            string
+	Species         []Species
+	Low, High, Mean units.Brix
+	Obtained        string
+	Source          string
+}
+
+var sugarFigures = []SugarFigure{
+	{"sugar maple", []Species{SugarMaple}, 1.5, 3, 2.2, "read", "Quebec producers association"},
+	{"sugar maple", []Species{SugarMaple}, 2, 3, 0, "read", "Houle et al. 2015"},
+	{"maple sap", []Species{Maple}, 0, 0, 2, "read", "van den Berg, Perkins, Isselhardt 2019, Agric. Sci. 10:32-45"},
+	{"boxelder and Norway maple, Utah", []Species{Boxelder, NorwayMaple}, 2.2, 2.8, 0, "read", "Mathews et al. 2024, HortTechnology 34(1):52"},
+	{"black walnut", []Species{BlackWalnut}, 1.0, 1.5, 0, "read", "Rechlin and Fotos"},
+	{"birch", []Species{Birch}, 0.5, 2, 0, "read", "Farrell (Cornell)"},
+	{"silver maple", []Species{SilverMaple}, 0, 0, 1.7, "memory", ""},
+}
+
+// SugarFigures returns the published sugar contents of sap. Birch sap holds
+// other sugars: the boiling points and densities of this module are not for it.
+func SugarFigures() []SugarFigure {
+	out := slices.Clone(sugarFigures)
+	for i := range out {
+		out[i].Species = slices.Clone(out[i].Species)
+	}
+	return out
+}
+
+// SeasonPart is the time of the season.
+type SeasonPart uint8
+
+// The parts that a figure can be told for.
+const (
+	WholeSeason SeasonPart = iota
+	SeasonEnd              // the last weeks, when sugar falls
+)
+
+// SapSugar returns the range of sugar published for the species. Towards the
+// end of the season sugar falls (from memory): the range is then its lower
+// half. Sugar differs from tree to tree and from year to year: the same trees
+// of southern Vermont took 63 US gal of sap for one of syrup in 2018 and 50 in
+// 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
+//
+// A species that nobody published a figure of here gives a span of NaN and
+// [ErrNotCovered]; where a mean alone was published, low and high are that
+// mean. Check: sugar maple, 1.5 to 3 Brix.
+func SapSugar(s Species, part SeasonPart) (Span[units.Brix], error) {
+	var span Span[units.Brix]
+	for _, f := range sugarFigures {
+		if !slices.Contains(f.Species, s) {
+			continue
+		}
+		low, high := f.Low, f.High
+		if low == 0 {
+			low, high = f.Mean, f.Mean
+		}
+		source := f.Source
+		if source == "" {
+			source = "from memory"
+		}
+		if span.Source == "" {
+			span = Span[units.Brix]{low, high, source}
+			continue
+		}
+		span.Low, span.High = min(span.Low, low), max(span.High, high)
+		span.Source += "; " + source
+	}
+	if span.Source == "" {
+		return Span[units.Brix]{Low: nan[units.Brix](), High: nan[units.Brix]()}, ErrNotCovered
+	}
+	if part == SeasonEnd {
+		span.High = span.Low + (span.High-span.Low)/2
+		span.Source += "; the fall at the end from memory"
+	}
+	return span, nil
+}

@@ -1,0 +1,241 @@
+package tapping_test
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+func date(s string) time.Time {
+	d, err := time.Parse(time.DateOnly, s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
+
+func day(s string, low, high float64) tapping.Day {
+	return tapping.Day{Date: date(s), Min: units.Celsius(low), Max: units.Celsius(high)}
+}
+
+func weather(t testing.TB, days ...tapping.Day) tapping.Weather {
+	return must[tapping.Weather](t)(tapping.NewWeather(days))
+}
+
+func gap(from, to string, line int) tapping.Gap {
+	return tapping.Gap{From: date(from), To: date(to), Line: line}
+}
+
+func sameGaps(a, b []tapping.Gap) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if !a[i].From.Equal(b[i].From) || !a[i].To.Equal(b[i].To) || a[i].Line != b[i].Line {
+			return false
+		}
+	}
+	return true
+}
+
+func TestReadDaily(t *testing.T) {
+	const table = "\ufeffDate,station,tmin_c,tmax_f\r\n" +
+		"2024-02-27,\"Hill, upper\",-6.1,40\r\n" +
+		"# no reading on the 28th\r\n" +
+		"2024-02-28,,,\r\n" +
+		"2024-02-29,,-2,50\r\n" +
+		"2024-03-03,,-1,41\r\n" +
+		"2024-03-04,,-1,\r\n" +
+		"2024-03-05,,,41\r\n"
+	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader(table)))
+	if w.Len() != 3 {
+		t.Fatalf("%d days", w.Len())
+	}
+	d := w.Days()
+	if !d[0].Date.Equal(date("2024-02-27")) || !near(d[0].Min.Celsius(), -6.1) || !near(d[0].Max.Fahrenheit(), 40) {
+		t.Errorf("first day %+v", d[0])
+	}
+	want := []tapping.Gap{gap("2024-02-28", "2024-02-28", 4), gap("2024-03-01", "2024-03-02", 6), gap("2024-03-04", "2024-03-05", 7)}
+	if !sameGaps(w.Gaps(), want) {
+		t.Errorf("gaps %+v, want %+v", w.Gaps(), want)
+	}
+	if n := w.Gaps()[1].Days(); n != 2 {
+		t.Errorf("2024-03-01 to 02 is %d days", n)
+	}
+}
+
+func hourly(d string, skip int, temp func(h int) float64) string {
+	var b strings.Builder
+	for h := range 24 {
+		if h >= skip {
+			fmt.Fprintf(&b, "%sT%02d:00,%g\n", d, h, temp(h))
+		}
+	}
+	return b.String()
+}
+
+func TestReadHourly(t *testing.T) {
+	swing := func(h int) float64 { return -5 + 10*math.Sin(math.Pi*float64(h)/24) }
+	table := "time,temp_c\n" + hourly("2024-03-01", 0, swing) + hourly("2024-03-02", 5, swing) + hourly("2024-03-03", 4, swing) + hourly("2024-03-06", 0, swing)
+	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader(table)))
+	if w.Len() != 3 {
+		t.Fatalf("%d days, gaps %+v", w.Len(), w.Gaps())
+	}
+	d := w.Days()
+	if !near(d[0].Min.Celsius(), -5) || !near(d[0].Max.Celsius(), 5) {
+		t.Errorf("first day %+v", d[0])
+	}
+	if !near(d[1].Min.Celsius(), math.Round(swing(23)*1e6)/1e6) && math.Abs(d[1].Min.Celsius()-swing(23)) > 1e-5 {
+		t.Errorf("third day's minimum %v", d[1].Min)
+	}
+	// 19 readings are too few: the day is missing, and its first row is named.
+	want := []tapping.Gap{gap("2024-03-02", "2024-03-02", 26), gap("2024-03-04", "2024-03-05", 65)}
+	if !sameGaps(w.Gaps(), want) {
+		t.Errorf("gaps %+v, want %+v", w.Gaps(), want)
+	}
+	for _, row := range []string{"2024-03-01 00:00,1", "2024-03-01T00:00:00,1", "2024-03-01 00:00:00,1"} {
+		if _, err := tapping.ReadWeather(strings.NewReader("time,temp_f\n" + row + "\n")); err != nil {
+			t.Errorf("%s: %v", row, err)
+		}
+	}
+}
+
+func TestReadWeatherRefuses(t *testing.T) {
+	const daily, hours = "date,tmin_c,tmax_c\n", "time,temp_c\n"
+	for _, c := range []struct {
+		name, table string
+		line        int
+		column      string
+		reason      error
+	}{
+		{"empty", "", 1, "", tapping.ErrColumns},
+		{"no unit", "date,tmin,tmax\n", 1, "", tapping.ErrColumns},
+		{"no maximum", "date,tmin_c\n", 1, "", tapping.ErrColumns},
+		{"two scales", "date,tmin_c,tmin_f,tmax_c\n", 1, "tmin_f", tapping.ErrColumns},
+		{"date", daily + "3/1/2024,-1,5\n", 2, "date", tapping.ErrSyntax},
+		{"no such day", daily + "2023-02-29,-1,5\n", 2, "date", tapping.ErrSyntax},
+		{"twice", daily + "2024-03-01,-1,5\n2024-03-01,-1,5\n", 3, "date", tapping.ErrDuplicate},
+		{"twice, empty", daily + "2024-03-01,-1,5\n2024-03-01,,\n", 3, "date", tapping.ErrDuplicate},
+		{"back", daily + "2024-03-02,-1,5\n2024-03-01,-1,5\n", 3, "date", tapping.ErrOrder},
+		{"year", daily + "1600-03-02,-1,5\n", 2, "date", units.ErrRange},
+		{"number", daily + "2024-03-02,M,5\n", 2, "tmin_c", tapping.ErrSyntax},
+		{"NaN", daily + "2024-03-02,-1,NaN\n", 2, "tmax_c", tapping.ErrSyntax},
+		{"missing as -9999", daily + "2024-03-02,-9999,5\n", 2, "tmin_c", units.ErrRange},
+		{"too warm", daily + "2024-03-02,-1,61\n", 2, "tmax_c", units.ErrRange},
+		{"crossed", daily + "2024-03-02,5,-1\n", 2, "tmin_c", units.ErrRange},
+		{"time", hours + "2024-03-01,5\n", 2, "time", tapping.ErrSyntax},
+		{"zone", hours + "2024-03-01T00:00Z,5\n", 2, "time", tapping.ErrSyntax},
+		{"hour twice", hours + "2024-03-01T01:00,5\n2024-03-01 01:00,5\n", 3, "time", tapping.ErrDuplicate},
+		{"hour back", hours + "2024-03-01T01:00,5\n2024-03-01T00:00,5\n", 3, "time", tapping.ErrOrder},
+		{"hot hour", hours + "2024-03-01T01:00,500\n", 2, "temp_c", units.ErrRange},
+		{"hour number", hours + "2024-03-01T01:00,warm\n", 2, "temp_c", tapping.ErrSyntax},
+		{"far year by hours", hours + "1600-03-01T01:00,5\n1600-03-02T01:00,5\n", 2, "time", units.ErrRange},
+		{"far last year by hours", hours + "1600-03-01T01:00,\n", 2, "time", units.ErrRange},
+	} {
+		w, err := tapping.ReadWeather(strings.NewReader(c.table))
+		rowError(t, c.name, err, c.line, c.column, c.reason)
+		if w.Len() != 0 {
+			t.Errorf("%s: days with an error", c.name)
+		}
+	}
+}
+
+func TestNewWeather(t *testing.T) {
+	w := weather(t, day("2023-12-30", -5, 5), day("2024-01-02", -5, 5))
+	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2023-12-31", "2024-01-01", 0)}) {
+		t.Errorf("gaps %+v", w.Gaps())
+	}
+	// Of a date only year, month and day count, in its own zone.
+	zone := time.FixedZone("far", 14*3600)
+	late := tapping.Day{Date: time.Date(2024, 3, 1, 23, 30, 0, 0, zone), Max: units.Celsius(1)}
+	if got := weather(t, late).Days()[0].Date; !got.Equal(date("2024-03-01")) {
+		t.Errorf("1 March became %v", got)
+	}
+	for name, c := range map[string]struct {
+		days   []tapping.Day
+		reason error
+	}{
+		"twice": {[]tapping.Day{day("2024-01-01", 0, 1), day("2024-01-01", 0, 1)}, tapping.ErrDuplicate},
+		"back":  {[]tapping.Day{day("2024-01-02", 0, 1), day("2024-01-01", 0, 1)}, tapping.ErrOrder},
+		"cross": {[]tapping.Day{day("2024-01-02", 2, 1)}, units.ErrRange},
+		"NaN":   {[]tapping.Day{day("2024-01-02", math.NaN(), 1)}, units.ErrRange},
+	} {
+		if w, err := tapping.NewWeather(c.days); !errors.Is(err, c.reason) || w.Len() != 0 {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	checkRange(t, "minimum", -95, 60, func(x float64) error {
+		_, err := tapping.NewWeather([]tapping.Day{day("2024-01-02", x, 60)})
+		return err
+	})
+	checkRange(t, "maximum", -95, 60, func(x float64) error {
+		_, err := tapping.NewWeather([]tapping.Day{day("2024-01-02", -95, x)})
+		return err
+	})
+	checkRange(t, "Shift", -10, 10, func(x float64) error { _, err := w.Shift(units.TempDiff(x)); return err })
+}
+
+func FuzzReadWeather(f *testing.F) {
+	f.Add([]byte("date,tmin_c,tmax_f\n2024-02-29,-6.1,40\n2024-03-02,,\n"))
+	f.Add([]byte("time,temp_f\n2024-03-01T00:00,21\n2024-03-01 01:00,20.5\n"))
+	f.Add([]byte("\ufeffdate,\"tmin_c\",tmax_c\r\n\"2024-03-01\",-1,5\r\n"))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		w, err := tapping.ReadWeather(bytes.NewReader(data))
+		if err != nil {
+			var re *tapping.RowError
+			if !errors.As(err, &re) || re.Line < 1 || w.Len() != 0 || len(err.Error()) > 1000 {
+				t.Fatalf("error %v with %d days", err, w.Len())
+			}
+			return
+		}
+		again, err := tapping.NewWeather(w.Days())
+		if err != nil || again.Len() != w.Len() {
+			t.Fatalf("the days that were read are refused: %v", err)
+		}
+	})
+}
+
+// fiftyYears is invented weather: a sine over the year with noise.
+func fiftyYears(r *rand.Rand) []tapping.Day {
+	var days []tapping.Day
+	for d := date("1975-01-01"); d.Year() < 2025; d = d.AddDate(0, 0, 1) {
+		mean := 6 - 15*math.Cos(2*math.Pi*float64(d.YearDay()-15)/365) + 4*r.NormFloat64()
+		half := 3 + 3*r.Float64()
+		days = append(days, tapping.Day{Date: d, Min: units.Celsius(mean - half), Max: units.Celsius(mean + half)})
+	}
+	return days
+}
+
+func BenchmarkReadWeather(b *testing.B) {
+	var text strings.Builder
+	text.WriteString("date,tmin_c,tmax_c\n")
+	for _, d := range fiftyYears(rand.New(rand.NewPCG(19, 20))) {
+		fmt.Fprintf(&text, "%s,%.1f,%.1f\n", d.Date.Format(time.DateOnly), d.Min.Celsius(), d.Max.Celsius())
+	}
+	b.SetBytes(int64(text.Len()))
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := tapping.ReadWeather(strings.NewReader(text.String())); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkHistory(b *testing.B) {
+	w := weather(b, fiftyYears(rand.New(rand.NewPCG(19, 20)))...)
+	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay(), RunDays: 3}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := tapping.History(w, rule); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
