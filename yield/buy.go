@@ -43,9 +43,8 @@ var (
 // # Rounding
 //
 // The Brix of a delivery is rounded to a hundredth before anything is asked of
-// it. A price is rounded to a
-// multiple of PriceStep, a payment, gallons times that rounded price, to a
-// multiple of Cent. Halves are rounded up.
+// it. A price is rounded to a multiple of PriceStep; a payment, gallons times
+// that rounded price, to a multiple of Cent. Halves are rounded up.
 //
 // The zero Offer is refused: steps are part of the bargain and not a default.
 type Offer struct {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/units"
@@ -139,16 +140,16 @@ func TestLayInLimits(t *testing.T) {
 		t.Errorf("%+v, %v", s, err)
 	}
 	for name, h := range map[string]yield.Habits{
-		"cord":     {SyrupPerCord: units.USGallons(0.09)},
-		"cord NaN": {SyrupPerCord: units.Volume(notNum)},
-		"cord inf": {SyrupPerCord: units.Volume(inf)},
-		"filter":   {PerFilter: -units.USGallon},
-		"peak":     {PeakPerTap: units.USGallons(20.1)},
-		"peak NaN": {PeakPerTap: units.Volume(notNum)},
-		"days":     {DaysHeld: 30.1},
-		"days NaN": {DaysHeld: notNum},
-		"spare":    {Spare: 100.1},
-		"negative": {Spare: -1},
+		"cord":      {SyrupPerCord: units.USGallons(0.09)},
+		"cord NaN":  {SyrupPerCord: units.Volume(notNum)},
+		"cord inf":  {SyrupPerCord: units.Volume(inf)},
+		"filter":    {PerFilter: -units.USGallon},
+		"peak":      {PeakPerTap: units.USGallons(20.1)},
+		"peak NaN":  {PeakPerTap: units.Volume(notNum)},
+		"held":      {Held: 30*24*time.Hour + 1},
+		"held, neg": {Held: -time.Hour},
+		"spare":     {Spare: 100.1},
+		"negative":  {Spare: -1},
 	} {
 		if s, err := yield.LayIn(10, units.USGallon, pint, h); !errors.Is(err, units.ErrRange) || s != (yield.Stores{}) {
 			t.Errorf("%s: %+v, %v", name, s, err)
@@ -166,7 +167,7 @@ func TestLayInLimits(t *testing.T) {
 		}
 	}
 	// Sixteen pints are two gallons: rounding must not make it 17.
-	s, err = yield.LayIn(7, units.USGallons(2), pint, yield.Habits{PeakPerTap: units.USGallons(3), DaysHeld: 2, PerFilter: units.USGallon, SyrupPerCord: units.USGallons(10)})
+	s, err = yield.LayIn(7, units.USGallons(2), pint, yield.Habits{PeakPerTap: units.USGallons(3), Held: 48 * time.Hour, PerFilter: units.USGallon, SyrupPerCord: units.USGallons(10)})
 	if err != nil || s.Containers != 16 || s.Filters != 2 || s.PeakRemembered ||
 		!(math.Abs(gallons(s.Tank)-42) < 1e-9) || !(math.Abs(s.Wood.Cords()-0.2) < 1e-12) {
 		t.Errorf("%+v, %v", s, err)

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -103,7 +104,7 @@ func TestLimits(t *testing.T) {
 		"habit, cord":   {0.1, 100, func(x float64) error { return habits(yield.Habits{SyrupPerCord: units.USGallons(x)}) }},
 		"habit, filter": {0.1, 1000, func(x float64) error { return habits(yield.Habits{PerFilter: units.USGallons(x)}) }},
 		"habit, peak":   {0.1, 20, func(x float64) error { return habits(yield.Habits{PeakPerTap: units.USGallons(x)}) }},
-		"habit, days":   {0.1, 30, func(x float64) error { return habits(yield.Habits{DaysHeld: x}) }},
+		"habit, held":   {1, 720, func(x float64) error { return habits(yield.Habits{Held: hours(x)}) }},
 		"habit, spare":  {0, 100, func(x float64) error { return habits(yield.Habits{Spare: units.Share(x)}) }},
 	} {
 		// A part in a billion is what a trip through a unit may cost.
@@ -204,4 +205,17 @@ func TestExactLimits(t *testing.T) {
 			}
 		}
 	}
+}
+
+// hours returns x hours; a time that no Duration holds as the longest.
+func hours(x float64) time.Duration {
+	switch {
+	case math.IsNaN(x) || x > 1e6:
+		return math.MaxInt64
+	case x < -1e6:
+		return math.MinInt64
+	case unset(x):
+		return 1 // zero stands for a day
+	}
+	return time.Duration(math.Round(x * float64(time.Hour)))
 }
