@@ -11,9 +11,10 @@ import (
 
 // Limits of an offer and of what is delivered.
 const (
-	brixPlaces    = 2 // a slip's Brix counts to the hundredth
-	factorPlaces  = 9 // pounds of syrup in a gallon of sap, from the densities
-	maxPriceTable = 10_000
+	brixPlaces      = 2    // a slip's Brix counts to the hundredth
+	minPriceBrix    = 0.01 // and so does the step of a table
+	factorPlaces    = 9    // pounds of syrup in a gallon of sap, from the densities
+	maxOfferedSyrup = 70.0 // Brix
 )
 
 var (
@@ -86,7 +87,7 @@ func (o *Offer) check(fn string) error {
 		return err
 	}
 	if o.Rule == noRule {
-		if err := within(fn, "Offer.Syrup", float64(o.Syrup), 60, 70, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
+		if err := within(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
 			return err
 		}
 		return exactly(fn, "Offer.PoundsPerGallon", o.PoundsPerGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
@@ -187,27 +188,24 @@ func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
 // Prices appends to dst the prices of sap from one strength to another, both
 // included, step by step, and returns the result: a table to post on the tank.
 //
-// Range: strengths as in [Offer.PerUSGallon], step from 0.01 Brix, at most
-// 10,000 prices. Outside the range dst is returned as it was, with a
+// Range: strengths as in [Offer.PerUSGallon], to not below from, step from 0.01 to
+// 30 Brix. Outside the range dst is returned as it was, with a
 // [units.RangeError] or [DecimalError].
 func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
 	const fn = "yield.Offer.Prices"
-	if err := within(fn, "step", float64(step), 0.01, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
+	if err := within(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
 		return dst, err
 	}
 	if _, err := o.price(fn, "from", from); err != nil {
 		return dst, err
 	}
-	if _, err := o.price(fn, "to", to); err != nil {
+	if err := within(fn, "to", float64(to), float64(from), maxRuleBrix, "Brix", "the strongest sap of the table"); err != nil {
 		return dst, err
 	}
 	// A step that rounding left a hair short still counts.
-	n := math.Floor(float64((to-from)/step)+1e-9) + 1
-	if err := within(fn, "prices", n, 1, maxPriceTable, "", "to must not be below from; or take a larger step"); err != nil {
-		return dst, err
-	}
+	last := int(math.Floor(float64((to-from)/step) + 1e-6))
 	table := dst
-	for i := range int(n) {
+	for i := range last + 1 {
 		p, err := o.quote(fn, from+units.Brix(i)*step)
 		if err != nil {
 			return dst, err

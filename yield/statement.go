@@ -81,7 +81,7 @@ func (o *Offer) line(fn string, i int, d Delivery) (Line, error) {
 	if err := exactly(fn, item("deliveries", i, "USGallons"), d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
 		return Line{}, err
 	}
-	if err := within(fn, item("deliveries", i, "Sap"), float64(d.Sap), minRuleBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
+	if err := withinItem(fn, "deliveries", i, "Sap", float64(d.Sap), minRuleBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
 		return Line{}, err
 	}
 	if d.Sap < o.MinBrix {

@@ -46,7 +46,7 @@ type Stores struct {
 func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores, error) {
 	const fn = "yield.LayIn"
 	h, remembered := h.filled()
-	for _, g := range []struct {
+	for _, g := range [...]struct {
 		arg       string
 		x         float64
 		low, high float64
@@ -55,7 +55,7 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		{"taps", float64(taps), 1, maxTaps, ""},
 		{"syrup", syrup.CubicMeters(), 0, maxVolume, "m3"},
 		{"Container.Label", container.Label.CubicMeters(), minContainer, maxContainer, "m3"},
-		{"Habits.PerFilter", h.PerFilter.USGallons(), 0.1, 1000, "US gal"},
+		{"Habits.PerFilter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal"},
 		{"Habits.PeakPerTap", h.PeakPerTap.USGallons(), 0.1, 20, "US gal"},
 		{"Habits.DaysHeld", h.DaysHeld, 0.1, 30, "days"},
 		{"Habits.Spare", h.Spare.Percents(), 0, 100, "%"},
@@ -130,8 +130,8 @@ func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	}
 	peak := units.Volume(0)
 	for i, v := range gathered {
-		if !(v >= 0 && v <= maxVolume) {
-			return nan[units.Volume](), within(fn, item("gathered", i, ""), v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day")
+		if err := withinItem(fn, "gathered", i, "", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
+			return nan[units.Volume](), err
 		}
 		peak = max(peak, v)
 	}
