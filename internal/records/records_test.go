@@ -166,3 +166,17 @@ func BenchmarkReader(b *testing.B) {
 	}
 	b.ReportMetric(rows*float64(b.N)/b.Elapsed().Seconds(), "rows/s")
 }
+
+func TestHas(t *testing.T) {
+	var g gathering
+	r, err := records.New("day.csv", strings.NewReader("time,sap_m3,reading_brix\n2031-03-08 16:30,0.2,2\n"), g.cols()...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !r.Has("sap") || r.Has("temp") || r.Has("nosuch") {
+		t.Errorf("sap %v, temp %v, nosuch %v", r.Has("sap"), r.Has("temp"), r.Has("nosuch"))
+	}
+	if err := r.Next(); err != nil || math.Abs(g.sap.Liters()-200) > 1e-9 {
+		t.Errorf("%v L, %v", g.sap.Liters(), err)
+	}
+}
