@@ -34,7 +34,7 @@ type Program struct {
 	Name    string
 	Does    string   // one or two sentences for -h
 	Calls   []string // worked calls for -h
-	Reads   string   // files that it reads and their columns; may be empty
+	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error

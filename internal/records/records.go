@@ -161,11 +161,11 @@ func (r *Reader) fail(column string, err error) error {
 func (r *Reader) record() ([]string, error) {
 	r.src.left = MaxRecord
 	row, err := r.csv.Read()
-	if len(row) > 0 {
+	if len(row) > 0 { // also of a record that broke off
 		r.line, _ = r.csv.FieldPos(0)
 	}
 	if err != nil {
-		return nil, r.ends(err)
+		return nil, r.ends(err, len(row) > 0)
 	}
 	for _, cell := range row {
 		if !isText(cell) {
@@ -175,15 +175,18 @@ func (r *Reader) record() ([]string, error) {
 	return row, nil
 }
 
-// ends returns the error that ends the file.
-func (r *Reader) ends(err error) error {
+// ends returns the error that ends the file, in a record that has begun or in
+// the next one.
+func (r *Reader) ends(err error, begun bool) error {
 	var pe *csv.ParseError
 	switch {
 	case err == io.EOF:
 		return io.EOF
 	case errors.Is(err, errTooLong):
 		r.broken = true
-		r.line++
+		if !begun {
+			r.line++
+		}
 		return r.fail("", err)
 	case errors.As(err, &pe):
 		r.broken = true

@@ -81,8 +81,9 @@ func TestRefuses(t *testing.T) {
 		"NUL":            {head + "2031-03-08 16:30,no\x00rth,40,2.1,41\n", "day.csv:2: not text in UTF-8", false},
 		"latin-1":        {head + "2031-03-08 16:30,\xe9rable,40,2.1,41\n", "day.csv:2: not text in UTF-8", false},
 		"open quote":     {head + "2031-03-08 16:30,\"north,40,2.1,41\n", "day.csv:2: ", true},
-		"long line":      {head + row + strings.Repeat("x", 200<<10), "a record longer than 64 KiB", true},
-		"quote to heart": {head + "\"" + strings.Repeat("\n", 200<<10), "a record longer than 64 KiB", true},
+		"long line":      {head + row + strings.Repeat("x", 200<<10), "day.csv:3: a record longer than 64 KiB", true},
+		"quote to heart": {head + "\"" + strings.Repeat("\n", 200<<10), "day.csv:2: a record longer than 64 KiB", true},
+		"long header":    {strings.Repeat("x", 200<<10), "day.csv:1: a record longer than 64 KiB", true},
 		"columns":        {strings.Repeat("c,", 300) + "\n", "301 columns, more than 256", false},
 		"a century":      {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,876600\n", "day.csv:2: column fired_h", false},
 	}
