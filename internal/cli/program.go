@@ -4,7 +4,9 @@
 //
 // A program prints one page or nothing: what it writes is held back until it
 // has succeeded. Bad input gives one line on standard error that names the
-// flag, or file, line and column, and the way out; the exit status is then 2.
+// flag, or file, line and column, and the way out; the exit status is then 2. A
+// program that counts on without the rows that are wrong says so with
+// [LeftOut]: its page is printed and the exit status is 1.
 package cli
 
 import (
@@ -22,7 +24,7 @@ import (
 // Exit statuses.
 const (
 	OK       = 0
-	Failed   = 1 // the machine failed: a disk is full, a pipe is closed
+	Failed   = 1 // the machine failed, or the page lacks rows that were left out
 	BadInput = 2
 )
 
@@ -31,7 +33,7 @@ type Program struct {
 	Name    string
 	Does    string   // one or two sentences for -h
 	Calls   []string // worked calls for -h
-	Reads   string   // files that it reads and their columns; may be empty
+	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
@@ -41,7 +43,7 @@ type Program struct {
 type Env struct {
 	In  io.Reader
 	Out *bytes.Buffer // the page; printed when the program has succeeded
-	Err io.Writer     // for progress only
+	Err io.Writer     // for progress and for rows that are left out
 }
 
 // Main runs the program and returns the exit status.
@@ -57,7 +59,8 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	case err == nil:
 		err = run(env)
 	}
-	if err != nil {
+	var left *LeftOut
+	if err != nil && !errors.As(err, &left) {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
 		return BadInput
 	}
@@ -65,7 +68,22 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(err.Error()))
 		return Failed
 	}
+	if left != nil {
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, left)
+		return Failed
+	}
 	return OK
+}
+
+// LeftOut says that the page stands, but without some rows of its files.
+type LeftOut struct{ Rows int }
+
+// Error tells how many.
+func (e *LeftOut) Error() string {
+	if e.Rows == 1 {
+		return "1 row is not in the count: mend it and run again"
+	}
+	return fmt.Sprintf("%d rows are not in the count: mend them and run again", e.Rows)
 }
 
 // Exit runs the program on the process's arguments and ends the process.
