@@ -93,6 +93,15 @@ func For(name string, err error) error {
 	return &FlagError{Flag: name, Err: err}
 }
 
+// Within holds the value of a flag against a range of the program's own and
+// names the flag. The message tells value and range in the given unit.
+func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
+	if x >= low && x <= high {
+		return nil
+	}
+	return For(name, &units.RangeError{Func: "-" + name, Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+}
+
 // Reason words an error for a person at the keyboard: the errors of the library
 // without the names of Go functions.
 func Reason(err error) string {
