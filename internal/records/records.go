@@ -133,6 +133,16 @@ func (r *Reader) Broken() bool { return r.broken }
 // Line returns the line of the record read last.
 func (r *Reader) Line() int { return r.line }
 
+// Has reports whether the header has the column, named as in a Col.
+func (r *Reader) Has(column string) bool {
+	for _, f := range r.fields {
+		if f.name == column {
+			return f.at >= 0
+		}
+	}
+	return false
+}
+
 // Fail returns an error at the record read last, for rules that the caller
 // checks. The column is the name as the caller gave it in a Col, or empty.
 func (r *Reader) Fail(column string, err error) error {

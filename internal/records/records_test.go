@@ -166,3 +166,16 @@ func BenchmarkReader(b *testing.B) {
 	}
 	b.ReportMetric(rows*float64(b.N)/b.Elapsed().Seconds(), "rows/s")
 }
+
+func TestHas(t *testing.T) {
+	var g gathering
+	r, err := records.New("sap.csv", strings.NewReader("time,sap_l,reading_brix,fired_h\n"), g.cols()...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for column, want := range map[string]bool{"sap": true, "fired": true, "temp": false, "source": false, "nosuch": false} {
+		if got := r.Has(column); got != want {
+			t.Errorf("%s: %v", column, got)
+		}
+	}
+}
