@@ -211,7 +211,7 @@ func TestWithin(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	if err := check(3 * units.USGallon); err == nil || err.Error() != "-fill: fill 3 US gal is outside 1 to 2 US gal: use a pail" {
+	if err := check(3 * units.USGallon); err == nil || cli.Reason(err) != "-fill: fill 3 US gal is outside 1 to 2 US gal: use a pail" {
 		t.Errorf("got %v", err)
 	}
 	for _, v := range []units.Volume{0.9 * units.USGallon, units.Volume(math.NaN()), units.Volume(math.Inf(1)), units.Volume(math.Inf(-1))} {

@@ -99,7 +99,7 @@ func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint s
 	if x >= low && x <= high {
 		return nil
 	}
-	return For(name, &units.RangeError{Func: "-" + name, Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+	return For(name, &units.RangeError{Func: "cli.Within", Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
 
 // Reason words an error for a person at the keyboard: the errors of the library
