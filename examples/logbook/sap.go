@@ -57,10 +57,10 @@ func (s *sapCols) lot(b *book, r *records.Reader, volume string) (sugar.Lot, err
 		}
 		return sugar.Lot{}, r.Fail("reading", err)
 	}
-	if err := sapStrength.Check("logbook", float64(brix)); err != nil {
+	if err := sapStrength.Check("", float64(brix)); err != nil {
 		return sugar.Lot{}, r.Fail("reading", err)
 	}
-	if err := sapVolume.Check("logbook", s.volume.Liters()); err != nil {
+	if err := sapVolume.Check("", s.volume.Liters()); err != nil {
 		return sugar.Lot{}, r.Fail(volume, err)
 	}
 	at := s.temp

@@ -141,7 +141,7 @@ func within[Q ~float64](arg string, x, low, high Q, unit, hint string) error {
 	if x >= low && x <= high {
 		return nil
 	}
-	return &units.RangeError{Func: "logbook", Arg: arg, Value: float64(x), Low: float64(low), High: float64(high), Unit: unit, Hint: hint}
+	return &units.RangeError{Arg: arg, Value: float64(x), Low: float64(low), High: float64(high), Unit: unit, Hint: hint}
 }
 
 func (s *setup) sapHydrometer() density.Hydrometer {
