@@ -3,6 +3,7 @@ package boil
 import (
 	"errors"
 	"math"
+	"strconv"
 	"testing"
 	"time"
 
@@ -188,7 +189,7 @@ func BenchmarkSeason(b *testing.B) {
 // BenchmarkCompartments divides one pan into more and more parts.
 func BenchmarkCompartments(b *testing.B) {
 	for _, n := range []int{5, 10, 20, 40} {
-		b.Run(time.Duration(n).String(), func(b *testing.B) {
+		b.Run(strconv.Itoa(n), func(b *testing.B) {
 			b.ReportAllocs()
 			r := partitioned()
 			r.Compartments = nil
