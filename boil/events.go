@@ -16,7 +16,8 @@ func (k *kernel) valveTurns() int { return 2*k.n + 2 }
 
 const none = -1
 
-// gauge is positive while event e is not due; flows must have seen y.
+// gauge is positive while event e is not due. Where asksFlows says so, flows must
+// have seen y.
 func (s *simulation) gauge(e int, y []float64) float64 {
 	n := s.n
 	switch {
@@ -25,23 +26,23 @@ func (s *simulation) gauge(e int, y []float64) float64 {
 	case e < n:
 		return y[s.lack(e)]
 	case e < 2*n:
-		return thickest/100 - s.w[e-n]
+		return thickest/100 - s.fraction(y, e-n)
 	case s.fed && e == s.tankEmpty():
 		return y[s.inTank()]
 	case !s.fed && e == s.levelDown():
 		if s.pail > 0 && y[s.inTank()] > 0 {
-			return s.volume(0) - (s.full[0] - s.pail)
+			return s.holds(y, 0) - (s.full[0] - s.pail)
 		}
-		return s.volume(0) - s.safe[0]
+		return s.holds(y, 0) - s.safe[0]
 	case e == s.valveTurns():
-		return s.valveGauge()
+		return s.valveGauge(y)
 	}
 	return 1
 }
 
-func (s *simulation) valveGauge() float64 {
+func (s *simulation) valveGauge(y []float64) float64 {
 	last := s.n - 1
-	b := s.w[last]
+	b := s.fraction(y, last)
 	switch s.valve {
 	case open:
 		return b - s.until
@@ -57,6 +58,11 @@ func (s *simulation) valveGauge() float64 {
 		return 1
 	}
 	return s.strength - b
+}
+
+// asksFlows reports whether the gauge of event e depends on the flows.
+func (s *simulation) asksFlows(e int) bool {
+	return e < s.n && s.boils[e] || e == s.valveTurns() && s.valve >= holding
 }
 
 // due returns an event that is due at the present state, which flows has seen.
@@ -136,8 +142,8 @@ func (s *simulation) allow() {
 // that went off the boil just now lacks nothing at the start itself; and how far
 // an event is overstepped.
 const (
-	start = 1e-6
-	past  = 1e-9
+	lookFrom = 1e-6
+	overstep = 1e-9
 )
 
 // firstEvent returns the first event within the step of length h that try has
@@ -158,13 +164,15 @@ func (s *simulation) firstEvent(h float64) (int, float64) {
 	for _, e := range found {
 		root, ok := numeric.Root(func(x float64) float64 {
 			y := s.between(x, h)
-			s.flows(y)
+			if s.asksFlows(e) {
+				s.flows(y)
+			}
 			return s.gauge(e, y)
-		}, start, end, 1e-10)
+		}, lookFrom, end, 1e-10)
 		if ok {
-			root = min(root+past, end) // where the event is beyond doubt
+			root = min(root+overstep, end) // where the event is beyond doubt
 		} else {
-			root = start // it was due all along
+			root = lookFrom // it was due all along
 		}
 		if root < x || first == none {
 			first, x = e, root
@@ -280,7 +288,7 @@ func (s *simulation) kettleReady() {
 // lowLevel pours as many pails as there is room for, or ends the fire.
 func (s *simulation) lowLevel() {
 	if s.pail > 0 && s.y[s.inTank()] > 0 {
-		for s.y[s.inTank()] > 0 && s.holds(0) < s.full[0]-s.pail {
+		for s.y[s.inTank()] > 0 && s.holds(s.y, 0) < s.full[0]-s.pail {
 			s.pourPail()
 		}
 		return

@@ -295,9 +295,12 @@ type Sap struct {
 	Temperature units.Temperature
 }
 
+// longestDay is how long one fire may be followed.
+const longestDay = 14 * 24 * time.Hour
+
 // What a day may be.
 var (
-	dayHours = limit.Range{Arg: "time of the day", Low: 0, High: 14 * 24, Unit: "h",
+	dayHours = limit.Range{Arg: "time of the day", Low: 0, High: longestDay.Hours(), Unit: "h",
 		Below: "count the times from the first of them",
 		Above: "simulate one fire at a time"}
 	dayFire = limit.Range{Arg: "time of the fire", Low: 0, High: dayHours.High, Unit: "h",

@@ -55,7 +55,7 @@ func (r Rig) Trace(d Day, every time.Duration, see func(Moment) bool) (Outcome, 
 }
 
 // traceEvery is how often a series may be asked for.
-var traceEvery = limit.Range{Arg: "time between readings", Low: 1, High: 14 * 24 * 3600, Unit: "s",
+var traceEvery = limit.Range{Arg: "time between readings", Low: 1, High: longestDay.Seconds(), Unit: "s",
 	Below: "leave it zero to see the events alone"}
 
 // simulation is one day under way.
@@ -74,7 +74,6 @@ type simulation struct {
 	ended    bool
 	burned   float64
 	preheat  units.Temperature
-	plain    float64 // boiling point of water, in C
 	sapTemp  float64 // of the tank, in C
 
 	every   float64
@@ -108,7 +107,7 @@ func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see 
 	k := newKernel(h, r)
 	s := &simulation{
 		kernel: k, stepper: newStepper(k.size(), k.derive), day: &d, tolerance: tolerance,
-		until: r.Draw.Until.Fraction(), preheat: r.PreheatTo, plain: h.at(0).point, wish: [wide + 1]float64{10, 10, 10, 10},
+		until: r.Draw.Until.Fraction(), preheat: r.PreheatTo, wish: [wide + 1]float64{10, 10, 10, 10},
 		every: every.Seconds(), see: see,
 		sap: slices.Clone(d.Sap), reverses: slices.Clone(d.Reverse),
 	}
@@ -192,16 +191,20 @@ func (s *simulation) unload(fn string) error {
 	}
 	w := (s.tank.w*was + load.Brix.Fraction()*m) / (was + m)
 	s.sapTemp = (s.sapTemp*was + load.Temperature.Celsius()*m) / (was + m)
-	// Sap hotter than water boils comes to the boiling point on the way.
-	t := min(max(s.sapTemp, s.preheat.Celsius()), s.plain)
-	lack, err := heatBetween(w, t, s.plain)
-	if err != nil {
+	if s.tank, err = newFeed(s.hot, w, s.sapTemp, s.preheat.Celsius()); err != nil {
 		return units.Under(fn, err)
 	}
-	s.tank = stream{w: w, lack: lack, point: s.plain, heat: s.hot.at(w).heat}
 	s.y[s.inTank()] = was + m
 	s.out.Backlog = max(s.out.Backlog, units.Mass(was+m))
 	return nil
+}
+
+// newFeed returns what sap of mass fraction w and temperature t brings behind a
+// preheater. Sap hotter than water boils comes to that point on the way.
+func newFeed(h *hot, w, t, preheat float64) (stream, error) {
+	plain := h.at(0).point
+	lack, err := heatBetween(w, min(max(t, preheat), plain), plain)
+	return stream{w: w, lack: lack, point: plain, heat: h.at(w).heat}, err
 }
 
 // heatBetween returns the heat that warms a kilogram of mass fraction w from

@@ -38,11 +38,11 @@
 //
 //	Z = H pi (D - h) h                          the band's volume
 //	V = ratio x pi/4 d^2 h                      the stain of one hole
-//	f = (N V/Z) sum of max(0, 1 - k g/h)        stained after all holes of k years ago
+//	f = (N V/Z) sum of max(0, 1 - k g/h)        stained, k = 0, 1, 2, ... years of age
 //
 // and the chance of clear wood is 1 - f. The ratio is calibrated on one
 // published figure, and the second figure that then follows is weak support and
-// no proof: see [StainRatio]. Stained shares carry a fifth of themselves.
+// no proof: see [StainRatio]. A stained share is uncertain by a fifth of itself.
 //
 // # Season
 //
@@ -74,7 +74,7 @@
 //
 // # Cautions
 //
-// Over-tapping kills slowly: small, slow and unhealthy trees are left alone, and
+// Over-tapping does its harm slowly: small, slow and unhealthy trees are left alone, and
 // growth counts more than girth. Be sure of the species before drilling; mark
 // the trees while they are in leaf. Look up before you stand under a tree: dead
 // limbs fall, most of all in wind and thaw. Clean the bit, drill once, and pull

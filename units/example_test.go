@@ -179,3 +179,17 @@ func ExampleVolumeRate_Over() {
 	fmt.Println(units.USGallonsPerHour(30).Over(90*time.Minute).Text(units.USGallon, 0))
 	// Output: 45 US gal
 }
+
+// The factors are those of NIST SP 811: 1 lb/gal is 119.8264 kg/m3 and 1
+// Btu/(lb F) is 4.1868 kJ/(kg K).
+func ExampleDensity_Text() {
+	fmt.Println(units.PoundsPerUSGallon(1).Text(units.KilogramPerCubicMeter, 4))
+	fmt.Println((25 * units.Degree).Text(units.Degree, 0))
+	fmt.Println(units.BtuITPerPoundFahrenheit.Text(units.KilojoulePerKilogramKelvin, 4))
+	fmt.Println((184 * units.MillipascalSecond).Text(units.MillipascalSecond, 0))
+	// Output:
+	// 119.8264 kg/m3
+	// 25 deg
+	// 4.1868 kJ/(kg K)
+	// 184 mPa s
+}

@@ -171,6 +171,33 @@ func TestSeasonLimits(t *testing.T) {
 	}
 }
 
+func TestMeasuredLimits(t *testing.T) {
+	for _, m := range []yield.Measured{{0.01, 0.01}, {50, 5}} {
+		s := season(t)
+		s.SapMeasured = m
+		if _, err := s.Account(); err != nil {
+			t.Error(err)
+		}
+	}
+	for _, m := range []yield.Measured{{0.0099, 0.1}, {50.1, 0.1}, {2, 0.0099}, {2, 5.01}, {-1, 0.1}, {2, -1}, {units.Share(inf), 0.1}, {2, units.Brix(notNum)}} {
+		s := season(t)
+		s.SapMeasured = m
+		if _, err := s.Account(); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", m, err)
+		}
+		if _, err := s.Expect(0, 66.9); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", m, err)
+		}
+	}
+	for _, ok := range []struct{ taps, days int }{{100_000_000, 366}, {0, 0}} {
+		s := season(t)
+		s.Taps, s.Days = ok.taps, ok.days
+		if _, err := s.Account(); err != nil {
+			t.Error(err)
+		}
+	}
+}
+
 func TestExpect(t *testing.T) {
 	s := season(t)
 	all, err := s.Expect(0, 66.9)

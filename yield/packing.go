@@ -71,7 +71,7 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 	}
 	onHand := make([]int, len(supplies))
 	for i, s := range supplies {
-		if err := within(fn, item("supplies", i, "OnHand"), float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
+		if err := withinItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
 		onHand[i] = s.OnHand
@@ -94,7 +94,7 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	}
 	set := 0.0
 	for i, m := range mix {
-		if err := within(fn, item("mix", i, "Parts"), float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
+		if err := withinItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
 		set += float64(m.Parts) * cells(plan.Lines[i].Filling.Content)

@@ -24,13 +24,17 @@ func (p *plan) sheet() *cli.Sheet {
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
 	page.syrupPart(sheet.Part("syrup", "Syrup to expect"))
-	page.clockPart(sheet.Part("clock", "At the pan"))
+	if p.run != nil {
+		page.rigPart(sheet.Part("timeline", "At the pan"))
+	} else {
+		page.clockPart(sheet.Part("clock", "At the pan"))
+	}
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
-	if p.small {
+	if p.small && p.run == nil {
 		page.potPart(sheet.Part("pot", "Too little for this pan: finish in a pot"))
 	}
-	if p.waits > 0 {
+	if p.waits > 0 && p.run == nil {
 		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
 	}
 	care := sheet.Part("care", "Take care")

@@ -34,7 +34,8 @@ type plan struct {
 	reads  units.Brix // the syrup hydrometer in the cup
 	baume  density.Baume145
 	start  time.Time
-	firing // the clock of the pan
+	firing      // the clock of a single pan
+	run    *run // of a pan of compartments; nil if there is one alone
 
 	heat units.Energy // into the liquid
 	burn burn
@@ -90,7 +91,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := p.clock(s); err != nil {
+	if err := first(p.clock(s), p.simulate(s)); err != nil {
 		return nil, err
 	}
 	return p, p.fire(s)
@@ -130,14 +131,19 @@ func (p *plan) amounts(s *setup) error {
 	return nil
 }
 
+// massRate is the rate of the pan as a mass of water.
+func (p *plan) massRate(s *setup) (units.MassRate, error) {
+	water, err := density.Water(label)
+	return water.MassRate(s.rate), err
+}
+
 // clock lets the fire burn. The rate of the pan is that of water boiled off
 // while cold sap is added; sap is added as the level falls.
 func (p *plan) clock(s *setup) error {
-	water, err := density.Water(label)
+	rate, err := p.massRate(s)
 	if err != nil {
 		return err
 	}
-	rate := water.MassRate(s.rate)
 
 	// The pan begins full of sap, or with all of it.
 	full := s.area.Volume(s.depth)

@@ -17,13 +17,12 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	sap      units.Volume
-	reading  units.Brix
-	readAt   units.Temperature
-	sapStem  units.Temperature
-	sapTemp  units.Temperature
-	sapFile  string
-	tankTemp units.Temperature
+	sap     units.Volume
+	reading units.Brix
+	readAt  units.Temperature
+	sapStem units.Temperature
+	sapTemp units.Temperature
+	sapFile string
 
 	elevation  units.Length
 	station    units.Pressure
@@ -41,6 +40,10 @@ type setup struct {
 	target units.Brix
 	stem   units.Temperature
 	cup    units.Temperature
+
+	compartments compartments
+	drawTo       units.Brix
+	out          string
 
 	fuel, wood string
 	moisture   units.Share
@@ -71,6 +74,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	s.declareRig(f)
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
@@ -102,8 +106,19 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("altimeter") && !f.Given("elevation") {
 		return cli.For("altimeter", errors.New("give -elevation too: the setting is brought from sea level to the pan"))
 	}
-	if err := f.Alone("boil-rate", "pan-rate"); err != nil {
+	if err := first(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
 		return err
+	}
+	for _, name := range []string{"draw-to", "out"} {
+		if f.Given(name) && !f.Given("compartments") {
+			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
+		}
+	}
+	if f.Given("compartments") {
+		s.area = 0
+		for _, a := range s.compartments {
+			s.area += a
+		}
 	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
