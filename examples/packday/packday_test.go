@@ -171,9 +171,9 @@ func byHand(t *testing.T, b clitest.Binary) {
 	}
 }
 
-// Four cans read with one hydrometer, at its own 60 F, share its error; only the steps of 0.5 Brix
-// fall by chance. Of the step's variance 0.5^2/12, four times at k = 2, a
-// quarter is left: the squares differ by 3/4 x 4 x 0.5^2/12 = 0.0625.
+// Four cans read with one hydrometer, at its own 60 F, share its error; only the
+// steps of 0.5 Brix fall by chance. Of the step's variance 0.5^2/12, four times
+// at k = 2, a quarter is left: the squares differ by 3/4 x 4 x 0.5^2/12 = 0.0625.
 func pooledDoubt(t *testing.T, b clitest.Binary) {
 	doubt := func(cans int) float64 {
 		var s sheet
