@@ -139,3 +139,21 @@ func BenchmarkBatchTime(b *testing.B) {
 		}
 	}
 }
+
+func FuzzBatch(f *testing.F) {
+	f.Add(10.0, 60.0, 10.0/3600, 66.9)
+	f.Add(1e-3, 0.1, 1e-9, 92.0)
+	f.Add(1e6, 92.0, 1e3, 92.0)
+	f.Add(math.NaN(), math.Inf(1), -1.0, 0.0)
+	f.Fuzz(func(t *testing.T, mass, brix, rate, to float64) {
+		b := boil.Batch{Mass: units.Mass(mass), Brix: units.Brix(brix), Evaporation: units.MassRate(rate)}
+		took, err := b.Time(units.Brix(to))
+		if err != nil || took < time.Second || took.Seconds() > 1e6 {
+			return // a nanosecond is too coarse for the shortest, and time has a range
+		}
+		back, err := b.After(took)
+		if err != nil || !near(float64(back), to, 1e-6*to) {
+			t.Errorf("%+v to %v takes %v, back %v, %v", b, to, took, back, err)
+		}
+	})
+}

@@ -70,6 +70,17 @@ func TestOffsetDrift(t *testing.T) {
 	if err != nil || err2 != nil || !near(float64(at.Sub(point)), 0.72, 1e-9) {
 		t.Errorf("a drifting offset stops %v above the point, want its late mean", at.Sub(point))
 	}
+	// Five stops are too few to tell, six are enough.
+	var few []boil.PastStop
+	for day, d := range []units.TempDiff{0, 0.01, 0, 0.01, 1, 1.01} {
+		few = append(few, pastStop(t, day+1, 66.9, units.Atmosphere, d))
+	}
+	if five, err := boil.LearnOffset(few[1:]...); err != nil || five.Drifts {
+		t.Errorf("five stops: %+v, %v", five, err)
+	}
+	if six, err := boil.LearnOffset(few...); err != nil || !six.Drifts {
+		t.Errorf("six stops: %+v, %v", six, err)
+	}
 	for _, n := range []int{6, 9, 15, 24} {
 		const seasons = 3000
 		flagged := 0
