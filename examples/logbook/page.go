@@ -204,11 +204,11 @@ func (p page) boilsPart(part *cli.Part) {
 	for _, f := range p.boils {
 		hours += f.fired
 		water += f.water
-		rows = append(rows, []cli.Value{cli.Words(f.lit.Format("2006-01-02 15:04")), cli.Hours(f.fired), cli.Volume(f.volume),
+		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), cli.Volume(f.volume),
 			cli.Mass(f.water), cli.Flow(rate(f.water, f.fired)), cli.Share(f.efficiency, 0)})
 	}
-	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
-		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of the heat"}}, rows)
+	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
+		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
 	part.Row("hours", "Hours at the fire", cli.Hours(hours))
 	part.Row("water", "Water boiled off", cli.Mass(water))
 	part.Row("rate", "By the hour", cli.Flow(rate(water, hours)))
