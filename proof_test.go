@@ -1,6 +1,7 @@
 package sapreckoner_test
 
 import (
+	"flag"
 	"os"
 	"os/exec"
 	"strings"
@@ -9,6 +10,8 @@ import (
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/proof"
 )
+
+var update = flag.Bool("update", false, "write the generated part of README.md anew")
 
 // Every published figure is bound to the function that must reproduce it.
 func TestEveryFigureIsBound(t *testing.T) {
@@ -33,10 +36,15 @@ func TestReadmeConformance(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if strings.TrimSpace(shown) != strings.TrimSpace(string(out)) {
-		t.Errorf("README.md is stale: put the output of go run ./examples/conformance between the two marks")
+	if *update {
+		text := strings.Replace(string(readme), begin+shown+end, begin+string(out)+end, 1)
+		if err := os.WriteFile("README.md", []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	} else if shown != string(out) {
+		t.Error("README.md is stale: go test -run Conformance -update .")
 	}
 	if !strings.Contains(string(out), ", 0 outside their tolerance.") {
-		t.Errorf("a figure is outside its tolerance:\n%s", out)
+		t.Error("a figure is outside its tolerance: go run ./examples/conformance shows it")
 	}
 }

@@ -156,8 +156,9 @@ func ExampleNaturalGas() {
 }
 
 func ExampleNaturalGasTherms() {
-	fmt.Println(boil.NaturalGasTherms().Heat.Text(units.BtuIT, 0))
-	// Output: 100000 Btu
+	heat, err := boil.NaturalGasTherms().Of(3 * units.ThermUS)
+	fmt.Println(heat.Energy.Text(units.ThermUS, 0), heat.Basis, err)
+	// Output: 3 therm gross <nil>
 }
 
 func ExampleElectricity() {

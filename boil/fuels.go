@@ -25,7 +25,7 @@ func Propane() Fuel[units.Volume] { return FuelsByVolume()[2] }
 func NaturalGas() Fuel[units.Volume] { return FuelsByVolume()[4] }
 
 // NaturalGasTherms returns natural gas by the heat on the bill, which is gross
-// by custom: 100,000 Btu for a therm, by definition.
+// by custom: the US therm, 100,000 Btu at 59 F by definition, [units.ThermUS].
 func NaturalGasTherms() Fuel[units.Energy] { return FuelsByEnergy()[0] }
 
 // Electricity returns electricity: 3,412 Btu for a kilowatt hour, by
@@ -66,12 +66,11 @@ func FuelsByMass() []Fuel[units.Mass] {
 	}
 }
 
-// FuelsByEnergy returns the heats of fuels sold by energy. A therm is taken as
-// 100,000 International Table Btu, [units.ThermEC], and a kilowatt hour as it is
-// defined.
+// FuelsByEnergy returns the heats of fuels sold by energy, which are what they
+// say by definition.
 func FuelsByEnergy() []Fuel[units.Energy] {
 	return []Fuel[units.Energy]{
-		{"natural gas", units.ThermEC, units.ThermEC, Gross, "computed", "definition"},
+		{"natural gas", units.ThermUS, units.ThermUS, Gross, "computed", "definition"},
 		{"electricity", units.KilowattHour, units.KilowattHour, Gross, "computed", "definition"},
 	}
 }

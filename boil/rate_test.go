@@ -132,6 +132,25 @@ func TestLevelRateRefuses(t *testing.T) {
 	}
 }
 
+// The figures as their sources print them.
+func TestEffectsAsPrinted(t *testing.T) {
+	want := []boil.Span[units.Share]{{Low: 8, High: 8}, {Low: 27, High: 27}, {Low: 15, High: 17}}
+	for i, e := range boil.Effects() {
+		if !near(float64(e.Low), float64(want[i].Low), 1e-12) || !near(float64(e.High), float64(want[i].High), 1e-12) {
+			t.Errorf("%s: %v to %v, want %v", e.Change, e.Low, e.High, want[i])
+		}
+	}
+	for kind, want := range map[boil.PanKind][3]float64{boil.FlatPan: {1, 1, 1}, boil.FluePan: {1.5, 2, 3}} {
+		r, err := boil.PanRate(kind, units.SquareFoot)
+		got := [3]float64{r.Low.USGallonsPerHour(), r.Middle.USGallonsPerHour(), r.High.USGallonsPerHour()}
+		for i := range got {
+			if err != nil || !near(got[i], want[i], 1e-12) {
+				t.Errorf("kind %d: %v, want %v, %v", kind, got, want, err)
+			}
+		}
+	}
+}
+
 func TestEffects(t *testing.T) {
 	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
 	for _, e := range boil.Effects() {
@@ -148,6 +167,10 @@ func TestEffects(t *testing.T) {
 	}
 	_, err = boil.Effects()[0].Apply(1, boil.HeatDemand{})
 	wantRange(t, "no demand", err)
+	gain, err := boil.Effects()[2].Apply(1, d)
+	if err != nil || !near(float64(gain.Middle), 1.16, 1e-12) {
+		t.Errorf("between 15 and 17 percent: %v, %v", gain, err)
+	}
 	edges(t, "boil.Effect.Apply", "evaporation", 0, 1e6, 1, func(x float64) (float64, error) {
 		r, err := boil.Effects()[1].Apply(units.MassRate(x), d)
 		return float64(r.Middle), err

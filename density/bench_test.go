@@ -1,16 +1,17 @@
-package density
+package density_test
 
 import (
 	"testing"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/units"
 )
 
 var coefficients = coef.Sucrose()
 
-// bare is the polynomial of [Solution] as its source prints it, with the same
-// arithmetic and no checks: what the benchmarks of this file are measured by.
+// bare is the polynomial of density.Solution as its source prints it, the same
+// arithmetic without a check: what the other benchmarks are measured by.
 //
 //go:noinline
 func bare(w, c float64) float64 {
@@ -28,61 +29,112 @@ func bare(w, c float64) float64 {
 
 // Inputs that the compiler cannot know, so that it cannot fold them.
 var (
-	syrup  units.Brix = 66.9
-	cup               = units.Fahrenheit(180)
-	weight            = units.Density(1290)
-	sink   float64
+	syrup   units.Brix = 66.9
+	reading units.Brix = 60
+	cup                = units.Fahrenheit(180)
+	room               = units.Celsius(25)
+	weight             = units.Density(1290)
+	sink    float64
 )
 
-func BenchmarkBarePolynomial(b *testing.B) {
+// repeat measures f, which must give a good answer.
+func repeat(b *testing.B, f func() (float64, error)) {
 	b.ReportAllocs()
 	for b.Loop() {
-		sink = bare(syrup.Fraction(), cup.Celsius())
+		x, err := f()
+		if err != nil {
+			b.Fatal(err)
+		}
+		sink = x
 	}
+}
+
+func BenchmarkBarePolynomial(b *testing.B) {
+	repeat(b, func() (float64, error) { return bare(syrup.Fraction(), cup.Celsius()), nil })
 }
 
 func BenchmarkSolution(b *testing.B) {
-	b.ReportAllocs()
-	for b.Loop() {
-		rho, err := Solution(syrup, cup)
-		if err != nil {
-			b.Fatal(err)
-		}
-		sink = float64(rho)
-	}
+	repeat(b, func() (float64, error) {
+		d, err := density.Solution(syrup, cup)
+		return float64(d), err
+	})
 }
 
 func BenchmarkBrixFromDensity(b *testing.B) {
-	b.ReportAllocs()
-	for b.Loop() {
-		v, err := BrixFromDensity(weight, cup)
-		if err != nil {
-			b.Fatal(err)
-		}
-		sink = float64(v)
-	}
+	repeat(b, func() (float64, error) {
+		v, err := density.BrixFromDensity(weight, cup)
+		return float64(v), err
+	})
 }
 
 func BenchmarkHydrometerBrix(b *testing.B) {
-	b.ReportAllocs()
-	h := Hydrometer{GraduatedAt: units.Fahrenheit(60)}
-	for b.Loop() {
-		v, err := h.Brix(62, cup)
-		if err != nil {
-			b.Fatal(err)
-		}
-		sink = float64(v)
-	}
+	repeat(b, func() (float64, error) {
+		v, err := stem.Brix(reading, cup)
+		return float64(v), err
+	})
 }
 
 func BenchmarkHydrometerReading(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		v, err := stem.Reading(syrup, cup)
+		return float64(v), err
+	})
+}
+
+func BenchmarkHydrometerNBS(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		v, err := nbsStem.Brix(reading, cup)
+		return float64(v), err
+	})
+}
+
+func BenchmarkHydrometerMeasure(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		m, err := stem.Measure(reading, cup, doubt)
+		return float64(m.Uncertainty), err
+	})
+}
+
+func BenchmarkRefractometerBrix(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		v, err := prism.Brix(syrup, room)
+		return float64(v), err
+	})
+}
+
+func BenchmarkRefractometerReading(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		v, err := prism.Reading(syrup, room)
+		return float64(v), err
+	})
+}
+
+func BenchmarkConvert(b *testing.B) {
+	repeat(b, func() (float64, error) {
+		v, err := density.ICUMSA.Convert(syrup, density.NBSC440)
+		return float64(v), err
+	})
+}
+
+// A season of readings, each in a cup of its own temperature.
+func BenchmarkTenThousandReadings(b *testing.B) {
+	type line struct {
+		reading units.Brix
+		cup     units.Temperature
+	}
+	lines := make([]line, 10000)
+	for i := range lines {
+		lines[i] = line{units.Brix(55 + float64(i%120)/10), units.Fahrenheit(60 + float64(i%151))}
+	}
+	answers := make([]units.Brix, len(lines))
 	b.ReportAllocs()
-	h := Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	for b.Loop() {
-		v, err := h.Reading(syrup, cup)
-		if err != nil {
-			b.Fatal(err)
+		for i, l := range lines {
+			v, err := stem.Brix(l.reading, l.cup)
+			if err != nil {
+				b.Fatal(err)
+			}
+			answers[i] = v
 		}
-		sink = float64(v)
 	}
 }

@@ -293,7 +293,8 @@ func TestCaveats(t *testing.T) {
 		{66.9, 21.4, density.Caveats{}},
 		{2, 4, density.Caveats{DensityMaximum: true}},
 		{0, 7.9, density.Caveats{DensityMaximum: true}},
-		{0, 8.1, density.Caveats{}},
+		{0, 7.95, density.Caveats{DensityMaximum: true}},
+		{0, 8, density.Caveats{}},
 		{40, 1, density.Caveats{}},
 		{math.NaN(), math.NaN(), density.Caveats{}},
 	}

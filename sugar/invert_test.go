@@ -35,6 +35,18 @@ func TestMeterAgainstTheMassBalance(t *testing.T) {
 	}
 }
 
+// Glucose is C6H12O6; atomic masses of IUPAC, abridged (12.011, 1.008, 15.999).
+func TestGlucoseUnits(t *testing.T) {
+	const gramsPerMole = 6*12.011 + 12*1.008 + 6*15.999
+	// One mmol/L is a thousandth of that in a liter, a tenth of it in a deciliter.
+	if want := gramsPerMole / 10; !near(float64(sugar.MillimolePerLiter/sugar.MilligramPerDeciliter), want, 1e-9) {
+		t.Errorf("mmol/L is %v mg/dL, want %v", sugar.MillimolePerLiter, want)
+	}
+	if x := must[units.Share](t)(sugar.InvertedFromMeter(20*sugar.MilligramPerDeciliter, 10)); !near(float64(x), 0.4, 1e-12) {
+		t.Errorf("20 mg/dL at 1:10 is %v", x)
+	}
+}
+
 func TestConfections(t *testing.T) {
 	for _, tt := range []struct {
 		c    sugar.Confection

@@ -65,6 +65,13 @@ func TestJudgeLimits(t *testing.T) {
 			t.Errorf("case %d: %v", i, err)
 		}
 	}
+	for _, rule := range []sugar.Standard{{Min: 1}, {Min: 85}, {Min: 85, Max: 85}} {
+		for _, u := range []units.Brix{0.01, 10} {
+			if _, err := rule.Judge(66, u); err != nil {
+				t.Errorf("%v to %v: %v", rule.Min, rule.Max, err)
+			}
+		}
+	}
 	if v, err := (sugar.Standard{Min: 66, Max: 65}).Judge(66, 0.2); v != sugar.TooCloseToCall || !errors.Is(err, sugar.ErrInfeasible) {
 		t.Errorf("a rule turned round: %v, %v", v, err)
 	}

@@ -22,12 +22,16 @@ type Advice struct {
 	Notes  []string // what to look at before drilling
 }
 
-// Range returns the least and the greatest count among all guidelines that
-// cover the trunk.
+// Range returns the least and the greatest count among the guidelines that
+// cover the trunk, 0 and 0 where none does.
 func (a Advice) Range() (low, high int) {
-	low, high = a.Taps, a.Taps
-	for _, o := range a.Others {
-		if o.Covered {
+	covered := false
+	for _, o := range append([]Answer{a.Answer}, a.Others...) {
+		switch {
+		case !o.Covered:
+		case !covered:
+			low, high, covered = o.Taps, o.Taps, true
+		default:
 			low, high = min(low, o.Taps), max(high, o.Taps)
 		}
 	}

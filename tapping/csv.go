@@ -207,12 +207,10 @@ func (t *rows) number(i int) (float64, error) {
 }
 
 // date reads cell i as a calendar date such as 2024-03-01.
-func (t *rows) date(i int) (time.Time, error) { return t.parseDate(i, t.cells[i]) }
-
-func (t *rows) parseDate(i int, cell []byte) (time.Time, error) {
-	d, err := time.Parse(time.DateOnly, string(cell))
+func (t *rows) date(i int) (time.Time, error) {
+	d, err := time.Parse(time.DateOnly, string(t.cells[i]))
 	if err != nil {
-		return time.Time{}, t.fail(i, "want a date such as 2024-03-01; have "+quote(cell), ErrSyntax)
+		return time.Time{}, t.fail(i, "want a date such as 2024-03-01; have "+quote(t.cells[i]), ErrSyntax)
 	}
 	return d, nil
 }

@@ -68,8 +68,9 @@ const (
 // the relationship between tree size and yield, 2018). High: compounded so that
 // it passes through +151 % at 16.5 inHg, the most that Cornell measured at 16
 // to 17 inHg (+110 to +151 %, Maple Tubing and Taphole Sanitation Research,
-// 2011). Huyler found +28 % for the tubing with vacuum of 1975 against pails
-// (USFS Research Note NE-216), below both. Check: 16.5 inHg gives 82.5 to 151 %.
+// 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
+// Research Note NE-216); how much vacuum is not known here. Check: 16.5 inHg
+// gives 82.5 to 151 %.
 func VacuumGain(p units.Pressure) (Span[units.Share], error) {
 	if err := checkVacuum("tapping.VacuumGain", p); err != nil {
 		return Span[units.Share]{Low: nan[units.Share](), High: nan[units.Share]()}, err

@@ -1,6 +1,7 @@
 package tapping
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -25,7 +26,7 @@ type NotCoveredError struct {
 // Error tells the guideline, the diameter and the way out.
 func (e *NotCoveredError) Error() string {
 	return fmt.Sprintf("tapping: guideline %s does not cover a trunk of %s (%s): %s",
-		e.Guideline, e.DBH.Text(units.Inch, 2), e.DBH.Text(units.Centimeter, 2), e.Hint)
+		cmp.Or(e.Guideline, "(none)"), e.DBH.Text(units.Inch, 2), e.DBH.Text(units.Centimeter, 2), e.Hint)
 }
 
 // Unwrap returns [ErrNotCovered].

@@ -185,6 +185,12 @@ func TestAdviceShowsTheRange(t *testing.T) {
 	if !isNotCovered(err) || a.Covered || len(a.Others) == 0 {
 		t.Errorf("not covered, but %+v, %v", a, err)
 	}
+	if low, high := a.Range(); low != 2 || high != 4 {
+		t.Errorf("range of the others %d to %d, want 2 to 4", low, high)
+	}
+	if low, high := (tapping.Advice{}).Range(); low != 0 || high != 0 {
+		t.Errorf("no answers, range %d to %d", low, high)
+	}
 	for _, v := range []tapping.Vigor{tapping.NotJudged, tapping.Slow, tapping.Unhealthy} {
 		trunk := must[tapping.Trunk](t)(tapping.NewTrunk(26*units.Inch, tapping.Maple, v))
 		a := must[tapping.Advice](t)(trunk.Advise(tapping.DefaultGuideline()))

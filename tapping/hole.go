@@ -112,7 +112,10 @@ func TooColdToDrill(t units.Temperature) bool { return !(t.Celsius() >= coldestD
 
 // HoleLife returns how long a hole with an open spout and a pail gives sap
 // before it dries: 4 to 6 weeks, from memory of extension advice. Warm days
-// shorten it. A hole is never drilled anew or deeper in the same season.
+// shorten it. A season lasts 5 to 8 weeks in Vermont (University of Vermont
+// Extension, Beginning Sugarmaking), so a hole drilled for the first thaw of
+// January may be dry in the best weeks; it is never drilled anew or deeper in
+// the same season.
 func HoleLife() (low, high time.Duration) {
 	const week = 7 * 24 * time.Hour
 	return 4 * week, 6 * week

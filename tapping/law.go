@@ -45,8 +45,8 @@ func (l Legality) String() string { return legalityNames.name(int(l)) }
 // Compare returns how bit and depth stand to the limit. The comparison is made
 // in millimeters rounded to 1e-6. A bit of 7/16 in is 11.11 mm: against a limit
 // of 11 mm it is neither within nor plainly over, and is reported as
-// [NominalAtLimit], because the limit was written for that bit. Other sizes
-// have no such grace.
+// [NominalAtLimit], because 11 mm is what it is called in whole millimeters: ask
+// whoever enforces the limit. Sizes that are no spout's have no such grace.
 //
 // The zero Hole or a zero limit gives [NotCompared].
 func (l HoleLimit) Compare(h Hole) (bit, depth Legality) {

@@ -73,7 +73,7 @@ func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reac
 	if err := checkLength(fn, "diameter", diameter, 2*hole.depth, maxDiameter, "the hole must fit into half the trunk"); err != nil {
 		return Planner{}, err
 	}
-	if err := checkCount(fn, "year", year, minHoles, maxHoles, "the year of the diameter"); err != nil {
+	if err := checkCount(fn, "year", year, firstYear, lastYear, "the year of the diameter"); err != nil {
 		return Planner{}, err
 	}
 	if err := checkLength(fn, "growth", growth, 0, maxGrowth, growthHint); err != nil {
@@ -215,7 +215,7 @@ func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 	if err := checkCount(fn, "years", years, 1, most, "years to plan"); err != nil {
 		return Plan{}, err
 	}
-	if err := checkCount(fn, "last year", from+years-1, minHoles, maxHoles, "years to plan"); err != nil {
+	if err := checkCount(fn, "last year", from+years-1, firstYear, lastYear, "years to plan"); err != nil {
 		return Plan{}, err
 	}
 	if err := checkCount(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
@@ -241,7 +241,7 @@ func (p Planner) checkUse(fn string, record []OldHole, year int) error {
 	if p.diameter == 0 {
 		return fmt.Errorf("%s: make the planner with tapping.NewPlanner: %w", fn, ErrNoRoom)
 	}
-	if err := checkCount(fn, "year", year, minHoles, maxHoles, "the year to drill in"); err != nil {
+	if err := checkCount(fn, "year", year, firstYear, lastYear, "the year to drill in"); err != nil {
 		return err
 	}
 	return checkRecord(fn, record)

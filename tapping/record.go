@@ -18,7 +18,7 @@ type Position struct {
 // PositionAlong returns the position at a distance along the girth, clockwise
 // from the mark, as a tape shows it today.
 //
-// Girth: above 0 to 5 pi m. Along: 0 to the girth. Height: 0 to 20 ft. Outside
+// Girth: 1 in to 5 pi m. Along: 0 to the girth. Height: 0 to 20 ft. Outside
 // it returns the zero Position and a [*units.RangeError]. Check: 15 in along a
 // girth of 60 in is a quarter turn.
 func PositionAlong(along, girth, height units.Length) (Position, error) {
@@ -60,8 +60,8 @@ type OldHole struct {
 const (
 	maxReach  = 20 * units.Foot
 	maxRecord = 10000
-	minHoles  = -10000 // years
-	maxHoles  = 10000
+	firstYear = -10000
+	lastYear  = 10000
 )
 
 // checkRecord is the door for the record of a trunk.
@@ -73,7 +73,7 @@ func checkRecord(fn string, record []OldHole) error {
 		if err := checkHole(fn, h.Hole); err != nil {
 			return err
 		}
-		if err := checkCount(fn, "year of a hole", h.Year, minHoles, maxHoles, "the year it was drilled"); err != nil {
+		if err := checkCount(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
 			return err
 		}
 		if a := h.At.Radians(); !(math.Abs(a) <= maxAngle) {

@@ -1,8 +1,11 @@
 package tapping
 
 import (
+	"fmt"
 	"sort"
 	"time"
+
+	"example.org/sapreckoner/units"
 )
 
 // Hemisphere tells where the year's spring is. The season of a year is its
@@ -48,7 +51,7 @@ type SeasonRule struct {
 
 func (r SeasonRule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
-		return numberError(fn, "criteria", 0, 1, 1, "set the rule's Criterion; tapping.SapFlowDay() is one to start with")
+		return fmt.Errorf("%s: no criterion is set: %w: tapping.SapFlowDay() is one to start with", fn, units.ErrRange)
 	}
 	if r.Hemisphere > South {
 		return numberError(fn, "hemisphere", float64(r.Hemisphere), 0, float64(South), "tapping.North or tapping.South")
@@ -69,8 +72,8 @@ type Season struct {
 // Seasons returns every season that the weather has a day of, in order. Warmth
 // is summed over a base of 5 C.
 //
-// A rule without a criterion, or with RunDays outside 0 to 7, gives nil and a
-// [*units.RangeError].
+// A rule without a criterion, or with RunDays outside 0 to 7, gives nil and an
+// error that wraps [units.ErrRange].
 func Seasons(w Weather, rule SeasonRule) ([]Season, error) {
 	if err := rule.check("tapping.Seasons"); err != nil {
 		return nil, err

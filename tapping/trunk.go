@@ -16,7 +16,8 @@ const girthHint = "measure round the trunk at breast height, and mind the unit"
 
 // DiameterFromGirth returns the diameter of a round trunk of the given girth
 // (circumference). Diameter at breast height, DBH, is measured 4.5 ft above
-// the ground on the uphill side in the United States and 1.30 m in Quebec.
+// the ground in the United States and 1.30 m in Quebec, on a slope from its
+// uphill side (common practice).
 //
 // Girth: 0 to 5 pi m (15.7 m). A trunk that is not round has less wood than its
 // girth tells: the diameter is then an upper bound. Outside the range it
@@ -77,8 +78,8 @@ func (v *Vigor) UnmarshalText(text []byte) error {
 // while they are in leaf (Ohio State University Extension F-36).
 type Species uint8
 
-// The species that somebody published a sap figure for. The zero value stands
-// for a maple that was not told further.
+// The species that are told apart here. The zero value stands for a maple that
+// was not told further.
 const (
 	Maple Species = iota
 	SugarMaple

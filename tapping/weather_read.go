@@ -125,14 +125,19 @@ type hourDay struct {
 
 // into gives the day to the builder, as missing where the readings are too few.
 func (h *hourDay) into(b *weatherBuilder) error {
+	var err error
 	switch {
 	case h.line == 0:
 		return nil
 	case h.n < hoursNeeded:
-		return b.skip(h.day.Date, h.line)
+		err = b.skip(h.day.Date, h.line)
 	default:
-		return b.add(h.day, h.line)
+		err = b.add(h.day, h.line)
 	}
+	if err != nil {
+		return &RowError{Line: h.line, Column: "time", Err: err}
+	}
+	return nil
 }
 
 func (h *hourDay) take(temp units.Temperature) {
@@ -172,7 +177,7 @@ func readHourly(t *rows, hour, temp int) (Weather, error) {
 		}
 		if h.line == 0 || at.YearDay() != last.YearDay() || at.Year() != last.Year() {
 			if err := h.into(&b); err != nil {
-				return Weather{}, t.fail(hour, "", err)
+				return Weather{}, err
 			}
 			h = hourDay{day: Day{Date: at}, line: t.line}
 		}

@@ -137,7 +137,8 @@ func TestReadWeatherRefuses(t *testing.T) {
 		{"hour back", hours + "2024-03-01T01:00,5\n2024-03-01T00:00,5\n", 3, "time", tapping.ErrOrder},
 		{"hot hour", hours + "2024-03-01T01:00,500\n", 2, "temp_c", units.ErrRange},
 		{"hour number", hours + "2024-03-01T01:00,warm\n", 2, "temp_c", tapping.ErrSyntax},
-		{"far year by hours", hours + "1600-03-01T01:00,5\n1600-03-02T01:00,5\n", 3, "time", units.ErrRange},
+		{"far year by hours", hours + "1600-03-01T01:00,5\n1600-03-02T01:00,5\n", 2, "time", units.ErrRange},
+		{"far last year by hours", hours + "1600-03-01T01:00,\n", 2, "time", units.ErrRange},
 	} {
 		w, err := tapping.ReadWeather(strings.NewReader(c.table))
 		rowError(t, c.name, err, c.line, c.column, c.reason)

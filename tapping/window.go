@@ -85,8 +85,7 @@ const missingAllowed = 0.1
 // tenth of their days missing are left out and named. Have the taps in before
 // First.Lower and three years in four miss nothing.
 //
-// A rule that [Seasons] refuses gives the zero Window and a
-// [*units.RangeError].
+// A rule that [Seasons] refuses gives the zero Window and the same error.
 func History(w Weather, rule SeasonRule) (Window, error) {
 	if err := rule.check("tapping.History"); err != nil {
 		return Window{}, err
@@ -123,8 +122,9 @@ func history(w Weather, rule SeasonRule) Window {
 // and as it was: how much the window hangs on a degree, or on a thermometer in
 // the wrong place.
 //
-// Difference: 0 to 10 C; 1 C is a good measure. The rule as in [History].
-// Outside it returns zero Windows and a [*units.RangeError].
+// Difference: -10 to 10 C, of which the size counts; 1 C is a good measure. The
+// rule as in [History]. Outside it returns zero Windows and an error that wraps
+// [units.ErrRange].
 func Sensitivity(w Weather, rule SeasonRule, d units.TempDiff) (colder, asRead, warmer Window, err error) {
 	const fn = "tapping.Sensitivity"
 	if err := rule.check(fn); err != nil {
@@ -149,10 +149,7 @@ type Outlook struct {
 
 // LookAhead reads a forecast: which days run, and on which day before the first
 // of them the bark is not too cold to drill. A zero criterion gives the zero
-// Outlook.
-//
-// A forecast of more than a week is little better than the station's past; see
-// [History].
+// Outlook. Beyond the days of a forecast, see [History].
 func LookAhead(forecast Weather, c Criterion) Outlook {
 	var o Outlook
 	if c == (Criterion{}) {

@@ -13,8 +13,8 @@ import (
 // in a year in a band 30 in high, 60 makes a 10 in trunk need 1.4 in2 of basal
 // area a year for 90 % of clear wood, which is what van den Berg, Perkins,
 // Isselhardt and Wilmot printed (Forest Science 62, 2016, 107-114). Other
-// assumptions give 48 to 72, so every stained share of this package carries
-// 20 % of itself. The ratio for a birch was measured at 220 (University of
+// assumptions give 48 to 72, so every stained share of this package is uncertain
+// by 20 % of itself. The ratio for a birch was measured at 220 (University of
 // Vermont).
 const StainRatio = 60.0
 

@@ -7,7 +7,8 @@ type Energy float64
 
 // Units of energy. Btu in text means the International Table Btu, defined by
 // 1 Btu/lb = 2326 J/kg; the other Btus differ by up to half a percent (NIST SP
-// 811, App. B). Therm in text means the US therm of 100,000 Btu at 59 F.
+// 811, App. B). Therm in text means the US therm of 100,000 Btu at 59 F. The
+// therm (EC) is defined with a Btu rounded to 1055.06 J.
 const (
 	Joule                 Energy = 1
 	Kilojoule             Energy = 1e3
@@ -22,7 +23,7 @@ const (
 	Btu60F                Energy = 1054.68
 	BtuMean               Energy = 1055.87
 	ThermUS               Energy = 1.054804e8
-	ThermEC               Energy = 1e5 * btuIT
+	ThermEC               Energy = 1.05506e8
 	CalorieIT             Energy = 4.1868
 	CalorieThermochemical Energy = 4.184
 

@@ -65,7 +65,7 @@ func (tab *table) read(s string) (float64, unit, error) {
 	fail := func(reason error, hint string) (float64, unit, error) {
 		return math.NaN(), unit{}, &ParseError{Func: tab.parse, Input: s, Err: reason, Hint: hint}
 	}
-	x, rest, reason, hint := number(s)
+	x, rest, hint, reason := number(s)
 	if reason != nil {
 		return fail(reason, hint)
 	}
@@ -91,45 +91,45 @@ func spelling(s string) string {
 
 // number reads a decimal number, a fraction (7/16) or both (1 1/2, 1-1/2) at
 // the start of s and returns what follows it.
-func number(s string) (x float64, rest string, reason error, hint string) {
+func number(s string) (x float64, rest, hint string, reason error) {
 	s = strings.TrimSpace(s)
 	whole, rest := decimal(s)
 	if whole == "" {
-		return 0, "", ErrSyntax, "begin with a number, such as 60 or 7/16"
+		return 0, "", "begin with a number, such as 60 or 7/16", ErrSyntax
 	}
 	if strings.HasPrefix(rest, ",") {
-		return 0, "", ErrSyntax, "write numbers without commas, with a point for decimals: 1200.5"
+		return 0, "", "write numbers without commas, with a point for decimals: 1200.5", ErrSyntax
 	}
 	x, err := strconv.ParseFloat(whole, 64)
 	if err != nil {
-		return 0, "", ErrRange, "the number is too large"
+		return 0, "", "the number is too large", ErrRange
 	}
 	// A fraction may stand alone or behind a whole number.
 	if over, ok := strings.CutPrefix(rest, "/"); ok {
 		y, tail, ok := divisor(over)
 		if !ok || !digits(strings.TrimLeft(whole, "+-")) {
-			return 0, "", ErrSyntax, "write a fraction as 7/16"
+			return 0, "", "write a fraction as 7/16", ErrSyntax
 		}
-		return x / y, tail, nil, ""
+		return x / y, tail, "", nil
 	}
 	if digits(strings.TrimLeft(whole, "+-")) && rest != "" && (rest[0] == ' ' || rest[0] == '-') {
 		part := strings.TrimLeft(rest[1:], " ")
 		if top, over, ok := strings.Cut(part, "/"); ok && digits(top) {
 			y, tail, ok := divisor(over)
 			if !ok {
-				return 0, "", ErrSyntax, "write a fraction as 1 7/16"
+				return 0, "", "write a fraction as 1 7/16", ErrSyntax
 			}
 			n, err := strconv.ParseFloat(top, 64)
 			if err != nil {
-				return 0, "", ErrRange, "the number is too large"
+				return 0, "", "the number is too large", ErrRange
 			}
 			if strings.HasPrefix(whole, "-") {
 				n = -n
 			}
-			return x + n/y, tail, nil, ""
+			return x + n/y, tail, "", nil
 		}
 	}
-	return x, rest, nil, ""
+	return x, rest, "", nil
 }
 
 // divisor reads the whole number below the bar of a fraction.

@@ -11,6 +11,13 @@ import (
 const (
 	maxTaps = 100_000_000
 	maxDays = 366
+
+	minVolumeLimits = 0.01 // percent
+	maxVolumeLimits = 50.0
+	minBrixLimits   = 0.01 // Brix
+	maxBrixLimits   = 5.0
+
+	minSyrupBrix = 60.0 // what may be called syrup
 )
 
 // densityRise is the relative growth of density with a Brix, 0.39 percent in sap
@@ -48,11 +55,15 @@ type Account struct {
 	SugarOut units.Mass // in the syrup
 	Kept     units.Mass // held at the end, and chased out
 
+	SugarInLimits  units.Mass // each total is known within its limits,
+	SugarOutLimits units.Mass // from those of the measurements
+	KeptLimits     units.Mass
+
 	// Lost is what is missing: to filters, foam, spills, scorched pans and,
 	// if the sap stood warm, to what grows in it. It may come out negative.
 	Lost        units.Mass
 	LostShare   units.Share // of SugarIn
-	Uncertainty units.Mass  // limits of Lost, from those of the measurements
+	Uncertainty units.Mass  // limits of Lost
 	// Impossible says that more sugar came out than went in, beyond the
 	// uncertainty: a reading, a volume or a lot is wrong or missing.
 	Impossible bool
@@ -81,10 +92,10 @@ func add(fn, name string, lots []sugar.Lot, m Measured) (sum, error) {
 	if len(lots) == 0 {
 		return s, nil
 	}
-	if err := within(fn, name+" volume limits", m.Volume.Percents(), 0.01, 50, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
+	if err := within(fn, name+" volume limits", m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
 		return sum{}, err
 	}
-	if err := within(fn, name+" Brix limits", float64(m.Brix), 0.01, 5, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
+	if err := within(fn, name+" Brix limits", float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
 		return sum{}, err
 	}
 	for _, l := range lots {
@@ -126,7 +137,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 		}
 	}
 	in := sap.sugar + before.sugar
-	err = within(fn, "sugar in", in, math.SmallestNonzeroFloat64, 1e12, "kg", "enter the sap gathered, or what was held at the start")
+	err = within(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
 	return
 }
 
@@ -139,7 +150,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 // hydrometer are wrong the same way all season; lists are taken as independent
 // and combine as the root of the sum of squares.
 //
-// Range: some sugar in; limits of measurement as in [Measured]; taps to 1e8, days
+// Range: 1 mg to 1e9 kg of sugar in; limits of measurement as in [Measured]; taps to 1e8, days
 // to 366. Outside the range the answer is the zero Account and a
 // [units.RangeError].
 //
@@ -160,11 +171,17 @@ func (s Season) Account() (Account, error) {
 	}
 	in := sap.sugar + before.sugar
 	lost := in - syrup.sugar - after.sugar - chased.sugar
-	limit := math.Sqrt(sap.limit*sap.limit + before.limit*before.limit + after.limit*after.limit + syrup.limit*syrup.limit + chased.limit*chased.limit)
+	inLimit, keptLimit := math.Hypot(sap.limit, before.limit), math.Hypot(after.limit, chased.limit)
+	limit := math.Hypot(math.Hypot(inLimit, keptLimit), syrup.limit)
 	a := Account{
-		SugarIn:     units.Mass(in),
-		SugarOut:    units.Mass(syrup.sugar),
-		Kept:        units.Mass(after.sugar + chased.sugar),
+		SugarIn:  units.Mass(in),
+		SugarOut: units.Mass(syrup.sugar),
+		Kept:     units.Mass(after.sugar + chased.sugar),
+
+		SugarInLimits:  units.Mass(inLimit),
+		SugarOutLimits: units.Mass(syrup.limit),
+		KeptLimits:     units.Mass(keptLimit),
+
 		Lost:        units.Mass(lost),
 		LostShare:   units.FractionShare(lost / in),
 		Uncertainty: units.Mass(limit),
@@ -216,7 +233,7 @@ func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error)
 	if err := within(fn, "loss", loss.Percents(), 0, 100, "%", "the share of the sugar that is lost, from a past season's account"); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "syrup", float64(syrup), 60, maxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
+	if err := within(fn, "syrup", float64(syrup), minSyrupBrix, maxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
 		return nan[units.Volume](), err
 	}
 	per, err := sugarDensity(fn, syrup)

@@ -70,6 +70,9 @@ func TestAccountUncertainty(t *testing.T) {
 	s := a.SugarIn.Kilograms()
 	sap := s*0.02 + s/0.02*0.001*1.009
 	syrup := s*0.005 + s/0.669*0.002*(1+0.0045*66.9)
+	if !(math.Abs(a.SugarInLimits.Kilograms()-sap) < 1e-9) || !(math.Abs(a.SugarOutLimits.Kilograms()-syrup) < 1e-9) || a.KeptLimits > 0 {
+		t.Errorf("limits %v, %v, %v; want %v, %v and nothing", a.SugarInLimits, a.SugarOutLimits, a.KeptLimits, sap, syrup)
+	}
 	if want := math.Hypot(sap, syrup); !(math.Abs(a.Uncertainty.Kilograms()-want) < 1e-9) {
 		t.Errorf("uncertainty %v, want %v", a.Uncertainty, want)
 	}
@@ -164,6 +167,33 @@ func TestSeasonLimits(t *testing.T) {
 	} {
 		if !math.IsNaN(x) {
 			t.Errorf("%s without syrup, taps and days: %v", name, x)
+		}
+	}
+}
+
+func TestMeasuredLimits(t *testing.T) {
+	for _, m := range []yield.Measured{{0.01, 0.01}, {50, 5}} {
+		s := season(t)
+		s.SapMeasured = m
+		if _, err := s.Account(); err != nil {
+			t.Error(err)
+		}
+	}
+	for _, m := range []yield.Measured{{0.0099, 0.1}, {50.1, 0.1}, {2, 0.0099}, {2, 5.01}, {-1, 0.1}, {2, -1}, {units.Share(inf), 0.1}, {2, units.Brix(notNum)}} {
+		s := season(t)
+		s.SapMeasured = m
+		if _, err := s.Account(); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", m, err)
+		}
+		if _, err := s.Expect(0, 66.9); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", m, err)
+		}
+	}
+	for _, ok := range []struct{ taps, days int }{{100_000_000, 366}, {0, 0}} {
+		s := season(t)
+		s.Taps, s.Days = ok.taps, ok.days
+		if _, err := s.Account(); err != nil {
+			t.Error(err)
 		}
 	}
 }

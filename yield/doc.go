@@ -32,6 +32,6 @@
 // # Cautions
 //
 // Hot syrup scalds in an instant and sticks. Filter aid is a dust to keep out of
-// the lungs. Mouldy syrup may hold toxins that boiling leaves. What may be sold,
+// the lungs. Moldy syrup may hold toxins that boiling leaves. What may be sold,
 // in which jar and under which label, is a matter of local law.
 package yield

@@ -60,3 +60,12 @@ func ExampleSeason_Expect() {
 	// 33.15 lb <nil>
 	// 4.47 US gal <nil>
 }
+
+// byMass is lot by mass.
+func byMass(m units.Mass, b units.Brix) sugar.Lot {
+	l, err := sugar.NewLotByMass(m, b, units.Celsius(20))
+	if err != nil {
+		panic(err)
+	}
+	return l
+}

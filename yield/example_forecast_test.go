@@ -95,3 +95,10 @@ func ExampleLayIn() {
 	fmt.Println(s.Wood.Text(units.Cord, 1), s.Containers, s.Filters, s.Tank.Text(units.USGallon, 0), s.PeakRemembered)
 	// Output: 1.5 cord 126 5 120 US gal true
 }
+
+// 150 US gal on the best of three invented days, of 60 taps.
+func ExamplePeakPerTap() {
+	v, err := yield.PeakPerTap([]units.Volume{units.USGallons(40), units.USGallons(150), units.USGallons(90)}, 60)
+	fmt.Println(v.Text(units.USGallon, 1), err)
+	// Output: 2.5 US gal <nil>
+}

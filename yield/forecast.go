@@ -146,16 +146,17 @@ func ForecastFromGravity(taps int, sap, syrup units.Brix) (Forecast, error) {
 // them together.
 type State uint8
 
+// The states of the survey, and their sum.
 const (
-	noState State = iota
-	Maine
-	Michigan
-	NewHampshire
-	NewYork
-	Pennsylvania
-	Vermont
-	Wisconsin
-	UnitedStates
+	noState      State = iota
+	Maine              // Maine
+	Michigan           // Michigan
+	NewHampshire       // New Hampshire
+	NewYork            // New York
+	Pennsylvania       // Pennsylvania
+	Vermont            // Vermont
+	Wisconsin          // Wisconsin
+	UnitedStates       // all states surveyed
 )
 
 // First and last year of the survey kept here.

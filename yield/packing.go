@@ -14,6 +14,7 @@ const (
 	packWindow = 400_000 // cells searched exhaustively, 40 L
 	maxSizes   = 32
 	maxParts   = 1000
+	maxLot     = 200 // m3: cells fit into 32 bits
 )
 
 // Plenty is an OnHand that never runs out.
@@ -56,7 +57,7 @@ type PackPlan struct {
 // milliliter, rounded up.
 //
 // Range: 1 to 32 kinds, each as in [Container.Fill], on hand 0 to [Plenty]; a lot
-// to 1000 m3. Outside the range the answer is the zero PackPlan and a
+// to 200 m3. Outside the range the answer is the zero PackPlan and a
 // [units.RangeError].
 //
 // Caution: hot syrup scalds and sticks. Cool filled jars apart from each other:
@@ -70,7 +71,7 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 	}
 	onHand := make([]int, len(supplies))
 	for i, s := range supplies {
-		if err := within(fn, item("supplies", i, "OnHand"), float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
+		if err := withinItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
 		onHand[i] = s.OnHand
@@ -84,7 +85,7 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 // rest in the same containers with the fewest leftovers.
 //
 // Range, errors and cautions: those of [FewestLeftovers], with 1 to 1000 parts of
-// each kind and at most 1e9 containers.
+// each kind.
 func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	const fn = "yield.InMix"
 	plan, at68, err := newPlan(fn, lot, margin, len(mix), func(i int) Container { return mix[i].Container })
@@ -93,7 +94,7 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	}
 	set := 0.0
 	for i, m := range mix {
-		if err := within(fn, item("mix", i, "Parts"), float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
+		if err := withinItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
 		set += float64(m.Parts) * cells(plan.Lines[i].Filling.Content)
@@ -118,14 +119,14 @@ func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container 
 		return PackPlan{}, 0, err
 	}
 	if lot.Empty() {
-		return PackPlan{}, 0, within(fn, "lot", 0, minContainer, 1000, "m3", "there is nothing to pack")
+		return PackPlan{}, 0, within(fn, "lot", 0, minContainer, maxLot, "m3", "there is nothing to pack")
 	}
 	cool, err := lot.VolumeAt(label())
 	if err != nil {
 		return PackPlan{}, 0, units.Under(fn, err)
 	}
 	at68 := cool.CubicMeters()
-	if err := within(fn, "lot", at68, minContainer, 1000, "m3", "check its unit"); err != nil {
+	if err := within(fn, "lot", at68, minContainer, maxLot, "m3", "check its unit"); err != nil {
 		return PackPlan{}, 0, err
 	}
 	plan := PackPlan{Lines: make([]PackLine, kinds)}

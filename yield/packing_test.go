@@ -209,13 +209,13 @@ func TestPlanLimits(t *testing.T) {
 	if _, err := yield.FewestLeftovers(sugar.Lot{}, 0, s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("nothing to pack: %v", err)
 	}
-	if _, err := yield.FewestLeftovers(lotOf(t, 1001, 66.9, units.Celsius(20)), 0, s); !errors.Is(err, units.ErrRange) {
+	if _, err := yield.FewestLeftovers(lotOf(t, 200.1, 66.9, units.Celsius(20)), 0, s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("a lake: %v", err)
 	}
 	if p, err := yield.FewestLeftovers(lotOf(t, units.USCup, 66.9, units.Celsius(20)), 0, s); err != nil || p.Lines[0].Count != 0 {
 		t.Errorf("less than a container: %v, %v", p, err)
 	}
-	if p, err := yield.FewestLeftovers(lotOf(t, 1000, 66.9, units.Celsius(20)), 0, yield.Supply{Container: jar(units.Liters(250)), OnHand: yield.Plenty}); err != nil || p.Lines[0].Count != 4000 {
+	if p, err := yield.FewestLeftovers(lotOf(t, 199.9, 66.9, units.Celsius(20)), 0, yield.Supply{Container: jar(units.Liters(250)), OnHand: yield.Plenty}); err != nil || p.Lines[0].Count != 799 {
 		t.Errorf("the most: %v, %v", p, err)
 	}
 }

@@ -88,9 +88,8 @@ func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 // constant over the sap's Brix, with or without an offset. The zero Rule is
 // none and refused.
 //
-// The rules ignore the density of the sap, so that they promise more and more
-// syrup than there is as the sap gets stronger, or the other way round: see
-// [Rule.Error].
+// The rules leave out the density of the sap and drift from the truth as the sap
+// gets stronger: see [Rule.Error].
 type Rule uint8
 
 // The rules of thumb in use. The revised figures were read second-hand, in
@@ -203,8 +202,8 @@ func (r Rule) Error(sap units.Brix) (units.Share, error) {
 // the rule of thumb of 1946: [Jones1946] as a function.
 //
 // Range, uncertainty and errors: those of [Rule.Ratio]; the rule is 1 percent
-// low at 2 Brix and 2 percent high at 10. Source: C. H. Jones, The maple rule of
-// eighty-six, 1946, as given by the University of Vermont. Check value: 43 at 2
+// low at 2 Brix and 2 percent high at 10. Source: C. H. Jones 1946, as given by
+// the University of Vermont. Check value: 43 at 2
 // Brix (University of New Hampshire Cooperative Extension).
 func RuleOf86(sap units.Brix) (float64, error) {
 	return Jones1946.ratio("yield.RuleOf86", sap)

@@ -83,6 +83,9 @@ func TestTankRange(t *testing.T) {
 		if d, err := tank.Depth(tank.Capacity()); err != nil || !(math.Abs(float64(d-tank.Height())) < 1e-12) {
 			t.Errorf("%s, full: %v, %v", name, d, err)
 		}
+		if d, err := tank.Depth(0); err != nil || d > 0 || d < 0 {
+			t.Errorf("%s, empty: %v, %v", name, d, err)
+		}
 		for _, bad := range []float64{-1e-9, float64(tank.Height()) * 1.001, notNum, inf, -inf} {
 			v, err := tank.Volume(units.Length(bad))
 			refused(t, name, "yield.Tank.Volume", float64(v), err)

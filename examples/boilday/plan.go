@@ -27,14 +27,21 @@ type plan struct {
 	waterBoils units.Temperature
 	syrupBoils units.Temperature
 
-	syrup  sugar.Lot // at the label temperature
-	ratio  float64   // exact volumes of sap to one of syrup
-	rule   float64   // the same by the rule of 86
-	off    units.Mass
-	reads  units.Brix // the syrup hydrometer in the cup
-	baume  density.Baume145
-	start  time.Time
-	firing // the clock of the pan
+	syrup sugar.Lot // at the label temperature
+	ratio float64   // exact volumes of sap to one of syrup
+	rule  float64   // the same by the rule of 86
+	off   units.Mass
+	reads units.Brix // the syrup hydrometer in the cup
+	baume density.Baume145
+	start time.Time
+
+	membrane *membraneRun        // nil without one
+	measured density.Measurement // of a reading at the mark
+	packed   *yield.PackPlan     // nil if no bottle is named
+	filling  yield.Filling
+
+	firing      // the clock of a single pan
+	run    *run // of a pan of compartments; nil if there is one alone
 
 	heat units.Energy // into the liquid
 	burn burn
@@ -81,8 +88,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap, err = sugar.Blend(lots...); err != nil {
 		return nil, err
 	}
+	if err := p.concentrate(s, f); err != nil {
+		return nil, err
+	}
 	if p.sap.Brix() >= s.target {
-		return nil, cli.For("target", &units.RangeError{Func: "boilday", Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
+		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
 	}
 	if err := p.points(s); err != nil {
 		return nil, err
@@ -90,7 +100,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := p.clock(s); err != nil {
+	if err := first(p.sure(s), p.bottles(s, f), p.clock(s), p.simulate(s)); err != nil {
 		return nil, err
 	}
 	return p, p.fire(s)
@@ -130,14 +140,19 @@ func (p *plan) amounts(s *setup) error {
 	return nil
 }
 
+// massRate is the rate of the pan as a mass of water.
+func (p *plan) massRate(s *setup) (units.MassRate, error) {
+	water, err := density.Water(label)
+	return water.MassRate(s.rate), err
+}
+
 // clock lets the fire burn. The rate of the pan is that of water boiled off
 // while cold sap is added; sap is added as the level falls.
 func (p *plan) clock(s *setup) error {
-	water, err := density.Water(label)
+	rate, err := p.massRate(s)
 	if err != nil {
 		return err
 	}
-	rate := water.MassRate(s.rate)
 
 	// The pan begins full of sap, or with all of it.
 	full := s.area.Volume(s.depth)

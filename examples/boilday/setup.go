@@ -17,13 +17,12 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	sap      units.Volume
-	reading  units.Brix
-	readAt   units.Temperature
-	sapStem  units.Temperature
-	sapTemp  units.Temperature
-	sapFile  string
-	tankTemp units.Temperature
+	sap     units.Volume
+	reading units.Brix
+	readAt  units.Temperature
+	sapStem units.Temperature
+	sapTemp units.Temperature
+	sapFile string
 
 	elevation  units.Length
 	station    units.Pressure
@@ -42,6 +41,16 @@ type setup struct {
 	stem   units.Temperature
 	cup    units.Temperature
 
+	membraneTo units.Brix
+	membrane   sugar.Membrane
+	doubt      density.Doubt
+	bottle     units.Volume
+	pack       units.Temperature
+
+	compartments compartments
+	drawTo       units.Brix
+	out          string
+
 	fuel, wood string
 	moisture   units.Share
 	efficiency units.Share
@@ -58,6 +67,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	s.declareMembrane(f)
 	f.Group("Place and weather (give one)")
 	f.Quantity(&s.elevation, "elevation", "1150 ft", "elevation of the pan: standard weather is assumed")
 	f.Quantity(&s.station, "pressure", "", "station pressure: a barometer at the pan, not reduced to sea level")
@@ -71,10 +81,13 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	s.declareRig(f)
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
 	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	s.declareDoubt(f)
+	s.declareBottles(f)
 	s.declareFuel(f)
 	f.Group("Page")
 	f.Bool(&s.metric, "metric", "metric units first")
@@ -86,7 +99,7 @@ func within[Q ~float64](flag, arg string, x, low, high Q, unit Q, symbol, hint s
 	if x >= low && x <= high {
 		return nil
 	}
-	return cli.For(flag, &units.RangeError{Func: "boilday", Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+	return cli.For(flag, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
 
 // check tests what the library does not.
@@ -102,8 +115,19 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("altimeter") && !f.Given("elevation") {
 		return cli.For("altimeter", errors.New("give -elevation too: the setting is brought from sea level to the pan"))
 	}
-	if err := f.Alone("boil-rate", "pan-rate"); err != nil {
+	if err := first(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
 		return err
+	}
+	for _, name := range []string{"draw-to", "out"} {
+		if f.Given(name) && !f.Given("compartments") {
+			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
+		}
+	}
+	if f.Given("compartments") {
+		s.area = 0
+		for _, a := range s.compartments {
+			s.area += a
+		}
 	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
@@ -204,7 +228,7 @@ func sapStrength(b units.Brix) error {
 	if b >= low && b <= high {
 		return nil
 	}
-	return &units.RangeError{Func: "boilday", Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
+	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
 		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
 }
 

@@ -41,7 +41,7 @@ func pail() cli.Program {
 					return err
 				}
 				if sap < 0 {
-					return cli.For("sap", &units.RangeError{Func: "x.Y", Arg: "volume", Value: -1, Low: 0, High: 9, Unit: "L", Hint: "turn it over"})
+					return cli.For("sap", &units.RangeError{Func: "density.Pail.Mass", Arg: "volume", Value: -1, Low: 0, High: 9, Unit: "L", Hint: "turn it over"})
 				}
 				if note == "break" {
 					return errors.New("it broke\ninto pieces")

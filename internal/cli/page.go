@@ -3,6 +3,7 @@ package cli
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -66,8 +67,9 @@ func (p *Page) indented(lead, s string) {
 }
 
 // Table prints rows below a head. Every column is as wide as its widest cell;
-// the first is set left and the others right, as numbers are.
-func (p *Page) Table(head []string, rows [][]string) {
+// the first is set left, and so are those that left names; the others are set
+// right, as numbers are.
+func (p *Page) Table(head []string, rows [][]string, left ...int) {
 	wide := make([]int, len(head))
 	for _, row := range append([][]string{head}, rows...) {
 		for i, cell := range row {
@@ -78,10 +80,13 @@ func (p *Page) Table(head []string, rows [][]string) {
 		var b strings.Builder
 		for i, cell := range row {
 			pad := strings.Repeat(" ", wide[i]-length(cell))
-			if i == 0 {
+			if i > 0 {
+				b.WriteString("  ")
+			}
+			if i == 0 || slices.Contains(left, i) {
 				b.WriteString(cell + pad)
 			} else {
-				b.WriteString("  " + pad + cell)
+				b.WriteString(pad + cell)
 			}
 		}
 		fmt.Fprintln(p.w, strings.TrimRight(b.String(), " "))

@@ -17,9 +17,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"regexp"
 	"strings"
-
-	"example.org/sapreckoner/units"
 )
 
 // Exit statuses.
@@ -111,20 +110,12 @@ func For(name string, err error) error {
 	return &FlagError{Flag: name, Err: err}
 }
 
-// Reason words an error for a person at the keyboard: the errors of the library
-// without the names of Go functions.
-func Reason(err error) string {
-	var pe *units.ParseError
-	var re *units.RangeError
-	s := err.Error()
-	switch {
-	case errors.As(err, &pe):
-		s = strings.Replace(s, pe.Func+": ", "", 1)
-	case errors.As(err, &re):
-		s = strings.Replace(s, re.Func+": ", "", 1)
-	}
-	return s
-}
+// function is the name of a Go function in front of an error of the library.
+var function = regexp.MustCompile(`\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+: `)
+
+// Reason words an error for a person at the keyboard: without the names of Go
+// functions.
+func Reason(err error) string { return function.ReplaceAllString(err.Error(), "") }
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 

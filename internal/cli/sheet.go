@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 )
 
@@ -95,13 +97,17 @@ func (s *Sheet) printTable(p *Page, t *table) {
 		head[i] = c.Head
 	}
 	rows := make([][]string, len(t.rows))
+	words := map[int]bool{}
 	for i, row := range t.rows {
-		for _, v := range row {
+		for j, v := range row {
 			first, _ := s.views(v)
 			rows[i] = append(rows[i], first.text)
+			if _, ok := first.json.(string); ok {
+				words[j] = true
+			}
 		}
 	}
-	p.Table(head, rows)
+	p.Table(head, rows, slices.Collect(maps.Keys(words))...)
 }
 
 func (s *Sheet) views(v Value) (first, second view) {

@@ -14,7 +14,8 @@ import (
 
 // BoilHeat returns the claims of package boil about heat, fuel and finishing.
 func BoilHeat() []check.Claim {
-	return append(fuelClaims(), heatClaims()...)
+	claims := append(fuelClaims(), heatClaims()...)
+	return append(claims, finishClaims()...)
 }
 
 func heatClaims() []check.Claim {
@@ -69,6 +70,57 @@ func plainBalance(r check.Row) (float64, error) {
 	steam, err := boil.LatentHeat(at)
 	warm := units.KilojoulesPerKilogramKelvin(4.145).Energy(h.From.Of(h.Sugar), at.Sub(units.Fahrenheit(40)))
 	return (warm + steam.Energy(h.Water)).BtusIT(), err
+}
+
+func finishClaims() []check.Claim {
+	end := func(get func(boil.Finish) units.TempDiff) func(check.Row) (float64, error) {
+		return func(r check.Row) (float64, error) {
+			for _, f := range boil.Confections() {
+				if f.Product == r.Text("product") && f.Source == r.Text("source") && f.Obtained == r.Text("obtained") {
+					return printed(get(f).FahrenheitDegrees()), nil
+				}
+			}
+			return math.NaN(), fmt.Errorf("no %q of %q", r.Text("product"), r.Text("source"))
+		}
+	}
+	return []check.Claim{
+		{Table: "confections", Column: "low_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
+		{Table: "confections", Column: "high_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
+		{Table: "syrup-finish-rise", Column: "rise_F", Func: "boil.SyrupFinishes and boil.Rise", Got: publishedStop},
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ErrorCost",
+			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "F" },
+			Got: func(r check.Row) (float64, error) {
+				b, err := boil.ErrorCost(66, units.Atmosphere, units.FahrenheitDegrees(r.Float("change")))
+				return float64(b), err
+			}},
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt",
+			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "inHg" },
+			Got: func(r check.Row) (float64, error) {
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Doubt()
+				return float64(d.Barometer), err
+			}},
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt", Select: when("quantity", "strength under syrup"),
+			Got: func(r check.Row) (float64, error) {
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Doubt()
+				return float64(d.Depth), err
+			}},
+	}
+}
+
+// publishedStop finds the source among the published stops, and gives the rise
+// of pure sucrose at the strength that it prints.
+func publishedStop(r check.Row) (float64, error) {
+	for _, f := range boil.SyrupFinishes() {
+		if f.Source == r.Text("source") && math.Abs(float64(f.Printed)-r.Float("brix")) < 1e-9 {
+			// The table holds how far pure sucrose lies off what is printed.
+			if math.Abs(f.Low.FahrenheitDegrees()-r.Float("rise_F")) > 1e-9 {
+				return math.NaN(), fmt.Errorf("%s has %v", f.Source, f.Low)
+			}
+			d, err := boil.Rise(f.Printed, units.Atmosphere)
+			return d.FahrenheitDegrees(), err
+		}
+	}
+	return math.NaN(), fmt.Errorf("no stop of %q", r.Text("source"))
 }
 
 // boilDown returns the demand of 100 kg of sap at 1 atm.
@@ -146,7 +198,9 @@ func fuelHeat(r check.Row) (float64, error) {
 	case "short ton":
 		return heatOf(r, boil.FuelsByMass())
 	case "therm":
-		return heatOf(r, boil.FuelsByEnergy())
+		// The Btu of the US therm is that at 59 F, whose printed value is rounded.
+		v, err := heatOf(r, boil.FuelsByEnergy())
+		return math.Round(v * float64(units.BtuIT/units.Btu59F)), err
 	case "kWh":
 		// A kilowatt hour is 3412.14 Btu; the table prints four digits.
 		v, err := heatOf(r, boil.FuelsByEnergy())

@@ -1,0 +1,401 @@
+package boil
+
+import (
+	"cmp"
+	"errors"
+	"math"
+	"slices"
+	"time"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// ErrTooBusy is what a simulation ends with when it would take more than a
+// million steps or events: a compartment too small for its fire over too long a
+// time, or a valve that opens and shuts without end.
+var ErrTooBusy = errors.New("boil: too much happens on this day to follow it: check areas, depths, pail and rate of the draw")
+
+// Bounds of the work.
+const (
+	maxSteps  = 1_000_000
+	maxEvents = 100_000
+)
+
+// tolerance is the error that a step may make, as a share of the mass in a
+// compartment: 1e-6 Brix.
+const tolerance = 1e-8
+
+// longestStep bounds a step in seconds, so that no event hides inside it.
+const longestStep = 1800.0
+
+// Run boils through a day.
+//
+// Sugar and water come out as they went in, to 1e-9 of themselves; strengths and
+// times do not depend on the steps of the method. Totals and the sugar drawn
+// plus held move continuously with everything that the rig and the day are made
+// of; the number and the times of draws between two strengths may jump.
+//
+// Errors are those of ranges, as the fields tell, and [ErrTooBusy].
+//
+// Method: mass and heat balances of each compartment, see [Rig], by a
+// Runge-Kutta method of order 5 with controlled error and located events.
+func (r Rig) Run(d Day) (Outcome, error) {
+	return r.run("boil.Rig.Run", d, tolerance, 0, nil)
+}
+
+// Trace boils through a day as [Rig.Run] does and shows it to the caller: every
+// event, and a [Reading] at the lighting of the fire and every so often after it
+// if every is more than zero. Nothing is kept, so that a long series takes no
+// memory. The day ends early when see returns false.
+func (r Rig) Trace(d Day, every time.Duration, see func(Moment) bool) (Outcome, error) {
+	return r.run("boil.Rig.Trace", d, tolerance, every, see)
+}
+
+// traceEvery is how often a series may be asked for.
+var traceEvery = limit.Range{Arg: "time between readings", Low: 1, High: longestDay.Seconds(), Unit: "s",
+	Below: "leave it zero to see the events alone"}
+
+// simulation is one day under way.
+type simulation struct {
+	*kernel
+	*stepper
+	day   *Day
+	pail  float64 // m3; zero under a float
+	until float64 // strength at which the valve shuts; zero for a thin stream
+	now   float64 // seconds since the lighting
+
+	sap      []Sap // still to come, in order of time
+	reverses []time.Duration
+	reversed bool
+	banked   bool
+	ended    bool
+	burned   float64
+	preheat  units.Temperature
+	sapTemp  float64 // of the tank, in C
+
+	every   float64
+	reading float64 // time of the next one
+	see     func(Moment) bool
+	changed bool // since the events were looked at
+
+	tolerance float64
+	wish      [wide + 1]float64 // length of the next step, by the state of the valve
+
+	drawing Drawn
+	out     Outcome
+}
+
+func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see func(Moment) bool) (Outcome, error) {
+	if err := r.check(fn, len(d.Reverse) > 0); err != nil {
+		return Outcome{}, err
+	}
+	if err := d.check(fn, len(r.Compartments)); err != nil {
+		return Outcome{}, err
+	}
+	if every != 0 {
+		if err := traceEvery.Check(fn, every.Seconds()); err != nil {
+			return Outcome{}, err
+		}
+	}
+	h, err := newHot(fn, d.Pressure)
+	if err != nil {
+		return Outcome{}, err
+	}
+	k := newKernel(h, r)
+	s := &simulation{
+		kernel: k, stepper: newStepper(k.size(), k.derive), day: &d, tolerance: tolerance,
+		until: r.Draw.Until.Fraction(), preheat: r.PreheatTo, wish: [wide + 1]float64{10, 10, 10, 10},
+		every: every.Seconds(), see: see,
+		sap: slices.Clone(d.Sap), reverses: slices.Clone(d.Reverse),
+	}
+	if r.Feed == PailFeed {
+		s.pail = float64(r.Pail)
+	}
+	slices.SortStableFunc(s.sap, func(a, b Sap) int { return cmp.Compare(a.At, b.At) })
+	slices.Sort(s.reverses)
+	if err := s.play(fn); err != nil {
+		return Outcome{}, err
+	}
+	return s.out, nil
+}
+
+// play goes from the first load of sap to the end of the fire.
+func (s *simulation) play(fn string) error {
+	for len(s.sap) > 0 && s.sap[0].At <= s.day.Light {
+		if err := s.unload(fn); err != nil {
+			return err
+		}
+	}
+	if err := s.light(fn); err != nil {
+		return err
+	}
+	if err := s.burn(fn); err != nil {
+		return err
+	}
+	s.finish()
+	for len(s.sap) > 0 {
+		if err := s.unload(fn); err != nil {
+			return err
+		}
+	}
+	s.out.SapLeft = units.Mass(s.y[s.inTank()])
+	s.out.Sweet = units.Mass(s.tank.w) * s.out.SapLeft
+	return nil
+}
+
+// clock turns seconds since the lighting into the time of the day.
+func (s *simulation) clock(x float64) time.Duration {
+	return s.day.Light + time.Duration(math.Round(x*1e9))
+}
+
+// since is the reverse of clock.
+func (s *simulation) since(t time.Duration) float64 { return (t - s.day.Light).Seconds() }
+
+// tell shows an event to the caller.
+func (s *simulation) tell(e Event, i int) { s.show(e, i, s.now, s.y) }
+
+// show is tell for a state of the past.
+func (s *simulation) show(e Event, i int, at float64, y []float64) {
+	if s.see == nil || s.ended && e != FireOut {
+		return
+	}
+	if i >= 0 && s.reversed {
+		i = s.n - 1 - i
+	}
+	if !s.see(Moment{At: s.clock(at), Event: e, Compartment: i, k: s.kernel, y: y, reversed: s.reversed}) {
+		s.end(Reading)
+	}
+}
+
+// end ends the day, for the first reason given.
+func (s *simulation) end(why Event) {
+	if !s.ended {
+		s.ended, s.out.End = true, why
+	}
+}
+
+// unload takes the next load of sap into the tank.
+func (s *simulation) unload(fn string) error {
+	load := s.sap[0]
+	s.sap = s.sap[1:]
+	rho, err := density.Solution(load.Brix, load.Temperature)
+	if err != nil {
+		return units.Under(fn, err)
+	}
+	was, m := s.y[s.inTank()], float64(rho.Mass(load.Volume))
+	if !(was+m > 0) {
+		return nil
+	}
+	w := (s.tank.w*was + load.Brix.Fraction()*m) / (was + m)
+	s.sapTemp = (s.sapTemp*was + load.Temperature.Celsius()*m) / (was + m)
+	if s.tank, err = newFeed(s.hot, w, s.sapTemp, s.preheat.Celsius()); err != nil {
+		return units.Under(fn, err)
+	}
+	s.y[s.inTank()] = was + m
+	s.out.Backlog = max(s.out.Backlog, units.Mass(was+m))
+	return nil
+}
+
+// newFeed returns what sap of mass fraction w and temperature t brings behind a
+// preheater. Sap hotter than water boils comes to that point on the way.
+func newFeed(h *hot, w, t, preheat float64) (stream, error) {
+	plain := h.at(0).point
+	lack, err := heatBetween(w, min(max(t, preheat), plain), plain)
+	return stream{w: w, lack: lack, point: plain, heat: h.at(w).heat}, err
+}
+
+// heatBetween returns the heat that warms a kilogram of mass fraction w from
+// temperature a to b.
+func heatBetween(w, a, b float64) (float64, error) {
+	brix := units.Brix(100 * w)
+	h, err := sugar.Enthalpy(brix, units.Celsius(a))
+	if err != nil {
+		return 0, err
+	}
+	high, err := sugar.Enthalpy(brix, units.Celsius(b))
+	return float64(high - h), err
+}
+
+// light sets what stands in the pans, fills them and lights the fire.
+func (s *simulation) light(fn string) error {
+	for i, c := range s.day.Start {
+		s.y[i], s.y[s.water(i)] = float64(c.Sugar), float64(c.Water)
+		if m := float64(c.Mass()); m > 0 {
+			w := float64(c.Sugar) / m
+			lack, err := heatBetween(w, c.Temperature.Celsius(), s.hot.at(w).point)
+			if err != nil {
+				return units.Under(fn, err)
+			}
+			s.y[s.lack(i)] = m * max(0, lack)
+		}
+	}
+	s.fill()
+	s.tell(Lit, -1)
+	s.fed = s.pail == 0 && s.y[s.inTank()] > 0
+	if !s.ready() {
+		s.bank()
+	}
+	s.resume()
+	return nil
+}
+
+// burn is the loop over steps and events until the end of the fire.
+func (s *simulation) burn(fn string) error {
+	over := s.since(s.day.Out)
+	patience := 4*s.n + 8
+	events, instant := 0, 0
+	for steps := 0; !s.ended; steps++ {
+		if steps > maxSteps || events > maxEvents {
+			return ErrTooBusy
+		}
+		if s.now >= over {
+			s.end(FireOut)
+			break
+		}
+		if done, err := s.scheduled(fn); err != nil {
+			return err
+		} else if done {
+			events++
+			continue
+		}
+		stop := s.nextScheduled(over)
+		if s.banked {
+			s.wait(stop)
+			continue
+		}
+		// Several events may be due at one instant. Should they call for each
+		// other without end, one step is taken regardless.
+		blind := instant > patience
+		e := none
+		if s.changed && !blind {
+			e = s.due()
+		}
+		if e == none {
+			before := s.now
+			var err error
+			if e, err = s.step(stop, blind); err != nil {
+				return err
+			}
+			if s.now > before {
+				instant = 0
+				s.burned += s.now - before
+			}
+		}
+		if e != none {
+			s.handle(e)
+			events++
+			instant++
+		}
+	}
+	return nil
+}
+
+// nextScheduled returns the time of the next load of sap, the next change of
+// direction, or the end of the fire.
+func (s *simulation) nextScheduled(over float64) float64 {
+	if len(s.sap) > 0 {
+		over = min(over, s.since(s.sap[0].At))
+	}
+	if len(s.reverses) > 0 {
+		over = min(over, s.since(s.reverses[0]))
+	}
+	return over
+}
+
+// scheduled does what the clock calls for now, and reports whether it did.
+func (s *simulation) scheduled(fn string) (bool, error) {
+	switch {
+	case len(s.sap) > 0 && s.since(s.sap[0].At) <= s.now:
+		if err := s.unload(fn); err != nil {
+			return true, err
+		}
+		s.tell(SapIn, -1)
+		if !s.fed || s.banked {
+			s.fill()
+		}
+	case len(s.reverses) > 0 && s.since(s.reverses[0]) <= s.now:
+		s.reverses = s.reverses[1:]
+		s.reverse()
+		s.fill()
+		s.tell(Reversed, -1)
+	default:
+		return false, nil
+	}
+	s.fed = s.pail == 0 && s.y[s.inTank()] > 0
+	if s.banked && s.ready() {
+		s.banked = false
+		s.tell(Rekindled, -1)
+	}
+	s.resume()
+	return true, nil
+}
+
+// reverse turns the rig round: the state, and everything that belongs to a
+// place along the flow.
+func (s *simulation) reverse() {
+	s.shutValve()
+	n := s.n
+	for _, row := range [][]float64{s.y[:n], s.y[n : 2*n], s.y[2*n : 3*n], s.q, s.full, s.safe} {
+		slices.Reverse(row)
+	}
+	slices.Reverse(s.boils)
+	s.reversed = !s.reversed
+}
+
+// pending reports whether sap is still to come while the fire may burn.
+func (s *simulation) pending() bool {
+	return slices.ContainsFunc(s.sap, func(l Sap) bool { return l.Volume > 0 && l.At < s.day.Out })
+}
+
+// bank lets the fire wait for sap.
+func (s *simulation) bank() {
+	s.shutValve()
+	s.banked = true
+	s.tell(Banked, -1)
+}
+
+// wait passes the time until stop with the fire banked.
+func (s *simulation) wait(stop float64) {
+	s.readings(stop, func(float64) []float64 { return s.y })
+	s.now = stop
+}
+
+// readings shows the series up to time stop.
+func (s *simulation) readings(stop float64, at func(t float64) []float64) {
+	for s.every > 0 && s.reading <= stop && !s.ended {
+		s.show(Reading, -1, s.reading, at(s.reading))
+		s.reading += s.every
+	}
+}
+
+// finish sums up the day.
+func (s *simulation) finish() {
+	s.shutValve()
+	s.tell(FireOut, -1)
+	heat := 0.0
+	for _, q := range s.q {
+		heat += q
+	}
+	o := &s.out
+	o.Ended = s.clock(s.now)
+	o.Burned = time.Duration(math.Round(s.burned * 1e9))
+	o.Heat = units.Energy(heat * s.burned)
+	o.Evaporated = units.Mass(s.y[s.steam()])
+	o.Syrup = Liquid{Sugar: units.Mass(s.y[s.drawnSugar()]), Water: units.Mass(s.y[s.drawnWater()])}
+	o.Syrup.Temperature = s.syrupPoint(o.Syrup)
+	o.Held = make(Contents, s.n)
+	for i := range o.Held {
+		o.Held[i] = s.liquid(s.y, i)
+	}
+	if s.reversed {
+		slices.Reverse(o.Held)
+	}
+}
+
+// syrupPoint returns the boiling point of a liquid that left the pan.
+func (s *simulation) syrupPoint(l Liquid) units.Temperature {
+	return units.Celsius(s.hot.at(l.Brix().Fraction()).point)
+}

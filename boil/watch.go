@@ -1,0 +1,255 @@
+package boil
+
+import (
+	"math"
+	"time"
+
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
+
+// A Watch tells from timed readings of the thermometer in the finishing pan when
+// the syrup is done. Nothing may be poured in meanwhile: at a steady fire the
+// inverse of the strength then falls along a straight line in time, and that
+// line is fitted, not the temperature, which rises ever faster.
+//
+// All that ends in By is a standard uncertainty.
+type Watch struct {
+	Target units.Brix
+	// Water is what the same probe shows in boiling water today.
+	Water units.Temperature
+	// WaterBy is that of Water, which all readings share.
+	WaterBy units.TempDiff
+	// ProbeBy is that of one reading: a third of a division that jumps, 0.1 F
+	// and more in a rolling boil (common practice).
+	ProbeBy units.TempDiff
+	// Sugar is the sugar of the sap; the zero value is sucrose.
+	Sugar Solute
+}
+
+// A WatchReading is what the thermometer showed at a time since any start.
+type WatchReading struct {
+	At    time.Duration
+	Shown units.Temperature
+}
+
+// An Odd names what is wrong with a reading.
+type Odd uint8
+
+// What may be wrong with a reading. Only readings that go backward are found:
+// syrup that boils down never cools.
+const (
+	// Dip is one reading under those around it: foam, or a probe bumped out of
+	// the liquid. It is left out.
+	Dip Odd = iota + 1
+	// Spike is one reading over those around it: a probe that touched the pan.
+	// It is left out.
+	Spike
+	// SetBack is a fall that lasts: something was poured in, or the fire sank.
+	// The watch starts anew with it.
+	SetBack
+)
+
+// String names it and what is behind it.
+func (o Odd) String() string {
+	switch o {
+	case Dip:
+		return "dip: foam, or a bumped probe"
+	case Spike:
+		return "spike: the probe touched the pan"
+	case SetBack:
+		return "setback: something was poured in, or the fire sank"
+	}
+	return "not odd"
+}
+
+// An OddReading is a reading that goes backward, by its place from 0.
+type OddReading struct {
+	Index int
+	What  Odd
+}
+
+// An Outlook is what a [Watch] makes of its readings, at the time of the last.
+type Outlook struct {
+	Now, NowBy             units.Brix
+	PerMinute, PerMinuteBy units.Brix
+	// Left is the time to the target, negative if it lies behind. Without a
+	// climb it means nothing: see Climbs.
+	Left, LeftBy time.Duration
+	Climbs       bool
+	Used         int // readings on the line
+	Odd          []OddReading
+}
+
+// What a watch may be given.
+var (
+	watchBrix = limit.Range{Arg: "strength shown", Low: 30, High: 92, Unit: "Brix",
+		Below: "a thermometer tells little of so thin a pan: wait, or check today's boiling water",
+		Above: "hardly any water is left: take the pan off"}
+	watchTarget = limit.Range{Arg: "target", Low: 30, High: 92, Unit: "Brix",
+		Below: "syrup so thin ferments",
+		Above: "hardly any water is left to boil: the formula ends here"}
+	watchProbe = limit.Range{Arg: "uncertainty of a reading", Low: 0.001, High: 5, Unit: "C deg",
+		Below: "say how well the thermometer is read: a third of a division at best",
+		Above: "with that the readings tell nothing"}
+	watchWater = limit.Range{Arg: "uncertainty of the boiling water", Low: 0, High: 5, Unit: "C deg",
+		Below: "an uncertainty is not negative",
+		Above: "with that the readings tell nothing"}
+)
+
+// oddSigma is how many standard uncertainties of a difference a reading must
+// fall to be called odd: one in 700 does so by chance.
+const oddSigma = 3
+
+// Outlook returns the strength now, how fast it climbs and how long is left.
+//
+// Range: two readings or more after the last setback, at times that rise; shown
+// strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
+// of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
+// readings about the line if it is more, and of WaterBy. It does not hold the
+// fire: feed it evenly. Outside the range the answer is empty and a
+// [units.RangeError]; Odd is filled all the same.
+//
+// Source: weighted least squares of 1/B against time, B by [BrixFromRise];
+// conservation of sugar at a steady evaporation makes it straight. Check value:
+// 6 min 11 s from 60 to 66.9 Brix for 10 kg that lose 10 kg in an hour
+// (computed).
+func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
+	const fn = "boil.Watch.Outlook"
+	if err := watchTarget.Check(fn, float64(w.Target)); err != nil {
+		return Outlook{}, err
+	}
+	if err := watchProbe.Check(fn, float64(w.ProbeBy)); err != nil {
+		return Outlook{}, err
+	}
+	if err := watchWater.Check(fn, float64(w.WaterBy)); err != nil {
+		return Outlook{}, err
+	}
+	p, err := PressureFromWater(w.Water)
+	if err != nil {
+		return Outlook{}, units.Under(fn, err)
+	}
+	for i, r := range readings {
+		if i > 0 && r.At <= readings[i-1].At {
+			return Outlook{}, &units.RangeError{Func: fn, Arg: "time of a reading", Value: r.At.Seconds(), Low: readings[i-1].At.Seconds(), High: math.MaxInt32, Unit: "s",
+				Hint: "readings follow each other: sort them by time"}
+		}
+	}
+	used, odd := w.straight(readings)
+	if len(used) < 2 {
+		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.MaxInt32,
+			Hint: "wait for another reading"}
+	}
+	out, err := w.fit(fn, used, p, 0)
+	if err != nil {
+		return Outlook{Odd: odd}, err
+	}
+	out.Odd = odd
+	if w.WaterBy == 0 {
+		return out, nil
+	}
+	// An error of the boiling water moves all readings together: how far it moves
+	// the answers adds to what their scatter leaves open.
+	off, err := w.fit(fn, used, p, w.WaterBy)
+	if err != nil {
+		if off, err = w.fit(fn, used, p, -w.WaterBy); err != nil {
+			return Outlook{Odd: odd}, err
+		}
+	}
+	out.NowBy = hypot(out.NowBy, off.Now-out.Now)
+	out.PerMinuteBy = hypot(out.PerMinuteBy, off.PerMinute-out.PerMinute)
+	out.LeftBy = time.Duration(hypot(float64(out.LeftBy), float64(off.Left-out.Left)))
+	return out, nil
+}
+
+func hypot[Q ~float64](a, b Q) Q { return Q(math.Hypot(float64(a), float64(b))) }
+
+// straight returns the readings since the last setback without dips and spikes,
+// and names all that go backward.
+func (w Watch) straight(readings []WatchReading) (used []WatchReading, odd []OddReading) {
+	slack := oddSigma * math.Sqrt2 * w.ProbeBy
+	falls := func(from, to WatchReading) bool { return from.Shown.Sub(to.Shown) > slack }
+	used = make([]WatchReading, 0, len(readings))
+	last := 0 // place of the last reading used
+	for i, r := range readings {
+		n := len(used)
+		switch {
+		case n == 0 || !falls(used[n-1], r):
+			used, last = append(used, r), i
+		case i+1 < len(readings) && !falls(used[n-1], readings[i+1]):
+			odd = append(odd, OddReading{i, Dip})
+		case n >= 3 && jumps(used[n-3:], slack) && !falls(used[n-2], r):
+			odd = append(odd, OddReading{last, Spike})
+			used, last = append(used[:n-1], r), i
+		default:
+			odd = append(odd, OddReading{i, SetBack})
+			used, last = append(used[:0], r), i
+		}
+	}
+	return used, odd
+}
+
+// jumps reports whether the last of three readings lies above the line through
+// the two before it by more than slack.
+func jumps(r []WatchReading, slack units.TempDiff) bool {
+	share := float64(r[2].At-r[1].At) / float64(r[1].At-r[0].At)
+	climb := max(r[1].Shown.Sub(r[0].Shown), 0) * units.TempDiff(share)
+	return r[2].Shown.Sub(r[1].Shown)-climb > slack
+}
+
+// fit lays the line through the readings, all of them taken as shift higher.
+func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, shift units.TempDiff) (Outlook, error) {
+	last := readings[len(readings)-1].At
+	var sum lineSum
+	for _, r := range readings {
+		rise := r.Shown.Sub(w.Water) + shift
+		b, err := w.Sugar.fromRise(fn, max(rise, 0), p)
+		if err != nil {
+			return Outlook{}, err
+		}
+		if err := watchBrix.Check(fn, float64(b)); err != nil {
+			return Outlook{}, err
+		}
+		// The slope toward the thin side always has an answer.
+		step := min(w.ProbeBy, rise/2)
+		thin, err := w.Sugar.fromRise(fn, rise-step, p)
+		if err != nil {
+			return Outlook{}, err
+		}
+		// In u = 1/B the standard uncertainty is that of the rise times du/drise.
+		u := 1 / float64(b)
+		sigma := (1/float64(thin) - u) / float64(step) * float64(w.ProbeBy)
+		sum.add((r.At - last).Minutes(), u, 1/(sigma*sigma))
+	}
+	l := sum.fit()
+	sigma := 1.0
+	if s := sum.scatter(l); s > 1 {
+		sigma = s
+	}
+	// Everything follows from the height of the line at its middle and its
+	// slope, which err independently of each other.
+	u, target := l.at(0), 1/float64(w.Target)
+	heightBy, slopeBy := sigma/math.Sqrt(l.w), l.slopeError(sigma)
+	back := 0 - l.x0 // from the middle of the readings to the last
+	out := Outlook{
+		Now:         units.Brix(1 / u),
+		NowBy:       units.Brix(l.errorAt(0, sigma) / (u * u)),
+		PerMinute:   units.Brix(-l.slope / (u * u)),
+		PerMinuteBy: units.Brix(math.Hypot(2*l.slope/(u*u*u)*heightBy, (-1/(u*u)+2*l.slope*back/(u*u*u))*slopeBy)),
+		Climbs:      l.slope < 0,
+		Used:        len(readings),
+	}
+	if !out.Climbs {
+		return out, nil
+	}
+	out.Left = minutes(l.x0 + (target-l.y0)/l.slope)
+	out.LeftBy = minutes(math.Hypot(heightBy/l.slope, (target-l.y0)/(l.slope*l.slope)*slopeBy))
+	return out, nil
+}
+
+// minutes returns a duration, held at the longest where the climb is all but
+// nothing.
+func minutes(m float64) time.Duration {
+	ns := m * float64(time.Minute)
+	return time.Duration(min(max(ns, -math.MaxInt64/2), math.MaxInt64/2))
+}

@@ -1,0 +1,308 @@
+package boil_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+const watched = 95 * units.Kilopascal
+
+// watch is the watch of an invented evening: water boils where it should.
+func watch(t testing.TB) boil.Watch {
+	t.Helper()
+	water, err := boil.Water(watched)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return boil.Watch{Target: 66.9, Water: water, ProbeBy: units.FahrenheitDegrees(0.1)}
+}
+
+// evening is 10 kg at 60 Brix that lose 10 kg in an hour.
+var evening = boil.Batch{Mass: 10, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+
+// readings of the evening every step, n of them, each off by noise.
+func readingsOf(t testing.TB, n int, step time.Duration, noise func() units.TempDiff) []boil.WatchReading {
+	t.Helper()
+	out := make([]boil.WatchReading, n)
+	for i := range out {
+		at := time.Duration(i) * step
+		b, err := evening.After(at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		point, err := boil.SyrupPoint(b, watched)
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[i] = boil.WatchReading{At: at, Shown: point.Add(noise())}
+	}
+	return out
+}
+
+func quiet() units.TempDiff { return 0 }
+
+// Without noise the answer is that of the mass balance.
+func TestWatchIsTheBalance(t *testing.T) {
+	o, err := watch(t).Outlook(readingsOf(t, 5, 30*time.Second, quiet)...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	now, err := evening.After(2 * time.Minute)
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole, err := evening.Time(66.9)
+	if err != nil {
+		t.Fatal(err)
+	}
+	climb, err := boil.Batch{Mass: evening.Mass - evening.Evaporation.Over(2*time.Minute), Brix: now, Evaporation: evening.Evaporation}.PerMinute()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !near(float64(o.Now), float64(now), 1e-6) || !near(float64(o.PerMinute), float64(climb), 1e-5) ||
+		!near(o.Left.Seconds(), (whole-2*time.Minute).Seconds(), 1e-2) || o.Used != 5 || o.Odd != nil || !o.Climbs {
+		t.Errorf("%+v; want %v, %v a minute, %v left", o, now, climb, whole-2*time.Minute)
+	}
+}
+
+// A line through the temperatures would promise more time than is left.
+func TestWatchBeatsTheTemperatureLine(t *testing.T) {
+	r := readingsOf(t, 5, 30*time.Second, quiet)
+	o, err := watch(t).Outlook(r...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	stop, err := boil.SyrupPoint(66.9, watched)
+	if err != nil {
+		t.Fatal(err)
+	}
+	perMinute := float64(r[4].Shown.Sub(r[0].Shown)) / 2
+	straight := float64(stop.Sub(r[4].Shown)) / perMinute
+	if !(straight > o.Left.Minutes()*1.1) {
+		t.Errorf("the temperature line says %.2f min, the watch %.2f", straight, o.Left.Minutes())
+	}
+}
+
+// The truth lies within the stated uncertainties as often as it should, and more
+// readings narrow them.
+func TestWatchUncertainty(t *testing.T) {
+	r := rand.New(rand.NewPCG(15, 16))
+	w := watch(t)
+	noise := func() units.TempDiff { return w.ProbeBy * units.TempDiff(r.NormFloat64()) }
+	last := boil.Outlook{NowBy: 100, PerMinuteBy: 100, LeftBy: math.MaxInt64}
+	whole, err := evening.Time(66.9)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, n := range []int{4, 8, 16} {
+		step := 4 * time.Minute / time.Duration(n-1)
+		const runs = 1500
+		var now, climb, left, mean [3]float64
+		var sum boil.Outlook
+		truth, err := evening.After(time.Duration(n-1) * step)
+		if err != nil {
+			t.Fatal(err)
+		}
+		perMinute, err := boil.Batch{Mass: evening.Mass - evening.Evaporation.Over(time.Duration(n-1)*step), Brix: truth, Evaporation: evening.Evaporation}.PerMinute()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for range runs {
+			o, err := w.Outlook(readingsOf(t, n, step, noise)...)
+			if err != nil {
+				t.Fatal(err)
+			}
+			sum.NowBy += o.NowBy / runs
+			sum.PerMinuteBy += o.PerMinuteBy / runs
+			sum.LeftBy += o.LeftBy / runs
+			off := [3]float64{float64((o.Now - truth) / o.NowBy), float64((o.PerMinute - perMinute) / o.PerMinuteBy),
+				float64(o.Left-(whole-time.Duration(n-1)*step)) / float64(o.LeftBy)}
+			for i, count := range []*float64{&now[0], &climb[0], &left[0]} {
+				if math.Abs(off[i]) < 1 {
+					*count++
+				}
+				mean[i] += off[i] / runs
+			}
+		}
+		// Scatter beyond that of the probe widens what is stated, never narrows
+		// it: the truth lies within as often as 68 percent, and some more.
+		for name, count := range map[string]float64{"now": now[0], "climb": climb[0], "left": left[0]} {
+			if share := count / runs; share < 0.64 || share > 0.82 {
+				t.Errorf("%d readings, %s: within in %.3f", n, name, share)
+			}
+		}
+		for i, m := range mean {
+			if math.Abs(m) > 0.3 {
+				t.Errorf("%d readings: answer %d is off by %.2f of its uncertainty on average", n, i, m)
+			}
+		}
+		if !(sum.NowBy < last.NowBy && sum.PerMinuteBy < last.PerMinuteBy && sum.LeftBy < last.LeftBy) {
+			t.Errorf("%d readings: %v, %v, %v; not narrower than %+v", n, sum.NowBy, sum.PerMinuteBy, sum.LeftBy, last)
+		}
+		last = sum
+	}
+}
+
+// An error of the boiling water moves all readings and does not average out.
+func TestWatchWater(t *testing.T) {
+	w := watch(t)
+	r := readingsOf(t, 10, 20*time.Second, quiet)
+	sure, err := w.Outlook(r...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w.WaterBy = units.FahrenheitDegrees(0.3)
+	unsure, err := w.Outlook(r...)
+	if err != nil || !near(float64(unsure.Now), float64(sure.Now), 1e-12) || !(unsure.NowBy > 3*sure.NowBy) || !(unsure.LeftBy > sure.LeftBy) {
+		t.Errorf("%+v, %v; without %+v", unsure, err, sure)
+	}
+	w.WaterBy = 0
+	w.Water = w.Water.Add(units.FahrenheitDegrees(-0.3))
+	moved, err := w.Outlook(r...)
+	if err != nil || !near(float64(moved.Now-sure.Now), math.Sqrt(float64(unsure.NowBy*unsure.NowBy-sure.NowBy*sure.NowBy)), 0.02) {
+		t.Errorf("water off by 0.3 F moves the strength by %v, stated %v, %v", moved.Now-sure.Now, unsure.NowBy, err)
+	}
+}
+
+func TestWatchNamesOddReadings(t *testing.T) {
+	base := readingsOf(t, 9, 20*time.Second, quiet)
+	shifted := func(by map[int]units.TempDiff) []boil.WatchReading {
+		out := append([]boil.WatchReading(nil), base...)
+		for i, d := range by {
+			out[i].Shown = out[i].Shown.Add(d)
+		}
+		return out
+	}
+	clean, err := watch(t).Outlook(base...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, tc := range map[string]struct {
+		by   map[int]units.TempDiff
+		odd  []boil.OddReading
+		used int
+	}{
+		"foam":        {map[int]units.TempDiff{4: -2}, []boil.OddReading{{4, boil.Dip}}, 8},
+		"first":       {map[int]units.TempDiff{1: -2}, []boil.OddReading{{1, boil.Dip}}, 8},
+		"touched":     {map[int]units.TempDiff{4: +2}, []boil.OddReading{{4, boil.Spike}}, 8},
+		"two":         {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{3, boil.Dip}, {6, boil.Spike}}, 7},
+		"sap added":   {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{4, boil.SetBack}}, 5},
+		"within slip": {map[int]units.TempDiff{4: -0.1}, nil, 9},
+	} {
+		o, err := watch(t).Outlook(shifted(tc.by)...)
+		if err != nil || o.Used != tc.used || len(o.Odd) != len(tc.odd) {
+			t.Errorf("%s: %+v, %v; want %v, %d used", name, o, err, tc.odd, tc.used)
+			continue
+		}
+		for i := range tc.odd {
+			if o.Odd[i] != tc.odd[i] {
+				t.Errorf("%s: %v, want %v", name, o.Odd, tc.odd)
+			}
+		}
+		// What is left out leaves the answer alone.
+		if (name == "foam" || name == "touched" || name == "two") && !near(float64(o.Now), float64(clean.Now), 1e-6) {
+			t.Errorf("%s: now %v, clean %v", name, o.Now, clean.Now)
+		}
+	}
+	// A setback at the last reading leaves nothing to go by, and is named.
+	o, err := watch(t).Outlook(shifted(map[int]units.TempDiff{8: -2})...)
+	wantRange(t, "setback at the end", err)
+	if len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 8, What: boil.SetBack}) {
+		t.Errorf("setback at the end: %v", o.Odd)
+	}
+}
+
+func TestWatchWithoutClimb(t *testing.T) {
+	r := readingsOf(t, 5, 30*time.Second, quiet)
+	for i := range r {
+		r[i].Shown = r[0].Shown.Add(units.TempDiff(-0.01 * float64(i)))
+	}
+	o, err := watch(t).Outlook(r...)
+	if err != nil || o.Climbs || o.Left != 0 || !(o.PerMinute < 0) {
+		t.Errorf("%+v, %v", o, err)
+	}
+}
+
+func TestWatchLimits(t *testing.T) {
+	r := readingsOf(t, 5, 30*time.Second, quiet)
+	with := func(change func(*boil.Watch, float64)) func(float64) (float64, error) {
+		return func(x float64) (float64, error) {
+			w := watch(t)
+			change(&w, x)
+			o, err := w.Outlook(r...)
+			if err != nil {
+				return math.NaN(), err
+			}
+			return float64(o.Now), nil
+		}
+	}
+	const fn = "boil.Watch.Outlook"
+	edges(t, fn, "target", 30, 92, 66, with(func(w *boil.Watch, x float64) { w.Target = units.Brix(x) }))
+	edges(t, fn, "uncertainty of a reading", 0.001, 5, 0.1, with(func(w *boil.Watch, x float64) { w.ProbeBy = units.TempDiff(x) }))
+	edges(t, fn, "inverted share", 0, 20, 1, with(func(w *boil.Watch, x float64) { w.Sugar.Inverted = units.Share(x) }))
+	for name, call := range map[string]func() (boil.Outlook, error){
+		"none":      func() (boil.Outlook, error) { return watch(t).Outlook() },
+		"one":       func() (boil.Outlook, error) { return watch(t).Outlook(r[0]) },
+		"same time": func() (boil.Outlook, error) { return watch(t).Outlook(r[0], r[0]) },
+		"backward":  func() (boil.Outlook, error) { return watch(t).Outlook(r[1], r[0]) },
+		"zero":      func() (boil.Outlook, error) { return boil.Watch{}.Outlook(r...) },
+		"thin": func() (boil.Outlook, error) {
+			w := watch(t)
+			return w.Outlook(boil.WatchReading{At: 0, Shown: w.Water}, boil.WatchReading{At: 1, Shown: w.Water})
+		},
+		"cold": func() (boil.Outlook, error) {
+			return watch(t).Outlook(boil.WatchReading{At: 0}, boil.WatchReading{At: 1})
+		},
+		"nan": func() (boil.Outlook, error) {
+			return watch(t).Outlook(r[0], boil.WatchReading{At: time.Hour, Shown: units.Celsius(math.NaN())})
+		},
+		"hot": func() (boil.Outlook, error) {
+			return watch(t).Outlook(r[0], boil.WatchReading{At: time.Hour, Shown: units.Celsius(math.Inf(1))})
+		},
+		"water nan": func() (boil.Outlook, error) {
+			w := watch(t)
+			w.Water = units.Celsius(math.NaN())
+			return w.Outlook(r...)
+		},
+		"water by": func() (boil.Outlook, error) {
+			w := watch(t)
+			w.WaterBy = -0.01
+			return w.Outlook(r...)
+		},
+	} {
+		_, err := call()
+		wantRange(t, name, err)
+	}
+}
+
+func FuzzWatch(f *testing.F) {
+	f.Add(98.2, 101.0, 101.2, 101.1, int64(30), 66.9, 0.05, 0.0)
+	f.Add(98.2, 101.0, 99.2, 101.1, int64(1), 30.0, 5.0, 5.0)
+	f.Add(0.0, math.Inf(1), math.NaN(), -5.0, int64(-1), 92.0, 0.001, 0.01)
+	f.Fuzz(func(t *testing.T, water, a, b, c float64, step int64, target, probe, waterBy float64) {
+		w := boil.Watch{Target: units.Brix(target), Water: units.Celsius(water), ProbeBy: units.TempDiff(probe), WaterBy: units.TempDiff(waterBy)}
+		at := func(i int64, x float64) boil.WatchReading {
+			return boil.WatchReading{At: time.Duration(i * step % math.MaxInt32), Shown: units.Celsius(x)}
+		}
+		o, err := w.Outlook(at(0, a), at(1, b), at(2, c))
+		if err == nil && (!(o.NowBy > 0) || math.IsNaN(float64(o.Now)) || math.IsNaN(float64(o.PerMinuteBy)) || o.Used < 2 || o.LeftBy < 0) {
+			t.Errorf("%+v", o)
+		}
+	})
+}
+
+func BenchmarkWatch(b *testing.B) {
+	r := readingsOf(b, 10, 20*time.Second, quiet)
+	w := watch(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := w.Outlook(r...); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,177 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// compartments are the areas of the compartments of a pan, from the sap's end.
+type compartments []units.Area
+
+// UnmarshalText reads areas divided by commas, such as "8 ft2, 4 ft2".
+func (c *compartments) UnmarshalText(text []byte) error {
+	*c = nil
+	for _, part := range strings.Split(string(text), ",") {
+		a, err := units.ParseArea(part)
+		if err != nil {
+			return err
+		}
+		*c = append(*c, a)
+	}
+	return nil
+}
+
+func (s *setup) declareRig(f *cli.Flags) {
+	f.Group("A pan of several compartments")
+	f.Quantity(&s.compartments, "compartments", "", `areas from the sap's end to the draw-off, such as "8 ft2, 4 ft2", instead of -pan-area: the day is then simulated and shown as a timeline`)
+	f.Quantity(&s.drawTo, "draw-to", "", "strength at which the valve is shut after it was opened at the target; without it a thin stream is drawn that holds the target")
+	f.String(&s.out, "out", "22:00", "time when the fire is out at the latest; sap left over waits for the next day")
+}
+
+// A stop is a line of the timeline.
+type stop struct {
+	at      time.Duration
+	what    string
+	brix    []units.Brix
+	drawn   units.Mass
+	sapLeft units.Mass
+}
+
+// run is the simulated day.
+type run struct {
+	boil.Outcome
+	stops []stop
+}
+
+// most is the longest timeline that a page shows.
+const most = 60
+
+// simulate runs the day through the compartments.
+func (p *plan) simulate(s *setup) error {
+	if len(s.compartments) == 0 {
+		return nil
+	}
+	out, err := time.Parse("15:04", s.out)
+	if err != nil {
+		return cli.For("out", errors.New("write a time of the day as 22:00"))
+	}
+	if !out.After(p.start) {
+		out = out.Add(24 * time.Hour)
+	}
+	demand, err := boil.Heat(p.sap, s.target, p.pressure)
+	if err != nil {
+		return err
+	}
+	rate, err := p.massRate(s)
+	if err != nil {
+		return err
+	}
+	rig := boil.Rig{
+		Heat: units.Power(float64(demand.PerWater()) * float64(rate)),
+		Draw: boil.DrawOff{At: s.target, Until: s.drawTo},
+	}
+	for _, a := range s.compartments {
+		rig.Compartments = append(rig.Compartments, boil.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
+	}
+	day := boil.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
+	day.Sap = p.loads(s)
+	p.run = &run{}
+	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m boil.Moment) bool {
+		p.run.note(m)
+		return true
+	})
+	return cli.For("compartments", err)
+}
+
+// loads is the sap as it comes to the tank at the pan: each gathering from a
+// file at its time, and concentrate all at the start.
+func (p *plan) loads(s *setup) []boil.Sap {
+	load := func(at time.Duration, l sugar.Lot) boil.Sap {
+		return boil.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
+	}
+	if p.membrane != nil || s.sapFile == "" {
+		return []boil.Sap{load(0, p.sap)}
+	}
+	var loads []boil.Sap
+	for _, g := range p.gatherings {
+		loads = append(loads, load(max(0, g.when.Sub(p.start)), g.lot))
+	}
+	return loads
+}
+
+// note writes a moment into the timeline. The many events of a busy valve are
+// left to the table of draws.
+func (r *run) note(m boil.Moment) {
+	switch m.Event {
+	case boil.DrawShuts, boil.PailIn, boil.OffBoil:
+		return
+	case boil.DrawOpens:
+		if r.opened() {
+			return
+		}
+	}
+	if len(r.stops) == most {
+		return
+	}
+	s := stop{at: m.At, what: m.Event.String(), drawn: m.Drawn().Mass(), sapLeft: m.SapLeft()}
+	switch m.Event {
+	case boil.Reading:
+		s.what = ""
+	case boil.Boils, boil.Low, boil.TooThick:
+		s.what = fmt.Sprintf("%s, compartment %d", s.what, m.Compartment+1)
+	case boil.DrawOpens:
+		s.what = "first syrup"
+	}
+	for i := range m.Len() {
+		s.brix = append(s.brix, m.Liquid(i).Brix())
+	}
+	r.stops = append(r.stops, s)
+}
+
+func (r *run) opened() bool {
+	for _, s := range r.stops {
+		if s.what == "first syrup" {
+			return true
+		}
+	}
+	return false
+}
+
+// rigPart shows the simulated day.
+func (p page) rigPart(part *cli.Part) {
+	cols := []cli.Column{{Key: "time", Head: "time"}, {Key: "event", Head: ""}}
+	for i := range p.given.compartments {
+		cols = append(cols, cli.Column{Key: fmt.Sprintf("compartment_%d", i+1), Head: fmt.Sprintf("no. %d", i+1)})
+	}
+	cols = append(cols, cli.Column{Key: "drawn", Head: "syrup drawn"}, cli.Column{Key: "sap_left", Head: "sap left"})
+	var rows [][]cli.Value
+	for _, s := range p.run.stops {
+		row := []cli.Value{cli.Clock(p.start, p.start.Add(s.at)), cli.Words(s.what)}
+		for _, b := range s.brix {
+			row = append(row, cli.Brix(b, 1))
+		}
+		rows = append(rows, append(row, cli.Mass(s.drawn), cli.Mass(s.sapLeft)))
+	}
+	part.Table("timeline", cols, rows)
+	o := &p.run.Outcome
+	part.Row("fire", "Under fire", cli.Hours(o.Burned))
+	if first, ok := o.FirstDraw(); ok {
+		part.Row("first_syrup", "First syrup", cli.Clock(p.start, p.start.Add(first)))
+	} else {
+		part.Row("first_syrup", "First syrup", cli.Words("none today"), "the pans are still growing sweeter")
+	}
+	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), fmt.Sprintf("%d draws", len(o.Draws)))
+	part.Row("off", "Water boiled off", cli.Mass(o.Evaporated))
+	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), "the sweet for the next day: boil it up or keep it cold")
+	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))
+	if o.WasLow {
+		part.Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")
+	}
+}

@@ -1,0 +1,78 @@
+package tapping_test
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+func weatherError(table string) error {
+	_, err := tapping.ReadWeather(strings.NewReader(table))
+	return err
+}
+
+func ExampleErrSyntax() {
+	err := weatherError("date,tmin_c,tmax_c\n1 March,-5,4\n")
+	fmt.Println(errors.Is(err, tapping.ErrSyntax), err)
+	// Output: true line 2, column date: cannot be read: want a date such as 2024-03-01; have "1 March"
+}
+
+func ExampleErrColumns() {
+	err := weatherError("date,tmin,tmax\n")
+	fmt.Println(errors.Is(err, tapping.ErrColumns))
+	// Output: true
+}
+
+func ExampleErrDuplicate() {
+	err := weatherError("date,tmin_c,tmax_c\n2024-03-01,-5,4\n2024-03-01,-5,4\n")
+	fmt.Println(errors.Is(err, tapping.ErrDuplicate), err)
+	// Output: true line 3, column date: 2024-03-01: given twice
+}
+
+func ExampleErrOrder() {
+	err := weatherError("date,tmin_c,tmax_c\n2024-03-02,-5,4\n2024-03-01,-5,4\n")
+	fmt.Println(errors.Is(err, tapping.ErrOrder), err)
+	// Output: true line 3, column date: 2024-03-01 after 2024-03-02: out of order
+}
+
+func ExampleErrTooLong() {
+	err := weatherError("date,tmin_c,tmax_c\n" + strings.Repeat("9", 70000))
+	fmt.Println(errors.Is(err, tapping.ErrTooLong), err)
+	// Output: true line 2: line longer than 64 KiB: is this the right file?
+}
+
+func ExampleRowError_Error() {
+	e := &tapping.RowError{Line: 7, Column: "tmin_c", Err: tapping.ErrSyntax, Hint: "want a number"}
+	fmt.Println(e.Error())
+	// Output: line 7, column tmin_c: cannot be read: want a number
+}
+
+// A figure out of range is a RangeError under the cell's name.
+func ExampleRowError_Unwrap() {
+	err := weatherError("date,tmin_c,tmax_c\n2024-03-01,-9999,4\n")
+	fmt.Println(errors.Is(err, units.ErrRange))
+	// Output: true
+}
+
+func ExampleErrNotCovered() {
+	school, _ := tapping.GuidelineByID("UVM-school")
+	_, err := school.Taps(30 * units.Inch)
+	fmt.Println(errors.Is(err, tapping.ErrNotCovered))
+	// Output: true
+}
+
+func ExampleNotCoveredError_Error() {
+	var none tapping.Guideline
+	_, err := none.Taps(12 * units.Inch)
+	fmt.Println(err)
+	// Output: tapping: guideline (none) does not cover a trunk of 12.00 in (30.48 cm): no guideline was chosen; tapping.DefaultGuideline is a careful one
+}
+
+func ExampleNotCoveredError_Unwrap() {
+	err := &tapping.NotCoveredError{Guideline: "our woods"}
+	fmt.Println(err.Unwrap())
+	// Output: not covered
+}

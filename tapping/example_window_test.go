@@ -1,0 +1,155 @@
+package tapping_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// exampleStation is five invented springs: frost to the end of February, thaws
+// from a day in March that shifts by two days a year, and leaves from 20 April.
+func exampleStation() tapping.Weather {
+	var days []tapping.Day
+	for year := 2018; year < 2023; year++ {
+		thaw := time.Date(year, 3, 1+2*(year-2018), 0, 0, 0, 0, time.UTC)
+		leaves := time.Date(year, 4, 20, 0, 0, 0, 0, time.UTC)
+		for d := time.Date(year, 1, 1, 0, 0, 0, 0, time.UTC); d.Month() < time.July; d = d.AddDate(0, 0, 1) {
+			low, high := -12.0, -3.0
+			switch {
+			case !d.Before(leaves):
+				low, high = 6, 18
+			case !d.Before(thaw):
+				low, high = -4, 5
+			}
+			days = append(days, tapping.Day{Date: d, Min: units.Celsius(low), Max: units.Celsius(high)})
+		}
+	}
+	w, _ := tapping.NewWeather(days)
+	return w
+}
+
+func exampleRule() tapping.SeasonRule {
+	return tapping.SeasonRule{Criterion: tapping.SapFlowDay(), RunDays: 3}
+}
+
+// When to have the taps in.
+func ExampleHistory() {
+	w, err := tapping.History(exampleStation(), exampleRule())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("first run", w.First.Earliest, "to", w.First.Latest, "- median", w.First.Median)
+	fmt.Println("last run", w.Last.Median)
+	fmt.Println(w.FlowDays, "running days")
+	// Output:
+	// first run March 1 to March 9 - median March 5
+	// last run April 19
+	// 46 running days
+}
+
+func ExampleWindow() {
+	w, _ := tapping.History(exampleStation(), exampleRule())
+	fmt.Println(w.Years, "years, skipped", w.Skipped)
+	// Output: 5 years, skipped []
+}
+
+func ExampleSpread() {
+	w, _ := tapping.History(exampleStation(), exampleRule())
+	fmt.Println("three years in four not before", w.First.Lower)
+	// Output: three years in four not before March 3
+}
+
+func ExampleCalendarDay() {
+	fmt.Println(tapping.CalendarDay{Month: time.March, Day: 9})
+	// Output: March 9
+}
+
+func ExampleCalendarDay_In() {
+	d := tapping.CalendarDay{Month: time.March, Day: 9}
+	fmt.Println(d.In(2026).Format(time.DateOnly))
+	// Output: 2026-03-09
+}
+
+func ExampleCalendarDay_String() {
+	fmt.Println(tapping.CalendarDay{Month: time.April, Day: 1}.String())
+	// Output: April 1
+}
+
+func ExampleSensitivity() {
+	_, asRead, warmer, err := tapping.Sensitivity(exampleStation(), exampleRule(), 3*units.CelsiusDegree)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(asRead.FlowDays, "running days, 3 C warmer", warmer.FlowDays)
+	// Output: 46 running days, 3 C warmer 0
+}
+
+func ExampleSeasons() {
+	seasons, _ := tapping.Seasons(exampleStation(), exampleRule())
+	for _, s := range seasons[:2] {
+		fmt.Println(s.Year, s.FlowDays, s.First.Format("2 January"))
+	}
+	// Output:
+	// 2018 50 1 March
+	// 2019 48 3 March
+}
+
+func ExampleSeason() {
+	seasons, _ := tapping.Seasons(exampleStation(), exampleRule())
+	fmt.Println(seasons[0].Days, "days,", seasons[0].Missing, "missing")
+	// Output: 181 days, 0 missing
+}
+
+func ExampleSeasonRule() {
+	_, err := tapping.Seasons(exampleStation(), tapping.SeasonRule{})
+	fmt.Println(err)
+	// Output: tapping.Seasons: no criterion is set: out of range: tapping.SapFlowDay() is one to start with
+}
+
+func ExampleHemisphere() {
+	south := tapping.SeasonRule{Criterion: tapping.SapFlowDay(), Hemisphere: tapping.South}
+	seasons, _ := tapping.Seasons(exampleStation(), south)
+	fmt.Println(len(seasons), "seasons in these half-years")
+	// Output: 0 seasons in these half-years
+}
+
+func ExampleHemisphere_String() {
+	fmt.Println(tapping.North.String(), tapping.South.String())
+	// Output: north south
+}
+
+func ExampleLookAhead() {
+	o := tapping.LookAhead(exampleWeather(), tapping.SapFlowDay())
+	fmt.Println("drill on", o.DrillOn[0].Format("2 January"))
+	fmt.Println("sap from", o.FlowDays[0].Format("2 January"))
+	// Output:
+	// drill on 2 March
+	// sap from 4 March
+}
+
+func ExampleOutlook() {
+	o := tapping.LookAhead(exampleWeather(), tapping.SapFlowDay())
+	fmt.Println(len(o.FlowDays), "running days")
+	// Output: 3 running days
+}
+
+func ExampleProducingWeeks() {
+	for _, w := range tapping.ProducingWeeks(exampleStation(), 2018, tapping.North)[8:12] {
+		fmt.Println(w.Start.Format("2 January"), w.Events, w.Producing)
+	}
+	// Output:
+	// 26 February 4 false
+	// 5 March 11 true
+	// 12 March 18 true
+	// 19 March 25 true
+}
+
+func ExampleWeek() {
+	w := tapping.ProducingWeeks(exampleStation(), 2018, tapping.North)[0]
+	fmt.Println(w.Start.Format("2 January"), w.Missing)
+	// Output: 1 January 0
+}

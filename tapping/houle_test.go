@@ -1,0 +1,57 @@
+package tapping_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/tapping"
+)
+
+func TestHouleRange(t *testing.T) {
+	checkRange(t, "degree-days", 0, 10000, func(x float64) error {
+		p, err := tapping.HouleProbability(10, tapping.DegreeDays(x))
+		if (err != nil) != math.IsNaN(p) {
+			t.Errorf("p %v with error %v", p, err)
+		}
+		return err
+	})
+	for n, ok := range map[int]bool{-1: false, 0: true, 366: true, 367: false} {
+		if _, err := tapping.HouleProbability(n, 0); (err == nil) != ok {
+			t.Errorf("%d events: %v", n, err)
+		}
+	}
+	for g := tapping.DegreeDays(0); g < 200; g += 10 {
+		if a, b := must[float64](t)(tapping.HouleProbability(15, g)), must[float64](t)(tapping.HouleProbability(15, g+10)); b >= a {
+			t.Errorf("more warmth raises p from %v to %v", a, b)
+		}
+	}
+}
+
+func TestProducingWeeks(t *testing.T) {
+	// 30 thaws in a row from 1 March, in a spring without warmth over 5 C.
+	var running []string
+	for d := date("2024-03-01"); len(running) < 30; d = d.AddDate(0, 0, 1) {
+		running = append(running, d.Format(time.DateOnly))
+	}
+	w := season(t, "2024-01-01", "2024-04-30", running...)
+	weeks := tapping.ProducingWeeks(w, 2024, tapping.North)
+	if len(weeks) != 18 {
+		t.Fatalf("%d weeks", len(weeks))
+	}
+	for i, week := range weeks {
+		end := week.Start.AddDate(0, 0, 6)
+		events := min(30, max(0, int(end.Sub(date("2024-03-01")).Hours()/24)+1))
+		p := must[float64](t)(tapping.HouleProbability(events, 0))
+		missing := 0
+		if end.After(date("2024-04-30")) {
+			missing = int(end.Sub(date("2024-04-30")).Hours() / 24)
+		}
+		if week.Events != events || week.Warmth != 0 || !near(week.Probability, p) || week.Producing != (p > 0.51) || week.Missing != missing {
+			t.Errorf("week %d: %+v, want %d events, p %v, %d missing", i, week, events, p, missing)
+		}
+	}
+	if got := tapping.ProducingWeeks(w, 2023, tapping.North); len(got) != 0 {
+		t.Errorf("a year without weather has %d weeks", len(got))
+	}
+}

@@ -1,0 +1,137 @@
+package tapping_test
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+func TestPlannerRefuses(t *testing.T) {
+	reach, h, keep := byHand(t, 24, 60), hole(t, 0.3125, 1.5), tapping.DefaultDistances()
+	checkRange(t, "diameter", float64(3*units.Inch), 5, func(x float64) error {
+		_, err := tapping.NewPlanner(units.Length(x), 2025, 0, reach, h, keep)
+		return err
+	})
+	checkRange(t, "growth", 0, float64(units.Inch), func(x float64) error {
+		_, err := tapping.NewPlanner(1*units.Foot, 2025, units.Length(x), reach, h, keep)
+		return err
+	})
+	for name, set := range map[string]func(*tapping.Distances, units.Length){
+		"Side": func(d *tapping.Distances, x units.Length) { d.Side = x },
+		"Step": func(d *tapping.Distances, x units.Length) { d.Step = x },
+	} {
+		checkRange(t, name, float64(units.Inch/10), float64(20*units.Foot), func(x float64) error {
+			k := keep
+			k.Open, k.Column = 20*units.Foot, 20*units.Foot
+			set(&k, units.Length(x))
+			_, err := tapping.NewPlanner(1*units.Foot, 2025, 0, reach, h, k)
+			return err
+		})
+	}
+	for name, k := range map[string]tapping.Distances{
+		"zero":               {},
+		"column below up":    {Side: 2 * units.Inch, Up: 6 * units.Inch, Open: 6 * units.Inch, Column: 5 * units.Inch, Step: 3 * units.Inch},
+		"open below side":    {Side: 2 * units.Inch, Up: 6 * units.Inch, Open: 1 * units.Inch, Column: 12 * units.Inch, Step: 3 * units.Inch},
+		"up is not a number": {Side: 2 * units.Inch, Up: units.Length(math.NaN()), Open: 6 * units.Inch, Column: 12 * units.Inch, Step: 3 * units.Inch},
+	} {
+		if _, err := tapping.NewPlanner(1*units.Foot, 2025, 0, reach, h, k); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	if _, err := tapping.NewPlanner(1*units.Foot, 2025, 0, tapping.Reach{}, h, keep); !errors.Is(err, units.ErrRange) {
+		t.Errorf("zero reach: %v", err)
+	}
+	if _, err := tapping.NewPlanner(1*units.Foot, 2025, 0, reach, tapping.Hole{}, keep); !errors.Is(err, units.ErrRange) {
+		t.Errorf("zero hole: %v", err)
+	}
+	if _, err := tapping.NewPlanner(1*units.Foot, 10001, 0, reach, h, keep); !errors.Is(err, units.ErrRange) {
+		t.Errorf("year 10001: %v", err)
+	}
+	var zero tapping.Planner
+	if _, err := zero.Next(nil, 2025, 1); !errors.Is(err, tapping.ErrNoRoom) {
+		t.Errorf("zero planner: %v", err)
+	}
+	p := planner(t, 12, 0.05, reach)
+	for name, bad := range map[string]tapping.OldHole{
+		"no hole":   {Year: 2024, Position: tapping.Position{Height: 1}},
+		"far year":  {Year: 20000, Position: tapping.Position{Height: 1}, Hole: h},
+		"NaN angle": {Year: 2024, Position: tapping.Position{At: units.Angle(math.NaN()), Height: 1}, Hole: h},
+		"two turns": {Year: 2024, Position: tapping.Position{At: 2 * units.Turn, Height: 1}, Hole: h},
+		"in space":  {Year: 2024, Position: tapping.Position{Height: 7}, Hole: h},
+	} {
+		if _, err := p.Next([]tapping.OldHole{bad}, 2025, 1); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%s: %v", name, err)
+		}
+		if _, err := p.Map([]tapping.OldHole{bad}, 2025, nil); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%s in the map: %v", name, err)
+		}
+	}
+	for _, c := range [][3]int{{20000, 1, 1}, {2025, 0, 1}, {2025, 1001, 1}, {2025, 1, 0}, {2025, 1, 11}, {9999, 10, 1}} {
+		if _, err := p.Plan(nil, c[0], c[1], c[2]); !errors.Is(err, units.ErrRange) {
+			t.Errorf("Plan%v: %v", c, err)
+		}
+	}
+	if _, err := p.Next(nil, 2025, 0); !errors.Is(err, units.ErrRange) {
+		t.Errorf("no taps: %v", err)
+	}
+}
+
+func TestReachRange(t *testing.T) {
+	checkRange(t, "low", 0, float64(20*units.Foot-units.Inch), func(x float64) error {
+		_, err := tapping.ReachByHand(units.Length(x), 20*units.Foot)
+		return err
+	})
+	checkRange(t, "high", float64(24*units.Inch+units.Inch), float64(20*units.Foot), func(x float64) error {
+		_, err := tapping.ReachByHand(24*units.Inch, units.Length(x))
+		return err
+	})
+	checkRange(t, "dropline", float64(units.Inch), float64(20*units.Foot), func(x float64) error {
+		_, err := tapping.ReachByDropline(tapping.Position{}, units.Length(x))
+		return err
+	})
+	checkRange(t, "fitting", 0, float64(20*units.Foot-30*units.Inch), func(x float64) error {
+		_, err := tapping.ReachByDropline(tapping.Position{Height: units.Length(x)}, 30*units.Inch)
+		return err
+	})
+	for _, a := range []units.Angle{units.Angle(math.NaN()), 2 * units.Turn, -2 * units.Turn} {
+		if _, err := tapping.ReachByDropline(tapping.Position{At: a}, 30*units.Inch); !errors.Is(err, units.ErrRange) {
+			t.Errorf("angle %v: %v", a, err)
+		}
+	}
+}
+
+func TestPositionAlong(t *testing.T) {
+	const girth = 60 * units.Inch
+	checkRange(t, "along", 0, float64(girth), func(x float64) error {
+		_, err := tapping.PositionAlong(units.Length(x), girth, 1*units.Foot)
+		return err
+	})
+	checkRange(t, "girth", float64(units.Inch), 5*math.Pi, func(x float64) error {
+		_, err := tapping.PositionAlong(0, units.Length(x), 1*units.Foot)
+		return err
+	})
+	checkRange(t, "height", 0, float64(20*units.Foot), func(x float64) error {
+		_, err := tapping.PositionAlong(0, girth, units.Length(x))
+		return err
+	})
+	r := rand.New(rand.NewPCG(13, 14))
+	for range 500 {
+		along := units.Length(r.Float64()) * girth
+		p := must[tapping.Position](t)(tapping.PositionAlong(along, girth, 1*units.Foot))
+		if back := p.Along(girth); !near(float64(back), float64(along)) {
+			t.Fatalf("%v came back as %v", along, back)
+		}
+	}
+	west := tapping.Position{At: -90 * units.Degree}
+	if got := west.Along(girth); !near(got.Inches(), 45) {
+		t.Errorf("a quarter turn back lies %v along", got)
+	}
+	tiny := tapping.Position{At: -1e-300}
+	if got := tiny.Along(girth); got != 0 {
+		t.Errorf("just before the mark lies %v along", got)
+	}
+}

@@ -1,0 +1,86 @@
+package yield_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// The inverses that take a liquid: what they accept leads back.
+func FuzzInverses(f *testing.F) {
+	f.Add(0.5, 66.9, 85.0, 20.0, 0.3, 5.0)
+	f.Add(250.0, 85.0, 110.0, 0.0, 100.0, 35.0)
+	f.Add(0.001, 0.0, 0.0, 110.0, 0.001, math.NaN())
+	f.Fuzz(func(t *testing.T, liters, brix, hot, wall, kg, moisture float64) {
+		v, b, at := units.Liters(liters), units.Brix(brix), units.Celsius(hot)
+		if cool, err := yield.CoolVolume(v, b, at); err == nil {
+			back, err := yield.HotVolume(cool, b, at)
+			if err != nil && !errors.Is(err, units.ErrRange) || err == nil && !(math.Abs(float64(back-v)) <= 1e-12*float64(v)) {
+				t.Errorf("%v cools to %v, which is %v hot, %v", v, cool, back, err)
+			}
+		} else {
+			refused(t, "CoolVolume", "yield.CoolVolume", float64(cool), err)
+		}
+		c := yield.Container{Label: v, Mass: units.Kilograms(kg)}
+		if meet, err := c.AfterFilling(b, at, units.Celsius(wall)); err == nil {
+			back, err := c.FillAt(b, meet, units.Celsius(wall))
+			// Beside a heavy container the heat of the syrup is a small
+			// difference, and the way back loses as many digits.
+			if err == nil && !(math.Abs(float64(back.Sub(at))) <= 1e-6*(1+kg/liters)) {
+				t.Errorf("%v meets %v at %v, and back %v", at, wall, meet, back)
+			}
+		} else {
+			refused(t, "AfterFilling", "yield.Container.AfterFilling", meet.Celsius(), err)
+		}
+		lot, err := sugar.NewLot(v, b, units.Celsius(20))
+		if err != nil {
+			return
+		}
+		if w, err := yield.ProductWeight(lot, units.Share(moisture)); err == nil {
+			back, err := yield.ProductMoisture(lot, w)
+			if err == nil && !(math.Abs(float64(back)-moisture) <= 1e-9) {
+				t.Errorf("%v of moisture %v has %v", w, moisture, back)
+			}
+		} else {
+			refused(t, "ProductWeight", "yield.ProductWeight", float64(w), err)
+		}
+	})
+}
+
+// Decimals of any kind: an answer is a multiple of its step, an error is typed,
+// and nothing panics or eats the memory.
+func FuzzOffer(f *testing.F) {
+	f.Add("2.50", "0.5", "11", "0.0001", "0.01", "61", 2.0, 0.0, byte(1))
+	f.Add("1e30", "1e-30", "8", "1e-9", "1e9", "1e7", 30.0, 66.9, byte(0))
+	f.Add("9e9999", "-1", "0", "0", "0", "1e-9999", math.Inf(1), math.NaN(), byte(255))
+	f.Fuzz(func(t *testing.T, price, share, pounds, step, cent, gallons string, sap, syrup float64, rule byte) {
+		var ds [6]decimal.Decimal
+		for i, s := range []string{price, share, pounds, step, cent, gallons} {
+			d, err := decimal.NewFromString(s)
+			if err != nil {
+				return
+			}
+			ds[i] = d
+		}
+		o := yield.Offer{
+			SyrupPerPound: ds[0], Share: ds[1], PoundsPerGallon: ds[2], PriceStep: ds[3], Cent: ds[4],
+			Rule: yield.Rule(rule), Syrup: units.Brix(syrup),
+		}
+		s, err := o.Statement([]yield.Delivery{{USGallons: ds[5], Sap: units.Brix(sap)}, {USGallons: ds[5], Sap: 2}})
+		if err != nil {
+			if !errors.Is(err, units.ErrRange) || s.Lines != nil {
+				t.Errorf("%v, %v", s, err)
+			}
+			return
+		}
+		if !s.Amount.Equal(s.Lines[0].Amount.Add(s.Lines[1].Amount)) || !s.Amount.Mod(ds[4]).IsZero() || !s.Lines[0].PerUSGallon.Mod(ds[3]).IsZero() {
+			t.Errorf("%+v", s)
+		}
+	})
+}
