@@ -41,7 +41,7 @@ func (p *plan) concentrate(s *setup, f *cli.Flags) error {
 		}
 		return nil
 	}
-	if err := within("membrane-to", "strength", s.membraneTo, p.sap.Brix(), 40, 1, "Brix", "it lies above that of the sap; membranes reach 6 to 16 Brix, some 40"); err != nil {
+	if err := cli.Within("membrane-to", "strength", s.membraneTo, p.sap.Brix(), 40, 1, "Brix", "it lies above that of the sap; membranes reach 6 to 16 Brix, some 40"); err != nil {
 		return err
 	}
 	sep, err := s.membrane.Concentrate(p.sap, s.membraneTo)

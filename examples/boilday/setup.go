@@ -94,14 +94,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Bool(&s.json, "json", "JSON instead of a page")
 }
 
-// within holds a value against a range and names the flag.
-func within[Q ~float64](flag, arg string, x, low, high Q, unit Q, symbol, hint string) error {
-	if x >= low && x <= high {
-		return nil
-	}
-	return cli.For(flag, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
-}
-
 // check tests what the library does not.
 func (s *setup) check(f *cli.Flags) error {
 	if err := f.Alone("water-boils", "pressure", "altimeter"); err != nil {
@@ -142,16 +134,16 @@ func (s *setup) check(f *cli.Flags) error {
 		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
 	)
 	return first(
-		within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
-		within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
-		within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
-		within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
-		within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
-		within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
-		within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
-		within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
-		within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
+		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
+		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
+		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
+		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
+		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
+		cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
+		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
 	)
 }
 

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -195,6 +196,42 @@ func TestSheet(t *testing.T) {
 	var compact bytes.Buffer
 	if err := json.Compact(&compact, e.Out.Bytes()); err != nil || compact.String() != want {
 		t.Errorf("JSON %v:\n%s\nwant\n%s", err, compact.String(), want)
+	}
+}
+
+// What is not known is a dash on the page and null in JSON.
+func TestUnknown(t *testing.T) {
+	s := &cli.Sheet{}
+	p := s.Part("jar", "Jar")
+	nan := math.NaN()
+	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Share(units.Share(nan), 1)} {
+		if got := s.In(v); got != "-" {
+			t.Errorf("got %q", got)
+		}
+		p.Row("x", "X", v)
+	}
+	e := &cli.Env{Out: new(bytes.Buffer)}
+	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"x_pct": null`) {
+		t.Errorf("%v: %s", err, e.Out)
+	}
+}
+
+func TestWithin(t *testing.T) {
+	check := func(v units.Volume) error {
+		return cli.Within("fill", "fill", v, units.USGallon, 2*units.USGallon, units.USGallon, "US gal", "use a pail")
+	}
+	for _, v := range []units.Volume{units.USGallon, 1.5 * units.USGallon, 2 * units.USGallon} {
+		if err := check(v); err != nil {
+			t.Error(err)
+		}
+	}
+	if err := check(3 * units.USGallon); err == nil || cli.Reason(err) != "-fill: fill 3 US gal is outside 1 to 2 US gal: use a pail" {
+		t.Errorf("got %v", err)
+	}
+	for _, v := range []units.Volume{0.9 * units.USGallon, units.Volume(math.NaN()), units.Volume(math.Inf(1)), units.Volume(math.Inf(-1))} {
+		if err := check(v); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", v, err)
+		}
 	}
 }
 

@@ -19,6 +19,8 @@ import (
 	"os"
 	"regexp"
 	"strings"
+
+	"example.org/sapreckoner/units"
 )
 
 // Exit statuses.
@@ -108,6 +110,15 @@ func For(name string, err error) error {
 		return nil
 	}
 	return &FlagError{Flag: name, Err: err}
+}
+
+// Within holds the value of a flag against a range of the program's own and
+// names the flag. The message tells value and range in the given unit.
+func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
+	if x >= low && x <= high {
+		return nil
+	}
+	return For(name, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
 
 // function is the name of a Go function in front of an error of the library.
