@@ -191,7 +191,7 @@ func (b *book) readBoils() error {
 				column = "weighed"
 			}
 			f.efficiency = units.FractionShare(float64(demand.Total() / held.Energy))
-			if err := possible.Check("logbook", f.efficiency.Percents()); err != nil {
+			if err := possible.Check("", f.efficiency.Percents()); err != nil {
 				return r.Fail(column, err)
 			}
 			f.sap, f.water, f.heat, f.volume = lot.Mass(), demand.Water, demand.Total(), lot.Volume()

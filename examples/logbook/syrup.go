@@ -46,7 +46,7 @@ func (b *book) readDraws() error {
 		row: func(r *records.Reader) error {
 			brix, err := b.given.syrupHydrometer().Brix(reading, cup)
 			if err == nil {
-				err = syrupStrength.Check("logbook", float64(brix))
+				err = syrupStrength.Check("", float64(brix))
 			}
 			if err != nil {
 				return r.Fail("reading", err)
@@ -82,7 +82,7 @@ func draw(r *records.Reader, volume units.Volume, weight units.Mass, brix units.
 	case byVolume && byWeight:
 		return sugar.Lot{}, r.Fail("weight", errors.New("the draw is given by volume and by weight: give one of them"))
 	case byVolume:
-		if err := sapVolume.Check("logbook", volume.Liters()); err != nil {
+		if err := sapVolume.Check("", volume.Liters()); err != nil {
 			return sugar.Lot{}, r.Fail("volume", err)
 		}
 		lot, err := sugar.NewLot(volume, brix, at)
@@ -91,7 +91,7 @@ func draw(r *records.Reader, volume units.Volume, weight units.Mass, brix units.
 		}
 		return lot, nil
 	case byWeight:
-		if err := drawWeight.Check("logbook", weight.Kilograms()); err != nil {
+		if err := drawWeight.Check("", weight.Kilograms()); err != nil {
 			return sugar.Lot{}, r.Fail("weight", err)
 		}
 		lot, err := sugar.NewLotByMass(weight, brix, at)
@@ -123,10 +123,10 @@ func (b *book) readPacking() error {
 			records.Volume("size", &label), records.Number("count", &count),
 		},
 		row: func(r *records.Reader) error {
-			if err := jarVolume.Check("logbook", label.Liters()); err != nil {
+			if err := jarVolume.Check("", label.Liters()); err != nil {
 				return r.Fail("size", err)
 			}
-			if err := jarCount.Check("logbook", count); err != nil {
+			if err := jarCount.Check("", count); err != nil {
 				return r.Fail("count", err)
 			}
 			if count != math.Trunc(count) {
