@@ -14,7 +14,7 @@ import (
 // in one frame would be read wrongly.
 const (
 	chartWide  = 860
-	chartHigh  = 560
+	chartHigh  = 536
 	frameLeft  = 78
 	frameWide  = chartWide - frameLeft - 20
 	frameHigh  = 190
@@ -71,7 +71,7 @@ func (b *book) chart() []byte {
 	fmt.Fprintf(&w, `<text x="%d" y="28" font-size="17" font-weight="bold">%s</text>`+"\n", frameLeft, title)
 	b.draw(&w, sap, first)
 	b.draw(&w, sweet, first)
-	fmt.Fprintf(&w, `<text x="%s" y="%d" text-anchor="middle">day of gathering, %s to %s</text>`+"\n", short(frameLeft+frameWide/2.0), chartHigh-12, from, to)
+	fmt.Fprintf(&w, `<text x="%s" y="%d" text-anchor="middle">day of gathering, %s to %s</text>`+"\n", short(frameLeft+frameWide/2.0), chartHigh-10, from, to)
 	w.WriteString("</svg>\n")
 	return w.Bytes()
 }

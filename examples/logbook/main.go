@@ -19,7 +19,7 @@ func program() cli.Program {
 		Does: "Reads a season kept in plain CSV files of one folder and draws its balance: sugar in and out and what was lost, by day and by source; what the fire made of its fuel; what was drawn, packed and is left. Without -dir it reads an invented season.",
 		Calls: []string{
 			`go run ./examples/logbook -dir season -taps 64`,
-			`go run ./examples/logbook -dir season -taps 64 -held-after "3 US gal" -held-after-brix "35 Brix"`,
+			`go run ./examples/logbook -dir season -held-after "3 US gal"`,
 			`go run ./examples/logbook -dir season -svg season.svg -metric`,
 			`go run ./examples/logbook -dir season -svg - > season.svg`,
 		},

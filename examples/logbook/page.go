@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -120,7 +121,7 @@ func (p page) balancePart(part *cli.Part) {
 	part.Row("sugar_out", "Sugar out", cli.Mass(a.SugarOut))
 	part.Row("kept", "Held now", cli.Mass(a.Kept))
 	part.Row("lost", "Lost", cli.Mass(a.Lost), a.LostShare.Text(1)+" of the sugar")
-	part.Row("lost_limits", "Known within", cli.Mass(a.Uncertainty), "from the limits of your instruments")
+	part.Row("lost_limits", "Known to within", cli.Mass(a.Uncertainty), "from the limits of your instruments")
 	if !math.IsNaN(a.Ratio) {
 		part.Row("ratio", "Sap to one of syrup", cli.Number(a.Ratio, 1, ""), "what is held counts as syrup")
 		part.Row("exact", "Without a loss", cli.Number(a.Exact, 1, ""))
@@ -145,8 +146,14 @@ func (p page) balancePart(part *cli.Part) {
 	}
 }
 
-// none stands in a table where there is nothing to tell.
-var none = cli.Words("-")
+// amounts returns the volume of a lot and the sugar in it; NaN, which pages show
+// as a dash, if there is none.
+func amounts(l sugar.Lot) (units.Volume, units.Mass) {
+	if l.Empty() {
+		return units.Volume(math.NaN()), units.Mass(math.NaN())
+	}
+	return l.Volume(), l.Sugar()
+}
 
 func (p page) daysPart(part *cli.Part) error {
 	var rows [][]cli.Value
@@ -163,14 +170,10 @@ func (p page) daysPart(part *cli.Part) error {
 		if err != nil {
 			return err
 		}
-		row := []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), none, none, none, none}
-		if !sap.Empty() {
-			row[1], row[2], row[3] = cli.Volume(sap.Volume()), cli.Brix(sap.Brix(), 2), cli.Mass(sap.Sugar())
-		}
-		if !syrup.Empty() {
-			row[4] = cli.Volume(syrup.Volume())
-		}
-		rows = append(rows, row)
+		volume, sweet := amounts(sap)
+		drawn, _ := amounts(syrup)
+		rows = append(rows, []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), cli.Volume(volume), cli.Brix(sap.Brix(), 2),
+			cli.Mass(sweet), cli.Volume(drawn)})
 	}
 	part.Table("days", []cli.Column{{Key: "day", Head: "day"}, {Key: "sap", Head: "sap"}, {Key: "true", Head: "true"},
 		{Key: "sugar", Head: "sugar"}, {Key: "syrup", Head: "syrup drawn"}}, rows)
@@ -204,11 +207,11 @@ func (p page) boilsPart(part *cli.Part) {
 	for _, f := range p.boils {
 		hours += f.fired
 		water += f.water
-		rows = append(rows, []cli.Value{cli.Words(f.lit.Format("2006-01-02 15:04")), cli.Hours(f.fired), cli.Volume(f.volume),
+		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), cli.Volume(f.volume),
 			cli.Mass(f.water), cli.Flow(rate(f.water, f.fired)), cli.Share(f.efficiency, 0)})
 	}
-	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
-		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of the heat"}}, rows)
+	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
+		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
 	part.Row("hours", "Hours at the fire", cli.Hours(hours))
 	part.Row("water", "Water boiled off", cli.Mass(water))
 	part.Row("rate", "By the hour", cli.Flow(rate(water, hours)))
@@ -237,12 +240,8 @@ func (p page) firePart(part *cli.Part) error {
 	}
 	var rows [][]cli.Value
 	for _, e := range all {
-		spread := none
-		if !math.IsNaN(float64(e.Spread)) {
-			spread = cli.Share(e.Spread, 1)
-		}
 		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Days, ""), cli.Share(e.Middle(), 1),
-			cli.Between(cli.Share(e.Low, 1), cli.Share(e.High, 1)), spread})
+			cli.Between(cli.Share(e.Low, 1), cli.Share(e.High, 1)), cli.Share(e.Spread, 1)})
 	}
 	part.Table("fire", []cli.Column{{Key: "fuel", Head: "fuel"}, {Key: "basis", Head: "heat"}, {Key: "boils", Head: "boils"},
 		{Key: "efficiency", Head: "into the sap"}, {Key: "next", Head: "next boil"}, {Key: "spread", Head: "spread"}}, rows)
@@ -282,18 +281,14 @@ func (p page) lotsPart(part *cli.Part) error {
 		if err != nil {
 			return err
 		}
-		strength := none
 		switch {
 		case lot.Empty():
 			odd = append(odd, name+" was packed and never drawn")
-		default:
-			strength = cli.Brix(lot.Brix(), 1)
-			// A gauge and a label differ by a percent or two.
-			if l.volume > lot.Volume()*1.02 {
-				odd = append(odd, name+" was packed into more than was drawn")
-			}
+		case l.volume > lot.Volume()*1.02: // a gauge and a label differ by a percent or two
+			odd = append(odd, name+" was packed into more than was drawn")
 		}
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Volume(lot.Volume()), strength,
+		drawn, _ := amounts(lot)
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Volume(drawn), cli.Brix(lot.Brix(), 1),
 			cli.Volume(l.volume), cli.Volume(lot.Volume() - l.volume)})
 	}
 	part.Table("lots", []cli.Column{{Key: "lot", Head: "lot"}, {Key: "draws", Head: "draws"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},

@@ -18,7 +18,8 @@ var (
 	dates   = []string{time.DateOnly, "2006-01-02 15:04"}
 )
 
-// What the files may say.
+// What the files may say. Errors of these ranges name no function: people read
+// them.
 var (
 	sapStrength = limit.Range{Arg: "true strength", Low: 0.3, High: 40, Unit: "Brix",
 		Below: "sap is 1 to 4 Brix: check the reading, and the hydrometer in water",

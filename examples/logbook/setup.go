@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"embed"
 	"errors"
 	"fmt"
@@ -103,45 +104,35 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.pressure, err = boil.PressureAt(s.elevation); err != nil {
 		return cli.For("elevation", err)
 	}
-	// Any sap and any syrup will do to try what every row will need.
-	for _, try := range []struct {
-		flag string
-		err  func() error
-	}{
-		{"sap-hydrometer", func() error {
-			_, err := s.sapHydrometer().Brix(2, units.Fahrenheit(40))
-			return err
-		}},
-		{"hydrometer", func() error {
-			_, err := s.syrupHydrometer().Brix(60, units.Fahrenheit(200))
-			return err
-		}},
-		{"target", func() error { return within("target", s.target, 30, 85, "Brix", "syrup is 66 to 69 Brix") }},
-		{"moisture", func() error { _, err := boil.NetWood(boil.DryMoisture(s.moisture).Wet()); return err }},
-		{"sap-gauge", func() error { return within("limits", s.sapGauge, 0.01, 50, "%", "nobody measures without error") }},
-		{"syrup-gauge", func() error { return within("limits", s.syrupGauge, 0.01, 50, "%", "nobody measures without error") }},
-		{"held-gauge", func() error { return within("limits", s.heldGauge, 0.01, 50, "%", "nobody measures without error") }},
-		{"sap-limit", func() error { return within("limits", s.sapLimit, 0.01, 5, "Brix", "nobody reads without error") }},
-		{"syrup-limit", func() error { return within("limits", s.syrupLimit, 0.01, 5, "Brix", "nobody reads without error") }},
-		{"held-limit", func() error { return within("limits", s.heldLimit, 0.01, 5, "Brix", "nobody reads without error") }},
-		{"held-before", func() error { _, err := held(s.heldBefore, 35); return err }},
-		{"held-before-brix", func() error { _, err := held(s.heldBefore, s.heldBeforeBrix); return err }},
-		{"held-after", func() error { _, err := held(s.heldAfter, 35); return err }},
-		{"held-after-brix", func() error { _, err := held(s.heldAfter, s.heldAfterBrix); return err }},
-	} {
-		if err := try.err(); err != nil {
-			return cli.For(try.flag, err)
-		}
+	// Any sap and any syrup will do to try the instruments.
+	_, sapErr := s.sapHydrometer().Brix(2, units.Fahrenheit(40))
+	_, syrupErr := s.syrupHydrometer().Brix(60, units.Fahrenheit(200))
+	_, woodErr := boil.NetWood(boil.DryMoisture(s.moisture).Wet())
+	err = cmp.Or(
+		cli.For("sap-hydrometer", sapErr),
+		cli.For("hydrometer", syrupErr),
+		cli.For("moisture", woodErr),
+		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
+	)
+	for _, limits := range []struct {
+		kind  string
+		gauge units.Share
+		brix  units.Brix
+	}{{"sap", s.sapGauge, s.sapLimit}, {"syrup", s.syrupGauge, s.syrupLimit}, {"held", s.heldGauge, s.heldLimit}} {
+		err = cmp.Or(err,
+			cli.Within(limits.kind+"-gauge", "limits", limits.gauge, 0.01, 50, units.Percent, "%", "nobody measures without error"),
+			cli.Within(limits.kind+"-limit", "limits", limits.brix, 0.01, 5, units.DegreeBrix, "Brix", "nobody reads without error"))
 	}
-	return nil
-}
-
-// within returns an error unless x lies between low and high.
-func within[Q ~float64](arg string, x, low, high Q, unit, hint string) error {
-	if x >= low && x <= high {
-		return nil
+	for _, sweet := range []struct {
+		when   string
+		volume units.Volume
+		brix   units.Brix
+	}{{"before", s.heldBefore, s.heldBeforeBrix}, {"after", s.heldAfter, s.heldAfterBrix}} {
+		_, volumeErr := held(sweet.volume, 35) // any strength will do
+		_, brixErr := held(0, sweet.brix)
+		err = cmp.Or(err, cli.For("held-"+sweet.when, volumeErr), cli.For("held-"+sweet.when+"-brix", brixErr))
 	}
-	return &units.RangeError{Arg: arg, Value: float64(x), Low: float64(low), High: float64(high), Unit: unit, Hint: hint}
+	return err
 }
 
 func (s *setup) sapHydrometer() density.Hydrometer {

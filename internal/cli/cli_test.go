@@ -204,7 +204,7 @@ func TestUnknown(t *testing.T) {
 	s := &cli.Sheet{}
 	p := s.Part("jar", "Jar")
 	nan := math.NaN()
-	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Share(units.Share(nan), 1)} {
+	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Brix(units.Brix(nan), 1), cli.Share(units.Share(nan), 1)} {
 		if got := s.In(v); got != "-" {
 			t.Errorf("got %q", got)
 		}

@@ -201,7 +201,11 @@ func (p Program) help(w io.Writer, f *Flags) {
 	if p.Reads != "" {
 		page.Heading("Files")
 		for _, paragraph := range strings.Split(p.Reads, "\n") {
-			page.Text(paragraph)
+			if item, ok := strings.CutPrefix(paragraph, "- "); ok {
+				page.Item(item)
+			} else {
+				page.Text(paragraph)
+			}
 		}
 	}
 	page.Heading("Units")

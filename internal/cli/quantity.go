@@ -11,7 +11,7 @@ import (
 )
 
 // A Value is a quantity in the units of a page: US customary and metric. A
-// volume, mass, temperature or share that is NaN is one that nobody knows: a
+// volume, mass, temperature, Brix or share that is NaN is one that nobody knows: a
 // dash on the page, null in JSON.
 type Value struct {
 	us, metric view
@@ -151,7 +151,7 @@ func TempDiff(d units.TempDiff) Value {
 
 // Brix shows a sugar content.
 func Brix(b units.Brix, decimals int) Value {
-	return same(view{b.Text(decimals), "brix", round(float64(b))})
+	return same(view{known(float64(b), b.Text(decimals)), "brix", round(float64(b))})
 }
 
 // Share shows a share in percent.

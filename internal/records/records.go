@@ -13,6 +13,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"strings"
 )
 
@@ -194,6 +195,10 @@ func (r *Reader) ends(err error, begun bool) error {
 		return r.fail("", fmt.Errorf("%w: look for a quote that is not closed", pe.Err))
 	}
 	r.broken = true
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		err = path.Err // the file is named already
+	}
 	return &Error{File: r.file, Err: err}
 }
 
