@@ -184,11 +184,11 @@ func TestStepIndependent(t *testing.T) {
 	for _, draw := range []DrawOff{{At: 66.9}, {At: 66.9, Until: 66}} {
 		rig, day := partitioned(), longDay()
 		rig.Draw = draw
-		a, err := rig.run("test", day, tolerance, 0, nil)
+		a, err := rig.run("test", day, stepError, 0, nil)
 		if err != nil {
 			t.Fatal(err)
 		}
-		b, err := rig.run("test", day, tolerance/1000, 0, nil)
+		b, err := rig.run("test", day, stepError/1000, 0, nil)
 		if err != nil {
 			t.Fatal(err)
 		}
