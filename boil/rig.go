@@ -68,8 +68,8 @@ type Compartment struct {
 	Area  units.Area
 	Depth units.Length // of the hot liquid when it is full
 
-	// SafeDepth is the least that may stand over the fire. Above it lie scorched
-	// syrup and a burned pan; it is more in a pan that is not level.
+	// SafeDepth is the least that may stand over the fire: with less, syrup
+	// scorches and the pan burns. A pan that is not level needs more.
 	SafeDepth units.Length
 
 	// Fire is the share of the heat. If all are zero the fire is shared by area;

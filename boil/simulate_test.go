@@ -153,8 +153,18 @@ func TestConserved(t *testing.T) {
 	for i := range 2000 {
 		rig := randomRig(r)
 		day := randomDay(r, rig)
-		seen := 0
-		o, err := rig.Trace(day, 0, func(m Moment) bool { seen++; return true })
+		last := math.NaN()
+		o, err := rig.Trace(day, 20*time.Minute, func(m Moment) bool {
+			all := float64(m.Drawn().Mass() + m.Evaporated() + m.SapLeft())
+			for i := range m.Len() {
+				all += float64(m.Liquid(i).Mass())
+			}
+			if m.Event != SapIn && !(math.Abs(all-last) <= 1e-9*all) && !math.IsNaN(last) {
+				t.Errorf("%d: %v kg at %v (%v), %v before", i, all, m.At, m.Event, last)
+			}
+			last = all
+			return true
+		})
 		if err != nil {
 			// The smallest pail of a random rig may be too small for its largest pan.
 			if !errors.Is(err, units.ErrRange) || rig.Feed != PailFeed {
