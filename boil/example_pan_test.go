@@ -77,29 +77,56 @@ func ExampleRig_Trace() {
 	// fire out
 }
 
-// Every hour, what stands in the last compartment is thicker than what stands in
-// the first.
+// Every hour, all that was brought is somewhere: 200 gallons of 1.0079 kg/L are
+// 763 kg. The level holds at 2 inches over 4 square feet, which are 4.99 gallons.
 func ExampleMoment() {
 	day := boil.Day{
 		Pressure: 1 * units.Atmosphere,
 		Sap:      []boil.Sap{{Volume: 200 * units.USGallon, Brix: 2.0, Temperature: units.Fahrenheit(40)}},
-		Out:      4 * time.Hour,
+		Out:      3 * time.Hour,
 	}
 	_, err := fourParts().Trace(day, time.Hour, func(m boil.Moment) bool {
-		if m.Event == boil.Reading {
-			fmt.Println(m.At, m.Liquid(3).Brix() > m.Liquid(0).Brix())
+		if m.Event != boil.Reading {
+			return true
 		}
+		pans := units.Mass(0)
+		for i := range m.Len() {
+			pans += m.Liquid(i).Mass()
+		}
+		all := m.SapLeft() + pans + m.Evaporated() + m.Drawn().Mass()
+		fmt.Println(m.At, all.Text(units.Kilogram, 0), m.Volume(3).Text(units.USGallon, 2), m.Liquid(3).Brix() > m.Liquid(0).Brix())
 		return true
 	})
 	if err != nil {
 		fmt.Println(err)
 	}
 	// Output:
-	// 0s false
-	// 1h0m0s true
-	// 2h0m0s true
-	// 3h0m0s true
-	// 4h0m0s true
+	// 0s 763 kg 4.99 US gal false
+	// 1h0m0s 763 kg 4.99 US gal true
+	// 2h0m0s 763 kg 4.99 US gal true
+	// 3h0m0s 763 kg 4.99 US gal true
+}
+
+// The draws add up to the syrup of the day.
+func ExampleDrawn() {
+	rig := fourParts()
+	rig.Draw.Until = 64
+	day, err := rig.Run(boil.Day{
+		Pressure: 1 * units.Atmosphere,
+		Sap:      []boil.Sap{{Volume: 400 * units.USGallon, Brix: 3.0, Temperature: units.Fahrenheit(40)}},
+		Out:      12 * time.Hour,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	var sum boil.Drawn
+	for _, d := range day.Draws {
+		sum.Sugar += d.Sugar
+		sum.Water += d.Water
+	}
+	fmt.Printf("%.6f\n", float64(sum.Mass()/day.Syrup.Mass()))
+	// Output: 1.000000
 }
 
 // The sweet left in the pans gives the next day's first syrup sooner.
@@ -244,7 +271,7 @@ func ExampleRig_Chase() {
 	// Output: true
 }
 
-// A fire a quarter larger needs four fifths of the time.
+// A fire a quarter larger needs four fifths of the time, for the same heat.
 func ExampleCompare() {
 	now, then := fourParts(), fourParts()
 	then.Heat = now.Heat * 1.25
@@ -257,8 +284,15 @@ func ExampleCompare() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.2f\n", c.Then.Burned.Hours()/c.Now.Burned.Hours())
-	// Output: 0.80
+	fmt.Printf("time saved: %.2f of it\n", c.TimeSaved().Hours()/c.Now.Burned.Hours())
+	fmt.Println("less heat:", c.HeatSaved() > units.Megajoule)
+	fmt.Println("more sugar:", c.SugarGained() > units.Gram)
+	fmt.Println("less waiting:", c.BacklogCut() > 0)
+	// Output:
+	// time saved: 0.20 of it
+	// less heat: false
+	// more sugar: false
+	// less waiting: false
 }
 
 // Buckets of two gallons are poured in as there is room.
