@@ -2,7 +2,6 @@ package boil
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -222,9 +221,12 @@ func TestStepIndependent(t *testing.T) {
 	}
 }
 
-func ExampleErrTooBusy() {
-	fmt.Println(errors.Is(ErrTooBusy, units.ErrRange))
-	// Output: false
+// TestTooBusy asks for more than a step can do.
+func TestTooBusy(t *testing.T) {
+	rig := partitioned()
+	if _, err := rig.run("test", longDay(), 1e-30, 0, nil); !errors.Is(err, ErrTooBusy) {
+		t.Error(err)
+	}
 }
 
 func BenchmarkDay(b *testing.B) {
