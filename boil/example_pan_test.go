@@ -2,7 +2,6 @@ package boil_test
 
 import (
 	"fmt"
-	"math"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -77,29 +76,56 @@ func ExampleRig_Trace() {
 	// fire out
 }
 
-// Every hour, what stands in the last compartment is thicker than what stands in
-// the first.
+// Every hour, all that was brought is somewhere: 200 gallons of 1.0079 kg/L are
+// 763 kg. The level holds at 2 inches over 4 square feet, which are 4.99 gallons.
 func ExampleMoment() {
 	day := boil.Day{
 		Pressure: 1 * units.Atmosphere,
 		Sap:      []boil.Sap{{Volume: 200 * units.USGallon, Brix: 2.0, Temperature: units.Fahrenheit(40)}},
-		Out:      4 * time.Hour,
+		Out:      3 * time.Hour,
 	}
 	_, err := fourParts().Trace(day, time.Hour, func(m boil.Moment) bool {
-		if m.Event == boil.Reading {
-			fmt.Println(m.At, m.Liquid(3).Brix() > m.Liquid(0).Brix())
+		if m.Event != boil.Reading {
+			return true
 		}
+		pans := units.Mass(0)
+		for i := range m.Len() {
+			pans += m.Liquid(i).Mass()
+		}
+		all := m.SapLeft() + pans + m.Evaporated() + m.Drawn().Mass()
+		fmt.Println(m.At, all.Text(units.Kilogram, 0), m.Volume(3).Text(units.USGallon, 2), m.Liquid(3).Brix() > m.Liquid(0).Brix())
 		return true
 	})
 	if err != nil {
 		fmt.Println(err)
 	}
 	// Output:
-	// 0s false
-	// 1h0m0s true
-	// 2h0m0s true
-	// 3h0m0s true
-	// 4h0m0s true
+	// 0s 763 kg 4.99 US gal false
+	// 1h0m0s 763 kg 4.99 US gal true
+	// 2h0m0s 763 kg 4.99 US gal true
+	// 3h0m0s 763 kg 4.99 US gal true
+}
+
+// The draws add up to the syrup of the day.
+func ExampleDrawn() {
+	rig := fourParts()
+	rig.Draw.Until = 64
+	day, err := rig.Run(boil.Day{
+		Pressure: 1 * units.Atmosphere,
+		Sap:      []boil.Sap{{Volume: 400 * units.USGallon, Brix: 3.0, Temperature: units.Fahrenheit(40)}},
+		Out:      12 * time.Hour,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	var sum boil.Drawn
+	for _, d := range day.Draws {
+		sum.Sugar += d.Sugar
+		sum.Water += d.Water
+	}
+	fmt.Printf("%.6f\n", float64(sum.Mass()/day.Syrup.Mass()))
+	// Output: 1.000000
 }
 
 // The sweet left in the pans gives the next day's first syrup sooner.
@@ -153,53 +179,6 @@ func ExampleRig_Fill() {
 	// Output: 0.623 US gal
 }
 
-// By mass, 33 of sap of 2 Brix make 1 of syrup of 66, and the other 32 are steam.
-func ExampleRig_Steady() {
-	s, err := fourParts().Steady(boil.Sap{Brix: 2, Temperature: units.Fahrenheit(40)}, units.Atmosphere)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Printf("%.1f %.1f\n", float64(s.Feed/s.Syrup), float64(s.Evaporation/s.Syrup))
-	fmt.Println(s.Brix[3].Text(1))
-	// Output:
-	// 33.0 32.0
-	// 66.0 Brix
-}
-
-// Boiling off a pound of water takes some 1,150 Btu with the warming of the sap:
-// 404,680 Btu for 353.22 pounds.
-func ExampleRig_HeatFor() {
-	q, err := fourParts().HeatFor(100*units.PoundPerHour, boil.Sap{Brix: 2, Temperature: units.Fahrenheit(40)}, units.Atmosphere)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Printf("%.0f thousand Btu/h\n", math.Round(q.BtusITPerHour()/5000)*5)
-	// Output: 115 thousand Btu/h
-}
-
-func ExamplePlugFlow() {
-	b, err := boil.PlugFlow(2, 66, 92*units.Percent)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Println(b.Text(1))
-	// Output: 18.5 Brix
-}
-
-// About 135 minutes, where 45 are published for modern flue pans.
-func ExampleTransit() {
-	t, err := boil.Transit(2, 66, 2*units.Inch, 2*units.USGallonPerSquareFootHour, units.Atmosphere)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Println(t.Round(5 * time.Minute))
-	// Output: 2h15m0s
-}
-
 // From 212 F in air of 32 F, half of the way is 122 F, and half of the rest 77.
 func ExampleContents_Overnight() {
 	held := boil.Contents{{Sugar: 2 * units.Kilogram, Water: 48 * units.Kilogram, Temperature: units.Fahrenheit(212)}}
@@ -244,7 +223,7 @@ func ExampleRig_Chase() {
 	// Output: true
 }
 
-// A fire a quarter larger needs four fifths of the time.
+// A fire a quarter larger needs four fifths of the time, for the same heat.
 func ExampleCompare() {
 	now, then := fourParts(), fourParts()
 	then.Heat = now.Heat * 1.25
@@ -257,8 +236,15 @@ func ExampleCompare() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.2f\n", c.Then.Burned.Hours()/c.Now.Burned.Hours())
-	// Output: 0.80
+	fmt.Printf("time saved: %.2f of it\n", c.TimeSaved().Hours()/c.Now.Burned.Hours())
+	fmt.Println("less heat:", c.HeatSaved() > units.Megajoule)
+	fmt.Println("more sugar:", c.SugarGained() > units.Gram)
+	fmt.Println("less waiting:", c.BacklogCut() > 0)
+	// Output:
+	// time saved: 0.20 of it
+	// less heat: false
+	// more sugar: false
+	// less waiting: false
 }
 
 // Buckets of two gallons are poured in as there is room.
