@@ -86,10 +86,10 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 		}
 		e := s.try(h)
 		if !(e <= 1) {
-			if tries == 100 {
+			h *= min(0.9, factor(e))
+			if tries == 100 || s.now+h <= s.now {
 				return none, ErrTooBusy
 			}
-			h *= min(0.9, factor(e))
 			continue
 		}
 		*wish = h * factor(e)

@@ -11,15 +11,15 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// ErrTooBusy is what a simulation ends with when it would take more than a
-// million steps or events: a compartment too small for its fire over too long a
+// ErrTooBusy is what a simulation ends with when it would take more than 200,000
+// steps or 50,000 events: a compartment too small for its fire over too long a
 // time, or a valve that opens and shuts without end.
 var ErrTooBusy = errors.New("boil: too much happens on this day to follow it: check areas, depths, pail and rate of the draw")
 
 // Bounds of the work.
 const (
-	maxSteps  = 1_000_000
-	maxEvents = 100_000
+	maxSteps  = 200_000
+	maxEvents = 50_000
 )
 
 // stepError is the error that a step may make, as a share of the mass in a
