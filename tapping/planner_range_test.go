@@ -135,3 +135,38 @@ func TestPositionAlong(t *testing.T) {
 		t.Errorf("just before the mark lies %v along", got)
 	}
 }
+
+func TestRecordLimits(t *testing.T) {
+	p, h := planner(t, 12, 0.05, byHand(t, 24, 60)), hole(t, 0.3125, 1.5)
+	next := func(record ...tapping.OldHole) error {
+		_, err := p.Next(record, 2025, 1)
+		return err
+	}
+	// Either way round, as far as a turn.
+	for _, degrees := range []float64{-360, 360} {
+		if err := next(tapping.OldHole{Year: 2000, Hole: h, Position: tapping.Position{At: units.Degrees(degrees), Height: 1}}); err != nil {
+			t.Errorf("%v degrees: %v", degrees, err)
+		}
+		var re *units.RangeError
+		err := next(tapping.OldHole{Year: 2000, Hole: h, Position: tapping.Position{At: units.Degrees(degrees * 1.0001), Height: 1}})
+		if !errors.As(err, &re) || !near(re.Low, -360) || !near(re.High, 360) {
+			t.Errorf("more than %v degrees: %v", degrees, err)
+		}
+	}
+	for year, ok := range map[int]bool{-10000: true, -10001: false, 10000: true, 10001: false} {
+		err := next(tapping.OldHole{Year: year, Hole: h, Position: tapping.Position{Height: 1}})
+		if errors.Is(err, units.ErrRange) == ok {
+			t.Errorf("a hole of %d: %v", year, err)
+		}
+	}
+	many := make([]tapping.OldHole, 10001)
+	for i := range many {
+		many[i] = tapping.OldHole{Year: 1900, Hole: h, Position: tapping.Position{Height: 1}}
+	}
+	if err := next(many[:10000]...); err != nil {
+		t.Errorf("10000 holes: %v", err)
+	}
+	if err := next(many...); !errors.Is(err, units.ErrRange) {
+		t.Errorf("10001 holes: %v", err)
+	}
+}

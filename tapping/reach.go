@@ -46,8 +46,8 @@ func ReachByDropline(fitting Position, dropline units.Length) (Reach, error) {
 	if err := checkLength(fn, "height of the fitting", fitting.Height, 0, maxReach-dropline, "where the dropline leaves the line"); err != nil {
 		return Reach{}, err
 	}
-	if !(math.Abs(fitting.At.Radians()) <= maxAngle) {
-		return Reach{}, &units.RangeError{Func: fn, Arg: "angle of the fitting", Value: fitting.At.Degrees(), Low: -360, High: 360, Unit: "deg", Hint: "round the trunk from the mark"}
+	if err := checkAngle(fn, "angle of the fitting", fitting.At); err != nil {
+		return Reach{}, err
 	}
 	return Reach{fitting.Height, fitting.Height + dropline, fitting, dropline}, nil
 }

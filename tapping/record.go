@@ -76,8 +76,8 @@ func checkRecord(fn string, record []OldHole) error {
 		if err := checkCount(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
 			return err
 		}
-		if a := h.At.Radians(); !(math.Abs(a) <= maxAngle) {
-			return &units.RangeError{Func: fn, Arg: "angle of a hole", Value: h.At.Degrees(), Low: -360, High: 360, Unit: "deg", Hint: "round the trunk from the mark"}
+		if err := checkAngle(fn, "angle of a hole", h.At); err != nil {
+			return err
 		}
 		if err := checkLength(fn, "height of a hole", h.Height, 0, maxReach, "above the ground"); err != nil {
 			return err
@@ -86,5 +86,12 @@ func checkRecord(fn string, record []OldHole) error {
 	return nil
 }
 
-// maxAngle is one turn, with room for rounding.
-const maxAngle = 2 * math.Pi * (1 + 1e-12)
+// checkAngle is the door for angles: one turn either way, with room for the
+// rounding of 360 degrees.
+func checkAngle(fn, arg string, a units.Angle) error {
+	const most = units.Turn
+	if !(math.Abs(a.In(most))-1 <= 1e-12) {
+		return &units.RangeError{Func: fn, Arg: arg, Value: a.Degrees(), Low: -most.Degrees(), High: most.Degrees(), Unit: "deg", Hint: "round the trunk from the mark"}
+	}
+	return nil
+}

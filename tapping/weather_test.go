@@ -172,6 +172,11 @@ func TestNewWeather(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
+	for year, ok := range map[string]bool{"1699": false, "1700": true, "2300": true, "2301": false} {
+		if _, err := tapping.NewWeather([]tapping.Day{day(year+"-06-01", 0, 1)}); errors.Is(err, units.ErrRange) == ok {
+			t.Errorf("year %s: %v", year, err)
+		}
+	}
 	checkRange(t, "minimum", -95, 60, func(x float64) error {
 		_, err := tapping.NewWeather([]tapping.Day{day("2024-01-02", x, 60)})
 		return err
