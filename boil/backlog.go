@@ -9,7 +9,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Run of sap over days, against what the fire and the tanks can take:
+// Backlog is what the fire and the tanks can take of the sap of many days:
 //
 //	plan, err := boil.Backlog{
 //		Storage: 400 * units.USGallon,

@@ -43,7 +43,7 @@ func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, p un
 		Sap:      []Sap{{Volume: water, Temperature: at}},
 		Start:    held,
 		Out:      longestDay,
-	}, tolerance, 0, nil)
+	}, stepError, 0, nil)
 	if err != nil {
 		return Chased{}, err
 	}

@@ -352,6 +352,38 @@ func TestValve(t *testing.T) {
 	}
 }
 
+// TestValveAlone holds the valve to the rate that it has when none is given.
+func TestValveAlone(t *testing.T) {
+	r, d := partitioned(), longDay()
+	r.Draw = DrawOff{At: 66.9, Until: 65}
+	plain := mustRun(t, r, d)
+	last := r.Compartments[4]
+	r.Draw.Rate = (last.Area.Volume(last.Depth) / 12).Per(time.Minute)
+	given := mustRun(t, r, d)
+	if len(plain.Draws) == 0 || !near(float64(plain.Syrup.Sugar), float64(given.Syrup.Sugar), 1e-9) {
+		t.Errorf("%v of sugar drawn, %v at the rate given", plain.Syrup.Sugar, given.Syrup.Sugar)
+	}
+}
+
+// TestThickFeed sends the sweet end of the pan through the draw: a thin stream
+// cannot hold the strength against thicker liquid, and the valve opens wide.
+func TestThickFeed(t *testing.T) {
+	r, d := partitioned(), longDay()
+	r.Draw.At, r.Draw.Rate = 40, 1*units.USGallonPerMinute
+	start, err := r.Fill(60, units.Celsius(95), d.Pressure)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Start = start
+	o := mustRun(t, r, d)
+	if len(o.Draws) != 1 || o.Syrup.Brix() < 40 {
+		t.Errorf("%d draws of %v", len(o.Draws), o.Syrup.Brix())
+	}
+	if got := o.Held[4].Brix(); !near(float64(got), 40, 1e-6) {
+		t.Errorf("%v at the end of the day", got)
+	}
+}
+
 // TestContinuous nudges every input of a day. With a thin stream nothing steps;
 // with a valve the sugar drawn and held together does not.
 func TestContinuous(t *testing.T) {

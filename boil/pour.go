@@ -53,11 +53,8 @@ func (s *simulation) fromTank(i int, volume float64) {
 	if !(m > 0) {
 		return
 	}
+	s.y[s.inTank()] = max(0, s.y[s.inTank()]-m)
 	s.pour(i, m, s.tank)
-	s.y[s.inTank()] -= m
-	if s.y[s.inTank()] <= 0 {
-		s.y[s.inTank()] = 0
-	}
 }
 
 // fromBefore fills place i from the one before it, as far as that one stays
@@ -76,10 +73,10 @@ func (s *simulation) fromBefore(i int) bool {
 	}
 	l := s.hot.at(a)
 	from := stream{a, s.y[s.lack(j)] / mass, l.point, l.heat}
-	s.pour(i, m, from)
 	s.y[j] -= m * a
 	s.y[s.water(j)] -= m * (1 - a)
 	s.y[s.lack(j)] -= m * from.lack
+	s.pour(i, m, from)
 	return true
 }
 
@@ -125,12 +122,11 @@ func (s *simulation) pourPail() {
 	if err == nil { // the tank was filled with what has a density
 		m = min(m, s.pail*float64(rho))
 	}
+	s.y[s.inTank()] = max(0, s.y[s.inTank()]-m)
 	s.pour(0, m, s.tank)
-	s.y[s.inTank()] -= m
 	s.out.Pails++
 	s.tell(PailIn, -1)
 	if !(s.y[s.inTank()] > 0) {
-		s.y[s.inTank()] = 0
 		s.tell(SapOut, -1)
 	}
 }

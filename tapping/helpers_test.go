@@ -40,13 +40,15 @@ func checkRange(t *testing.T, name string, low, high float64, f func(x float64) 
 			t.Errorf("%s(%v): %v", name, x, err)
 		}
 	}
-	for _, x := range outside(low, high) {
+	for i, x := range outside(low, high) {
 		err := f(x)
 		var re *units.RangeError
 		if !errors.As(err, &re) || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%s(%v): error %v, want a RangeError", name, x, err)
 		} else if re.Hint == "" || re.Func == "" || re.Arg == "" {
 			t.Errorf("%s(%v): error %q does not tell the way out", name, x, err)
+		} else if i == 0 && !(math.Abs(re.Value-re.Low) < 1e-9) || i == 1 && !(math.Abs(re.Value/re.High-1) < 1e-9) {
+			t.Errorf("%s(%v): error %q tells another limit", name, x, err)
 		}
 	}
 }

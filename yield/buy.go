@@ -42,9 +42,9 @@ var (
 //
 // # Rounding
 //
-// The Brix of a delivery is rounded to a hundredth. A price is rounded to a
-// multiple of PriceStep, a payment, gallons times that rounded price, to a
-// multiple of Cent. Halves are rounded up.
+// The Brix of a delivery is rounded to a hundredth before anything is asked of
+// it. A price is rounded to a multiple of PriceStep; a payment, gallons times
+// that rounded price, to a multiple of Cent. Halves are rounded up.
 //
 // The zero Offer is refused: steps are part of the bargain and not a default.
 type Offer struct {
@@ -134,17 +134,28 @@ func (o Offer) price(fn, arg string, sap units.Brix) (Price, error) {
 	if err := o.check(fn); err != nil {
 		return Price{}, err
 	}
-	low := math.Max(minRuleBrix, float64(o.MinBrix))
-	if err := within(fn, arg, float64(sap), low, maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
+	sap = onSlip(sap)
+	if err := within(fn, arg, float64(sap), float64(o.least()), maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
 		return Price{}, err
 	}
 	return o.quote(fn, sap)
 }
 
-// quote prices sap without asking whether the offer buys it.
+// least returns the thinnest sap that the offer buys.
+func (o *Offer) least() units.Brix { return max(minRuleBrix, o.MinBrix) }
+
+// onSlip rounds a reading to a hundredth, halves away from zero. NaN and
+// infinity stay.
+func onSlip(sap units.Brix) units.Brix {
+	if x := float64(sap); math.IsNaN(x) || math.IsInf(x, 0) {
+		return sap
+	}
+	return units.Brix(toDecimal(float64(sap), brixPlaces).InexactFloat64())
+}
+
+// quote prices sap, as on the slip, that the offer buys.
 func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 	x := toDecimal(float64(sap), brixPlaces)
-	sap = units.Brix(x.InexactFloat64())
 	syrup := o.Syrup
 	if o.Rule != noRule {
 		syrup = o.Rule.Syrup()
@@ -206,7 +217,7 @@ func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
 	last := int(math.Floor(float64((to-from)/step) + 1e-6))
 	table := dst
 	for i := range last + 1 {
-		p, err := o.quote(fn, from+units.Brix(i)*step)
+		p, err := o.quote(fn, onSlip(from+units.Brix(i)*step))
 		if err != nil {
 			return dst, err
 		}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -54,16 +55,10 @@ func TestLimits(t *testing.T) {
 		"syrup of Offer":   {60, 70, func(x float64) error { return offered(func(o *yield.Offer) { o.Syrup = units.Brix(x) }) }},
 		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *yield.Offer) { o.MinBrix = units.Brix(x) }) }},
 		"step of Prices":   {0.01, 30, func(x float64) error { _, err := byRule().Prices(nil, 2, 3, units.Brix(x)); return err }},
-		"start of Prices":  {0.5, 3, func(x float64) error { _, err := byRule().Prices(nil, units.Brix(x), 3, 1); return err }},
-		"end of Prices":    {2, 30, func(x float64) error { _, err := byRule().Prices(nil, 2, units.Brix(x), 1); return err }},
-		"sap of Statement": {0.5, 30, func(x float64) error {
-			_, err := byRule().Statement([]yield.Delivery{{Sap: units.Brix(x)}})
-			return err
-		}},
-		"side of a tank": {0.01, 30, func(x float64) error { _, err := yield.LyingCylinder(units.Length(x), 1); return err }},
-		"volume, hot":    {0, 1e6, func(x float64) error { _, err := yield.HotVolume(units.Volume(x), 66, hot); return err }},
-		"label of Fill":  {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
-		"margin of Fill": {0, 10, func(x float64) error { _, err := pint.Fill(66, hot, units.Share(x)); return err }},
+		"side of a tank":   {0.01, 30, func(x float64) error { _, err := yield.LyingCylinder(units.Length(x), 1); return err }},
+		"volume, hot":      {0, 1e6, func(x float64) error { _, err := yield.HotVolume(units.Volume(x), 66, hot); return err }},
+		"label of Fill":    {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
+		"margin of Fill":   {0, 10, func(x float64) error { _, err := pint.Fill(66, hot, units.Share(x)); return err }},
 		"allowance": {0, 0.5, func(x float64) error {
 			_, err := yield.CheckNet(units.Liter/2, 66, units.Liters(x), 0, []units.Mass{1})
 			return err
@@ -109,7 +104,7 @@ func TestLimits(t *testing.T) {
 		"habit, cord":   {0.1, 100, func(x float64) error { return habits(yield.Habits{SyrupPerCord: units.USGallons(x)}) }},
 		"habit, filter": {0.1, 1000, func(x float64) error { return habits(yield.Habits{PerFilter: units.USGallons(x)}) }},
 		"habit, peak":   {0.1, 20, func(x float64) error { return habits(yield.Habits{PeakPerTap: units.USGallons(x)}) }},
-		"habit, days":   {0.1, 30, func(x float64) error { return habits(yield.Habits{DaysHeld: x}) }},
+		"habit, held":   {1, 720, func(x float64) error { return habits(yield.Habits{Held: hours(x)}) }},
 		"habit, spare":  {0, 100, func(x float64) error { return habits(yield.Habits{Spare: units.Share(x)}) }},
 	} {
 		// A part in a billion is what a trip through a unit may cost.
@@ -210,4 +205,17 @@ func TestExactLimits(t *testing.T) {
 			}
 		}
 	}
+}
+
+// hours returns x hours; a time that no Duration holds as the longest.
+func hours(x float64) time.Duration {
+	switch {
+	case math.IsNaN(x) || x > 1e6:
+		return math.MaxInt64
+	case x < -1e6:
+		return math.MinInt64
+	case unset(x):
+		return 1 // zero stands for a day
+	}
+	return time.Duration(math.Round(x * float64(time.Hour)))
 }

@@ -231,7 +231,7 @@ type claim struct {
 }
 
 // claims is a heap with the next to get a jar in front. Its length does not
-// change.
+// change: Push and Pop are there for heap.Interface and never called.
 type claims []claim
 
 func (c claims) Len() int      { return len(c) }
