@@ -125,6 +125,21 @@ func TestBatchLimits(t *testing.T) {
 			t.Errorf("%s: %v, want NaN", name, b)
 		}
 	}
+	// A lake of sap over a candle takes all times and heats there are.
+	lake := boil.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}
+	edges(t, "boil.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
+		b, err := lake.CoastOn(units.Energy(x), units.Atmosphere)
+		return float64(b), err
+	})
+	const longest = 1e6 * time.Second
+	for _, call := range []func(time.Duration) (units.Brix, error){lake.After, lake.Coast,
+		func(d time.Duration) (units.Brix, error) { return lake.LastFiring(66, d) }} {
+		if _, err := call(longest); err != nil {
+			t.Error(err)
+		}
+		_, err := call(longest + time.Nanosecond)
+		wantRange(t, "too long", err)
+	}
 	if b, err := ok.LastFiring(65, 0); err != nil || !near(float64(b), 65, 1e-9) {
 		t.Errorf("nothing to coast: stop at %v, %v", b, err)
 	}

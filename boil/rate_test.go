@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -60,7 +61,8 @@ func TestLevelRate(t *testing.T) {
 		t.Errorf("plus or minus %v on a straight line", got.PlusMinus)
 	}
 	fed, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 5, 10), level(2, 5, 10))
-	if err != nil || !near(fed.Warm.PoundsPerHour(), 84, 0.5) { // 10 gal of sap at 8.4 lb
+	cold, err2 := density.Solution(2, units.Celsius(4))
+	if err != nil || err2 != nil || !near(float64(fed.Warm.Over(time.Hour)/cold.Mass(10*units.USGallon)), 1, 1e-9) {
 		t.Errorf("held by 10 gal an hour: %v lb/h, %v", fed.Warm.PoundsPerHour(), err)
 	}
 	two, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 4, 0))
@@ -108,6 +110,20 @@ func TestLevelRateUncertainty(t *testing.T) {
 
 func TestLevelRateRefuses(t *testing.T) {
 	ok := []boil.LevelReading{{At: 0, Level: 0.1}, {At: time.Hour, Level: 0.05}}
+	rate := func(change func(r *boil.LevelReading, area *units.Area, x float64)) func(float64) (float64, error) {
+		return func(x float64) (float64, error) {
+			area, r := 1*units.SquareMeter, ok[1]
+			change(&r, &area, x)
+			got, err := boil.LevelRate(area, 0, ok[0], r)
+			if err != nil {
+				return math.NaN(), err
+			}
+			return float64(got.Warm), nil
+		}
+	}
+	edges(t, "boil.LevelRate", "sap poured in", 0, 1000, 1, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Added = units.Volume(x) }))
+	edges(t, "boil.LevelRate", "level", 0, 2, 0.01, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Level = units.Length(x) }))
+	edges(t, "boil.LevelRate", "area of the pan", 1e-9, 1000, 1, rate(func(_ *boil.LevelReading, area *units.Area, x float64) { *area = units.Area(x) }))
 	call := func(area units.Area, cold time.Duration, r ...boil.LevelReading) error {
 		got, err := boil.LevelRate(area, cold, r...)
 		if err != nil && got != (boil.MeasuredRate{}) {
