@@ -3,9 +3,11 @@ package boil
 import (
 	"errors"
 	"math"
+	"strconv"
 	"testing"
 	"time"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -58,6 +60,32 @@ func TestPlan(t *testing.T) {
 	}
 	if !near(total.USGallons(), 670, 1e-12) {
 		t.Errorf("%v gal accounted for", total.USGallons())
+	}
+}
+
+// TestPlanHeat holds a gallon of syrup to the balance in the doc of Plan.
+func TestPlanHeat(t *testing.T) {
+	b := sugarhouse()
+	b.Hours = 24 * time.Hour
+	c20, c40F := units.Celsius(20), units.Fahrenheit(40)
+	// The published volume is that at 20 C.
+	warm, err := density.Solution(2, c20)
+	if err != nil {
+		t.Fatal(err)
+	}
+	cold, err := density.Solution(2, c40F)
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := 43.389 * units.USGallon * units.Volume(warm/cold)
+	p, err := b.Plan(SapDay{Volume: v, Brix: 2, Temperature: c40F})
+	if err != nil || !near(p.Heat.BtusIT(), 404680, 1e-3) {
+		t.Errorf("%v Btu, %v", p.Heat.BtusIT(), err)
+	}
+	r := kettle()
+	d := Day{Pressure: b.At, Out: 48 * time.Hour, Sap: []Sap{{Volume: v, Brix: 2, Temperature: c40F}}}
+	if o := mustRun(t, r, d); !near(o.Heat.BtusIT(), 404680, 1e-2) || !near(o.Evaporated.Pounds(), 353.22, 1e-4) {
+		t.Errorf("%v Btu, %v lb", o.Heat.BtusIT(), o.Evaporated.Pounds())
 	}
 }
 
@@ -174,7 +202,7 @@ func TestSpoiling(t *testing.T) {
 
 func BenchmarkPlan(b *testing.B) {
 	for _, days := range []int{40, 400} {
-		b.Run(time.Duration(days).String(), func(b *testing.B) {
+		b.Run(strconv.Itoa(days), func(b *testing.B) {
 			b.ReportAllocs()
 			forecast := make([]SapDay, days)
 			for i := range forecast {

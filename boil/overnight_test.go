@@ -3,6 +3,7 @@ package boil
 import (
 	"errors"
 	"math"
+	"strconv"
 	"testing"
 	"time"
 
@@ -185,22 +186,33 @@ func BenchmarkSeason(b *testing.B) {
 	}
 }
 
-// BenchmarkCompartments divides one pan into more and more parts.
+// BenchmarkCompartments makes a pan longer and longer over the same fire: the
+// cost grows with the compartments. Dividing one pan into ever smaller parts
+// costs more, as the liquid spends less time in each and the steps get shorter.
 func BenchmarkCompartments(b *testing.B) {
-	for _, n := range []int{5, 10, 20, 40} {
-		b.Run(time.Duration(n).String(), func(b *testing.B) {
-			b.ReportAllocs()
-			r := partitioned()
-			r.Compartments = nil
-			for range n {
-				r.Compartments = append(r.Compartments, Compartment{Area: units.SquareFeet(24 / float64(n)), Depth: 2 * units.Inch, SafeDepth: 1 * units.Inch})
-			}
-			d := longDay()
-			for b.Loop() {
-				if _, err := r.Run(d); err != nil {
-					b.Fatal(err)
+	for _, bm := range []struct {
+		name  string
+		total units.Area // shared by the compartments, or each has 4 ft2
+	}{{"longer", 0}, {"divided", 24 * units.SquareFoot}} {
+		for _, n := range []int{5, 10, 20, 40} {
+			b.Run(bm.name+"/"+strconv.Itoa(n), func(b *testing.B) {
+				b.ReportAllocs()
+				r := partitioned()
+				r.Compartments = nil
+				area := 4 * units.SquareFoot
+				if bm.total > 0 {
+					area = bm.total / units.Area(n)
 				}
-			}
-		})
+				for range n {
+					r.Compartments = append(r.Compartments, Compartment{Area: area, Depth: 2 * units.Inch, SafeDepth: 1 * units.Inch})
+				}
+				d := longDay()
+				for b.Loop() {
+					if _, err := r.Run(d); err != nil {
+						b.Fatal(err)
+					}
+				}
+			})
+		}
 	}
 }

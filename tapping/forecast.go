@@ -138,6 +138,12 @@ type SapModel struct {
 	flowDays float64
 }
 
+// The range of running days in a season.
+const (
+	minFlowDays = 1.0
+	maxFlowDays = 120.0
+)
+
 // NewSapModel returns the model of one tap.
 //
 // Flow days: 1 to 120 in a season, such as [Window].FlowDays of a station near
@@ -145,8 +151,8 @@ type SapModel struct {
 // Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
 // SapModel and a [*units.RangeError].
 func NewSapModel(m Method, flowDays float64) (SapModel, error) {
-	if !(flowDays >= 1 && flowDays <= 120) {
-		return SapModel{}, numberError("tapping.NewSapModel", "flow days", flowDays, 1, 120, "days in a season on which sap runs; see tapping.History")
+	if !(flowDays >= minFlowDays && flowDays <= maxFlowDays) {
+		return SapModel{}, numberError("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History")
 	}
 	return SapModel{m, flowDays}, nil
 }

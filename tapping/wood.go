@@ -197,7 +197,7 @@ func (b TappingBand) YearsToRecover(growth units.Length, tapped int, target unit
 		return 0, err
 	}
 	if !(target >= 0 && target <= units.Whole) {
-		return 0, &units.RangeError{Func: fn, Arg: "target", Value: target.Percents(), Low: 0, High: 100, Unit: "%", Hint: "90 % is the usual aim"}
+		return 0, &units.RangeError{Func: fn, Arg: "target", Value: target.Percents(), Low: 0, High: units.Whole.Percents(), Unit: "%", Hint: "90 % is the usual aim"}
 	}
 	low, high := 0, int(math.Ceil(float64(b.hole.depth/growth)))
 	for low < high {

@@ -87,15 +87,15 @@ type sum struct {
 }
 
 // add adds up lots. Errors of one instrument do not average out: they add.
-func add(fn, name string, lots []sugar.Lot, m Measured) (sum, error) {
+func add(fn, volume, brix string, lots []sugar.Lot, m Measured) (sum, error) {
 	var s sum
 	if len(lots) == 0 {
 		return s, nil
 	}
-	if err := within(fn, name+" volume limits", m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
+	if err := within(fn, volume, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
 		return sum{}, err
 	}
-	if err := within(fn, name+" Brix limits", float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
+	if err := within(fn, brix, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
 		return sum{}, err
 	}
 	for _, l := range lots {
@@ -120,21 +120,21 @@ func (s sum) brix() units.Brix { return units.Brix(100 * s.sugar / s.mass) }
 
 // totals adds up the five lists of a season.
 func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err error) {
-	for _, l := range []struct {
-		to   *sum
-		name string
-		lots []sugar.Lot
-		m    Measured
-	}{
-		{&sap, "sap", s.Sap, s.SapMeasured},
-		{&before, "held", s.HeldBefore, s.HeldMeasured},
-		{&after, "held", s.HeldAfter, s.HeldMeasured},
-		{&syrup, "syrup", s.Syrup, s.SyrupMeasured},
-		{&chased, "held", s.Chased, s.HeldMeasured},
-	} {
-		if *l.to, err = add(fn, l.name, l.lots, l.m); err != nil {
-			return
-		}
+	const heldVolume, heldBrix = "Season.HeldMeasured.Volume", "Season.HeldMeasured.Brix"
+	if sap, err = add(fn, "Season.SapMeasured.Volume", "Season.SapMeasured.Brix", s.Sap, s.SapMeasured); err != nil {
+		return
+	}
+	if before, err = add(fn, heldVolume, heldBrix, s.HeldBefore, s.HeldMeasured); err != nil {
+		return
+	}
+	if after, err = add(fn, heldVolume, heldBrix, s.HeldAfter, s.HeldMeasured); err != nil {
+		return
+	}
+	if syrup, err = add(fn, "Season.SyrupMeasured.Volume", "Season.SyrupMeasured.Brix", s.Syrup, s.SyrupMeasured); err != nil {
+		return
+	}
+	if chased, err = add(fn, heldVolume, heldBrix, s.Chased, s.HeldMeasured); err != nil {
+		return
 	}
 	in := sap.sugar + before.sugar
 	err = within(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")

@@ -45,7 +45,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 	}
 	const thinnest, densest = 40, 80
 	if b := c.true.Brix; !(b >= thinnest && b <= densest) {
-		return c, "reading", &units.RangeError{Func: "packday", Arg: "syrup", Value: float64(b), Low: thinnest, High: densest, Unit: "Brix",
+		return c, "reading", &units.RangeError{Arg: "syrup", Value: float64(b), Low: thinnest, High: densest, Unit: "Brix",
 			Hint: "syrup is near 66: check reading and cup; what is far thinner goes back to the pan"}
 	}
 	if c.lot, err = lot(volume, weight, c.true.Brix, temp); err != nil {

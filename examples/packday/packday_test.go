@@ -14,6 +14,7 @@ func TestPackday(t *testing.T) {
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("account closes", func(t *testing.T) { closes(t, b) })
 	t.Run("checked by hand", func(t *testing.T) { byHand(t, b) })
+	t.Run("doubt of the pool", func(t *testing.T) { pooledDoubt(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })
 	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
 	b.Refuses(t, "packday", badFlags())
@@ -24,6 +25,7 @@ func TestPackday(t *testing.T) {
 // lighter syrup, at the mark already, by weight, with a press, too few jars.
 var days = map[string][]string{
 	"demo":      {},
+	"call":      {"-volume", "3 US gal", "-reading", "67.8 Brix", "-read-at", "66 F"},
 	"water":     {"-volume", "3 US gal", "-reading", "68.4 Brix"},
 	"sap":       {"-volume", "14 L", "-reading", "69 Brix", "-thin-with", "2.2 Brix", "-thin-temp", "38 F"},
 	"syrup":     {"-weight", "33 lb", "-reading", "69.5 Brix", "-thin-with", "64.5 Brix", "-light", "48 %", "-thin-light", "70 %", "-aid-dose", "0.1 lb/US gal", "-place", "Vermont"},
@@ -47,6 +49,7 @@ type sheet struct {
 	Pool struct {
 		Light *float64 `json:"light_pct"`
 		Brix  float64  `json:"brix"`
+		Doubt float64  `json:"uncertainty_brix"`
 	} `json:"pool"`
 	Mark struct {
 		Add     float64 `json:"add_mass_lb"`
@@ -165,6 +168,24 @@ func byHand(t *testing.T, b clitest.Binary) {
 	}
 	if s.Pool.Light == nil || math.Abs(*s.Pool.Light-56.57) > 0.005 || math.Abs(s.Pool.Brix-66.9) > 1e-6 {
 		t.Errorf("%v %% and %v Brix", *s.Pool.Light, s.Pool.Brix)
+	}
+}
+
+// Four cans read with one hydrometer, at its own 60 F, share its error; only the
+// steps of 0.5 Brix fall by chance. Of the step's variance 0.5^2/12, four times
+// at k = 2, a quarter is left: the squares differ by 3/4 x 4 x 0.5^2/12 = 0.0625.
+func pooledDoubt(t *testing.T, b clitest.Binary) {
+	doubt := func(cans int) float64 {
+		var s sheet
+		status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_f\n"+strings.Repeat("a,5,66.9,60\n", cans), "-json", "-can-file", "-")
+		if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
+			t.Fatal(status, errs, err)
+		}
+		return s.Pool.Doubt
+	}
+	one, four := doubt(1), doubt(4)
+	if math.Abs(one*one-four*four-0.0625) > 1e-6 {
+		t.Errorf("one can %v, four %v", one, four)
 	}
 }
 

@@ -70,7 +70,8 @@ const fermenting = 66
 
 // strength adds what is known of a syrup: strength, color and the rule's answer.
 func (p page) strength(part *cli.Part, s syrup, how string) {
-	part.Row("brix", "Strength", cli.Brix(s.lot.Brix(), 2), "plus or minus "+s.doubt.Text(2)+" "+how)
+	part.Row("brix", "Strength", cli.Brix(s.lot.Brix(), 2))
+	part.Row("uncertainty", "Plus or minus", cli.Brix(s.doubt, 2), how)
 	part.Row("verdict", "By the rule on density", cli.Words(s.verdict.String()), p.rule())
 	p.color(part, s.light)
 }
@@ -147,9 +148,11 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
 	sure := p.standard.Min + p.mark.doubt
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
+	remark := "Syrup that is heated again darkens and may throw niter: filter it after that."
 	if p.off > 0 {
-		part.Remark("Boiling on makes new color, which is not in the figure: expect it darker. Syrup that is heated again may throw niter.")
+		remark = "Boiling on makes new color, which is not in the figure. " + remark
 	}
+	part.Remark(remark)
 }
 
 // waterVolume is what water fills at 68 F.

@@ -31,9 +31,12 @@ func (p page) packPart(part *cli.Part) {
 	part.Row("count", "Containers", cli.Count(count, ""))
 	part.Row("labels", "On their labels, at 68 F", cli.Volume(labels))
 	part.Row("packed", "In them, at 68 F", cli.Volume(p.plan.Packed))
-	part.Row("left", "Left over, at 68 F", cli.SmallVolume(p.plan.Left), "for the kitchen: keep it cold")
+	part.Row("left", "Left over, at 68 F", cli.SmallVolume(p.plan.Left), "keep it cold, and use it first")
 	if p.short {
 		part.Remark("The containers run out: what is left over would fill more.")
+	}
+	if p.coldest < 0 {
+		part.Remark("Whether they still hold 180 F at capping is told where -container-file gives their empty weight.")
 	}
 	part.Remark("Labels are measured at 68 F: filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
 }
