@@ -125,6 +125,21 @@ func TestBatchLimits(t *testing.T) {
 			t.Errorf("%s: %v, want NaN", name, b)
 		}
 	}
+	// A lake of sap over a candle takes all times and heats there are.
+	lake := boil.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}
+	edges(t, "boil.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
+		b, err := lake.CoastOn(units.Energy(x), units.Atmosphere)
+		return float64(b), err
+	})
+	const longest = 1e6 * time.Second
+	for _, call := range []func(time.Duration) (units.Brix, error){lake.After, lake.Coast,
+		func(d time.Duration) (units.Brix, error) { return lake.LastFiring(66, d) }} {
+		if _, err := call(longest); err != nil {
+			t.Error(err)
+		}
+		_, err := call(longest + time.Nanosecond)
+		wantRange(t, "too long", err)
+	}
 	if b, err := ok.LastFiring(65, 0); err != nil || !near(float64(b), 65, 1e-9) {
 		t.Errorf("nothing to coast: stop at %v, %v", b, err)
 	}
@@ -138,4 +153,22 @@ func BenchmarkBatchTime(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+func FuzzBatch(f *testing.F) {
+	f.Add(10.0, 60.0, 10.0/3600, 66.9)
+	f.Add(1e-3, 0.1, 1e-9, 92.0)
+	f.Add(1e6, 92.0, 1e3, 92.0)
+	f.Add(math.NaN(), math.Inf(1), -1.0, 0.0)
+	f.Fuzz(func(t *testing.T, mass, brix, rate, to float64) {
+		b := boil.Batch{Mass: units.Mass(mass), Brix: units.Brix(brix), Evaporation: units.MassRate(rate)}
+		took, err := b.Time(units.Brix(to))
+		if err != nil || took < time.Second || took.Seconds() > 1e6 {
+			return // a nanosecond is too coarse for the shortest, and time has a range
+		}
+		back, err := b.After(took)
+		if err != nil || !near(float64(back), to, 1e-6*to) {
+			t.Errorf("%+v to %v takes %v, back %v, %v", b, to, took, back, err)
+		}
+	})
 }

@@ -1,6 +1,7 @@
 package boil
 
 import (
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -24,6 +25,14 @@ func (l Liquid) Brix() units.Brix {
 		return 0
 	}
 	return units.Brix(100 * float64(l.Sugar) / float64(l.Mass()))
+}
+
+// VolumeAt returns the volume of the liquid once it is at temperature t, as when
+// syrup is measured at 68 F; 0 of nothing. Range: 0 to 85 Brix, 0 to 110 C.
+// Outside the range the answer is NaN and a [units.RangeError].
+func (l Liquid) VolumeAt(t units.Temperature) (units.Volume, error) {
+	d, err := density.Solution(l.Brix(), t)
+	return l.Mass().Volume(d), units.Under("boil.Liquid.VolumeAt", err)
 }
 
 // Sugar returns the sugar in all compartments: the sweet that is left.

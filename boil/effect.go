@@ -20,7 +20,8 @@ type Effect struct {
 
 // Effects returns the published effects of changes to a rig. None is published
 // for a hood alone: it carries the steam out, and pays by what it feeds, a
-// preheater or clean condensate.
+// preheater or clean condensate. What a better draft can do ends where the best
+// evaporators do: see [BuiltEvaporator].
 func Effects() []Effect {
 	return []Effect{
 		{"preheater from steam, small wood rig", 8 * units.Percent, 8 * units.Percent, true, "read", "DOE grant final report OSTI 5036199",

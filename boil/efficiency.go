@@ -103,21 +103,6 @@ type Learned struct {
 // a judgment of ours and no published figure.
 const oneDay = 0.2
 
-// student holds the factors that widen a standard deviation of few to hold two
-// thirds of what is to come, for 1 to 9 degrees of freedom: Student's
-// distribution, 68.27 percent on both sides (from memory; a test draws seasons
-// at random).
-var student = [...]float64{1.837, 1.321, 1.197, 1.142, 1.111, 1.091, 1.077, 1.067, 1.059}
-
-// widen returns the factor of n values with so many degrees of freedom.
-func widen(free int) float64 {
-	if free <= len(student) {
-		return student[free-1]
-	}
-	// Beyond the table the factor falls toward one as 1 + 1/(2 free).
-	return 1 + 1/(2*float64(free))
-}
-
 // LearnEfficiency returns the efficiency that past boils had, all heat against
 // all fuel, for the next boil. Its ends hold the next boil two times of three:
 // the spread from boil to boil, wider the fewer they are. A single boil tells

@@ -25,8 +25,21 @@ func TestLearnEfficiency(t *testing.T) {
 		t.Errorf("one boil: %+v, %v", one, err)
 	}
 	wide, err := boil.LearnEfficiency(firing(10), firing(90))
-	if err != nil || !near(float64(wide.Middle()), 50, 1e-9) || wide.Low < 1 || wide.High > 110 {
+	if err != nil || !near(float64(wide.Low), 1, 1e-9) || !near(float64(wide.High), 99, 1e-9) {
 		t.Errorf("boils far apart: %+v, %v", wide, err)
+	}
+	top, err := boil.LearnEfficiency(firing(90), firing(110))
+	if err != nil || !near(float64(top.Low), 90, 1e-9) || !near(float64(top.High), 110, 1e-9) {
+		t.Errorf("boils near all of net heat: %+v, %v", top, err)
+	}
+	gross := func(percent float64) boil.Firing {
+		f := firing(percent)
+		f.Burned.Basis = boil.Gross
+		return f
+	}
+	whole, err := boil.LearnEfficiency(gross(80), gross(100))
+	if err != nil || !near(float64(whole.Low), 80, 1e-9) || !near(float64(whole.High), 100, 1e-9) {
+		t.Errorf("boils near all of gross heat: %+v, %v", whole, err)
 	}
 }
 
@@ -66,9 +79,14 @@ func TestLearnEfficiencyRefuses(t *testing.T) {
 		_, err = boil.LearnEfficiency(boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: basis}})
 		wantBasis(t, basis.String(), err)
 	}
-	for _, x := range []float64{0, 0.999, 1.001e18, math.NaN(), math.Inf(1), math.Inf(-1)} {
-		_, err = boil.LearnEfficiency(boil.Firing{Into: units.Energy(x), Burned: boil.FuelHeat{Energy: 10, Basis: boil.Net}})
-		wantRange(t, "heat", err)
+	edges(t, "boil.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
+		l, err := boil.LearnEfficiency(boil.Firing{Into: units.Energy(x), Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
+		if err != nil {
+			return math.NaN(), err
+		}
+		return float64(l.Low), nil
+	})
+	for _, x := range []float64{0, math.NaN(), math.Inf(1), math.Inf(-1)} {
 		_, err = boil.LearnEfficiency(boil.Firing{Into: 10, Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
 		wantRange(t, "fuel", err)
 	}

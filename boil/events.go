@@ -1,10 +1,7 @@
 package boil
 
 import (
-	"math"
-
 	"example.org/sapreckoner/internal/numeric"
-	"example.org/sapreckoner/units"
 )
 
 // The events of a simulation of n compartments are numbered: 0 to n-1 for a
@@ -16,7 +13,8 @@ func (k *kernel) valveTurns() int { return 2*k.n + 2 }
 
 const none = -1
 
-// gauge is positive while event e is not due; flows must have seen y.
+// gauge is positive while event e is not due. Where asksFlows says so, flows must
+// have seen y.
 func (s *simulation) gauge(e int, y []float64) float64 {
 	n := s.n
 	switch {
@@ -25,23 +23,23 @@ func (s *simulation) gauge(e int, y []float64) float64 {
 	case e < n:
 		return y[s.lack(e)]
 	case e < 2*n:
-		return thickest/100 - s.w[e-n]
+		return thickest/100 - s.fraction(y, e-n)
 	case s.fed && e == s.tankEmpty():
 		return y[s.inTank()]
 	case !s.fed && e == s.levelDown():
 		if s.pail > 0 && y[s.inTank()] > 0 {
-			return s.volume(0) - (s.full[0] - s.pail)
+			return s.holds(y, 0) - (s.full[0] - s.pail)
 		}
-		return s.volume(0) - s.safe[0]
+		return s.holds(y, 0) - s.safe[0]
 	case e == s.valveTurns():
-		return s.valveGauge()
+		return s.valveGauge(y)
 	}
 	return 1
 }
 
-func (s *simulation) valveGauge() float64 {
+func (s *simulation) valveGauge(y []float64) float64 {
 	last := s.n - 1
-	b := s.w[last]
+	b := s.fraction(y, last)
 	switch s.valve {
 	case open:
 		return b - s.until
@@ -57,6 +55,11 @@ func (s *simulation) valveGauge() float64 {
 		return 1
 	}
 	return s.strength - b
+}
+
+// asksFlows reports whether the gauge of event e depends on the flows.
+func (s *simulation) asksFlows(e int) bool {
+	return e < s.n && s.boils[e] || e == s.valveTurns() && s.valve >= holding
 }
 
 // due returns an event that is due at the present state, which flows has seen.
@@ -83,10 +86,10 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 		}
 		e := s.try(h)
 		if !(e <= 1) {
-			if tries == 100 {
+			h *= min(0.9, factor(e))
+			if tries == 100 || s.now+h <= s.now {
 				return none, ErrTooBusy
 			}
-			h *= min(0.9, factor(e))
 			continue
 		}
 		*wish = h * factor(e)
@@ -136,8 +139,8 @@ func (s *simulation) allow() {
 // that went off the boil just now lacks nothing at the start itself; and how far
 // an event is overstepped.
 const (
-	start = 1e-6
-	past  = 1e-9
+	lookFrom = 1e-6
+	overstep = 1e-9
 )
 
 // firstEvent returns the first event within the step of length h that try has
@@ -158,13 +161,15 @@ func (s *simulation) firstEvent(h float64) (int, float64) {
 	for _, e := range found {
 		root, ok := numeric.Root(func(x float64) float64 {
 			y := s.between(x, h)
-			s.flows(y)
+			if s.asksFlows(e) {
+				s.flows(y)
+			}
 			return s.gauge(e, y)
-		}, start, end, 1e-10)
+		}, lookFrom, end, 1e-10)
 		if ok {
-			root = min(root+past, end) // where the event is beyond doubt
+			root = min(root+overstep, end) // where the event is beyond doubt
 		} else {
-			root = start // it was due all along
+			root = lookFrom // it was due all along
 		}
 		if root < x || first == none {
 			first, x = e, root
@@ -191,166 +196,4 @@ func (s *simulation) unsteady() bool {
 		}
 	}
 	return false
-}
-
-// resume starts anew after the state or the regime has changed.
-func (s *simulation) resume() {
-	s.changed = true
-	if s.banked || s.ended {
-		return
-	}
-	s.flows(s.y)
-	for i := s.n - 1; i >= 0; i-- {
-		boils := s.boils[i]
-		if s.boils[i] {
-			boils = s.spare[i] >= 0
-		} else if s.y[s.lack(i)] <= 0 {
-			s.y[s.lack(i)] = 0
-			boils = s.spare[i] > 0
-		}
-		if boils != s.boils[i] {
-			s.boils[i] = boils
-			s.tellBoil(i)
-			s.flows(s.y)
-		}
-	}
-	s.rates(s.y, s.slope[0])
-}
-
-func (s *simulation) tellBoil(i int) {
-	if s.boils[i] {
-		s.tell(Boils, i)
-	} else {
-		s.tell(OffBoil, i)
-	}
-}
-
-// handle does what event e calls for.
-func (s *simulation) handle(e int) {
-	s.flows(s.y)
-	switch {
-	case e < s.n:
-		// The heat is spent to rounding; resume decides whether it boils.
-		s.y[s.lack(e)] = 0
-	case e < 2*s.n:
-		s.tell(TooThick, e-s.n)
-		s.end(TooThick)
-	case e == s.tankEmpty():
-		s.emptyTank()
-	case e == s.levelDown():
-		s.lowLevel()
-	default:
-		s.turnValve()
-	}
-	s.resume()
-}
-
-// emptyTank pours the last drop, which is what rounding has left, and ends the
-// feed.
-func (s *simulation) emptyTank() {
-	rest := s.y[s.inTank()]
-	s.y[0] += rest * s.tank.w
-	s.y[s.water(0)] += rest * (1 - s.tank.w)
-	s.y[s.inTank()] = 0
-	s.fed = false
-	s.tell(SapOut, -1)
-	if s.n == 1 && s.valve != shut {
-		s.kettleReady()
-	}
-}
-
-// kettleReady empties a kettle that is at its strength with nothing to follow,
-// or lets the fire wait for what is still to come.
-func (s *simulation) kettleReady() {
-	if s.pending() {
-		s.bank()
-		return
-	}
-	s.openValve(open)
-	for _, p := range [2][2]int{{0, s.drawnSugar()}, {s.water(0), s.drawnWater()}} {
-		s.y[p[1]] += s.y[p[0]]
-		s.y[p[0]] = 0
-	}
-	s.y[s.lack(0)] = 0
-	s.shutValve()
-	s.tell(Finished, -1)
-	s.end(Finished)
-}
-
-// lowLevel pours as many pails as there is room for, or ends the fire.
-func (s *simulation) lowLevel() {
-	if s.pail > 0 && s.y[s.inTank()] > 0 {
-		for s.y[s.inTank()] > 0 && s.holds(0) < s.full[0]-s.pail {
-			s.pourPail()
-		}
-		return
-	}
-	s.tell(Low, 0)
-	if !s.out.WasLow {
-		s.out.WasLow, s.out.LowAt = true, s.clock(s.now)
-	}
-	if s.pending() {
-		s.bank()
-		return
-	}
-	s.end(Low)
-}
-
-func (s *simulation) turnValve() {
-	last := s.n - 1
-	switch s.valve {
-	case open:
-		s.shutValve()
-		return
-	case holding:
-		if last == 0 && !s.fed {
-			s.kettleReady()
-			return
-		}
-		s.valve = wide
-		return
-	case wide:
-		s.valve = holding
-		return
-	}
-	switch {
-	case last == 0 && !s.fed && !(s.y[s.inTank()] > 0):
-		s.kettleReady()
-	case s.until > 0:
-		s.openValve(open)
-	case math.Abs(s.w[last]-s.strength) < 1e-9:
-		s.openValve(holding)
-	default:
-		s.openValve(wide)
-	}
-}
-
-// openValve begins a draw, if none is under way.
-func (s *simulation) openValve(v valve) {
-	if s.valve == shut {
-		s.drawing = Drawn{From: s.clock(s.now), Liquid: s.drawn()}
-		s.tell(DrawOpens, -1)
-	}
-	s.valve = v
-}
-
-// shutValve ends a draw, if one is under way.
-func (s *simulation) shutValve() {
-	if s.valve == shut {
-		return
-	}
-	s.valve = shut
-	d, all := s.drawing, s.drawn()
-	d.To = s.clock(s.now)
-	d.Sugar, d.Water = all.Sugar-d.Sugar, all.Water-d.Water
-	d.Temperature = s.syrupPoint(d.Liquid)
-	if d.Mass() > 0 {
-		s.out.Draws = append(s.out.Draws, d)
-	}
-	s.tell(DrawShuts, -1)
-}
-
-// drawn returns what was drawn so far.
-func (s *simulation) drawn() Liquid {
-	return Liquid{Sugar: units.Mass(s.y[s.drawnSugar()]), Water: units.Mass(s.y[s.drawnWater()])}
 }

@@ -88,8 +88,17 @@ func (k *kernel) drawnSugar() int { return 3*k.n + 2 }
 func (k *kernel) drawnWater() int { return 3*k.n + 3 }
 func (k *kernel) size() int       { return 3*k.n + 4 }
 
-// volume returns the hot volume of compartment i after flows.
-func (k *kernel) volume(i int) float64 { return k.m[i] * k.l[i].volume }
+// fraction returns the mass fraction of sugar at place i of state y.
+func (k *kernel) fraction(y []float64, i int) float64 { return y[i] / (y[i] + y[k.water(i)]) }
+
+// holds returns the hot volume there.
+func (k *kernel) holds(y []float64, i int) float64 {
+	m := y[i] + y[k.water(i)]
+	if !(m > 0) {
+		return 0
+	}
+	return m * k.hot.at(y[i]/m).volume
+}
 
 // cap returns the flow through the open valve, by mass.
 func (k *kernel) cap() float64 {

@@ -118,8 +118,8 @@ var amountRange = limit.Range{Arg: "amount", Low: 0, High: math.MaxFloat64,
 // percent, of the specific heat for the most part. Outside the range the answer
 // is empty and a [units.RangeError].
 //
-// Source: a balance of mass and heat with [LatentHeat], [SyrupPoint] and
-// [example.org/sapreckoner/sugar.SpecificHeat]. Check value: 404,680 Btu for a
+// Source: a balance of mass and heat with [LatentHeat], [SyrupPoint],
+// [example.org/sapreckoner/sugar.Enthalpy] and its specific heat. Check value: 404,680 Btu for a
 // US gallon of 66.0 Brix from 2.0 Brix at 40 F and 1 atm, where 353.22 lb of
 // water go off, if all boils at 99.974 C (computed); within 0.1 percent of that
 // as it is done here. Ohio State University Extension prints 400,000 Btu.
@@ -146,18 +146,20 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	if err != nil {
 		return HeatDemand{}, err
 	}
-	warming := start.Sub(sap.Temperature())
-	if !(warming >= 0) {
+	if !(start.Sub(sap.Temperature()) >= 0) {
 		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "temperature of the sap", Value: sap.Temperature().Celsius(),
 			Low: 0, High: start.Celsius(), Unit: "C", Hint: "it would boil at this pressure: check Fahrenheit against Celsius"}
 	}
-	// The specific heat is linear in temperature: that of the middle is the mean.
-	c, err := sugar.SpecificHeat(from, sap.Temperature().Add(warming/2))
+	cold, err := sugar.Enthalpy(from, sap.Temperature())
+	if err != nil {
+		return HeatDemand{}, units.Under(fn, err)
+	}
+	hot, err := sugar.Enthalpy(from, start)
 	if err != nil {
 		return HeatDemand{}, units.Under(fn, err)
 	}
 	h := HeatDemand{From: from, To: to, Sugar: sap.Sugar(), Water: sap.Mass() - to.Of(sap.Sugar()),
-		Sensible: c.Energy(sap.Mass(), warming)}
+		Sensible: (hot - cold).Energy(sap.Mass())}
 	h.Latent, h.Climb, err = boilDown(fn, sap.Sugar(), from, to, start, p)
 	return h, err
 }

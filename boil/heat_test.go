@@ -100,14 +100,62 @@ func TestHeatAgainstPlainBalance(t *testing.T) {
 	}
 }
 
+// A small step of strength shows the parts one by one: the heat of its steam, and
+// what warms the liquid to its new boiling point.
+func TestHeatOfASmallStep(t *testing.T) {
+	const p = 90 * units.Kilopascal
+	for _, b := range []units.Brix{1, 10, 50, 66, 80} {
+		at, err := boil.SyrupPoint(b, p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		next := b + b/1000
+		after, err := boil.SyrupPoint(next, p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c, err := sugar.SpecificHeat(b, at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		steam, err := boil.LatentHeat(at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := mustHeat(t, sap(t, 100, b, at), next, p)
+		if want := c.Energy(100, after.Sub(at)); !near(float64(h.Climb/want), 1, 0.002) {
+			t.Errorf("%v: climb takes %v, want %v", b, h.Climb, want)
+		}
+		if want := steam.Energy(h.Water); !near(float64(h.Latent/want), 1, 1e-4) || !near(float64(h.Water), 100-100/1.001, 1e-9) {
+			t.Errorf("%v: steam takes %v, want %v; %v of water", b, h.Latent, want, h.Water)
+		}
+		if !near(float64(h.Sensible), 0, 1e-3) {
+			t.Errorf("%v: boiling already, and %v to warm it", b, h.Sensible)
+		}
+	}
+}
+
 func TestHeatLimits(t *testing.T) {
+	total := func(from, to units.Brix) (float64, error) {
+		h, err := boil.Heat(sap(t, 1, from, units.Celsius(5)), to, units.Atmosphere)
+		if err != nil {
+			return math.NaN(), err
+		}
+		return h.Total().Joules(), nil
+	}
+	for _, from := range []units.Brix{0.1, 0.1001, 85} { // no lot is stronger
+		if _, err := total(from, 85); err != nil {
+			t.Errorf("sap of %v: %v", from, err)
+		}
+	}
+	edges(t, "boil.Heat", "target", 0.1, 85, 66, func(x float64) (float64, error) { return total(0.1, units.Brix(x)) })
 	cold := units.Celsius(5)
 	for name, tc := range map[string]struct {
 		lot sugar.Lot
 		to  units.Brix
 		p   units.Pressure
 	}{
-		"water":       {sap(t, 1, 0.0999, cold), 66, units.Atmosphere},
+		"water":       {sap(t, 1, 0.099999, cold), 66, units.Atmosphere},
 		"thinner":     {sap(t, 1, 60, cold), 59.9, units.Atmosphere},
 		"candy":       {sap(t, 1, 2, cold), 85.01, units.Atmosphere},
 		"not a goal":  {sap(t, 1, 2, cold), units.Brix(math.NaN()), units.Atmosphere},

@@ -88,7 +88,7 @@ func LearnOffset(stops ...PastStop) (Offset, error) {
 	n, m := float64(split), float64(len(offs)-split)
 	pooled := math.Sqrt((earlySpread*earlySpread*(n-1) + lateSpread*lateSpread*(m-1)) / (n + m - 2))
 	o.Late = units.TempDiff(late)
-	o.Drifts = math.Abs(late-early) > student95(len(offs)-2)*pooled*math.Sqrt(1/n+1/m)
+	o.Drifts = math.Abs(late-early) > tail(len(offs)-2)*pooled*math.Sqrt(1/n+1/m)
 	return o, nil
 }
 
@@ -108,17 +108,6 @@ func meanSpread(offs []pastOffset) (mean, spread float64) {
 		squares += (o.off - mean) * (o.off - mean)
 	}
 	return mean, math.Sqrt(squares / float64(len(offs)-1))
-}
-
-// student95 returns the factor of Student's distribution that leaves 5 percent
-// outside on both sides together, for 4 degrees of freedom and more: from memory
-// to ten, and within 0.02 beyond. A test draws seasons at random.
-func student95(free int) float64 {
-	table := [...]float64{2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228}
-	if i := free - 4; i < len(table) {
-		return table[i]
-	}
-	return 1.96 + 2.6/float64(free)
 }
 
 // Stop returns what this rig's thermometer shows when the syrup has the target

@@ -35,7 +35,8 @@ func TestOffsetFollowsTheBarometer(t *testing.T) {
 	for _, p := range []units.Pressure{93 * units.Kilopascal, units.Atmosphere} {
 		at, by, err := o.Stop(66.9, p)
 		point, err2 := boil.SyrupPoint(66.9, p)
-		if err != nil || err2 != nil || !near(float64(at.Sub(point)), 0.30, 1e-9) || !(by > o.Spread) {
+		if err != nil || err2 != nil || !near(float64(at.Sub(point)), 0.30, 1e-9) ||
+			!near(float64(by), 0.02*1.321*math.Sqrt(1+1.0/3), 1e-9) { // Student's factor of two degrees of freedom
 			t.Errorf("at %v: %v above the point, by %v, %v", p, at.Sub(point), by, err)
 		}
 	}
@@ -65,10 +66,25 @@ func TestOffsetDrift(t *testing.T) {
 	if err != nil || !o.Drifts || !near(float64(o.Late), 0.72, 1e-9) {
 		t.Errorf("%+v, %v; want a drift to 0.72", o, err)
 	}
-	at, _, err := o.Stop(66.9, units.Atmosphere)
+	at, by, err := o.Stop(66.9, units.Atmosphere)
 	point, err2 := boil.SyrupPoint(66.9, units.Atmosphere)
 	if err != nil || err2 != nil || !near(float64(at.Sub(point)), 0.72, 1e-9) {
 		t.Errorf("a drifting offset stops %v above the point, want its late mean", at.Sub(point))
+	}
+	// Its mean is known from three stops only.
+	if want := float64(o.Spread) * 1.067 * math.Sqrt(1+1.0/3); !near(float64(by), want, 1e-9) {
+		t.Errorf("by %v, want %v", by, want)
+	}
+	// Five stops are too few to tell, six are enough.
+	var few []boil.PastStop
+	for day, d := range []units.TempDiff{0, 0.01, 0, 0.01, 1, 1.01} {
+		few = append(few, pastStop(t, day+1, 66.9, units.Atmosphere, d))
+	}
+	if five, err := boil.LearnOffset(few[1:]...); err != nil || five.Drifts {
+		t.Errorf("five stops: %+v, %v", five, err)
+	}
+	if six, err := boil.LearnOffset(few...); err != nil || !six.Drifts {
+		t.Errorf("six stops: %+v, %v", six, err)
 	}
 	for _, n := range []int{6, 9, 15, 24} {
 		const seasons = 3000

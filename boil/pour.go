@@ -8,23 +8,14 @@ import (
 // Shares of a volume that count as none: when a level is compared with the full
 // one, and with the safe one, below which an event may lie by a moment.
 const (
-	even   = 1e-9
-	moment = 1e-5
+	fullRounding = 1e-9
+	safeRounding = 1e-5
 )
-
-// holds returns the hot volume at place i.
-func (s *simulation) holds(i int) float64 {
-	m := s.y[i] + s.y[s.water(i)]
-	if !(m > 0) {
-		return 0
-	}
-	return m * s.hot.at(s.y[i]/m).volume
-}
 
 // ready reports whether every compartment is above its safe depth.
 func (s *simulation) ready() bool {
 	for i := range s.n {
-		if s.holds(i) < s.safe[i]*(1-moment) {
+		if s.holds(s.y, i) < s.safe[i]*(1-safeRounding) {
 			return false
 		}
 	}
@@ -36,14 +27,14 @@ func (s *simulation) ready() bool {
 // from the tank.
 func (s *simulation) fill() {
 	for i := s.n - 1; i >= 0; i-- {
-		if s.holds(i) < s.safe[i]*(1-moment) {
+		if s.holds(s.y, i) < s.safe[i]*(1-safeRounding) {
 			s.fromTank(i, s.full[i])
 		}
 	}
 	for range s.n {
 		done := true
 		for i := s.n - 1; i > 0; i-- {
-			if s.holds(i) < s.full[i]*(1-even) && s.fromBefore(i) {
+			if s.holds(s.y, i) < s.full[i]*(1-fullRounding) && s.fromBefore(i) {
 				done = false
 			}
 		}
@@ -62,40 +53,37 @@ func (s *simulation) fromTank(i int, volume float64) {
 	if !(m > 0) {
 		return
 	}
+	s.y[s.inTank()] = max(0, s.y[s.inTank()]-m)
 	s.pour(i, m, s.tank)
-	s.y[s.inTank()] -= m
-	if s.y[s.inTank()] <= 0 {
-		s.y[s.inTank()] = 0
-	}
 }
 
 // fromBefore fills place i from the one before it, as far as that one stays
 // above its safe depth, and reports whether anything flowed.
 func (s *simulation) fromBefore(i int) bool {
 	j := i - 1
-	spare := 1 - s.safe[j]/s.holds(j)
-	if !(spare > even) {
+	spare := 1 - s.safe[j]/s.holds(s.y, j)
+	if !(spare > fullRounding) {
 		return false
 	}
 	mass := s.y[j] + s.y[s.water(j)]
 	a := s.y[j] / mass
 	m := min(spare*mass, s.wants(i, a, s.full[i]))
-	if !(m > even*mass) {
+	if !(m > fullRounding*mass) {
 		return false
 	}
 	l := s.hot.at(a)
 	from := stream{a, s.y[s.lack(j)] / mass, l.point, l.heat}
-	s.pour(i, m, from)
 	s.y[j] -= m * a
 	s.y[s.water(j)] -= m * (1 - a)
 	s.y[s.lack(j)] -= m * from.lack
+	s.pour(i, m, from)
 	return true
 }
 
 // wants returns how much liquid of mass fraction a brings place i to a volume.
 func (s *simulation) wants(i int, a, volume float64) float64 {
 	sugar, water := s.y[i], s.y[s.water(i)]
-	x := max(0, volume-s.holds(i)) / s.hot.at(a).volume
+	x := max(0, volume-s.holds(s.y, i)) / s.hot.at(a).volume
 	for range 6 {
 		m := sugar + water + x
 		if !(m > 0) {
@@ -134,12 +122,11 @@ func (s *simulation) pourPail() {
 	if err == nil { // the tank was filled with what has a density
 		m = min(m, s.pail*float64(rho))
 	}
+	s.y[s.inTank()] = max(0, s.y[s.inTank()]-m)
 	s.pour(0, m, s.tank)
-	s.y[s.inTank()] -= m
 	s.out.Pails++
 	s.tell(PailIn, -1)
 	if !(s.y[s.inTank()] > 0) {
-		s.y[s.inTank()] = 0
 		s.tell(SapOut, -1)
 	}
 }

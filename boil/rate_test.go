@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -60,7 +61,8 @@ func TestLevelRate(t *testing.T) {
 		t.Errorf("plus or minus %v on a straight line", got.PlusMinus)
 	}
 	fed, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 5, 10), level(2, 5, 10))
-	if err != nil || !near(fed.Warm.PoundsPerHour(), 84, 0.5) { // 10 gal of sap at 8.4 lb
+	cold, err2 := density.Solution(2, units.Celsius(4))
+	if err != nil || err2 != nil || !near(float64(fed.Warm.Over(time.Hour)/cold.Mass(10*units.USGallon)), 1, 1e-9) {
 		t.Errorf("held by 10 gal an hour: %v lb/h, %v", fed.Warm.PoundsPerHour(), err)
 	}
 	two, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 4, 0))
@@ -108,6 +110,20 @@ func TestLevelRateUncertainty(t *testing.T) {
 
 func TestLevelRateRefuses(t *testing.T) {
 	ok := []boil.LevelReading{{At: 0, Level: 0.1}, {At: time.Hour, Level: 0.05}}
+	rate := func(change func(r *boil.LevelReading, area *units.Area, x float64)) func(float64) (float64, error) {
+		return func(x float64) (float64, error) {
+			area, r := 1*units.SquareMeter, ok[1]
+			change(&r, &area, x)
+			got, err := boil.LevelRate(area, 0, ok[0], r)
+			if err != nil {
+				return math.NaN(), err
+			}
+			return float64(got.Warm), nil
+		}
+	}
+	edges(t, "boil.LevelRate", "sap poured in", 0, 1000, 1, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Added = units.Volume(x) }))
+	edges(t, "boil.LevelRate", "level", 0, 2, 0.01, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Level = units.Length(x) }))
+	edges(t, "boil.LevelRate", "area of the pan", 1e-9, 1000, 1, rate(func(_ *boil.LevelReading, area *units.Area, x float64) { *area = units.Area(x) }))
 	call := func(area units.Area, cold time.Duration, r ...boil.LevelReading) error {
 		got, err := boil.LevelRate(area, cold, r...)
 		if err != nil && got != (boil.MeasuredRate{}) {
@@ -132,6 +148,25 @@ func TestLevelRateRefuses(t *testing.T) {
 	}
 }
 
+// The figures as their sources print them.
+func TestEffectsAsPrinted(t *testing.T) {
+	want := []boil.Span[units.Share]{{Low: 8, High: 8}, {Low: 27, High: 27}, {Low: 15, High: 17}}
+	for i, e := range boil.Effects() {
+		if !near(float64(e.Low), float64(want[i].Low), 1e-12) || !near(float64(e.High), float64(want[i].High), 1e-12) {
+			t.Errorf("%s: %v to %v, want %v", e.Change, e.Low, e.High, want[i])
+		}
+	}
+	for kind, want := range map[boil.PanKind][3]float64{boil.FlatPan: {1, 1, 1}, boil.FluePan: {1.5, 2, 3}} {
+		r, err := boil.PanRate(kind, units.SquareFoot)
+		got := [3]float64{r.Low.USGallonsPerHour(), r.Middle.USGallonsPerHour(), r.High.USGallonsPerHour()}
+		for i := range got {
+			if err != nil || !near(got[i], want[i], 1e-12) {
+				t.Errorf("kind %d: %v, want %v, %v", kind, got, want, err)
+			}
+		}
+	}
+}
+
 func TestEffects(t *testing.T) {
 	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
 	for _, e := range boil.Effects() {
@@ -148,6 +183,10 @@ func TestEffects(t *testing.T) {
 	}
 	_, err = boil.Effects()[0].Apply(1, boil.HeatDemand{})
 	wantRange(t, "no demand", err)
+	gain, err := boil.Effects()[2].Apply(1, d)
+	if err != nil || !near(float64(gain.Middle), 1.16, 1e-12) {
+		t.Errorf("between 15 and 17 percent: %v, %v", gain, err)
+	}
 	edges(t, "boil.Effect.Apply", "evaporation", 0, 1e6, 1, func(x float64) (float64, error) {
 		r, err := boil.Effects()[1].Apply(units.MassRate(x), d)
 		return float64(r.Middle), err

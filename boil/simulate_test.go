@@ -2,7 +2,6 @@ package boil
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -153,8 +152,18 @@ func TestConserved(t *testing.T) {
 	for i := range 2000 {
 		rig := randomRig(r)
 		day := randomDay(r, rig)
-		seen := 0
-		o, err := rig.Trace(day, 0, func(m Moment) bool { seen++; return true })
+		last := math.NaN()
+		o, err := rig.Trace(day, 20*time.Minute, func(m Moment) bool {
+			all := float64(m.Drawn().Mass() + m.Evaporated() + m.SapLeft())
+			for i := range m.Len() {
+				all += float64(m.Liquid(i).Mass())
+			}
+			if m.Event != SapIn && !(math.Abs(all-last) <= 1e-9*all) && !math.IsNaN(last) {
+				t.Errorf("%d: %v kg at %v (%v), %v before", i, all, m.At, m.Event, last)
+			}
+			last = all
+			return true
+		})
 		if err != nil {
 			// The smallest pail of a random rig may be too small for its largest pan.
 			if !errors.Is(err, units.ErrRange) || rig.Feed != PailFeed {
@@ -184,11 +193,11 @@ func TestStepIndependent(t *testing.T) {
 	for _, draw := range []DrawOff{{At: 66.9}, {At: 66.9, Until: 66}} {
 		rig, day := partitioned(), longDay()
 		rig.Draw = draw
-		a, err := rig.run("test", day, tolerance, 0, nil)
+		a, err := rig.run("test", day, stepError, 0, nil)
 		if err != nil {
 			t.Fatal(err)
 		}
-		b, err := rig.run("test", day, tolerance/1000, 0, nil)
+		b, err := rig.run("test", day, stepError/1000, 0, nil)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -212,9 +221,12 @@ func TestStepIndependent(t *testing.T) {
 	}
 }
 
-func ExampleErrTooBusy() {
-	fmt.Println(errors.Is(ErrTooBusy, units.ErrRange))
-	// Output: false
+// TestTooBusy asks for more than a step can do.
+func TestTooBusy(t *testing.T) {
+	rig := partitioned()
+	if _, err := rig.run("test", longDay(), 1e-30, 0, nil); !errors.Is(err, ErrTooBusy) {
+		t.Error(err)
+	}
 }
 
 func BenchmarkDay(b *testing.B) {

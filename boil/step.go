@@ -30,6 +30,8 @@ type stepper struct {
 	slope [7][]float64 // the stages; the first is at y, the last at next
 	scale []float64    // the error that is allowed of each number
 	mid   []float64    // where between puts its answer
+	poly  [][4]float64 // the state along the step, once dense
+	dense bool
 }
 
 func newStepper(size int, f func(y, dy []float64)) *stepper {
@@ -39,7 +41,7 @@ func newStepper(size int, f func(y, dy []float64)) *stepper {
 		room = room[size:]
 		return s
 	}
-	s := &stepper{f: f, y: cut(), next: cut(), scale: cut(), mid: cut()}
+	s := &stepper{f: f, y: cut(), next: cut(), scale: cut(), mid: cut(), poly: make([][4]float64, size)}
 	for i := range s.slope {
 		s.slope[i] = cut()
 	}
@@ -49,6 +51,7 @@ func newStepper(size int, f func(y, dy []float64)) *stepper {
 // try steps by h and returns the error as a share of the allowed one. NaN
 // means that the step went out of the range of the functions.
 func (s *stepper) try(h float64) float64 {
+	s.dense = false
 	for k := 1; k < 7; k++ {
 		w := &stageWeights[k]
 		for i, y := range s.y {
@@ -84,20 +87,32 @@ func factor(e float64) float64 {
 	return min(5, max(0.1, 0.9*math.Pow(max(e, 1e-10), -0.2)))
 }
 
-// between returns the state at the share x of the last step, which was h long. Like
-// the step itself it is y plus a combination of the stages, and conserves what
-// they conserve.
+// between returns the state at the share x of the last step, which was h long.
+// Like the step itself it is y plus a combination of the stages, and conserves
+// what they conserve.
 func (s *stepper) between(x, h float64) []float64 {
+	if !s.dense {
+		s.prepare(h)
+	}
+	for i, y := range s.y {
+		r := &s.poly[i]
+		s.mid[i] = y + x*(r[0]+(1-x)*(r[1]+x*(r[2]+(1-x)*r[3])))
+	}
+	return s.mid
+}
+
+// prepare finds the polynomials of the continuous extension.
+func (s *stepper) prepare(h float64) {
 	k := &s.slope
 	d := &denseWeights
 	for i, y := range s.y {
-		r2 := s.next[i] - y
-		r3 := h*k[0][i] - r2
-		r4 := r2 - h*k[6][i] - r3
-		r5 := h * (d[0]*k[0][i] + d[2]*k[2][i] + d[3]*k[3][i] + d[4]*k[4][i] + d[5]*k[5][i] + d[6]*k[6][i])
-		s.mid[i] = y + x*(r2+(1-x)*(r3+x*(r4+(1-x)*r5)))
+		r := &s.poly[i]
+		r[0] = s.next[i] - y
+		r[1] = h*k[0][i] - r[0]
+		r[2] = r[0] - h*k[6][i] - r[1]
+		r[3] = h * (d[0]*k[0][i] + d[2]*k[2][i] + d[3]*k[3][i] + d[4]*k[4][i] + d[5]*k[5][i] + d[6]*k[6][i])
 	}
-	return s.mid
+	s.dense = true
 }
 
 // land moves on to the share x of the last step, which was h long. The slope

@@ -87,6 +87,12 @@ func TestThermometerDoubt(t *testing.T) {
 			t.Errorf("%s: twice the cause is %.3f the doubt, %v", name, ratio, err)
 		}
 	}
+	// The formula's own share is 0.03 K at the thermometer.
+	formula, err := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target+d.Formula, goodStop.Pressure)
+	set, err2 := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target, goodStop.Pressure)
+	if err != nil || err2 != nil || !near(float64(formula-set), 0.03, 1e-9) {
+		t.Errorf("the formula costs %v, which is %v, %v", d.Formula, formula-set, err)
+	}
 	// 5 percent inverted make the point of 66.9 Brix that of 65.9.
 	five, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, InvertedBy: 5}.Doubt()
 	if err != nil || !near(float64(five.Inverted), 1, 0.05) {
@@ -138,7 +144,12 @@ func TestHydrometerDoubt(t *testing.T) {
 	if err != nil || c.Expansion != 0 || !(c.Cup < d.Cup) || !near(float64(c.Float), 0.08, 0.005) {
 		t.Errorf("cool: %+v, %v; hot: %+v", c, err, d)
 	}
-	for _, tc := range []struct{ at, want float64 }{{90, 0}, {99, 0.035}, {105, 0.075}} {
+	rho, err := density.Solution(66.9, units.Celsius(20))
+	lifted, err2 := density.Solution(66.9+c.Float, units.Celsius(20))
+	if err != nil || err2 != nil || !near(float64(lifted/rho)-1, 370e-6, 1e-9) {
+		t.Errorf("the float's %v are %v of the density", c.Float, lifted/rho-1)
+	}
+	for _, tc := range []struct{ at, want float64 }{{90, 0}, {94.5, 0.0175}, {99, 0.035}, {102, 0.055}, {105, 0.075}} {
 		hot := goodCup
 		hot.Cup = units.Celsius(tc.at)
 		h, err := hot.Doubt()

@@ -182,6 +182,9 @@ func TestWatchNamesOddReadings(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	// A reading is odd from three standard uncertainties of a difference under the
+	// one before it, to which the climb between the two comes.
+	fall := base[4].Shown.Sub(base[3].Shown) + units.TempDiff(3*math.Sqrt2)*watch(t).ProbeBy
 	for name, tc := range map[string]struct {
 		by   map[int]units.TempDiff
 		odd  []boil.OddReading
@@ -193,6 +196,8 @@ func TestWatchNamesOddReadings(t *testing.T) {
 		"two":         {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{3, boil.Dip}, {6, boil.Spike}}, 7},
 		"sap added":   {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{4, boil.SetBack}}, 5},
 		"within slip": {map[int]units.TempDiff{4: -0.1}, nil, 9},
+		"just a dip":  {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{4, boil.Dip}}, 8},
+		"just none":   {map[int]units.TempDiff{4: -(fall - 0.01)}, nil, 9},
 	} {
 		o, err := watch(t).Outlook(shifted(tc.by)...)
 		if err != nil || o.Used != tc.used || len(o.Odd) != len(tc.odd) {
@@ -244,6 +249,27 @@ func TestWatchLimits(t *testing.T) {
 	const fn = "boil.Watch.Outlook"
 	edges(t, fn, "target", 30, 92, 66, with(func(w *boil.Watch, x float64) { w.Target = units.Brix(x) }))
 	edges(t, fn, "uncertainty of a reading", 0.001, 5, 0.1, with(func(w *boil.Watch, x float64) { w.ProbeBy = units.TempDiff(x) }))
+	edges(t, fn, "uncertainty of the boiling water", 0, 5, 0.1, func(x float64) (float64, error) {
+		w := watch(t)
+		w.WaterBy = units.TempDiff(x)
+		o, err := w.Outlook(r...)
+		if err != nil {
+			return math.NaN(), err
+		}
+		return float64(o.Now), nil
+	})
+	// The strengths that a thermometer can tell.
+	for b, ok := range map[units.Brix]bool{29.99: false, 30.01: true, 91.99: true} {
+		point, err := boil.SyrupPoint(b, watched)
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := watch(t)
+		o, err := w.Outlook(boil.WatchReading{At: 0, Shown: point}, boil.WatchReading{At: time.Minute, Shown: point})
+		if ok != (err == nil) || ok && !near(float64(o.Now), float64(b), 1e-6) {
+			t.Errorf("%v: %+v, %v", b, o, err)
+		}
+	}
 	edges(t, fn, "inverted share", 0, 20, 1, with(func(w *boil.Watch, x float64) { w.Sugar.Inverted = units.Share(x) }))
 	for name, call := range map[string]func() (boil.Outlook, error){
 		"none":      func() (boil.Outlook, error) { return watch(t).Outlook() },

@@ -110,3 +110,24 @@ func BenchmarkPotTarget(b *testing.B) {
 		}
 	}
 }
+
+func FuzzPot(f *testing.F) {
+	f.Add(11.3, 2.3, 33.45, 66.9, 0.03, 0.2)
+	f.Add(1e5, 0.0, 5.0, 100.0, 0.0, 0.0)
+	f.Add(math.NaN(), math.Inf(1), 80.0, 80.0, -1.0, 10.0)
+	f.Fuzz(func(t *testing.T, gross, tare, brix, to, scale, by float64) {
+		p := boil.PotReading{Gross: units.Mass(gross), Tare: units.Mass(tare), Brix: units.Brix(brix), ScaleBy: units.Mass(scale), BrixBy: units.Brix(by)}
+		w, err := p.Target(units.Brix(to))
+		if err != nil {
+			return
+		}
+		if !(w.Gross >= p.Tare && w.Gross <= p.Gross && w.Off >= 0 && w.GrossBy >= 0 && w.BrixBy >= 0) {
+			t.Errorf("%+v to %v: %+v", p, to, w)
+		}
+		// Where the pot outweighs what is in it by far, its weight tells little.
+		slack := 1e-9 * gross / (gross - tare)
+		if back, err := p.At(w.Gross); err == nil && !near(float64(back), to, slack*to) {
+			t.Errorf("%+v to %v: back %v", p, to, back)
+		}
+	})
+}

@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,9 +21,30 @@ const (
 	maxC = 110.0
 )
 
-// rounding is how far, in mass fraction, an inverse may land outside its range
-// when the forward formula was evaluated at the limit.
+var (
+	brixRange = limit.Range{Arg: "sugar content", Low: float64(minBrix), High: float64(maxBrix), Unit: "Brix",
+		Below: "less than no sugar: check the instrument in plain water",
+		Above: "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"}
+	tempRange = limit.Range{Arg: "temperature", Low: minC, High: maxC, Unit: "C",
+		Below: "below 0 C ice may be forming: thaw it and let it mix",
+		Above: "let it cool and measure again"}
+)
+
+// rounding is how far, in mass fraction or specific gravity, an inverse may
+// land outside its range when the forward formula was evaluated at the limit.
 const rounding = 1e-12
+
+// snap moves x to the end of the range when it lies outside by no more than
+// slack.
+func snap(x, slack float64, r *limit.Range) float64 {
+	switch {
+	case x < r.Low && x >= r.Low-slack:
+		return r.Low
+	case x > r.High && x <= r.High+slack:
+		return r.High
+	}
+	return x
+}
 
 func nan[Q ~float64]() Q { return Q(math.NaN()) }
 
@@ -32,46 +54,9 @@ func toBrix(w float64) units.Brix { return units.Brix(100 * w) }
 // solved turns a solved mass fraction into Brix and tells whether it lies in
 // the range.
 func solved(w float64) (units.Brix, bool) {
-	if !(w >= minBrix.Fraction()-rounding && w <= maxBrix.Fraction()+rounding) {
+	b := snap(100*w, 100*rounding, &brixRange)
+	if !(b >= brixRange.Low && b <= brixRange.High) {
 		return nan[units.Brix](), false
 	}
-	return min(max(toBrix(w), minBrix), maxBrix), true
-}
-
-// checkBrix guards a sugar content.
-func checkBrix(fn string, b units.Brix) error {
-	if b >= minBrix && b <= maxBrix {
-		return nil
-	}
-	return brixError(fn, b)
-}
-
-func brixError(fn string, b units.Brix) error {
-	hint := ""
-	switch {
-	case b < minBrix:
-		hint = "less than no sugar: check the instrument in plain water"
-	case b > maxBrix:
-		hint = "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"
-	}
-	return &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: float64(minBrix), High: float64(maxBrix), Unit: "Brix", Hint: hint}
-}
-
-// checkTemp guards a temperature of liquid.
-func checkTemp(fn string, c float64) error {
-	if c >= minC && c <= maxC {
-		return nil
-	}
-	return tempError(fn, c)
-}
-
-func tempError(fn string, c float64) error {
-	hint := ""
-	switch {
-	case c < minC:
-		hint = "below 0 C ice may be forming: thaw it and let it mix"
-	case c > maxC:
-		hint = "let it cool and measure again"
-	}
-	return &units.RangeError{Func: fn, Arg: "temperature", Value: c, Low: minC, High: maxC, Unit: "C", Hint: hint}
+	return units.Brix(b), true
 }

@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,7 +30,7 @@ type Combination struct {
 // square of its uncertainty. They must not share an error: a hydrometer and a
 // refractometer do not, two readings of one stem do.
 //
-// Range: uncertainties above zero and finite, as [Hydrometer.Measure] and the
+// Range: uncertainties from 0.000001 to 85 Brix, as [Hydrometer.Measure] and the
 // others give; otherwise a [units.RangeError]. A caveat of either is a caveat
 // of both. When they disagree the uncertainty is multiplied by the root of
 // chi-squared (Birge's ratio).
@@ -39,12 +40,11 @@ type Combination struct {
 func Combine(a, b Measurement) (Combination, error) {
 	const fn = "density.Combine"
 	for _, m := range [...]Measurement{a, b} {
-		if !(m.Uncertainty > 0 && m.Uncertainty <= maxUncertainty) {
-			return Combination{}, &units.RangeError{Func: fn, Arg: "uncertainty", Value: float64(m.Uncertainty), Low: 0, High: float64(maxUncertainty), Unit: "Brix",
-				Hint: "combine what Measure returned"}
+		if err := uncertaintyRange.Check(fn, float64(m.Uncertainty)); err != nil {
+			return Combination{}, err
 		}
-		if !(m.Brix >= minReading && m.Brix <= maxBrix) {
-			return Combination{}, readingError(fn, "strength", m.Brix)
+		if err := checkStem(fn, m.Brix, &liquidRange); err != nil {
+			return Combination{}, err
 		}
 	}
 	ua, ub := a.Uncertainty/Coverage, b.Uncertainty/Coverage
@@ -66,5 +66,5 @@ func Combine(a, b Measurement) (Combination, error) {
 	return c, nil
 }
 
-// maxUncertainty is more than any measurement here can have.
-const maxUncertainty units.Brix = 85
+var uncertaintyRange = limit.Range{Arg: "uncertainty", Low: 1e-6, High: float64(maxBrix), Unit: "Brix",
+	Below: "combine what Measure returned", Above: "combine what Measure returned"}

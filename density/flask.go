@@ -1,6 +1,9 @@
 package density
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
 
 // A Flask is a vessel of known volume that is filled and weighed, net, on a
 // scale in air: the instrument of whoever owns a good scale. The zero value is
@@ -51,32 +54,29 @@ func (f Flask) Net(b units.Brix, at units.Temperature) (units.Mass, error) {
 	return m, nil
 }
 
-// minFlask tells a volume that was set from one that was not.
-const minFlask = units.Milliliter / 1000
+const howCalibrated = "set CalibratedAt to the temperature at which the volume holds, such as units.Celsius(20)"
+
+var (
+	// The least volume tells one that was set from one that was not.
+	flaskRange = limit.Range{Arg: "volume of the flask", Low: float64(units.Milliliter / 1000), High: float64(maxVolume), Unit: "m3",
+		Below: "set Volume to what the flask holds, such as units.Milliliters(500)", Above: volumeRange.Above}
+	calibrationRange = limit.Range{Arg: "calibration temperature", Low: 1, High: 40, Unit: "C", Below: howCalibrated, Above: howCalibrated}
+)
 
 // volume guards the flask and the temperature and returns the volume there.
 func (f Flask) volume(fn string, at units.Temperature) (units.Volume, error) {
-	if !(f.Volume >= minFlask && f.Volume <= maxVolume) {
-		return nan[units.Volume](), &units.RangeError{Func: fn, Arg: "volume of the flask", Value: float64(f.Volume), Low: float64(minFlask), High: float64(maxVolume), Unit: "m3",
-			Hint: "set Volume to what the flask holds, such as units.Milliliters(500)"}
-	}
-	c0 := f.CalibratedAt.Celsius()
-	if !(c0 >= minGraduatedC && c0 <= maxGraduatedC) {
-		return nan[units.Volume](), &units.RangeError{Func: fn, Arg: "calibration temperature", Value: c0, Low: minGraduatedC, High: maxGraduatedC, Unit: "C",
-			Hint: "set CalibratedAt to the temperature at which the volume holds, such as units.Celsius(20)"}
-	}
-	if err := checkTemp(fn, at.Celsius()); err != nil {
+	c, c0 := at.Celsius(), f.CalibratedAt.Celsius()
+	if err := flaskRange.Check(fn, float64(f.Volume)); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := checkGlass(fn, f.Expansion); err != nil {
+	if err := calibrationRange.Check(fn, c0); err != nil {
 		return nan[units.Volume](), err
 	}
-	return f.Volume * units.Volume(1+f.expansion()*(at.Celsius()-c0)), nil
-}
-
-func (f Flask) expansion() float64 {
-	if f.Expansion == 0 {
-		return GlassExpansion
+	if err := tempRange.Check(fn, c); err != nil {
+		return nan[units.Volume](), err
 	}
-	return f.Expansion
+	if err := glassRange.Check(fn, f.Expansion); err != nil {
+		return nan[units.Volume](), err
+	}
+	return f.Volume * units.Volume(1+expansionOf(f.Expansion)*(c-c0)), nil
 }

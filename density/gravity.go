@@ -1,6 +1,9 @@
 package density
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
 
 // SG2020 is apparent specific gravity 20/20 C: the weight in air of a solution
 // at 20 C over that of the same volume of water at 20 C, both with brass or
@@ -28,6 +31,14 @@ const (
 // water20 is the density of water that the gravities are counted from.
 var water20 = water(gravityC)
 
+var trueGravityRange = limit.Range{Arg: "specific gravity", Low: 1, High: rho(maxBrix.Fraction(), gravityC) / water20,
+	Below: notGravity, Above: notGravity}
+
+const (
+	notGravity = "water is 1, syrup near 1.33; a number near 66 is Brix"
+	notBaume   = "syrup is near 36; a number near 66 is Brix"
+)
+
 // SG2020FromBrix returns the apparent specific gravity 20/20 C of b Brix on
 // the [ICUMSA] scale; [Scale.SG2020] takes another.
 //
@@ -35,7 +46,7 @@ var water20 = water(gravityC)
 // 0.0001. NBS Circular C440, Table 114, an older scale, prints up to 0.0006
 // less. Check value: 1.32543 at 66 Brix (computed).
 func SG2020FromBrix(b units.Brix) (SG2020, error) {
-	if err := checkBrix("density.SG2020FromBrix", b); err != nil {
+	if err := brixRange.Check("density.SG2020FromBrix", float64(b)); err != nil {
 		return nan[SG2020](), err
 	}
 	return gravity(b), nil
@@ -44,7 +55,7 @@ func SG2020FromBrix(b units.Brix) (SG2020, error) {
 // BrixFromSG2020 returns the Brix of apparent specific gravity sg on the
 // [ICUMSA] scale: the inverse of [SG2020FromBrix].
 func BrixFromSG2020(sg SG2020) (units.Brix, error) {
-	return brixFromGravity("density.BrixFromSG2020", sg)
+	return ICUMSA.brix("density.BrixFromSG2020", sg)
 }
 
 // TrueSG2020FromBrix returns the true specific gravity 20/20 C of b Brix on
@@ -53,7 +64,7 @@ func BrixFromSG2020(sg SG2020) (units.Brix, error) {
 // Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
 // 0.0001. Check value: 1.32504 at 66 Brix (computed).
 func TrueSG2020FromBrix(b units.Brix) (TrueSG2020, error) {
-	if err := checkBrix("density.TrueSG2020FromBrix", b); err != nil {
+	if err := brixRange.Check("density.TrueSG2020FromBrix", float64(b)); err != nil {
 		return nan[TrueSG2020](), err
 	}
 	return TrueSG2020(rho(b.Fraction(), gravityC) / water20), nil
@@ -62,13 +73,11 @@ func TrueSG2020FromBrix(b units.Brix) (TrueSG2020, error) {
 // BrixFromTrueSG2020 returns the Brix of true specific gravity sg: the inverse
 // of [TrueSG2020FromBrix].
 func BrixFromTrueSG2020(sg TrueSG2020) (units.Brix, error) {
-	low, high := 1.0, rho(maxBrix.Fraction(), gravityC)/water20
-	if x := float64(sg); x >= low-rounding && x <= high+rounding {
-		if b, ok := solved(fraction(x*water20, gravityC)); ok {
-			return b, nil
-		}
+	x := snap(float64(sg), rounding, &trueGravityRange)
+	if err := trueGravityRange.Check("density.BrixFromTrueSG2020", x); err != nil {
+		return nan[units.Brix](), err
 	}
-	return nan[units.Brix](), gravityError("density.BrixFromTrueSG2020", float64(sg), low, high)
+	return clamp(fraction(x*water20, gravityC)), nil
 }
 
 // BaumeFromBrix returns the degrees Baume, modulus 145, of b Brix on the
@@ -78,7 +87,7 @@ func BrixFromTrueSG2020(sg TrueSG2020) (units.Brix, error) {
 // 0.01. Check values: 66.0, 66.9 and 68.9 Brix are 35.60, 36.06 and 37.07
 // (computed); from NBS Circular C440, Table 114, they are 35.58, 36.03, 37.04.
 func BaumeFromBrix(b units.Brix) (Baume145, error) {
-	if err := checkBrix("density.BaumeFromBrix", b); err != nil {
+	if err := brixRange.Check("density.BaumeFromBrix", float64(b)); err != nil {
 		return nan[Baume145](), err
 	}
 	return baume(gravity(b)), nil
@@ -87,22 +96,11 @@ func BaumeFromBrix(b units.Brix) (Baume145, error) {
 // BrixFromBaume returns the Brix of be degrees Baume, modulus 145, on the
 // [ICUMSA] scale: the inverse of [BaumeFromBrix].
 func BrixFromBaume(be Baume145) (units.Brix, error) {
-	const fn = "density.BrixFromBaume"
-	if err := checkBaume(fn, be, ICUMSA); err != nil {
-		return nan[units.Brix](), err
-	}
-	return brixFromGravity(fn, gravityFromBaume(be))
+	return ICUMSA.brixFromBaume("density.BrixFromBaume", be)
 }
 
-func brixFromGravity(fn string, sg SG2020) (units.Brix, error) {
-	low, high := gravity(minBrix), gravity(maxBrix)
-	if sg >= low-rounding && sg <= high+rounding {
-		if b, ok := solved(icumsaFraction(sg)); ok {
-			return b, nil
-		}
-	}
-	return nan[units.Brix](), gravityError(fn, float64(sg), float64(low), float64(high))
-}
+// clamp keeps a solved mass fraction inside the range against rounding.
+func clamp(w float64) units.Brix { return min(max(toBrix(w), minBrix), maxBrix) }
 
 // gravity is the apparent specific gravity of b Brix on the ICUMSA scale,
 // unchecked.
@@ -118,18 +116,3 @@ func icumsaFraction(sg SG2020) float64 {
 func baume(sg SG2020) Baume145 { return Baume145(modulus - modulus/float64(sg)) }
 
 func gravityFromBaume(be Baume145) SG2020 { return SG2020(modulus / (modulus - float64(be))) }
-
-// checkBaume guards a reading in degrees Baume of the strengths of scale s.
-func checkBaume(fn string, be Baume145, s Scale) error {
-	low, high := baume(s.gravity(minBrix)), baume(s.gravity(s.most()))
-	if be >= low-rounding && be <= high+rounding {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: "Baume", Value: float64(be), Low: float64(low), High: float64(high), Unit: "Be",
-		Hint: "syrup is near 36; a number near 66 is Brix"}
-}
-
-func gravityError(fn string, sg, low, high float64) error {
-	return &units.RangeError{Func: fn, Arg: "specific gravity", Value: sg, Low: low, High: high,
-		Hint: "water is 1, syrup near 1.33; a number near 66 is Brix"}
-}

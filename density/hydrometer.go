@@ -1,21 +1,39 @@
 package density
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
 
 // GlassExpansion is the conventional cubical expansion of a glass hydrometer,
 // per kelvin. Source: ISO 1768:1975, clause 3.
 const GlassExpansion = 25e-6
 
-// Limits of an instrument.
 const (
-	minGraduatedC = 1.0
-	maxGraduatedC = 40.0
-	maxGlass      = 100e-6
 	// A stem reads a little below its zero in warm water or cold: the scale is
 	// continued so far.
 	minReading units.Brix = -1
+	// stemRounding is [rounding] in Brix, for readings that were worked out at
+	// the ends of a stem.
+	stemRounding = 100 * rounding
+
+	offStem = "the float would sink below its scale or rise above it: check the temperature, or let the cup cool"
+	notBrix = "check the reading and its scale: Brix near 66 is Baume near 36"
+)
+
+var (
+	graduationRange = limit.Range{Arg: "hydrometer graduation", Low: 1, High: 40, Unit: "C",
+		Below: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)",
+		Above: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)"}
+	glassRange = limit.Range{Arg: "expansion", Low: 0, High: 100e-6, Unit: "1/K",
+		Below: "leave it zero for the conventional 25e-6 of glass", Above: "check its unit: glass is 25e-6"}
 	// More than this is no error of a scale but a broken instrument.
-	maxOffset units.Brix = 5
+	offsetRange = limit.Range{Arg: "instrument error", Low: -5, High: 5, Unit: "Brix",
+		Below: "check the temperature and the liquid again; an instrument this far off is broken",
+		Above: "check the temperature and the liquid again; an instrument this far off is broken"}
+	readingRange = limit.Range{Arg: "reading", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: notBrix, Above: notBrix}
+	liquidRange  = limit.Range{Arg: "sugar content", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above}
+	answerRange  = limit.Range{Arg: "answer", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: offStem, Above: offStem}
 )
 
 // A Hydrometer is a glass hydrometer with a Brix scale, a Baume scale or both.
@@ -71,8 +89,8 @@ func (h Hydrometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, 
 		return nan[units.Brix](), err
 	}
 	mark := reading - h.ReadsHigh
-	if !onStem(mark) {
-		return nan[units.Brix](), readingError(fn, "reading", mark)
+	if err := checkStem(fn, mark, &readingRange); err != nil {
+		return nan[units.Brix](), err
 	}
 	m, _ := h.Scale.toICUMSA(mark)
 	return h.truth(fn, m.Fraction(), at, gamma)
@@ -106,10 +124,11 @@ func (h Hydrometer) BrixFromBaume(be Baume145, at units.Temperature) (units.Brix
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	low, high := baume(gravity(minReading+h.ReadsHigh)), baume(gravity(maxBrix+h.ReadsHigh))
-	if !(be >= low-stemRounding && be <= high+stemRounding) {
-		return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "reading", Value: float64(be), Low: float64(low), High: float64(high), Unit: "Be",
-			Hint: "syrup is near 36; a number near 66 is Brix"}
+	r := limit.Range{Arg: "reading", Unit: "Be", Below: notBaume, Above: notBaume,
+		Low:  float64(baume(gravity(minReading + h.ReadsHigh))),
+		High: float64(baume(gravity(maxBrix + h.ReadsHigh)))}
+	if err := r.Check(fn, snap(float64(be), stemRounding, &r)); err != nil {
+		return nan[units.Brix](), err
 	}
 	return h.truth(fn, icumsaFraction(gravityFromBaume(be))-h.ReadsHigh.Fraction(), at, gamma)
 }
@@ -141,7 +160,7 @@ func (h Hydrometer) CheckedIn(b units.Brix, at units.Temperature, reading units.
 		return Hydrometer{}, err
 	}
 	h.ReadsHigh = reading - h.Scale.fromICUMSA(m)
-	if err := checkOffset(fn, h.ReadsHigh); err != nil {
+	if err := offsetRange.Check(fn, float64(h.ReadsHigh)); err != nil {
 		return Hydrometer{}, err
 	}
 	return h, nil
@@ -150,39 +169,27 @@ func (h Hydrometer) CheckedIn(b units.Brix, at units.Temperature, reading units.
 // check guards the instrument and the temperature of the cup, and returns the
 // expansion of the glass.
 func (h Hydrometer) check(fn string, at units.Temperature) (gamma float64, err error) {
-	if c := h.GraduatedAt.Celsius(); !(c >= minGraduatedC && c <= maxGraduatedC) {
-		return 0, &units.RangeError{Func: fn, Arg: "hydrometer graduation", Value: c, Low: minGraduatedC, High: maxGraduatedC, Unit: "C",
-			Hint: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)"}
+	if err := graduationRange.Check(fn, h.GraduatedAt.Celsius()); err != nil {
+		return 0, err
 	}
-	if c := at.Celsius(); !(c >= minC && c <= maxC) {
-		return 0, tempError(fn, c)
+	if err := tempRange.Check(fn, at.Celsius()); err != nil {
+		return 0, err
 	}
-	if h.Scale > NBSC440 {
-		return 0, h.Scale.known(fn)
+	if err := scaleRange.Check(fn, float64(h.Scale)); err != nil {
+		return 0, err
 	}
-	if !(h.ReadsHigh >= -maxOffset && h.ReadsHigh <= maxOffset) {
-		return 0, checkOffset(fn, h.ReadsHigh)
+	if err := offsetRange.Check(fn, float64(h.ReadsHigh)); err != nil {
+		return 0, err
 	}
-	if h.Glass == 0 {
-		return GlassExpansion, nil
-	}
-	return h.Glass, checkGlass(fn, h.Glass)
+	return expansionOf(h.Glass), glassRange.Check(fn, h.Glass)
 }
 
-func checkGlass(fn string, gamma float64) error {
-	if gamma >= 0 && gamma <= maxGlass {
-		return nil
+// expansionOf returns an expansion, the conventional one of glass for zero.
+func expansionOf(gamma float64) float64 {
+	if gamma == 0 {
+		return GlassExpansion
 	}
-	return &units.RangeError{Func: fn, Arg: "expansion", Value: gamma, Low: 0, High: maxGlass, Unit: "1/K",
-		Hint: "leave it zero for the conventional 25e-6 of glass"}
-}
-
-func checkOffset(fn string, high units.Brix) error {
-	if high >= -maxOffset && high <= maxOffset {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: "instrument error", Value: float64(high), Low: float64(-maxOffset), High: float64(maxOffset), Unit: "Brix",
-		Hint: "check the temperature and the liquid again; an instrument this far off is broken"}
+	return gamma
 }
 
 // truth is the strength at temperature at of a solution that floats the stem to
@@ -199,31 +206,22 @@ func (h Hydrometer) mark(fn string, b units.Brix, at units.Temperature) (units.B
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	if !onStem(b) {
-		return nan[units.Brix](), readingError(fn, "sugar content", b)
+	if err := checkStem(fn, b, &liquidRange); err != nil {
+		return nan[units.Brix](), err
 	}
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	return toBrix(fraction(rho(b.Fraction(), c)*(1+gamma*(c-c0)), c0)), nil
 }
 
-// stemRounding is [rounding] in Brix, for readings that were worked out at the
-// ends of a stem.
-const stemRounding = 100 * rounding
-
-func onStem(b units.Brix) bool {
-	return b >= minReading-stemRounding && b <= maxBrix+stemRounding
+// checkStem guards a reading or a strength against one of the ranges of a stem.
+func checkStem(fn string, b units.Brix, r *limit.Range) error {
+	return r.Check(fn, snap(float64(b), stemRounding, r))
 }
 
 // answer guards a solved strength or reading.
 func answer(fn string, b units.Brix) (units.Brix, error) {
-	if onStem(b) {
-		return b, nil
+	if err := checkStem(fn, b, &answerRange); err != nil {
+		return nan[units.Brix](), err
 	}
-	return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "answer", Value: float64(b), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
-		Hint: "the float would sink below or rise above its scale: check the temperature, or let the cup cool"}
-}
-
-func readingError(fn, arg string, v units.Brix) error {
-	return &units.RangeError{Func: fn, Arg: arg, Value: float64(v), Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
-		Hint: "check the reading and its scale: Brix near 66 is Baume near 36"}
+	return b, nil
 }

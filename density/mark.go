@@ -1,6 +1,9 @@
 package density
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
 
 // A Mark is a line on a stem that stands for one strength at one temperature: a
 // syrup hydrometer with two of them has its hot mark for the boiling pan and
@@ -49,27 +52,23 @@ func (m Mark) Brix(cup units.Temperature) (units.Brix, error) {
 		return nan[units.Brix](), err
 	}
 	c, c0 := cup.Celsius(), m.At.Celsius()
-	if err := checkTemp(fn, c); err != nil {
+	if err := tempRange.Check(fn, c); err != nil {
 		return nan[units.Brix](), err
 	}
-	gamma := m.Glass
-	if gamma == 0 {
-		gamma = GlassExpansion
-	}
-	return answer(fn, toBrix(fraction(rho(m.For.Fraction(), c0)/(1+gamma*(c-c0)), c)))
+	return answer(fn, toBrix(fraction(rho(m.For.Fraction(), c0)/(1+expansionOf(m.Glass)*(c-c0)), c)))
 }
 
-const leastMark units.Brix = 1
+var markRange = limit.Range{Arg: "strength of the mark", Low: 1, High: float64(maxBrix), Unit: "Brix",
+	Below: "say what the mark stands for, such as 66.9 at units.Fahrenheit(211)", Above: brixRange.Above}
 
 func (m Mark) check(fn string) error {
-	if !(m.For >= leastMark && m.For <= maxBrix) {
-		return &units.RangeError{Func: fn, Arg: "strength of the mark", Value: float64(m.For), Low: float64(leastMark), High: float64(maxBrix), Unit: "Brix",
-			Hint: "say what the mark stands for, such as 66.9 at units.Fahrenheit(211)"}
-	}
-	if err := checkTemp(fn, m.At.Celsius()); err != nil {
+	if err := markRange.Check(fn, float64(m.For)); err != nil {
 		return err
 	}
-	return checkGlass(fn, m.Glass)
+	if err := tempRange.Check(fn, m.At.Celsius()); err != nil {
+		return err
+	}
+	return glassRange.Check(fn, m.Glass)
 }
 
 // A CupRow is one line of the table that hangs beside the pan: what a

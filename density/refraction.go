@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -19,7 +20,7 @@ type ND20 float64
 // ICUMSA 1974 scale, read as the constant table of a general-purpose property
 // library that cites a laboratory data book. Check value: 1.45822 at 67 Brix.
 func RefractiveIndex(b units.Brix) (ND20, error) {
-	if err := checkBrix("density.RefractiveIndex", b); err != nil {
+	if err := brixRange.Check("density.RefractiveIndex", float64(b)); err != nil {
 		return nan[ND20](), err
 	}
 	return ND20(index(b.Fraction())), nil
@@ -32,15 +33,15 @@ func RefractiveIndex(b units.Brix) (ND20, error) {
 // Range: the indices of 0 to 85 Brix, 1.33299 to 1.50398; outside it NaN and a
 // [units.RangeError].
 func BrixFromRefractiveIndex(n ND20) (units.Brix, error) {
-	low, high := index(minBrix.Fraction()), index(maxBrix.Fraction())
-	if x := float64(n); x >= low-rounding && x <= high+rounding {
-		if b, ok := solved(indexFraction(x)); ok {
-			return b, nil
-		}
+	x := snap(float64(n), rounding, &indexRange)
+	if err := indexRange.Check("density.BrixFromRefractiveIndex", x); err != nil {
+		return nan[units.Brix](), err
 	}
-	return nan[units.Brix](), &units.RangeError{Func: "density.BrixFromRefractiveIndex", Arg: "refractive index", Value: float64(n), Low: low, High: high,
-		Hint: "water is 1.333, syrup near 1.458"}
+	return clamp(indexFraction(x)), nil
 }
+
+var indexRange = limit.Range{Arg: "refractive index", Low: index(minBrix.Fraction()), High: index(maxBrix.Fraction()),
+	Below: "water is 1.333, syrup near 1.458", Above: "water is 1.333, syrup near 1.458"}
 
 // index is the refractive index at 20 C of mass fraction w.
 func index(w float64) float64 {

@@ -1,13 +1,19 @@
 package density
 
-import "example.org/sapreckoner/units"
-
-// Temperatures at which the model of refraction was compared with the table of
-// 1936, in degrees Celsius.
-const (
-	minPrismC = 10.0
-	maxPrismC = 30.0
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
 )
+
+// prismRange holds the temperatures at which the model of refraction was
+// compared with the table of 1936.
+var prismRange = limit.Range{Arg: "prism temperature", Low: 10, High: 30, Unit: "C",
+	Below: "bring instrument and drop to room temperature, 20 C at best",
+	Above: "bring instrument and drop to room temperature, 20 C at best"}
+
+// prismAnswerRange is [answerRange] with the way out for a prism.
+var prismAnswerRange = limit.Range{Arg: "answer", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix",
+	Below: "check the instrument in plain water", Above: "check the reading and the temperature of the prism"}
 
 // A Refractometer reads strength in a drop of liquid on a prism, on the ICUMSA
 // 1974 scale at 20 C. The zero value is a plain one, without compensation, that
@@ -23,8 +29,8 @@ const (
 // # In use
 //
 // What counts is the temperature of drop and prism together. A drop of hot
-// syrup on a cold prism takes a minute to settle, loses water while it does, and
-// scalds. Sugar other than sucrose bends light a little less: syrup in which
+// syrup on a cold prism takes a while to settle, loses water while it does, and
+// scalds (common practice). Sugar other than sucrose bends light a little less: syrup in which
 // much of the sugar is inverted reads low.
 type Refractometer struct {
 	Compensated bool
@@ -48,8 +54,8 @@ func (r Refractometer) Brix(reading units.Brix, at units.Temperature) (units.Bri
 		return nan[units.Brix](), err
 	}
 	mark := reading - r.ReadsHigh
-	if !onStem(mark) {
-		return nan[units.Brix](), readingError(fn, "reading", mark)
+	if err := checkStem(fn, mark, &readingRange); err != nil {
+		return nan[units.Brix](), err
 	}
 	if r.Compensated {
 		return mark, nil
@@ -80,7 +86,7 @@ func (r Refractometer) CheckedIn(b units.Brix, at units.Temperature, reading uni
 		return Refractometer{}, err
 	}
 	r.ReadsHigh = reading - want
-	if err := checkOffset(fn, r.ReadsHigh); err != nil {
+	if err := offsetRange.Check(fn, float64(r.ReadsHigh)); err != nil {
 		return Refractometer{}, err
 	}
 	return r, nil
@@ -90,8 +96,8 @@ func (r Refractometer) reading(fn string, b units.Brix, at units.Temperature) (u
 	if err := r.check(fn, at); err != nil {
 		return nan[units.Brix](), err
 	}
-	if !onStem(b) {
-		return nan[units.Brix](), readingError(fn, "sugar content", b)
+	if err := checkStem(fn, b, &liquidRange); err != nil {
+		return nan[units.Brix](), err
 	}
 	if r.Compensated {
 		return b + r.ReadsHigh, nil
@@ -103,10 +109,10 @@ func (r Refractometer) reading(fn string, b units.Brix, at units.Temperature) (u
 
 // prismAnswer guards a solved strength.
 func prismAnswer(fn string, b units.Brix) (units.Brix, error) {
-	if onStem(b) {
-		return b, nil
+	if err := checkStem(fn, b, &prismAnswerRange); err != nil {
+		return nan[units.Brix](), err
 	}
-	return nan[units.Brix](), readingError(fn, "answer", b)
+	return b, nil
 }
 
 // prismFraction is the mass fraction that at c has the index of mark w0 at 20
@@ -123,12 +129,8 @@ func prismFraction(w0, c float64) float64 {
 }
 
 func (r Refractometer) check(fn string, at units.Temperature) error {
-	if c := at.Celsius(); !(c >= minPrismC && c <= maxPrismC) {
-		return &units.RangeError{Func: fn, Arg: "prism temperature", Value: c, Low: minPrismC, High: maxPrismC, Unit: "C",
-			Hint: "bring instrument and drop to room temperature, 20 C at best"}
+	if err := prismRange.Check(fn, at.Celsius()); err != nil {
+		return err
 	}
-	if !(r.ReadsHigh >= -maxOffset && r.ReadsHigh <= maxOffset) {
-		return checkOffset(fn, r.ReadsHigh)
-	}
-	return nil
+	return offsetRange.Check(fn, float64(r.ReadsHigh))
 }

@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -74,14 +75,7 @@ func (s Scale) Baume(b units.Brix) (Baume145, error) {
 // BrixFromBaume returns the strength on this scale of be degrees Baume, modulus
 // 145: the inverse of [Scale.Baume].
 func (s Scale) BrixFromBaume(be Baume145) (units.Brix, error) {
-	const fn = "density.Scale.BrixFromBaume"
-	if err := s.known(fn); err != nil {
-		return nan[units.Brix](), err
-	}
-	if err := checkBaume(fn, be, s); err != nil {
-		return nan[units.Brix](), err
-	}
-	return s.brix(fn, gravityFromBaume(be))
+	return s.brixFromBaume("density.Scale.BrixFromBaume", be)
 }
 
 // Convert returns what the syrup that is b Brix on this scale is on scale to:
@@ -101,32 +95,29 @@ func (s Scale) Convert(b units.Brix, to Scale) (units.Brix, error) {
 	return to.brix(fn, s.gravity(b))
 }
 
-// known refuses a scale that is none.
-func (s Scale) known(fn string) error {
-	if s <= NBSC440 {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: "scale", Value: float64(s), Low: float64(ICUMSA), High: float64(NBSC440),
-		Hint: "use density.ICUMSA or density.NBSC440"}
+var scaleRange = limit.Range{Arg: "scale", Low: float64(ICUMSA), High: float64(NBSC440),
+	Above: "use density.ICUMSA or density.NBSC440"}
+
+// What may be asked of each scale.
+var scales = [...]struct{ brix, gravity, baume limit.Range }{
+	ICUMSA:  scaleRanges(gravity(minBrix), gravity(maxBrix), maxBrix),
+	NBSC440: scaleRanges(table114[0], table114[len(table114)-1], units.Brix(len(table114)-1)),
 }
 
-// most is the end of the scale.
-func (s Scale) most() units.Brix {
-	if s == NBSC440 {
-		return units.Brix(len(table114) - 1)
+func scaleRanges(low, high SG2020, most units.Brix) struct{ brix, gravity, baume limit.Range } {
+	return struct{ brix, gravity, baume limit.Range }{
+		limit.Range{Arg: "sugar content", Low: float64(minBrix), High: float64(most), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above},
+		limit.Range{Arg: "specific gravity", Low: float64(low), High: float64(high), Below: notGravity, Above: notGravity},
+		limit.Range{Arg: "Baume", Low: float64(baume(low)), High: float64(baume(high)), Unit: "Be", Below: notBaume, Above: notBaume},
 	}
-	return maxBrix
 }
 
 // check guards the scale and a strength on it.
 func (s Scale) check(fn string, b units.Brix) error {
-	if err := s.known(fn); err != nil {
+	if err := scaleRange.Check(fn, float64(s)); err != nil {
 		return err
 	}
-	if b >= minBrix && b <= s.most() {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: float64(minBrix), High: float64(s.most()), Unit: "Brix"}
+	return scales[s].brix.Check(fn, float64(b))
 }
 
 // gravity is the apparent specific gravity of b Brix, unchecked.
@@ -138,18 +129,33 @@ func (s Scale) gravity(b units.Brix) SG2020 {
 	return gravity(b)
 }
 
+// brix is [Scale.Brix] in the name of fn.
 func (s Scale) brix(fn string, sg SG2020) (units.Brix, error) {
-	if err := s.known(fn); err != nil {
+	if err := scaleRange.Check(fn, float64(s)); err != nil {
+		return nan[units.Brix](), err
+	}
+	r := &scales[s]
+	x := snap(float64(sg), rounding, &r.gravity)
+	if err := r.gravity.Check(fn, x); err != nil {
 		return nan[units.Brix](), err
 	}
 	if s == ICUMSA {
-		return brixFromGravity(fn, sg)
+		return clamp(icumsaFraction(SG2020(x))), nil
 	}
-	low, high := table114[0], table114[len(table114)-1]
-	if !(sg >= low-rounding && sg <= high+rounding) {
-		return nan[units.Brix](), gravityError(fn, float64(sg), float64(low), float64(high))
+	return min(max(tableBrix(SG2020(x)), 0), units.Brix(r.brix.High)), nil
+}
+
+// brixFromBaume is [Scale.BrixFromBaume] in the name of fn.
+func (s Scale) brixFromBaume(fn string, be Baume145) (units.Brix, error) {
+	if err := scaleRange.Check(fn, float64(s)); err != nil {
+		return nan[units.Brix](), err
 	}
-	return min(max(tableBrix(sg), 0), s.most()), nil
+	r := &scales[s].baume
+	x := snap(float64(be), 100*rounding, r)
+	if err := r.Check(fn, x); err != nil {
+		return nan[units.Brix](), err
+	}
+	return s.brix(fn, gravityFromBaume(Baume145(x)))
 }
 
 // toICUMSA returns the ICUMSA strength of a mark on this scale and its change

@@ -18,11 +18,11 @@ import "example.org/sapreckoner/units"
 func Solution(b units.Brix, t units.Temperature) (units.Density, error) {
 	const fn = "density.Solution"
 	c := t.Celsius()
-	if !(b >= minBrix && b <= maxBrix) {
-		return nan[units.Density](), brixError(fn, b)
+	if err := brixRange.Check(fn, float64(b)); err != nil {
+		return nan[units.Density](), err
 	}
-	if !(c >= minC && c <= maxC) {
-		return nan[units.Density](), tempError(fn, c)
+	if err := tempRange.Check(fn, c); err != nil {
+		return nan[units.Density](), err
 	}
 	return units.Density(rho(b.Fraction(), c)), nil
 }
@@ -46,8 +46,8 @@ const (
 func BrixFromDensity(d units.Density, t units.Temperature) (units.Brix, error) {
 	const fn = "density.BrixFromDensity"
 	c := t.Celsius()
-	if !(c >= minC && c <= maxC) {
-		return nan[units.Brix](), tempError(fn, c)
+	if err := tempRange.Check(fn, c); err != nil {
+		return nan[units.Brix](), err
 	}
 	if d >= leastDensity && d <= mostDensity {
 		if b, ok := solved(fraction(float64(d), c)); ok {

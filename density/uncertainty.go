@@ -58,8 +58,8 @@ func (p Parts) total() units.Brix {
 // comes from, and what to bear in mind.
 //
 // The uncertainty follows the law of propagation: JCGM 100:2008 (GUM), equation
-// 10, with the derivatives of the measurement equation in closed form. It
-// agrees within 3 percent with a Monte Carlo of the same inputs after JCGM
+// 10 (numbers of clauses here from memory), with the derivatives of the
+// measurement equation in closed form. It agrees within 3 percent with a Monte Carlo of the same inputs after JCGM
 // 101:2008.
 type Measurement struct {
 	Brix        units.Brix
@@ -115,6 +115,9 @@ func modelDoubt(c float64) float64 {
 //
 // Range and errors are those of [Hydrometer.Brix], and of the doubt: a division
 // to 5 Brix, a thermometer to 10 K, a calibration to 5 Brix, each above zero.
+// Of a Baume stem give the strength that the mark stands for, from
+// [Scale.BrixFromBaume] of the stem's scale, and the doubt in Brix: a degree
+// Baume is 2 Brix near syrup.
 // Check value: a 60 F stem read at 59.0 to 0.5 Brix in a cup of 209 F within 1
 // F, calibrated to 0.1, gives 66.78 plus or minus 0.33 (computed).
 func (h Hydrometer) Measure(reading units.Brix, at units.Temperature, doubt Doubt) (Measurement, error) {
@@ -126,10 +129,7 @@ func (h Hydrometer) Measure(reading units.Brix, at units.Temperature, doubt Doub
 	if err != nil {
 		return Measurement{}, units.Under(fn, err)
 	}
-	gamma := h.Glass
-	if gamma == 0 {
-		gamma = GlassExpansion
-	}
+	gamma := expansionOf(h.Glass)
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	m, bySlope := h.Scale.toICUMSA(reading - h.ReadsHigh)
 
@@ -207,7 +207,7 @@ func (f Flask) Measure(net units.Mass, at units.Temperature, doubt FlaskDoubt) (
 		Division:    part(byMass, rectangular(float64(doubt.Division)/2)),
 		Calibration: part(byMass, float64(doubt.Calibration)/Coverage),
 		Volume:      part(per*buoyed*apparent/float64(f.Volume), float64(doubt.Volume)/Coverage),
-		Thermometer: part(per*(byC+buoyed*apparent*f.expansion()/(1+f.expansion()*(c-c0))), rectangular(float64(doubt.Thermometer))),
+		Thermometer: part(per*(byC+buoyed*apparent*expansionOf(f.Expansion)/(1+expansionOf(f.Expansion)*(c-c0))), rectangular(float64(doubt.Thermometer))),
 	}
 	air := rectangular(airLimit) * (1 - apparent/weightDensity)
 	p.Model = part(per, math.Hypot(modelDoubt(c), air))

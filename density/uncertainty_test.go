@@ -229,6 +229,15 @@ func TestCombine(t *testing.T) {
 		t.Errorf("%+v, %v", far, err)
 	}
 
+	// The warning turns at 3.84, chi-squared of one degree of freedom at 5 in 100.
+	for chi, want := range map[float64]bool{3.83: false, 3.85: true} {
+		x := density.Measurement{Brix: 60, Uncertainty: 2}
+		y := density.Measurement{Brix: 60 + bx(math.Sqrt(2*chi)), Uncertainty: 2}
+		if got, err := density.Combine(x, y); err != nil || got.Disagree != want {
+			t.Errorf("chi-squared %v: %+v, %v", chi, got, err)
+		}
+	}
+
 	for _, u := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		b.Uncertainty = bx(u)
 		if got, err := density.Combine(a, b); err == nil || got != (density.Combination{}) {
@@ -259,5 +268,27 @@ func TestDisagreeRate(t *testing.T) {
 	// Five standard deviations of a count of 1000.
 	if rate := float64(warned) / n; !(math.Abs(rate-0.05) <= 0.008) {
 		t.Errorf("the warning comes for %v of honest pairs", rate)
+	}
+}
+
+// A Baume stem is measured by the strength that its marks stand for.
+func TestMeasureOnBaume(t *testing.T) {
+	for _, h := range []density.Hydrometer{stem, nbsStem} {
+		mark, err := h.Scale.BrixFromBaume(32)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m, err := h.Measure(mark, c(90), doubt)
+		if err != nil {
+			t.Fatal(err)
+		}
+		want, err := h.BrixFromBaume(32, c(90))
+		if err != nil || !(math.Abs(float64(m.Brix-want)) <= 1e-10) {
+			t.Errorf("%v: %v by the mark, %v by Baume, %v", h.Scale, m.Brix, want, err)
+		}
+	}
+	wide := must(of(density.BrixFromBaume(36.5))) - must(of(density.BrixFromBaume(35.5)))
+	if !(math.Abs(wide-2) <= 0.1) {
+		t.Errorf("a degree Baume near syrup is %v Brix", wide)
 	}
 }

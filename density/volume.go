@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -13,6 +14,8 @@ const labelC = 20.0
 
 // maxVolume is more than any tank holds.
 const maxVolume = 1e6 * units.CubicMeter
+
+var volumeRange = limit.Range{Arg: "volume", Low: 0, High: float64(maxVolume), Unit: "m3", Above: "check its unit: no tank holds that"}
 
 // Mass returns the mass of a volume v of b Brix at temperature t: its weight in
 // vacuo.
@@ -39,7 +42,7 @@ func WeightInAir(v units.Volume, b units.Brix, t units.Temperature) (units.Mass,
 
 // densityOf guards a volume of solution and returns its density.
 func densityOf(fn string, v units.Volume, b units.Brix, t units.Temperature) (units.Density, error) {
-	if err := checkVolume(fn, v); err != nil {
+	if err := volumeRange.Check(fn, float64(v)); err != nil {
 		return nan[units.Density](), err
 	}
 	d, err := Solution(b, t)
@@ -47,13 +50,6 @@ func densityOf(fn string, v units.Volume, b units.Brix, t units.Temperature) (un
 		return d, units.Under(fn, err)
 	}
 	return d, nil
-}
-
-func checkVolume(fn string, v units.Volume) error {
-	if v >= 0 && v <= maxVolume {
-		return nil
-	}
-	return &units.RangeError{Func: fn, Arg: "volume", Value: float64(v), Low: 0, High: float64(maxVolume), Unit: "m3"}
 }
 
 // VolumeAt returns the volume at temperature to of what fills v at temperature
@@ -64,7 +60,7 @@ func checkVolume(fn string, v units.Volume) error {
 // gallon of 66.9 Brix at 185 F is 0.97104 US gal at 68 F (computed).
 func VolumeAt(v units.Volume, b units.Brix, from, to units.Temperature) (units.Volume, error) {
 	const fn = "density.VolumeAt"
-	if err := checkVolume(fn, v); err != nil {
+	if err := volumeRange.Check(fn, float64(v)); err != nil {
 		return nan[units.Volume](), err
 	}
 	ratio, err := shrink(fn, b, from, to)
@@ -102,13 +98,13 @@ func Overfill(label units.Volume, b units.Brix, packing units.Temperature) (unit
 // shrink returns the ratio of the volume at temperature to and at temperature
 // from.
 func shrink(fn string, b units.Brix, from, to units.Temperature) (float64, error) {
-	if err := checkBrix(fn, b); err != nil {
+	if err := brixRange.Check(fn, float64(b)); err != nil {
 		return math.NaN(), err
 	}
-	if err := checkTemp(fn, from.Celsius()); err != nil {
+	if err := tempRange.Check(fn, from.Celsius()); err != nil {
 		return math.NaN(), err
 	}
-	if err := checkTemp(fn, to.Celsius()); err != nil {
+	if err := tempRange.Check(fn, to.Celsius()); err != nil {
 		return math.NaN(), err
 	}
 	w := b.Fraction()

@@ -17,8 +17,8 @@ import (
 // 97-105. Check value: 998.203 kg/m3 at 20 C (computed).
 func Water(t units.Temperature) (units.Density, error) {
 	c := t.Celsius()
-	if !(c >= minC && c <= maxC) {
-		return nan[units.Density](), tempError("density.Water", c)
+	if err := tempRange.Check("density.Water", c); err != nil {
+		return nan[units.Density](), err
 	}
 	return units.Density(water(c)), nil
 }

@@ -81,6 +81,7 @@ func TestIceLimits(t *testing.T) {
 	keep(sugar.IceToReach(sugar.Lot{}, 4, 0))
 	keep(sugar.IceToReach(sap, 1.9, 0))
 	keep(sugar.IceToReach(sap, 4, 3))
+	keep(sugar.IceToReach(must[sugar.Lot](t)(sugar.NewLotByMass(100, 0.5, units.Celsius(1))), 4, 0.6))
 	keep(sugar.FreezeTo(sugar.Lot{}, units.Celsius(-1), 0))
 	keep(sugar.FreezeTo(sap, units.Celsius(-1), 2))
 	for i, err := range errs {

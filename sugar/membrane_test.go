@@ -166,7 +166,7 @@ func TestMembraneLimits(t *testing.T) {
 	for _, n := range []int{-1, 0, 1001} {
 		keep(tight.Passes(feed, 10, n))
 	}
-	for _, x := range append([]float64{0, -1, 9e-9, 1.001}, notNumbers...) {
+	for _, x := range append([]float64{0, -1, 0.9999e-8, 1.0001}, notNumbers...) {
 		duration(sugar.Membrane{Flow: units.VolumeRate(x)}.Time(units.Liter, 100))
 	}
 	for _, x := range append([]float64{-1, 1.001e6}, notNumbers...) {
@@ -199,6 +199,11 @@ func TestMembraneLimits(t *testing.T) {
 	for i, err := range errs {
 		if !errors.Is(err, sugar.ErrInfeasible) {
 			t.Errorf("case %d: %v", i, err)
+		}
+	}
+	for _, flow := range []units.VolumeRate{1e-8, 1} {
+		if _, err := (sugar.Membrane{Flow: flow}).Time(units.Liter, 100); err != nil {
+			t.Errorf("%v: %v", flow, err)
 		}
 	}
 	for _, m := range []sugar.Membrane{{Passage: 0}, {Passage: 50}} {

@@ -121,6 +121,7 @@ func TestInfeasible(t *testing.T) {
 		"recipe of nothing":                   recipe(sugar.Lot{}, 68.9, 64),
 		"boil to thinner":                     boil(lot(66.9), 66),
 		"boil water":                          boil(lot(0), 66.9),
+		"boil water to a little":              boil(lot(0), 0.5),
 		"boil nothing":                        boil(sugar.Lot{}, 66.9),
 		"save on thinner syrup":               saved(sap8, 7.9),
 		"save on nothing":                     saved(sugar.Separation{}, 66),
@@ -182,7 +183,7 @@ func TestThinLimits(t *testing.T) {
 		_, err := sugar.Thin(l, 0, units.Celsius(c), 66.9)
 		keep(err)
 	}
-	for _, m := range append([]float64{-1, 0, 1.0001e9}, notNumbers...) {
+	for _, m := range append([]float64{-1, 0, 0.9999e-6, 1.0001e9}, notNumbers...) {
 		_, err := sugar.AdditionBrix(l, units.Mass(m), 66.9)
 		keep(err)
 	}
@@ -195,6 +196,13 @@ func TestThinLimits(t *testing.T) {
 		if _, err := sugar.Thin(l, 0, units.Celsius(c), 66.9); err != nil {
 			t.Errorf("water at %v C: %v", c, err)
 		}
+	}
+	drop := must[sugar.Lot](t)(sugar.NewLotByMass(1e-6, 60, at))
+	if _, err := sugar.AdditionBrix(drop, 1e-6, 66); err != nil {
+		t.Errorf("the least addition: %v", err)
+	}
+	if _, err := sugar.AdditionBrix(l, 1e9, 66); err != nil {
+		t.Errorf("the largest addition: %v", err)
 	}
 	if _, err := sugar.Concentrate(light, 85); err != nil {
 		t.Errorf("to 85 Brix: %v", err)

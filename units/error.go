@@ -14,7 +14,7 @@ var ErrRange = errors.New("out of range")
 //
 // It unwraps to [ErrRange].
 type RangeError struct {
-	Func  string  // the function called, such as "density.Solution"
+	Func  string  // the function called, such as "density.Solution"; empty if a program checks its own input
 	Arg   string  // the argument, such as "temperature"
 	Value float64 // what was given, in Unit
 	Low   float64 // least value allowed, in Unit
@@ -30,16 +30,23 @@ func (e *RangeError) Error() string {
 	if e.Unit != "" {
 		unit = " " + e.Unit
 	}
-	s := e.Func + ": " + e.Arg + " " + num(e.Value) + unit +
+	s := e.prefix() + e.Arg + " " + num(e.Value) + unit +
 		" is outside " + num(e.Low) + " to " + num(e.High) + unit
 	if e.Value != e.Value {
-		s = e.Func + ": " + e.Arg + " is not a number; it must lie in " +
+		s = e.prefix() + e.Arg + " is not a number; it must lie in " +
 			num(e.Low) + " to " + num(e.High) + unit
 	}
 	if e.Hint != "" {
 		s += ": " + e.Hint
 	}
 	return s
+}
+
+func (e *RangeError) prefix() string {
+	if e.Func == "" {
+		return ""
+	}
+	return e.Func + ": "
 }
 
 // Unwrap returns [ErrRange].

@@ -143,8 +143,8 @@ func ExampleAngle() {
 
 func ExampleParseAngle() {
 	a, err := units.ParseAngle("90 deg")
-	fmt.Println(a.In(units.Turn), err)
-	// Output: 0.25 <nil>
+	fmt.Println(a.Text(units.Turn, 2), err)
+	// Output: 0.25 turn <nil>
 }
 
 // A standard atmosphere is 101,325 Pa, 760 mmHg and 29.92 inHg.
@@ -182,6 +182,6 @@ func ExampleDensity() {
 
 func ExampleParseDensity() {
 	d, err := units.ParseDensity("1.328 g/mL")
-	fmt.Println(d, err)
+	fmt.Println(d.Text(units.KilogramPerCubicMeter, 0), err)
 	// Output: 1328 kg/m3 <nil>
 }

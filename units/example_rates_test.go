@@ -81,8 +81,8 @@ func ExampleSpecificHeat() {
 
 func ExampleParseSpecificHeat() {
 	c, err := units.ParseSpecificHeat("2.629 kJ/(kg K)")
-	fmt.Println(c.JoulesPerKilogramKelvin(), err)
-	// Output: 2629 <nil>
+	fmt.Println(c.Text(units.JoulePerKilogramKelvin, 0), err)
+	// Output: 2629 J/(kg K) <nil>
 }
 
 func ExampleVolumeRate() {
@@ -151,6 +151,6 @@ func ExampleViscosity() {
 
 func ExampleParseViscosity() {
 	v, err := units.ParseViscosity("184 mPa s")
-	fmt.Println(v.PascalSeconds(), err)
-	// Output: 0.184 <nil>
+	fmt.Println(v.Text(units.PascalSecond, 3), err)
+	// Output: 0.184 Pa s <nil>
 }

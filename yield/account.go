@@ -11,6 +11,13 @@ import (
 const (
 	maxTaps = 100_000_000
 	maxDays = 366
+
+	minVolumeLimits = 0.01 // percent
+	maxVolumeLimits = 50.0
+	minBrixLimits   = 0.01 // Brix
+	maxBrixLimits   = 5.0
+
+	minSyrupBrix = 60.0 // what may be called syrup
 )
 
 // densityRise is the relative growth of density with a Brix, 0.39 percent in sap
@@ -80,15 +87,15 @@ type sum struct {
 }
 
 // add adds up lots. Errors of one instrument do not average out: they add.
-func add(fn, name string, lots []sugar.Lot, m Measured) (sum, error) {
+func add(fn, volume, brix string, lots []sugar.Lot, m Measured) (sum, error) {
 	var s sum
 	if len(lots) == 0 {
 		return s, nil
 	}
-	if err := within(fn, name+" volume limits", m.Volume.Percents(), 0.01, 50, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
+	if err := within(fn, volume, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
 		return sum{}, err
 	}
-	if err := within(fn, name+" Brix limits", float64(m.Brix), 0.01, 5, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
+	if err := within(fn, brix, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
 		return sum{}, err
 	}
 	for _, l := range lots {
@@ -113,24 +120,24 @@ func (s sum) brix() units.Brix { return units.Brix(100 * s.sugar / s.mass) }
 
 // totals adds up the five lists of a season.
 func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err error) {
-	for _, l := range []struct {
-		to   *sum
-		name string
-		lots []sugar.Lot
-		m    Measured
-	}{
-		{&sap, "sap", s.Sap, s.SapMeasured},
-		{&before, "held", s.HeldBefore, s.HeldMeasured},
-		{&after, "held", s.HeldAfter, s.HeldMeasured},
-		{&syrup, "syrup", s.Syrup, s.SyrupMeasured},
-		{&chased, "held", s.Chased, s.HeldMeasured},
-	} {
-		if *l.to, err = add(fn, l.name, l.lots, l.m); err != nil {
-			return
-		}
+	const heldVolume, heldBrix = "Season.HeldMeasured.Volume", "Season.HeldMeasured.Brix"
+	if sap, err = add(fn, "Season.SapMeasured.Volume", "Season.SapMeasured.Brix", s.Sap, s.SapMeasured); err != nil {
+		return
+	}
+	if before, err = add(fn, heldVolume, heldBrix, s.HeldBefore, s.HeldMeasured); err != nil {
+		return
+	}
+	if after, err = add(fn, heldVolume, heldBrix, s.HeldAfter, s.HeldMeasured); err != nil {
+		return
+	}
+	if syrup, err = add(fn, "Season.SyrupMeasured.Volume", "Season.SyrupMeasured.Brix", s.Syrup, s.SyrupMeasured); err != nil {
+		return
+	}
+	if chased, err = add(fn, heldVolume, heldBrix, s.Chased, s.HeldMeasured); err != nil {
+		return
 	}
 	in := sap.sugar + before.sugar
-	err = within(fn, "sugar in", in, math.SmallestNonzeroFloat64, 1e12, "kg", "enter the sap gathered, or what was held at the start")
+	err = within(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
 	return
 }
 
@@ -143,7 +150,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 // hydrometer are wrong the same way all season; lists are taken as independent
 // and combine as the root of the sum of squares.
 //
-// Range: some sugar in; limits of measurement as in [Measured]; taps to 1e8, days
+// Range: 1 mg to 1e9 kg of sugar in; limits of measurement as in [Measured]; taps to 1e8, days
 // to 366. Outside the range the answer is the zero Account and a
 // [units.RangeError].
 //
@@ -226,7 +233,7 @@ func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error)
 	if err := within(fn, "loss", loss.Percents(), 0, 100, "%", "the share of the sugar that is lost, from a past season's account"); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "syrup", float64(syrup), 60, maxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
+	if err := within(fn, "syrup", float64(syrup), minSyrupBrix, maxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
 		return nan[units.Volume](), err
 	}
 	per, err := sugarDensity(fn, syrup)

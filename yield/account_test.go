@@ -224,6 +224,16 @@ func TestExpect(t *testing.T) {
 	refused(t, "nothing", "yield.Season.Expect", float64(v), err)
 }
 
+func TestAccountAllocatesNothing(t *testing.T) {
+	s := season(t)
+	if n := testing.AllocsPerRun(100, func() {
+		_, _ = s.Account()
+		_, _ = s.Expect(5, 66.9)
+	}); n > 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
 func BenchmarkAccount(b *testing.B) {
 	b.ReportAllocs()
 	s := season(b)

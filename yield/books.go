@@ -48,7 +48,7 @@ type Boil struct {
 // A Part is what went into a lot from a boil or from another lot.
 type Part struct {
 	From string     // ID of a boil or of a lot
-	Mass units.Mass // above 0, to 1e9 kg
+	Mass units.Mass // 1 mg to 1e9 kg
 }
 
 // A BulkLot is syrup held together: a drum, or what was blended to be packed.
@@ -89,7 +89,7 @@ type Books struct {
 // Every name must be there once, every part and every packing must name a record
 // that exists, a lot must be made of something, and no lot of itself, directly or
 // through others. Otherwise the answer is nil and a [TraceError], or a
-// [units.RangeError] for a mass that is not above 0.
+// [units.RangeError] for a mass outside 1 mg to 1e9 kg.
 func NewBooks(boils []Boil, lots []BulkLot, packings []Packing) (*Books, error) {
 	const fn = "yield.NewBooks"
 	b := &Books{
@@ -154,10 +154,7 @@ func (b *Books) checkParts(fn string, lots []BulkLot) error {
 			if !boil && !lot {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
-			if !(p.Mass > 0) {
-				return within(fn, l.ID+": "+item("Parts", i, "Mass"), p.Mass.Kilograms(), 1e-9, 1e9, "kg", "what went into the lot")
-			}
-			if err := within(fn, l.ID+": "+item("Parts", i, "Mass"), p.Mass.Kilograms(), 0, 1e9, "kg", "check its unit"); err != nil {
+			if err := within(fn, l.ID+": "+item("Parts", i, "Mass"), p.Mass.Kilograms(), leastMass, mostMass, "kg", "what went into the lot"); err != nil {
 				return err
 			}
 		}

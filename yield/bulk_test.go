@@ -179,6 +179,15 @@ func TestRepacked(t *testing.T) {
 			t.Errorf("%v of %v came out", mass, held.Mass())
 		}
 	}
+	for kg, ok := range map[float64]bool{1.0001e-6: true, 0.9999e-6: false} {
+		crumb, err := sugar.NewLotByMass(units.Mass(2*kg), 50, units.Celsius(20))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := yield.Repacked(crumb, crumb); (err == nil) != ok {
+			t.Errorf("%v kg of sugar: %v", kg, err)
+		}
+	}
 	some := lotOf(t, 1, 66, units.Celsius(20))
 	for _, pair := range [][2]sugar.Lot{{{}, some}, {some, {}}, {lotOf(t, 1, 0, units.Celsius(20)), some}} {
 		if r, err := yield.Repacked(pair[0], pair[1]); !errors.Is(err, units.ErrRange) || r != (yield.Repacking{}) {

@@ -11,9 +11,10 @@ import (
 
 // Limits of an offer and of what is delivered.
 const (
-	brixPlaces    = 2 // a slip's Brix counts to the hundredth
-	factorPlaces  = 9 // pounds of syrup in a gallon of sap, from the densities
-	maxPriceTable = 10_000
+	brixPlaces      = 2    // a slip's Brix counts to the hundredth
+	minPriceBrix    = 0.01 // and so does the step of a table
+	factorPlaces    = 9    // pounds of syrup in a gallon of sap, from the densities
+	maxOfferedSyrup = 70.0 // Brix
 )
 
 var (
@@ -41,9 +42,9 @@ var (
 //
 // # Rounding
 //
-// The Brix of a delivery is rounded to a hundredth. A price is rounded to a
-// multiple of PriceStep, a payment, gallons times that rounded price, to a
-// multiple of Cent. Halves are rounded up.
+// The Brix of a delivery is rounded to a hundredth before anything is asked of
+// it. A price is rounded to a multiple of PriceStep; a payment, gallons times
+// that rounded price, to a multiple of Cent. Halves are rounded up.
 //
 // The zero Offer is refused: steps are part of the bargain and not a default.
 type Offer struct {
@@ -86,7 +87,7 @@ func (o *Offer) check(fn string) error {
 		return err
 	}
 	if o.Rule == noRule {
-		if err := within(fn, "Offer.Syrup", float64(o.Syrup), 60, 70, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
+		if err := within(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
 			return err
 		}
 		return exactly(fn, "Offer.PoundsPerGallon", o.PoundsPerGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
@@ -133,17 +134,28 @@ func (o Offer) price(fn, arg string, sap units.Brix) (Price, error) {
 	if err := o.check(fn); err != nil {
 		return Price{}, err
 	}
-	low := math.Max(minRuleBrix, float64(o.MinBrix))
-	if err := within(fn, arg, float64(sap), low, maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
+	sap = onSlip(sap)
+	if err := within(fn, arg, float64(sap), float64(o.least()), maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
 		return Price{}, err
 	}
 	return o.quote(fn, sap)
 }
 
-// quote prices sap without asking whether the offer buys it.
+// least returns the thinnest sap that the offer buys.
+func (o *Offer) least() units.Brix { return max(minRuleBrix, o.MinBrix) }
+
+// onSlip rounds a reading to a hundredth, halves away from zero. NaN and
+// infinity stay.
+func onSlip(sap units.Brix) units.Brix {
+	if x := float64(sap); math.IsNaN(x) || math.IsInf(x, 0) {
+		return sap
+	}
+	return units.Brix(toDecimal(float64(sap), brixPlaces).InexactFloat64())
+}
+
+// quote prices sap, as on the slip, that the offer buys.
 func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 	x := toDecimal(float64(sap), brixPlaces)
-	sap = units.Brix(x.InexactFloat64())
 	syrup := o.Syrup
 	if o.Rule != noRule {
 		syrup = o.Rule.Syrup()
@@ -187,28 +199,25 @@ func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
 // Prices appends to dst the prices of sap from one strength to another, both
 // included, step by step, and returns the result: a table to post on the tank.
 //
-// Range: strengths as in [Offer.PerUSGallon], step from 0.01 Brix, at most
-// 10,000 prices. Outside the range dst is returned as it was, with a
+// Range: strengths as in [Offer.PerUSGallon], to not below from, step from 0.01 to
+// 30 Brix. Outside the range dst is returned as it was, with a
 // [units.RangeError] or [DecimalError].
 func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
 	const fn = "yield.Offer.Prices"
-	if err := within(fn, "step", float64(step), 0.01, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
+	if err := within(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
 		return dst, err
 	}
 	if _, err := o.price(fn, "from", from); err != nil {
 		return dst, err
 	}
-	if _, err := o.price(fn, "to", to); err != nil {
+	if err := within(fn, "to", float64(to), float64(from), maxRuleBrix, "Brix", "the strongest sap of the table"); err != nil {
 		return dst, err
 	}
 	// A step that rounding left a hair short still counts.
-	n := math.Floor(float64((to-from)/step)+1e-9) + 1
-	if err := within(fn, "prices", n, 1, maxPriceTable, "", "to must not be below from; or take a larger step"); err != nil {
-		return dst, err
-	}
+	last := int(math.Floor(float64((to-from)/step) + 1e-6))
 	table := dst
-	for i := range int(n) {
-		p, err := o.quote(fn, from+units.Brix(i)*step)
+	for i := range last + 1 {
+		p, err := o.quote(fn, onSlip(from+units.Brix(i)*step))
 		if err != nil {
 			return dst, err
 		}

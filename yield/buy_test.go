@@ -135,6 +135,30 @@ func TestPrices(t *testing.T) {
 	}
 }
 
+// Limits of the Brix, judged as on the slip.
+func TestSlipLimits(t *testing.T) {
+	for name, tt := range map[string]struct {
+		low, high float64
+		try       func(b units.Brix) error
+	}{
+		"price":     {0.5, 30, func(b units.Brix) error { _, err := byRule().PerUSGallon(b); return err }},
+		"start":     {0.5, 30, func(b units.Brix) error { _, err := byRule().Prices(nil, b, 30, 1); return err }},
+		"end":       {0.5, 30, func(b units.Brix) error { _, err := byRule().Prices(nil, 0.5, b, 1); return err }},
+		"statement": {0.01, 30, func(b units.Brix) error { _, err := byRule().Statement([]yield.Delivery{{Sap: b}}); return err }},
+	} {
+		for _, b := range []float64{tt.low, tt.high} {
+			if err := tt.try(units.Brix(b)); err != nil {
+				t.Errorf("%s, %v: %v", name, b, err)
+			}
+		}
+		for _, b := range []float64{tt.low - 0.006, tt.high + 0.006, 0, -1, 1e300, notNum, inf, -inf} {
+			if err := tt.try(units.Brix(b)); !errors.Is(err, units.ErrRange) {
+				t.Errorf("%s, %v: %v", name, b, err)
+			}
+		}
+	}
+}
+
 func TestStatementAddsUp(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 86))
 	for range 300 {
@@ -157,7 +181,7 @@ func TestStatementAddsUp(t *testing.T) {
 		}
 		lines, payments, gallons := decimal.Zero, decimal.Zero, decimal.Zero
 		for i, l := range s.Lines {
-			if l.Slip != list[i].Slip || l.Bought != (list[i].Sap >= 1.5) || !l.Bought && !l.Amount.IsZero() {
+			if l.Slip != list[i].Slip || l.Bought != (math.Round(100*float64(list[i].Sap)) >= 150) || !l.Bought && !l.Amount.IsZero() {
 				t.Errorf("line %d: %+v", i, l)
 			}
 			if exact := l.USGallons.Mul(l.PerUSGallon); l.Bought && l.Amount.Sub(exact).Abs().GreaterThan(dec("0.005")) {
@@ -192,6 +216,18 @@ func TestStatementRefuses(t *testing.T) {
 		if !errors.Is(err, units.ErrRange) || s.Lines != nil {
 			t.Errorf("%s: %v, %v", name, s, err)
 		}
+	}
+	// What is thinner than the offer buys is listed, and judged as on the slip.
+	o := byRule()
+	o.MinBrix = 1.5
+	for sap, want := range map[units.Brix]bool{0.3: false, 1.49: false, 1.494: false, 1.495: true, 1.5: true} {
+		s, err := o.Statement([]yield.Delivery{{USGallons: dec("10"), Sap: sap}})
+		if err != nil || s.Lines[0].Bought != want || s.Amount.IsZero() == want {
+			t.Errorf("%v: %+v, %v", sap, s, err)
+		}
+	}
+	if s, err := byRule().Statement([]yield.Delivery{{USGallons: dec("10"), Sap: 0.3}}); err != nil || s.Lines[0].Bought {
+		t.Errorf("0.3 Brix: %+v, %v", s, err)
 	}
 	if _, err := byRule().Statement(nil); !errors.Is(err, units.ErrRange) {
 		t.Errorf("no deliveries: %v", err)

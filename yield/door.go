@@ -13,10 +13,13 @@ import (
 // Maine, ch. 117, say the same.
 const labelC = 20.0
 
-// Limits of sugar content, in Brix: those of the density formula.
+// maxBrix is the limit of the density formula.
+const maxBrix = 85.0
+
+// Limits of masses: a crumb, and what catches a wrong unit, in kg.
 const (
-	minBrix = 0.0
-	maxBrix = 85.0
+	leastMass = 1e-6
+	mostMass  = 1e9
 )
 
 // label is the temperature of labels.
@@ -28,6 +31,15 @@ func nan[Q ~float64]() Q { return Q(math.NaN()) }
 func within(fn, arg string, x, low, high float64, unit, hint string) error {
 	r := limit.Range{Arg: arg, Low: low, High: high, Unit: unit, Below: hint, Above: hint}
 	return r.Check(fn, x)
+}
+
+// withinItem is within for a field of an entry of a list. The name of the entry
+// is made only when it is needed.
+func withinItem(fn, list string, i int, field string, x, low, high float64, unit, hint string) error {
+	if x >= low && x <= high {
+		return nil
+	}
+	return within(fn, item(list, i, field), x, low, high, unit, hint)
 }
 
 // sugarDensity returns the sugar in a volume of solution of b Brix at 20 C, in

@@ -36,8 +36,9 @@ func ExamplePackingHeat_String() {
 }
 
 // Two invented glass bottles at 68 F filled at 187 F. 50 mL is 66 g of syrup at
-// 2.90 kJ/(kg K), 0.193 kJ/K, against 60 g of glass, 0.050 kJ/K: 0.050/0.243 of
-// the 119 F between them goes, 24.7 F. A quart in 450 g of glass loses 9 percent.
+// 2.905 kJ/(kg K), 0.1929 kJ/K, against 60 g of glass, 0.0504 kJ/K: of the 119 F
+// between them 0.0504/0.2433 goes, 24.6 F. For 1257 g in 450 g of glass it is
+// 0.378/4.054, 11.1 F.
 func ExampleContainer_AfterFilling() {
 	for _, bottle := range []yield.Container{
 		{Name: "50 mL", Label: units.Milliliters(50), Mass: units.Grams(60)},
@@ -48,11 +49,11 @@ func ExampleContainer_AfterFilling() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Println(bottle.Name, t.Text(units.ScaleFahrenheit, 0), t.Compare(yield.CappingLeast()) >= 0)
+		fmt.Println(bottle.Name, t.Text(units.ScaleFahrenheit, 1), t.Compare(yield.CappingLeast()) >= 0)
 	}
 	// Output:
-	// 50 mL 162 F false
-	// quart 176 F false
+	// 50 mL 162.4 F false
+	// quart 175.9 F false
 }
 
 // The quart of the example above, warmed to 150 F, needs syrup at 183 F.

@@ -13,9 +13,19 @@ import (
 // Syrup Digest 55(4), 2016.
 const GravityFilter = 3 * units.USGallon
 
+// Limits of filters.
+const (
+	minPerFilter  = 0.1    // US gal
+	maxPerFilter  = 1000.0 // US gal
+	maxDose       = 200.0  // kg of filter aid per m3
+	maxCake       = 1e6    // kg
+	maxFilterTime = 1000.0 // h
+	maxTimeTold   = 1e6    // h
+)
+
 // FiltersFor returns how many gravity filters a volume of syrup needs.
 //
-// Range: syrup to 1e6 m3, perFilter from 0.1 US gal; [GravityFilter] is the
+// Range: syrup to 1e6 m3, perFilter from 0.1 to 1000 US gal; [GravityFilter] is the
 // published figure, and what was measured in one's own house is better. Outside
 // the range the answer is 0 and a [units.RangeError].
 //
@@ -26,7 +36,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 	if err := within(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return 0, err
 	}
-	if err := within(fn, "perFilter", perFilter.USGallons(), 0.1, 1000, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
+	if err := within(fn, "perFilter", perFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
 		return 0, err
 	}
 	return wholes(fn, "filters", float64(syrup/perFilter))
@@ -45,8 +55,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.
 func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature) (time.Duration, error) {
 	const fn = "yield.FilterTime"
-	const longest = 1000 * time.Hour
-	if err := within(fn, "measured time", measured.Hours(), 0, longest.Hours(), "h", "how long the filter took"); err != nil {
+	if err := within(fn, "measured time", measured.Hours(), 0, maxFilterTime, "h", "how long the filter took"); err != nil {
 		return 0, err
 	}
 	before, err := sugar.Viscosity(b, at)
@@ -58,7 +67,7 @@ func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature)
 		return 0, units.Under(fn, err)
 	}
 	t := measured.Seconds() * float64(after/before)
-	if err := within(fn, "answer", t/3600, 0, 1e6, "h", "so cold and thick a syrup does not pass a filter: warm it"); err != nil {
+	if err := within(fn, "answer", t/3600, 0, maxTimeTold, "h", "so cold and thick a syrup does not pass a filter: warm it"); err != nil {
 		return 0, err
 	}
 	return time.Duration(math.Round(t * float64(time.Second))), nil
@@ -79,7 +88,7 @@ func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 	if err := within(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return nan[units.Mass](), err
 	}
-	if err := within(fn, "dose", dose.KilogramsPerCubicMeter(), 0, 200, "kg/m3", "mass of filter aid for a volume of syrup"); err != nil {
+	if err := within(fn, "dose", dose.KilogramsPerCubicMeter(), 0, maxDose, "kg/m3", "mass of filter aid for a volume of syrup"); err != nil {
 		return nan[units.Mass](), err
 	}
 	return dose.Mass(syrup), nil
@@ -95,7 +104,7 @@ func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 // [units.RangeError].
 func CakeLoss(wetCake, dryAid, niter units.Mass, b units.Brix, at units.Temperature) (sugar.Lot, error) {
 	const fn = "yield.CakeLoss"
-	if err := within(fn, "wet cake", wetCake.Kilograms(), 0, 1e6, "kg", "weigh the cake as it comes out"); err != nil {
+	if err := within(fn, "wet cake", wetCake.Kilograms(), 0, maxCake, "kg", "weigh the cake as it comes out"); err != nil {
 		return sugar.Lot{}, err
 	}
 	if err := within(fn, "dry aid", dryAid.Kilograms(), 0, wetCake.Kilograms(), "kg", "it weighs no more than the wet cake"); err != nil {

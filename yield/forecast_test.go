@@ -4,7 +4,9 @@ import (
 	"errors"
 	"math"
 	"testing"
+	"time"
 
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -93,6 +95,44 @@ func TestForecastLimits(t *testing.T) {
 	}
 }
 
+// What is kept of the survey is production over taps to the printed digit, and
+// half of the last digit of either.
+func TestStatesAgainstProduction(t *testing.T) {
+	table, err := check.Load("nass-yield-per-tap")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(table.Rows) != 24 {
+		t.Errorf("%d rows", len(table.Rows))
+	}
+	for _, r := range table.Rows {
+		for s := yield.Maine; s <= yield.UnitedStates; s++ {
+			if s.String() != r.Text("state") {
+				continue
+			}
+			v, err := s.PerTap(int(r.Float("year")))
+			want := r.Float("production_thousand_gal") / r.Float("taps_thousand")
+			slack := 0.0005 + 0.5/r.Float("taps_thousand")
+			if err != nil || !(math.Abs(gallons(v)-want) <= slack) {
+				t.Errorf("%s: %v, %v; production over taps is %v", r.Name(), gallons(v), err, want)
+			}
+		}
+	}
+}
+
+func TestSeasonsCount(t *testing.T) {
+	past := make([]yield.PastSeason, 1001)
+	for i := range past {
+		past[i] = yield.PastSeason{Taps: 1}
+	}
+	if _, err := yield.ForecastFromPast(1, past[:1000]); err != nil {
+		t.Error(err)
+	}
+	if _, err := yield.ForecastFromPast(1, past); !errors.Is(err, units.ErrRange) {
+		t.Errorf("1001 seasons: %v", err)
+	}
+}
+
 func TestLayInLimits(t *testing.T) {
 	pint := jar(units.USPint)
 	s, err := yield.LayIn(1, 0, pint, yield.Habits{})
@@ -100,16 +140,16 @@ func TestLayInLimits(t *testing.T) {
 		t.Errorf("%+v, %v", s, err)
 	}
 	for name, h := range map[string]yield.Habits{
-		"cord":     {SyrupPerCord: units.USGallons(0.09)},
-		"cord NaN": {SyrupPerCord: units.Volume(notNum)},
-		"cord inf": {SyrupPerCord: units.Volume(inf)},
-		"filter":   {PerFilter: -units.USGallon},
-		"peak":     {PeakPerTap: units.USGallons(20.1)},
-		"peak NaN": {PeakPerTap: units.Volume(notNum)},
-		"days":     {DaysHeld: 30.1},
-		"days NaN": {DaysHeld: notNum},
-		"spare":    {Spare: 100.1},
-		"negative": {Spare: -1},
+		"cord":      {SyrupPerCord: units.USGallons(0.09)},
+		"cord NaN":  {SyrupPerCord: units.Volume(notNum)},
+		"cord inf":  {SyrupPerCord: units.Volume(inf)},
+		"filter":    {PerFilter: -units.USGallon},
+		"peak":      {PeakPerTap: units.USGallons(20.1)},
+		"peak NaN":  {PeakPerTap: units.Volume(notNum)},
+		"held":      {Held: 30*24*time.Hour + 1},
+		"held, neg": {Held: -time.Hour},
+		"spare":     {Spare: 100.1},
+		"negative":  {Spare: -1},
 	} {
 		if s, err := yield.LayIn(10, units.USGallon, pint, h); !errors.Is(err, units.ErrRange) || s != (yield.Stores{}) {
 			t.Errorf("%s: %+v, %v", name, s, err)
@@ -127,7 +167,7 @@ func TestLayInLimits(t *testing.T) {
 		}
 	}
 	// Sixteen pints are two gallons: rounding must not make it 17.
-	s, err = yield.LayIn(7, units.USGallons(2), pint, yield.Habits{PeakPerTap: units.USGallons(3), DaysHeld: 2, PerFilter: units.USGallon, SyrupPerCord: units.USGallons(10)})
+	s, err = yield.LayIn(7, units.USGallons(2), pint, yield.Habits{PeakPerTap: units.USGallons(3), Held: 48 * time.Hour, PerFilter: units.USGallon, SyrupPerCord: units.USGallons(10)})
 	if err != nil || s.Containers != 16 || s.Filters != 2 || s.PeakRemembered ||
 		!(math.Abs(gallons(s.Tank)-42) < 1e-9) || !(math.Abs(s.Wood.Cords()-0.2) < 1e-12) {
 		t.Errorf("%+v, %v", s, err)

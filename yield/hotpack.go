@@ -85,11 +85,14 @@ func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 //
 // Range: Label as in [Container.Fill], Mass from 1 g to 100 kg, SpecificHeat zero
 // for [GlassHeat] or 0.1 to 5 kJ/(kg K), 0 to 85 Brix, both temperatures from 0
-// to 110 C. Uncertainty: 0.3 F from the specific heats, and the losses to the
-// air. Outside the range the answer is NaN and a [units.RangeError].
+// to 110 C. Uncertainty: about 5 percent of the fall in temperature, from the
+// specific heat of the walls (an estimate), and the losses to the air. Outside
+// the range the answer is NaN and a [units.RangeError].
 //
 // Source: conservation of heat, with
-// [example.org/sapreckoner/sugar.Enthalpy]; label volume at 68 F.
+// [example.org/sapreckoner/sugar.SpecificHeat] and the label's volume at 68 F.
+// Check value: 50 mL of 66.9 Brix at 187 F in 60 g of glass at 68 F meet it at
+// 162 F (computed).
 func (c Container) AfterFilling(b units.Brix, fillAt, wall units.Temperature) (units.Temperature, error) {
 	const fn = "yield.Container.AfterFilling"
 	syrup, container, err := c.heatCapacity(fn, b)

@@ -7,6 +7,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
+// maxNet is more than any container of [Container.Fill] holds, in kg.
+const maxNet = 1000.0
+
 // A NetCheck is what weighing a sample of filled containers told.
 type NetCheck struct {
 	LabelWeight units.Mass   // what the label volume weighs in air
@@ -26,7 +29,7 @@ type NetCheck struct {
 // allowedShort.
 //
 // Range: label from 1 mL to 250 L, 0 to 85 Brix, allowance from 0 to the label,
-// 1 to 100,000 weights from 0 to 1e4 kg, allowedShort from 0 to their number.
+// 1 to 100,000 weights from 0 to 1000 kg, allowedShort from 0 to their number.
 // Uncertainty: 0.01 percent from the density, and that of the scale and the
 // Brix: 0.1 Brix is 0.05 percent. Outside the range the answer is the zero NetCheck and
 // a [units.RangeError].
@@ -54,8 +57,8 @@ func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowed
 	sum, least := 0.0, math.Inf(1)
 	check := NetCheck{LabelWeight: inAir.Mass(stated)}
 	for i, m := range net {
-		if !(m >= 0 && m <= 1e4) {
-			return NetCheck{}, within(fn, item("net", i, ""), m.Kilograms(), 0, 1e4, "kg", "weigh the container full and take off its empty weight")
+		if err := withinItem(fn, "net", i, "", m.Kilograms(), 0, maxNet, "kg", "weigh the container full and take off its empty weight"); err != nil {
+			return NetCheck{}, err
 		}
 		v := m.Volume(inAir).CubicMeters()
 		sum, least = sum+v, math.Min(least, v)

@@ -71,7 +71,7 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 	}
 	onHand := make([]int, len(supplies))
 	for i, s := range supplies {
-		if err := within(fn, item("supplies", i, "OnHand"), float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
+		if err := withinItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
 		onHand[i] = s.OnHand
@@ -94,7 +94,7 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	}
 	set := 0.0
 	for i, m := range mix {
-		if err := within(fn, item("mix", i, "Parts"), float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
+		if err := withinItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
 		set += float64(m.Parts) * cells(plan.Lines[i].Filling.Content)
@@ -154,8 +154,9 @@ func (p *PackPlan) pack(volume float64, onHand []int) {
 	left := int(roomFor(volume))
 	need := make([]int, len(p.Lines))
 	order := make([]int, len(p.Lines))
+	before := make([]int, len(p.Lines))
 	for i, l := range p.Lines {
-		need[i], order[i] = int(cells(l.Filling.Content)), i
+		need[i], order[i], before[i] = int(cells(l.Filling.Content)), i, l.Count
 	}
 	slices.SortStableFunc(order, func(i, j int) int { return need[j] - need[i] })
 	for _, i := range order {
@@ -174,6 +175,20 @@ func (p *PackPlan) pack(volume float64, onHand []int) {
 	}
 	for i, n := range fullest(room, need, onHand) {
 		p.Lines[i].Count += n
+		onHand[i] -= n
+	}
+	// Contents rounded up to cells add up to more than the syrup itself: many
+	// small ones may leave room for another.
+	const hair = 1e-9 // of a container
+	rest := volume
+	for i, l := range p.Lines {
+		rest -= float64(l.Count-before[i]) * float64(l.Filling.Content)
+	}
+	for _, i := range order {
+		content := float64(p.Lines[i].Filling.Content)
+		n := min(onHand[i], int(math.Max(rest, 0)/content+hair))
+		p.Lines[i].Count += n
+		rest -= float64(n) * content
 	}
 }
 

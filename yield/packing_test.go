@@ -179,6 +179,23 @@ func TestPlansAddUp(t *testing.T) {
 	}
 }
 
+// 50 mL and a margin of 0.5 percent is half a cell: rounded up 463 times it hides
+// one container more.
+func TestPlanLeavesNoContainer(t *testing.T) {
+	lot := lotOf(t, units.Milliliters(23319), 66.9, units.Celsius(20))
+	nips := yield.Supply{Container: jar(units.Milliliters(50)), OnHand: yield.Plenty}
+	if p, err := yield.FewestLeftovers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 464 {
+		t.Errorf("%+v, %v: 464 x 50.25 mL are 23316 mL", p, err)
+	}
+	nips.OnHand = 463
+	if p, err := yield.FewestLeftovers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 463 {
+		t.Errorf("%+v, %v: there are no more", p, err)
+	}
+	if p, err := yield.InMix(lot, 0.5, yield.Mix{Container: nips.Container, Parts: 100}); err != nil || p.Sets != 4 || p.Lines[0].Count != 464 {
+		t.Errorf("%+v, %v: 4 sets of 100 and 64", p, err)
+	}
+}
+
 func TestPlanLimits(t *testing.T) {
 	lot := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
 	pint := jar(units.USPint)

@@ -15,7 +15,7 @@ const maxMoisture = 35.0
 // Weights are as a scale in air shows the syrup; the product's own buoyancy
 // changes them by 0.02 percent.
 //
-// Range: a lot with sugar in it, moisture from 0 to 35 percent of the product.
+// Range: a lot with 1 mg to 1e9 kg of sugar in it, moisture from 0 to 35 percent of the product.
 // Uncertainty: 1 percent for each percent of moisture. Outside the range the
 // answer is NaN and a [units.RangeError].
 //
@@ -39,7 +39,7 @@ func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
 // solids returns the sugar of a lot as a share of its weight in air.
 func solids(fn string, lot sugar.Lot) (units.Mass, error) {
 	w := lot.Brix().Sugar(lot.WeightInAir()) // NaN if the lot is empty
-	return w, within(fn, "sugar in the lot", w.Kilograms(), 1e-9, 1e9, "kg", "there is nothing to boil down")
+	return w, within(fn, "sugar in the lot", w.Kilograms(), leastMass, mostMass, "kg", "there is nothing to boil down")
 }
 
 // ProductMoisture returns the moisture of a product that weighs so much and was

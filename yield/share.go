@@ -2,6 +2,7 @@ package yield
 
 import (
 	"cmp"
+	"container/heap"
 	"slices"
 	"time"
 
@@ -12,13 +13,13 @@ import (
 
 // Limits of a division.
 const (
-	maxPlaces       = 12        // digits behind the point of a portion
-	maxContributed  = 1e7       // kg of sugar, taps or hours of one contributor
-	sugarPlaces     = 4         // sugar counts to a tenth of a gram
-	hourPlaces      = 4         // hours count to a third of a second
-	maxJars         = 1_000_000 // of one size
-	labelPlaces     = 5         // labels count to a hundred-thousandth of a milliliter
-	maxJarMilliters = 1e7
+	maxPlaces         = 12        // digits behind the point of a portion
+	maxContributed    = 1e7       // kg of sugar, taps or hours of one contributor
+	sugarPlaces       = 4         // sugar counts to a tenth of a gram
+	hourPlaces        = 4         // hours count to a third of a second
+	maxJars           = 1_000_000 // of one size
+	labelPlaces       = 5         // labels count to a hundred-thousandth of a milliliter
+	maxJarMilliliters = 1e7
 )
 
 // greatest is more than any weight or whole.
@@ -191,10 +192,10 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	volume, count := decimal.Zero, 0
 	for k, j := range jars {
 		ml := j.Label.Milliliters()
-		if err := within(fn, item("jars", k, "Label"), ml, 1, maxJarMilliters, "mL", "the volume on the label"); err != nil {
+		if err := withinItem(fn, "jars", k, "Label", ml, 1, maxJarMilliliters, "mL", "the volume on the label"); err != nil {
 			return nil, err
 		}
-		if err := within(fn, item("jars", k, "Count"), float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
+		if err := withinItem(fn, "jars", k, "Count", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
 			return nil, err
 		}
 		labels[k], order[k] = toDecimal(ml, labelPlaces), k
@@ -204,23 +205,39 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	slices.SortStableFunc(order, func(a, b int) int { return labels[b].Cmp(labels[a]) })
 
 	baskets := make([]Basket, len(among))
-	owed := make([]decimal.Decimal, len(among)) // volume times total weight
+	queue := make(claims, len(among))
 	for i, c := range among {
 		baskets[i] = Basket{c.Name, make([]int, len(jars))}
-		owed[i] = volume.Mul(c.Weight)
+		queue[i] = claim{i, c.Weight, volume.Mul(c.Weight)}
 	}
+	heap.Init(queue)
 	for _, k := range order {
-		price := labels[k].Mul(total)
+		share := labels[k].Mul(total)
 		for range jars[k].Count {
-			best := 0
-			for i := range among {
-				if c := cmp.Or(owed[i].Cmp(owed[best]), among[i].Weight.Cmp(among[best].Weight)); c > 0 {
-					best = i
-				}
-			}
-			owed[best] = owed[best].Sub(price)
-			baskets[best].Counts[k]++
+			baskets[queue[0].who].Counts[k]++
+			queue[0].owed = queue[0].owed.Sub(share)
+			heap.Fix(queue, 0)
 		}
 	}
 	return baskets, nil
+}
+
+// A claim is what one contributor is still owed: volume times the total weight,
+// so that nothing is divided and rounded.
+type claim struct {
+	who    int
+	weight decimal.Decimal
+	owed   decimal.Decimal
+}
+
+// claims is a heap with the next to get a jar in front. Its length does not
+// change: Push and Pop are there for heap.Interface and never called.
+type claims []claim
+
+func (c claims) Len() int      { return len(c) }
+func (c claims) Swap(i, j int) { c[i], c[j] = c[j], c[i] }
+func (c claims) Push(any)      {}
+func (c claims) Pop() any      { return nil }
+func (c claims) Less(i, j int) bool {
+	return cmp.Or(c[j].owed.Cmp(c[i].owed), c[j].weight.Cmp(c[i].weight), cmp.Compare(c[i].who, c[j].who)) < 0
 }

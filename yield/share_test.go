@@ -209,6 +209,29 @@ func TestDivideJars(t *testing.T) {
 		}
 	}
 	pint := units.USPint
+	// Equal claims: the greater weight first, then the first in the list.
+	for _, tt := range []struct {
+		count int
+		among []yield.Contribution
+		want  []int
+	}{
+		{1, weights("1", "1", "1"), []int{1, 0, 0}},
+		{2, weights("1", "1", "1"), []int{1, 1, 0}},
+		{4, weights("1", "1", "1"), []int{2, 1, 1}},
+		{5, weights("0", "1", "0"), []int{0, 5, 0}},
+		{2, weights("1", "3"), []int{0, 2}}, // owed 0.5 and 1.5, then 0.5 and 0.5
+	} {
+		got, err := yield.DivideJars([]yield.Jars{{Label: pint, Count: tt.count}}, tt.among)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, b := range got {
+			if b.Counts[0] != tt.want[i] {
+				t.Errorf("%d jars among %v: %v, want %v", tt.count, tt.among, got, tt.want)
+				break
+			}
+		}
+	}
 	for name, jars := range map[string][]yield.Jars{
 		"no jars":   nil,
 		"no label":  {{Label: 0, Count: 1}},
@@ -261,5 +284,14 @@ func BenchmarkDivide(b *testing.B) {
 	whole := dec("12.40")
 	for b.Loop() {
 		_, _ = yield.Divide(whole, 2, among)
+	}
+}
+
+func BenchmarkDivideJars(b *testing.B) {
+	b.ReportAllocs()
+	among := weights("11.0472", "13.7809", "9.2301")
+	jars := []yield.Jars{{Label: units.USQuart, Count: 30}, {Label: units.USPint, Count: 40}}
+	for b.Loop() {
+		_, _ = yield.DivideJars(jars, among)
 	}
 }

@@ -17,7 +17,7 @@ type Delivery struct {
 // A Line is one delivery on a statement.
 type Line struct {
 	Delivery
-	Bought      bool            // false if thinner than the offer's MinBrix: nothing is paid
+	Bought      bool            // false if thinner than the offer buys: nothing is paid
 	PerUSGallon decimal.Decimal // price, rounded to PriceStep
 	Amount      decimal.Decimal // rounded to Cent
 }
@@ -39,10 +39,10 @@ type Statement struct {
 	Amount    decimal.Decimal
 }
 
-// Statement prices a list of deliveries. Sap below MinBrix is listed and not
-// paid.
+// Statement prices a list of deliveries. Sap below MinBrix, or below 0.5 Brix, is
+// listed and not paid.
 //
-// Range: 1 to 100,000 deliveries; sap from 0.5 to 30 Brix. Outside the range the
+// Range: 1 to 100,000 deliveries; sap from 0.01 to 30 Brix. Outside the range the
 // answer is the zero Statement and a [units.RangeError] or [DecimalError] that
 // names the delivery.
 func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
@@ -81,13 +81,14 @@ func (o *Offer) line(fn string, i int, d Delivery) (Line, error) {
 	if err := exactly(fn, item("deliveries", i, "USGallons"), d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
 		return Line{}, err
 	}
-	if err := within(fn, item("deliveries", i, "Sap"), float64(d.Sap), minRuleBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
+	sap := onSlip(d.Sap)
+	if err := withinItem(fn, "deliveries", i, "Sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
 		return Line{}, err
 	}
-	if d.Sap < o.MinBrix {
+	if sap < o.least() {
 		return Line{Delivery: d}, nil
 	}
-	p, err := o.quote(fn, d.Sap)
+	p, err := o.quote(fn, sap)
 	if err != nil {
 		return Line{}, err
 	}

@@ -2,6 +2,7 @@ package yield
 
 import (
 	"math"
+	"time"
 
 	"example.org/sapreckoner/units"
 )
@@ -13,11 +14,13 @@ const PeakFromMemory = 2 * units.USGallon
 // Habits are what a sugarhouse knows of itself. A zero is what is not known; the
 // fields say what then follows.
 type Habits struct {
-	SyrupPerCord units.Volume // syrup from a full cord of wood; zero: no wood is told, since a home-built pan makes 7 to 17 US gal where a built evaporator makes 32
-	PerFilter    units.Volume // syrup through a gravity filter before a change; zero: [GravityFilter]
-	PeakPerTap   units.Volume // sap of a tap on the best day; zero: [PeakFromMemory]
-	DaysHeld     float64      // days of sap that the tank must hold; zero: 1
-	Spare        units.Share  // containers beyond the count, for breakage
+	// SyrupPerCord is the syrup from a full cord of wood. Zero: no wood is told,
+	// since a home-built pan makes 7 to 17 US gal where a built evaporator makes 32.
+	SyrupPerCord units.Volume
+	PerFilter    units.Volume  // syrup through a gravity filter before a change; zero: [GravityFilter]
+	PeakPerTap   units.Volume  // sap of a tap on the best day; zero: [PeakFromMemory], see [PeakPerTap]
+	Held         time.Duration // how long sap waits for the fire, as the tank must hold it; zero: one day
+	Spare        units.Share   // containers beyond the count, for breakage
 }
 
 // Stores are what to lay in before a season.
@@ -37,16 +40,17 @@ type Stores struct {
 //
 // Range: taps from 1 to 1e8, syrup to 1e6 m3, containers as in
 // [Container.Fill], habits as stated: a cord makes 0.1 to 100 US gal, a filter
-// passes 0.1 to 1000 US gal, a tap gives 0.1 to 20 US gal on a day, 0.1 to 30
-// days are held, spares are 0 to 100 percent. Outside the range the answer is
+// passes 0.1 to 1000 US gal, a tap gives 0.1 to 20 US gal on a day, sap is held 1
+// hour to 30 days, spares are 0 to 100 percent. Outside the range the answer is
 // the zero Stores and a [units.RangeError].
 //
-// The figures for wood are from memory; 22 US gal per cord of dry wood on a
+// Sap that waits spoils: keep it near freezing. The figures for wood are from
+// memory and computed from an efficiency of 15 to 40 percent and of 65; 22 US gal per cord of dry wood on a
 // standard rig is read (Ohio State University Extension).
 func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores, error) {
 	const fn = "yield.LayIn"
 	h, remembered := h.filled()
-	for _, g := range []struct {
+	for _, g := range [...]struct {
 		arg       string
 		x         float64
 		low, high float64
@@ -55,9 +59,9 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		{"taps", float64(taps), 1, maxTaps, ""},
 		{"syrup", syrup.CubicMeters(), 0, maxVolume, "m3"},
 		{"Container.Label", container.Label.CubicMeters(), minContainer, maxContainer, "m3"},
-		{"Habits.PerFilter", h.PerFilter.USGallons(), 0.1, 1000, "US gal"},
+		{"Habits.PerFilter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal"},
 		{"Habits.PeakPerTap", h.PeakPerTap.USGallons(), 0.1, 20, "US gal"},
-		{"Habits.DaysHeld", h.DaysHeld, 0.1, 30, "days"},
+		{"Habits.Held", h.Held.Hours(), 1, 30 * 24, "h"},
 		{"Habits.Spare", h.Spare.Percents(), 0, 100, "%"},
 	} {
 		if err := within(fn, g.arg, g.x, g.low, g.high, g.unit, "see yield.Habits"); err != nil {
@@ -83,7 +87,7 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		Wood:           wood,
 		Containers:     containers,
 		Filters:        filters,
-		Tank:           units.Volume(float64(taps)*h.DaysHeld) * h.PeakPerTap,
+		Tank:           units.Volume(float64(taps)*h.Held.Hours()/24) * h.PeakPerTap,
 		PeakRemembered: remembered,
 	}, nil
 }
@@ -94,8 +98,8 @@ func (h Habits) filled() (Habits, bool) {
 	if unknown(float64(h.PerFilter)) {
 		h.PerFilter = GravityFilter
 	}
-	if unknown(h.DaysHeld) {
-		h.DaysHeld = 1
+	if h.Held == 0 {
+		h.Held = 24 * time.Hour
 	}
 	remembered := unknown(float64(h.PeakPerTap))
 	if remembered {
@@ -130,8 +134,8 @@ func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	}
 	peak := units.Volume(0)
 	for i, v := range gathered {
-		if !(v >= 0 && v <= maxVolume) {
-			return nan[units.Volume](), within(fn, item("gathered", i, ""), v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day")
+		if err := withinItem(fn, "gathered", i, "", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
+			return nan[units.Volume](), err
 		}
 		peak = max(peak, v)
 	}

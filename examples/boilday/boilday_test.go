@@ -23,6 +23,7 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "gatherings.txt", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
 	b.Golden(t, "batches.txt", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
 	b.Golden(t, "compartments.txt", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
+	b.Golden(t, "membrane.txt", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
 	b.Golden(t, "fuel.txt", "-fuel", "propane", "-efficiency", "55 %")
 	b.Golden(t, "help.txt", "-h")
 }
@@ -90,6 +91,14 @@ func badInput() (cases []clitest.Bad) {
 		{"-compartments|6 ft2|-pan-area|6 ft2", "says the same as"},
 		{"-compartments|6 ft2|-draw-to|70 Brix", "-compartments: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
+		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: infeasible: the osmotic pressure of 40 Brix"},
+		{"-membrane-to|1 Brix", "-membrane-to: strength 1 Brix is outside"},
+		{"-membrane-flow|5 US gal/h", "-membrane-to: say how far"},
+		{"-bottle|0 L", "-bottle: "},
+		{"-bottle|1 L|-pack|300 F", "-pack: temperature"},
+		{"-division|0 Brix", "-division: "},
+		{"-calibration|9 Brix", "-calibration: "},
+		{"-thermometer|50 C deg", "-thermometer: "},
 		{"-efficiency|130 %", "-efficiency: efficiency 130 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},

@@ -23,6 +23,9 @@ func (p *plan) sheet() *cli.Sheet {
 		sheet.Part("about", "About this page").Remark("An invented yard on an invented day: give your own sap, place and pan with flags, -h lists them.")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
+	if p.membrane != nil {
+		page.membranePart(sheet.Part("membrane", "Membrane"))
+	}
 	page.syrupPart(sheet.Part("syrup", "Syrup to expect"))
 	if p.run != nil {
 		page.rigPart(sheet.Part("timeline", "At the pan"))
@@ -36,6 +39,9 @@ func (p *plan) sheet() *cli.Sheet {
 	}
 	if p.waits > 0 && p.run == nil {
 		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
+	}
+	if p.packed != nil {
+		page.bottlePart(sheet.Part("bottles", "Bottles"))
 	}
 	care := sheet.Part("care", "Take care")
 	for _, c := range cautions {
@@ -57,9 +63,9 @@ func (p page) sapPart(part *cli.Part) {
 		g := p.gatherings[0]
 		part.Row("reading", "Hydrometer reads", cli.Brix(g.reading, 1), "in the cup at "+p.In(cli.Temperature(g.read))+", graduated at "+p.In(cli.Temperature(p.given.sapStem)))
 	}
-	part.Row("volume", "Sap", cli.Volume(p.sap.Volume()))
-	part.Row("brix", "True strength", cli.Brix(p.sap.Brix(), 2))
-	part.Row("sugar", "Sugar in it", cli.Mass(p.sap.Sugar()))
+	part.Row("volume", "Sap", cli.Volume(p.pooled().Volume()))
+	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
+	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
 }
 
 func (p page) syrupPart(part *cli.Part) {
@@ -101,6 +107,7 @@ func (p page) finishPart(part *cli.Part) {
 		note += "; above 194 F the density is extrapolated, by less than 0.1 Brix"
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
+	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
 	part.Remark("Near the end go by the hydrometer: 0.1 F on the thermometer is a quarter of a Brix, and the barometer moves during the day.")
 }
 

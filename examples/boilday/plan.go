@@ -27,13 +27,19 @@ type plan struct {
 	waterBoils units.Temperature
 	syrupBoils units.Temperature
 
-	syrup  sugar.Lot // at the label temperature
-	ratio  float64   // exact volumes of sap to one of syrup
-	rule   float64   // the same by the rule of 86
-	off    units.Mass
-	reads  units.Brix // the syrup hydrometer in the cup
-	baume  density.Baume145
-	start  time.Time
+	syrup sugar.Lot // at the label temperature
+	ratio float64   // exact volumes of sap to one of syrup
+	rule  float64   // the same by the rule of 86
+	off   units.Mass
+	reads units.Brix // the syrup hydrometer in the cup
+	baume density.Baume145
+	start time.Time
+
+	membrane *membraneRun        // nil without one
+	measured density.Measurement // of a reading at the mark
+	packed   *yield.PackPlan     // nil if no bottle is named
+	filling  yield.Filling
+
 	firing      // the clock of a single pan
 	run    *run // of a pan of compartments; nil if there is one alone
 
@@ -82,8 +88,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap, err = sugar.Blend(lots...); err != nil {
 		return nil, err
 	}
+	if err := p.concentrate(s, f); err != nil {
+		return nil, err
+	}
 	if p.sap.Brix() >= s.target {
-		return nil, cli.For("target", &units.RangeError{Func: "boilday", Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
+		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
 	}
 	if err := p.points(s); err != nil {
 		return nil, err
@@ -91,7 +100,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := first(p.clock(s), p.simulate(s)); err != nil {
+	if err := first(p.sure(s), p.bottles(s, f), p.clock(s), p.simulate(s)); err != nil {
 		return nil, err
 	}
 	return p, p.fire(s)

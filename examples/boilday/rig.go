@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -80,19 +81,29 @@ func (p *plan) simulate(s *setup) error {
 		rig.Compartments = append(rig.Compartments, boil.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
 	}
 	day := boil.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
-	for _, g := range p.gatherings {
-		at := max(0, g.when.Sub(p.start))
-		if s.sapFile == "" {
-			at = 0
-		}
-		day.Sap = append(day.Sap, boil.Sap{At: at, Volume: g.lot.Volume(), Brix: g.lot.Brix(), Temperature: g.lot.Temperature()})
-	}
+	day.Sap = p.loads(s)
 	p.run = &run{}
 	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m boil.Moment) bool {
 		p.run.note(m)
 		return true
 	})
 	return cli.For("compartments", err)
+}
+
+// loads is the sap as it comes to the tank at the pan: each gathering from a
+// file at its time, and concentrate all at the start.
+func (p *plan) loads(s *setup) []boil.Sap {
+	load := func(at time.Duration, l sugar.Lot) boil.Sap {
+		return boil.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
+	}
+	if p.membrane != nil || s.sapFile == "" {
+		return []boil.Sap{load(0, p.sap)}
+	}
+	var loads []boil.Sap
+	for _, g := range p.gatherings {
+		loads = append(loads, load(max(0, g.when.Sub(p.start)), g.lot))
+	}
+	return loads
 }
 
 // note writes a moment into the timeline. The many events of a busy valve are

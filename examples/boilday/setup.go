@@ -41,6 +41,12 @@ type setup struct {
 	stem   units.Temperature
 	cup    units.Temperature
 
+	membraneTo units.Brix
+	membrane   sugar.Membrane
+	doubt      density.Doubt
+	bottle     units.Volume
+	pack       units.Temperature
+
 	compartments compartments
 	drawTo       units.Brix
 	out          string
@@ -61,6 +67,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	s.declareMembrane(f)
 	f.Group("Place and weather (give one)")
 	f.Quantity(&s.elevation, "elevation", "1150 ft", "elevation of the pan: standard weather is assumed")
 	f.Quantity(&s.station, "pressure", "", "station pressure: a barometer at the pan, not reduced to sea level")
@@ -79,18 +86,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
 	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	s.declareDoubt(f)
+	s.declareBottles(f)
 	s.declareFuel(f)
 	f.Group("Page")
 	f.Bool(&s.metric, "metric", "metric units first")
 	f.Bool(&s.json, "json", "JSON instead of a page")
-}
-
-// within holds a value against a range and names the flag.
-func within[Q ~float64](flag, arg string, x, low, high Q, unit Q, symbol, hint string) error {
-	if x >= low && x <= high {
-		return nil
-	}
-	return cli.For(flag, &units.RangeError{Func: "boilday", Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
 
 // check tests what the library does not.
@@ -133,16 +134,16 @@ func (s *setup) check(f *cli.Flags) error {
 		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
 	)
 	return first(
-		within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
-		within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
-		within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
-		within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
-		within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
-		within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
-		within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
-		within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
-		within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
+		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
+		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
+		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
+		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
+		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
+		cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
+		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
 	)
 }
 
@@ -219,7 +220,7 @@ func sapStrength(b units.Brix) error {
 	if b >= low && b <= high {
 		return nil
 	}
-	return &units.RangeError{Func: "boilday", Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
+	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
 		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
 }
 

@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 	"time"
@@ -41,10 +42,13 @@ func pail() cli.Program {
 					return err
 				}
 				if sap < 0 {
-					return cli.For("sap", &units.RangeError{Func: "x.Y", Arg: "volume", Value: -1, Low: 0, High: 9, Unit: "L", Hint: "turn it over"})
+					return cli.For("sap", &units.RangeError{Func: "density.Pail.Mass", Arg: "volume", Value: -1, Low: 0, High: 9, Unit: "L", Hint: "turn it over"})
 				}
 				if note == "break" {
 					return errors.New("it broke\ninto pieces")
+				}
+				if note == "two short" {
+					return &cli.LeftOut{Rows: 2}
 				}
 				p := cli.NewPage(e.Out)
 				p.Row("Sap", sap.Text(units.USGallon, 1), temp.Text(units.ScaleCelsius, 0))
@@ -94,6 +98,17 @@ func TestMain_bad(t *testing.T) {
 		if !strings.HasPrefix(errs, c.want) || strings.Count(errs, "\n") != 1 {
 			t.Errorf("%s:\n got %q\nwant %q", c.args, errs, c.want)
 		}
+	}
+}
+
+// A page that lacks rows is printed, and the exit status tells.
+func TestMain_leftOut(t *testing.T) {
+	status, out, errs := run("-note", "two short")
+	if status != cli.Failed || out != "half a page\n" || errs != "pail: 2 rows are not in the count: mend them and run again\n" {
+		t.Errorf("status %d, %q, %q", status, out, errs)
+	}
+	if got := (&cli.LeftOut{Rows: 1}).Error(); got != "1 row is not in the count: mend it and run again" {
+		t.Errorf("one row: %q", got)
 	}
 }
 
@@ -181,6 +196,42 @@ func TestSheet(t *testing.T) {
 	var compact bytes.Buffer
 	if err := json.Compact(&compact, e.Out.Bytes()); err != nil || compact.String() != want {
 		t.Errorf("JSON %v:\n%s\nwant\n%s", err, compact.String(), want)
+	}
+}
+
+// What is not known is a dash on the page and null in JSON.
+func TestUnknown(t *testing.T) {
+	s := &cli.Sheet{}
+	p := s.Part("jar", "Jar")
+	nan := math.NaN()
+	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Brix(units.Brix(nan), 1), cli.Share(units.Share(nan), 1)} {
+		if got := s.In(v); got != "-" {
+			t.Errorf("got %q", got)
+		}
+		p.Row("x", "X", v)
+	}
+	e := &cli.Env{Out: new(bytes.Buffer)}
+	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"x_pct": null`) {
+		t.Errorf("%v: %s", err, e.Out)
+	}
+}
+
+func TestWithin(t *testing.T) {
+	check := func(v units.Volume) error {
+		return cli.Within("fill", "fill", v, units.USGallon, 2*units.USGallon, units.USGallon, "US gal", "use a pail")
+	}
+	for _, v := range []units.Volume{units.USGallon, 1.5 * units.USGallon, 2 * units.USGallon} {
+		if err := check(v); err != nil {
+			t.Error(err)
+		}
+	}
+	if err := check(3 * units.USGallon); err == nil || cli.Reason(err) != "-fill: fill 3 US gal is outside 1 to 2 US gal: use a pail" {
+		t.Errorf("got %v", err)
+	}
+	for _, v := range []units.Volume{0.9 * units.USGallon, units.Volume(math.NaN()), units.Volume(math.Inf(1)), units.Volume(math.Inf(-1))} {
+		if err := check(v); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v", v, err)
+		}
 	}
 }
 

@@ -200,7 +200,13 @@ func (p Program) help(w io.Writer, f *Flags) {
 	}
 	if p.Reads != "" {
 		page.Heading("Files")
-		page.Text(p.Reads)
+		for _, paragraph := range strings.Split(p.Reads, "\n") {
+			if item, ok := strings.CutPrefix(paragraph, "- "); ok {
+				page.Item(item)
+			} else {
+				page.Text(paragraph)
+			}
+		}
 	}
 	page.Heading("Units")
 	page.Text(`Every quantity carries its unit: "60 US gal", "2.2 Brix", "41 F", "29.4 inHg", "7/16 in". A bare gal is refused, since a US gallon and an imperial gallon are 20 percent apart.`)

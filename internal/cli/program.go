@@ -4,7 +4,9 @@
 //
 // A program prints one page or nothing: what it writes is held back until it
 // has succeeded. Bad input gives one line on standard error that names the
-// flag, or file, line and column, and the way out; the exit status is then 2.
+// flag, or file, line and column, and the way out; the exit status is then 2. A
+// program that counts on without the rows that are wrong says so with
+// [LeftOut]: its page is printed and the exit status is 1.
 package cli
 
 import (
@@ -15,6 +17,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"regexp"
 	"strings"
 
 	"example.org/sapreckoner/units"
@@ -23,7 +26,7 @@ import (
 // Exit statuses.
 const (
 	OK       = 0
-	Failed   = 1 // the machine failed: a disk is full, a pipe is closed
+	Failed   = 1 // the machine failed, or the page lacks rows that were left out
 	BadInput = 2
 )
 
@@ -32,7 +35,7 @@ type Program struct {
 	Name    string
 	Does    string   // one or two sentences for -h
 	Calls   []string // worked calls for -h
-	Reads   string   // files that it reads and their columns; may be empty
+	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
@@ -42,7 +45,7 @@ type Program struct {
 type Env struct {
 	In  io.Reader
 	Out *bytes.Buffer // the page; printed when the program has succeeded
-	Err io.Writer     // for progress only
+	Err io.Writer     // for progress and for rows that are left out
 }
 
 // Main runs the program and returns the exit status.
@@ -58,7 +61,8 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	case err == nil:
 		err = run(env)
 	}
-	if err != nil {
+	var left *LeftOut
+	if err != nil && !errors.As(err, &left) {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
 		return BadInput
 	}
@@ -66,7 +70,22 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(err.Error()))
 		return Failed
 	}
+	if left != nil {
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, left)
+		return Failed
+	}
 	return OK
+}
+
+// LeftOut says that the page stands, but without some rows of its files.
+type LeftOut struct{ Rows int }
+
+// Error tells how many.
+func (e *LeftOut) Error() string {
+	if e.Rows == 1 {
+		return "1 row is not in the count: mend it and run again"
+	}
+	return fmt.Sprintf("%d rows are not in the count: mend them and run again", e.Rows)
 }
 
 // Exit runs the program on the process's arguments and ends the process.
@@ -93,20 +112,21 @@ func For(name string, err error) error {
 	return &FlagError{Flag: name, Err: err}
 }
 
-// Reason words an error for a person at the keyboard: the errors of the library
-// without the names of Go functions.
-func Reason(err error) string {
-	var pe *units.ParseError
-	var re *units.RangeError
-	s := err.Error()
-	switch {
-	case errors.As(err, &pe):
-		s = strings.Replace(s, pe.Func+": ", "", 1)
-	case errors.As(err, &re):
-		s = strings.Replace(s, re.Func+": ", "", 1)
+// Within holds the value of a flag against a range of the program's own and
+// names the flag. The message tells value and range in the given unit.
+func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
+	if x >= low && x <= high {
+		return nil
 	}
-	return s
+	return For(name, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
 }
+
+// function is the name of a Go function in front of an error of the library.
+var function = regexp.MustCompile(`\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+: `)
+
+// Reason words an error for a person at the keyboard: without the names of Go
+// functions.
+func Reason(err error) string { return function.ReplaceAllString(err.Error(), "") }
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 

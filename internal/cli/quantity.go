@@ -10,7 +10,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// A Value is a quantity in the units of a page: US customary and metric.
+// A Value is a quantity in the units of a page: US customary and metric. A
+// volume, mass, temperature, Brix or share that is NaN is one that nobody knows: a
+// dash on the page, null in JSON.
 type Value struct {
 	us, metric view
 }
@@ -68,10 +70,18 @@ func round(x float64) any {
 	return r
 }
 
+// known is the text of x, or a dash for NaN: a quantity that nobody knows.
+func known(x float64, text string) string {
+	if math.IsNaN(x) {
+		return "-"
+	}
+	return text
+}
+
 func both[Q ~float64](q Q, us, metric unit[Q]) Value {
 	in := func(u unit[Q]) view {
 		x := float64(q / u.size)
-		return view{significant(x) + " " + u.symbol, u.suffix, round(x)}
+		return view{known(x, significant(x)+" "+u.symbol), u.suffix, round(x)}
 	}
 	return Value{in(us), in(metric)}
 }
@@ -126,8 +136,8 @@ func Flow(q units.VolumeRate) Value {
 // Temperature shows a temperature in F and C to a tenth.
 func Temperature(t units.Temperature) Value {
 	return Value{
-		view{t.Text(units.ScaleFahrenheit, 1), "f", round(t.Fahrenheit())},
-		view{t.Text(units.ScaleCelsius, 1), "c", round(t.Celsius())},
+		view{known(t.Celsius(), t.Text(units.ScaleFahrenheit, 1)), "f", round(t.Fahrenheit())},
+		view{known(t.Celsius(), t.Text(units.ScaleCelsius, 1)), "c", round(t.Celsius())},
 	}
 }
 
@@ -141,12 +151,12 @@ func TempDiff(d units.TempDiff) Value {
 
 // Brix shows a sugar content.
 func Brix(b units.Brix, decimals int) Value {
-	return same(view{b.Text(decimals), "brix", round(float64(b))})
+	return same(view{known(float64(b), b.Text(decimals)), "brix", round(float64(b))})
 }
 
 // Share shows a share in percent.
 func Share(s units.Share, decimals int) Value {
-	return same(view{s.Text(decimals), "pct", round(float64(s))})
+	return same(view{known(float64(s), s.Text(decimals)), "pct", round(float64(s))})
 }
 
 // Number shows a pure number, with its unit in words if it has one.

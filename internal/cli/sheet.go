@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"maps"
 	"slices"
 	"strings"
 )
@@ -96,18 +95,22 @@ func (s *Sheet) printTable(p *Page, t *table) {
 	for i, c := range t.cols {
 		head[i] = c.Head
 	}
-	rows := make([][]string, len(t.rows))
-	words := map[int]bool{}
-	for i, row := range t.rows {
-		for j, v := range row {
-			first, _ := s.views(v)
-			rows[i] = append(rows[i], first.text)
-			if _, ok := first.json.(string); ok {
-				words[j] = true
-			}
+	// Columns of words are set left; one number makes a column of numbers.
+	var words []int
+	for j := range t.cols {
+		text := func(row []Value) bool { _, ok := row[j].us.json.(string); return ok || row[j].us.json == nil }
+		if !slices.ContainsFunc(t.rows, func(row []Value) bool { return !text(row) }) {
+			words = append(words, j)
 		}
 	}
-	p.Table(head, rows, slices.Collect(maps.Keys(words))...)
+	rows := make([][]string, len(t.rows))
+	for i, row := range t.rows {
+		for _, v := range row {
+			first, _ := s.views(v)
+			rows[i] = append(rows[i], first.text)
+		}
+	}
+	p.Table(head, rows, words...)
 }
 
 func (s *Sheet) views(v Value) (first, second view) {

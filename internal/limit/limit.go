@@ -22,6 +22,10 @@ func (r *Range) Check(fn string, x float64) error {
 	return r.outside(fn, x)
 }
 
+// outside is kept out of line, so that a guard costs its caller two comparisons
+// and no room.
+//
+//go:noinline
 func (r *Range) outside(fn string, x float64) error {
 	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x, Low: r.Low, High: r.High, Unit: r.Unit}
 	switch {

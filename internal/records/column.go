@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -82,11 +83,12 @@ func Text(name string, into *string) Col {
 	return Col{name: name, want: name, suffixes: name,
 		clear: func() { *into = "" },
 		bind: func(suffix string) (func(string) error, bool) {
+			known := names{}
 			return func(cell string) error {
 				if cell == "" {
 					return errors.New("empty")
 				}
-				*into = strings.Clone(cell) // the CSV reader reuses its memory
+				*into = known.keep(cell)
 				return nil
 			}, suffix == ""
 		}}
@@ -107,7 +109,12 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 	return Col{name: name, want: name, suffixes: name,
 		clear: func() { *into = time.Time{} },
 		bind: func(suffix string) (func(string) error, bool) {
+			quick := slices.Contains(layouts, toMinute)
 			return func(cell string) error {
+				if t, ok := plainTime(cell); ok && quick {
+					*into = t
+					return nil
+				}
 				for _, layout := range layouts {
 					if t, err := time.Parse(layout, cell); err == nil {
 						*into = t
@@ -120,6 +127,10 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 }
 
 func number(cell string, into *float64) error {
+	if x, ok := plainNumber(cell); ok {
+		*into = x
+		return nil
+	}
 	x, err := strconv.ParseFloat(cell, 64)
 	if err != nil || strings.ContainsAny(cell, "xX_") || math.IsNaN(x) || math.IsInf(x, 0) {
 		return fmt.Errorf("%q is not a plain number (the unit stands in the header)", clip(cell))
@@ -177,7 +188,7 @@ func Volume(name string, into *units.Volume) Col {
 		{"us_gal", times(units.USGallon)}, {"imp_gal", times(units.ImperialGallon)},
 		{"l", times(units.Liter)}, {"ml", times(units.Milliliter)},
 		{"us_qt", times(units.USQuart)}, {"us_fl_oz", times(units.USFluidOunce)},
-		{"cord", times(units.Cord)},
+		{"cord", times(units.Cord)}, {"m3", times(units.CubicMeter)},
 	})
 }
 

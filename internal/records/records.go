@@ -13,8 +13,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"strings"
-	"unicode/utf8"
 )
 
 // Limits on a hostile file.
@@ -130,6 +130,16 @@ func (r *Reader) Next() error {
 // on, or a limit was passed.
 func (r *Reader) Broken() bool { return r.broken }
 
+// Has reports whether the header has a column that was asked for.
+func (r *Reader) Has(column string) bool {
+	for _, f := range r.fields {
+		if f.name == column {
+			return f.at >= 0
+		}
+	}
+	return false
+}
+
 // Line returns the line of the record read last.
 func (r *Reader) Line() int { return r.line }
 
@@ -152,32 +162,44 @@ func (r *Reader) fail(column string, err error) error {
 func (r *Reader) record() ([]string, error) {
 	r.src.left = MaxRecord
 	row, err := r.csv.Read()
-	if len(row) > 0 {
+	if len(row) > 0 { // also of a record that broke off
 		r.line, _ = r.csv.FieldPos(0)
 	}
-	var pe *csv.ParseError
-	switch {
-	case err == nil:
-	case err == io.EOF:
-		return nil, io.EOF
-	case errors.Is(err, errTooLong):
-		r.broken = true
-		r.line++
-		return nil, r.fail("", err)
-	case errors.As(err, &pe):
-		r.broken = true
-		r.line = pe.StartLine
-		return nil, r.fail("", fmt.Errorf("%w: look for a quote that is not closed", pe.Err))
-	default:
-		r.broken = true
-		return nil, &Error{File: r.file, Err: err}
+	if err != nil {
+		return nil, r.ends(err, len(row) > 0)
 	}
 	for _, cell := range row {
-		if strings.IndexByte(cell, 0) >= 0 || !utf8.ValidString(cell) {
+		if !isText(cell) {
 			return nil, r.fail("", errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
 		}
 	}
 	return row, nil
+}
+
+// ends returns the error that ends the file, in a record that has begun or in
+// the next one.
+func (r *Reader) ends(err error, begun bool) error {
+	var pe *csv.ParseError
+	switch {
+	case err == io.EOF:
+		return io.EOF
+	case errors.Is(err, errTooLong):
+		r.broken = true
+		if !begun {
+			r.line++
+		}
+		return r.fail("", err)
+	case errors.As(err, &pe):
+		r.broken = true
+		r.line = pe.StartLine
+		return r.fail("", fmt.Errorf("%w: look for a quote that is not closed", pe.Err))
+	}
+	r.broken = true
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		err = path.Err // the file is named already
+	}
+	return &Error{File: r.file, Err: err}
 }
 
 var errTooLong = fmt.Errorf("a record longer than %d KiB: this is not a table of numbers", MaxRecord>>10)

@@ -81,8 +81,9 @@ func TestRefuses(t *testing.T) {
 		"NUL":            {head + "2031-03-08 16:30,no\x00rth,40,2.1,41\n", "day.csv:2: not text in UTF-8", false},
 		"latin-1":        {head + "2031-03-08 16:30,\xe9rable,40,2.1,41\n", "day.csv:2: not text in UTF-8", false},
 		"open quote":     {head + "2031-03-08 16:30,\"north,40,2.1,41\n", "day.csv:2: ", true},
-		"long line":      {head + row + strings.Repeat("x", 200<<10), "a record longer than 64 KiB", true},
-		"quote to heart": {head + "\"" + strings.Repeat("\n", 200<<10), "a record longer than 64 KiB", true},
+		"long line":      {head + row + strings.Repeat("x", 200<<10), "day.csv:3: a record longer than 64 KiB", true},
+		"quote to heart": {head + "\"" + strings.Repeat("\n", 200<<10), "day.csv:2: a record longer than 64 KiB", true},
+		"long header":    {strings.Repeat("x", 200<<10), "day.csv:1: a record longer than 64 KiB", true},
 		"columns":        {strings.Repeat("c,", 300) + "\n", "301 columns, more than 256", false},
 		"a century":      {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,876600\n", "day.csv:2: column fired_h", false},
 	}
@@ -165,4 +166,18 @@ func BenchmarkReader(b *testing.B) {
 		}
 	}
 	b.ReportMetric(rows*float64(b.N)/b.Elapsed().Seconds(), "rows/s")
+}
+
+func TestHas(t *testing.T) {
+	var g gathering
+	r, err := records.New("day.csv", strings.NewReader("time,sap_m3,reading_brix\n2031-03-08 16:30,0.2,2\n"), g.cols()...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !r.Has("sap") || r.Has("temp") || r.Has("nosuch") {
+		t.Errorf("sap %v, temp %v, nosuch %v", r.Has("sap"), r.Has("temp"), r.Has("nosuch"))
+	}
+	if err := r.Next(); err != nil || math.Abs(g.sap.Liters()-200) > 1e-9 {
+		t.Errorf("%v L, %v", g.sap.Liters(), err)
+	}
 }

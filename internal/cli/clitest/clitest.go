@@ -6,6 +6,7 @@ import (
 	"bytes"
 	"errors"
 	"flag"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -55,19 +56,27 @@ func (b Binary) Golden(t *testing.T, file string, args ...string) {
 	if status != 0 || errs != "" {
 		t.Fatalf("%v: status %d, %s", args, status, errs)
 	}
+	if err := Compare(file, out); err != nil {
+		t.Errorf("%v: %v", args, err)
+	}
+}
+
+// Compare compares text with a file in testdata.
+func Compare(file, got string) error {
 	path := filepath.Join("testdata", file)
 	if *update {
-		if err := os.WriteFile(path, []byte(out), 0o644); err != nil {
-			t.Fatal(err)
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			return err
 		}
 	}
 	want, err := os.ReadFile(path)
 	if err != nil {
-		t.Fatal(err)
+		return err
 	}
-	if diff := cmp.Diff(string(want), out); diff != "" {
-		t.Errorf("%v differs from %s (-want +got):\n%s", args, path, diff)
+	if diff := cmp.Diff(string(want), got); diff != "" {
+		return fmt.Errorf("differs from %s (-want +got):\n%s", path, diff)
 	}
+	return nil
 }
 
 // Bad is one case of bad input.

@@ -1,0 +1,87 @@
+package boil
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/sapreckoner/units"
+)
+
+func TestSteadyLimits(t *testing.T) {
+	p := 1 * units.Atmosphere
+	sap := Sap{Brix: 2, Temperature: units.Celsius(4)}
+	for _, x := range append(outside(steadySap.Low, 66.85), 0) {
+		if _, err := partitioned().Steady(Sap{Brix: units.Brix(x)}, p); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v Brix: %v", x, err)
+		}
+	}
+	for _, x := range []float64{0.1, 30, 60} {
+		if s, err := partitioned().Steady(Sap{Brix: units.Brix(x), Temperature: units.Celsius(99)}, p); err != nil {
+			t.Errorf("%v Brix: %+v, %v", x, s, err)
+		}
+	}
+	for _, x := range outside(0, 100) {
+		if _, err := partitioned().Steady(Sap{Brix: 2, Temperature: units.Celsius(x)}, p); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v C: %v", x, err)
+		}
+	}
+	if _, err := partitioned().Steady(sap, 0); !errors.Is(err, units.ErrRange) {
+		t.Error(err)
+	}
+	r := partitioned()
+	r.Draw = DrawOff{}
+	if _, err := r.Steady(sap, p); !errors.Is(err, units.ErrRange) {
+		t.Error(err)
+	}
+	// A first compartment without fire stays cold: there is no such steady state.
+	r = partitioned()
+	for i := range r.Compartments {
+		r.Compartments[i].Fire = 25
+	}
+	r.Compartments[0].Fire = 0
+	var e *units.RangeError
+	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" {
+		t.Error(err)
+	}
+	for _, x := range append(outside(steadyRate.Low, steadyRate.High), 0, 1e6) {
+		if q, err := partitioned().HeatFor(units.MassRate(x), sap, p); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(q)) {
+			t.Errorf("%v kg/s: %v, %v", x, q, err)
+		}
+	}
+}
+
+func TestPlugFlowLimits(t *testing.T) {
+	p := 1 * units.Atmosphere
+	nan := math.NaN()
+	for _, tc := range [][3]float64{{0, 66, 50}, {2, 1, 50}, {2, 93, 50}, {2, 66, -1}, {2, 66, 101}, {nan, 66, 50}, {2, nan, 50}, {2, 66, nan}} {
+		if b, err := PlugFlow(units.Brix(tc[0]), units.Brix(tc[1]), units.Share(tc[2])); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(b)) {
+			t.Errorf("%v: %v, %v", tc, b, err)
+		}
+	}
+	for _, tc := range [][4]float64{{2, 66, 0, 2}, {2, 66, 100, 66}, {2, 2, 50, 2}, {0.1, 92, 100, 92}} {
+		if b, err := PlugFlow(units.Brix(tc[0]), units.Brix(tc[1]), units.Share(tc[2])); err != nil || !near(float64(b), tc[3], 1e-12) {
+			t.Errorf("%v: %v, %v", tc, b, err)
+		}
+	}
+	for _, tc := range [][5]float64{{0, 66, 1, 1e-5, 1e5}, {2, 76, 1, 1e-5, 1e5}, {2, 66, -1, 1e-5, 1e5}, {2, 66, 11, 1e-5, 1e5}, {2, 66, 1, 0, 1e5}, {2, 66, 1, nan, 1e5}, {2, 66, 1, 1e-5, 1e4}, {2, 66, nan, 1e-5, 1e5}} {
+		if d, err := Transit(units.Brix(tc[0]), units.Brix(tc[1]), units.Length(tc[2]), units.Flux(tc[3]), units.Pressure(tc[4])); !errors.Is(err, units.ErrRange) || d != 0 {
+			t.Errorf("%v: %v, %v", tc, d, err)
+		}
+	}
+	if d, err := Transit(2, 66, 0, 1e-5, p); err != nil || d != 0 {
+		t.Errorf("no depth: %v, %v", d, err)
+	}
+	if d, err := Transit(66, 66, 1, 1e-5, p); err != nil || d != 0 {
+		t.Errorf("no way: %v, %v", d, err)
+	}
+}
+
+func BenchmarkSteady(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := partitioned().Steady(Sap{Brix: 2, Temperature: units.Celsius(4)}, units.Atmosphere); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

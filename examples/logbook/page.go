@@ -1,0 +1,320 @@
+package main
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"slices"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// page lays a season out.
+type page struct {
+	*book
+	*cli.Sheet
+	yield.Account
+}
+
+func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
+	sheet := &cli.Sheet{Title: "The book of a season", Metric: b.given.metric}
+	p := page{b, sheet, a}
+	if b.given.dir == "" {
+		sheet.Part("about", "About this page").Remark("An invented yard in an invented season: give the folder of your own with -dir, -h tells what belongs into its files.")
+	}
+	if b.wrong.rows > 0 {
+		p.mendPart(sheet.Part("mend", "Rows to mend"))
+	}
+	p.seasonPart(sheet.Part("season", "Season"))
+	p.balancePart(sheet.Part("balance", "Where the sugar went"))
+	if err := p.daysPart(sheet.Part("days", "By day")); err != nil {
+		return nil, err
+	}
+	if err := p.sourcesPart(sheet.Part("sources", "By source")); err != nil {
+		return nil, err
+	}
+	if len(b.boils) > 0 {
+		p.boilsPart(sheet.Part("boils", "Boils"))
+		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
+			return nil, err
+		}
+	}
+	if len(b.laid) > 0 {
+		p.fuelPart(sheet.Part("fuel", "Fuel"))
+	}
+	if len(b.lots) > 0 {
+		if err := p.lotsPart(sheet.Part("lots", "Syrup by lot, at 68 F")); err != nil {
+			return nil, err
+		}
+	}
+	if len(b.sizes) > 0 {
+		p.packingPart(sheet.Part("packing", "Packed"))
+	}
+	care := sheet.Part("care", "Take care")
+	care.Item("This page counts sugar and tells nothing of safety: mouldy syrup may hold toxins that boiling leaves, and is not for eating.")
+	care.Item("Where syrup is sold, records by lot are often asked for: local rules come first.")
+	return sheet, nil
+}
+
+func (p page) mendPart(part *cli.Part) {
+	part.Row("rows", "Left out of the count", cli.Count(p.wrong.rows, "rows"))
+	for _, w := range p.wrong.first {
+		part.Item(w)
+	}
+	if p.wrong.rows > len(p.wrong.first) {
+		part.Remark(fmt.Sprintf("These are the first %d. All of them were told on standard error.", len(p.wrong.first)))
+	}
+}
+
+// span returns the first and the last day with sap.
+func (b *book) span() (first, last int) {
+	first = -1
+	for i := range b.days {
+		if b.days[i].sap.rows == 0 {
+			continue
+		}
+		if first < 0 {
+			first = i
+		}
+		last = i
+	}
+	return first, last
+}
+
+func (p page) seasonPart(part *cli.Part) {
+	first, last := p.span()
+	days, rows := 0, 0
+	for i := range p.days {
+		if n := p.days[i].sap.rows; n > 0 {
+			days++
+			rows += n
+		}
+	}
+	part.Row("first", "First gathering", cli.Words(p.date(first).Format(time.DateOnly)))
+	part.Row("last", "Last gathering", cli.Words(p.date(last).Format(time.DateOnly)))
+	part.Row("days", "Days with sap", cli.Count(days, ""))
+	part.Row("gatherings", "Gatherings", cli.Count(rows, ""))
+	if p.given.taps > 0 {
+		part.Row("taps", "Taps", cli.Count(p.given.taps, ""))
+	}
+	if len(p.lacks) > 0 {
+		part.Remark("Not in the folder: " + strings.Join(p.lacks, ", ") + ".")
+	}
+}
+
+func (p page) balancePart(part *cli.Part) {
+	a := p.Account
+	part.Row("sap", "Sap at 68 F", cli.Volume(a.Sap), a.SapBrix.Text(2)+" on average")
+	var notes []string
+	if p.given.heldBefore > 0 {
+		notes = append(notes, "with what was held before")
+	}
+	part.Row("sugar_in", "Sugar in", cli.Mass(a.SugarIn), notes...)
+	if a.Syrup > 0 {
+		part.Row("syrup", "Syrup at 68 F", cli.Volume(a.Syrup), a.SyrupBrix.Text(1)+" on average")
+	}
+	part.Row("sugar_out", "Sugar out", cli.Mass(a.SugarOut))
+	part.Row("kept", "Held now", cli.Mass(a.Kept))
+	part.Row("lost", "Lost", cli.Mass(a.Lost), a.LostShare.Text(1)+" of the sugar")
+	part.Row("lost_limits", "Known to within", cli.Mass(a.Uncertainty), "from the limits of your instruments")
+	if !math.IsNaN(a.Ratio) {
+		part.Row("ratio", "Sap to one of syrup", cli.Number(a.Ratio, 1, ""), "what is held counts as syrup")
+		part.Row("exact", "Without a loss", cli.Number(a.Exact, 1, ""))
+	}
+	if p.given.taps > 0 {
+		part.Row("sap_a_tap", "Sap by the tap", cli.Volume(a.SapPerTap))
+		part.Row("sap_a_tap_day", "By the tap and day with sap", cli.Volume(a.SapPerTapDay))
+		part.Row("sugar_a_tap", "Sugar by the tap", cli.Mass(a.SugarPerTap))
+		if a.Syrup > 0 {
+			part.Row("syrup_a_tap", "Syrup by the tap", cli.SmallVolume(a.SyrupPerTap))
+		}
+	}
+	switch {
+	case a.Syrup == 0:
+		part.Remark("No syrup is written down: what is still in the pan counts as lost here.")
+	case a.Impossible:
+		part.Remark("More sugar came out than went in, beyond what the instruments leave open: a reading, a volume or a row is wrong or missing.")
+	case math.Abs(float64(a.Lost)) <= float64(a.Uncertainty):
+		part.Remark("The loss is smaller than what the instruments leave open: there may be none.")
+	default:
+		part.Remark("The loss is what is missing: filters, foam, spills, scorched pans, sap that stood warm, and all that was not written down.")
+	}
+}
+
+// amounts returns the volume of a lot and the sugar in it; NaN, which pages show
+// as a dash, if there is none.
+func amounts(l sugar.Lot) (units.Volume, units.Mass) {
+	if l.Empty() {
+		return units.Volume(math.NaN()), units.Mass(math.NaN())
+	}
+	return l.Volume(), l.Sugar()
+}
+
+func (p page) daysPart(part *cli.Part) error {
+	var rows [][]cli.Value
+	for i := range p.days {
+		d := &p.days[i]
+		if d.sap.rows+d.syrup.rows == 0 {
+			continue
+		}
+		sap, err := d.sap.lot()
+		if err != nil {
+			return err
+		}
+		syrup, err := d.syrup.lot()
+		if err != nil {
+			return err
+		}
+		volume, sweet := amounts(sap)
+		drawn, _ := amounts(syrup)
+		rows = append(rows, []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), cli.Volume(volume), cli.Brix(sap.Brix(), 2),
+			cli.Mass(sweet), cli.Volume(drawn)})
+	}
+	part.Table("days", []cli.Column{{Key: "day", Head: "day"}, {Key: "sap", Head: "sap"}, {Key: "true", Head: "true"},
+		{Key: "sugar", Head: "sugar"}, {Key: "syrup", Head: "syrup drawn"}}, rows)
+	return nil
+}
+
+func (p page) sourcesPart(part *cli.Part) error {
+	var rows [][]cli.Value
+	for _, name := range p.bySugar() {
+		t := p.sources[name]
+		lot, err := t.lot()
+		if err != nil {
+			return err
+		}
+		if name == "" {
+			name = "(not named)"
+		}
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(t.rows, ""), cli.Volume(lot.Volume()), cli.Brix(lot.Brix(), 2), cli.Mass(lot.Sugar())})
+	}
+	part.Table("sources", []cli.Column{{Key: "source", Head: "source"}, {Key: "gatherings", Head: "gatherings"}, {Key: "sap", Head: "sap"},
+		{Key: "true", Head: "true"}, {Key: "sugar", Head: "sugar"}}, rows)
+	return nil
+}
+
+func (p page) boilsPart(part *cli.Part) {
+	var (
+		rows  [][]cli.Value
+		hours time.Duration
+		water units.Mass
+	)
+	for _, f := range p.boils {
+		hours += f.fired
+		water += f.water
+		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), cli.Volume(f.volume),
+			cli.Mass(f.water), cli.Flow(rate(f.water, f.fired)), cli.Share(f.efficiency, 0)})
+	}
+	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
+		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
+	part.Row("hours", "Hours at the fire", cli.Hours(hours))
+	part.Row("water", "Water boiled off", cli.Mass(water))
+	part.Row("rate", "By the hour", cli.Flow(rate(water, hours)))
+	var gathered units.Mass
+	for i := range p.days {
+		gathered += p.days[i].sap.sugar
+	}
+	left := "sap that stands, spoiled or was boiled in a boil that is not written down"
+	if gathered < p.boiled.sugar {
+		left = "more was boiled than gathered: a gathering is missing, or a gauge or a reading is off"
+	}
+	part.Row("not_boiled", "Sugar gathered, not boiled", cli.Mass(gathered-p.boiled.sugar), left)
+}
+
+// rate is the water boiled off in an hour, counted at its density at 68 F as
+// pans are rated.
+func rate(water units.Mass, t time.Duration) units.VolumeRate {
+	const perCubicMeter = 998.2 * units.KilogramPerCubicMeter
+	return water.Volume(perCubicMeter).Per(t)
+}
+
+func (p page) firePart(part *cli.Part) error {
+	all, err := p.efficiencies()
+	if err != nil {
+		return err
+	}
+	var rows [][]cli.Value
+	for _, e := range all {
+		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Days, ""), cli.Share(e.Middle(), 1),
+			cli.Between(cli.Share(e.Low, 1), cli.Share(e.High, 1)), cli.Share(e.Spread, 1)})
+	}
+	part.Table("fire", []cli.Column{{Key: "fuel", Head: "fuel"}, {Key: "basis", Head: "heat"}, {Key: "boils", Head: "boils"},
+		{Key: "efficiency", Head: "into the sap"}, {Key: "next", Head: "next boil"}, {Key: "spread", Head: "spread"}}, rows)
+	part.Remark("The next boil lies within these ends two times of three. Give the middle to boilday as -efficiency if the heat is net for wood, and gross for other fuels. The spread is the standard deviation from boil to boil.")
+	return nil
+}
+
+func (p page) fuelPart(part *cli.Part) {
+	var rows [][]cli.Value
+	short := false
+	for _, k := range p.stocks() {
+		l := p.laid[k]
+		show := func(x float64) cli.Value {
+			switch {
+			case k.weighed:
+				return cli.Mass(units.Kilograms(x))
+			case k.kind == oil || k.kind == propane:
+				return cli.Volume(units.CubicMeters(x))
+			}
+			return cli.Wood(units.CubicMeters(x))
+		}
+		short = short || l.burned > l.in
+		rows = append(rows, []cli.Value{cli.Words(k.kind), show(l.in), show(l.burned), show(l.in - l.burned)})
+	}
+	part.Table("fuel", []cli.Column{{Key: "kind", Head: "fuel"}, {Key: "laid", Head: "laid in"}, {Key: "burned", Head: "burned"}, {Key: "left", Head: "left"}}, rows)
+	if short && !slices.Contains(p.lacks, "fuel.csv") {
+		part.Remark("More of a fuel burned than was laid in: fuel.csv lacks a load, or wood was weighed once and measured by the cord another time.")
+	}
+}
+
+func (p page) lotsPart(part *cli.Part) error {
+	var rows [][]cli.Value
+	var odd []string
+	for _, name := range slices.Sorted(maps.Keys(p.lots)) {
+		l := p.lots[name]
+		lot, err := l.drawn.lot()
+		if err != nil {
+			return err
+		}
+		switch {
+		case lot.Empty():
+			odd = append(odd, name+" was packed and never drawn")
+		case l.volume > lot.Volume()*1.02: // a gauge and a label differ by a percent or two
+			odd = append(odd, name+" was packed into more than was drawn")
+		}
+		drawn, _ := amounts(lot)
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Volume(drawn), cli.Brix(lot.Brix(), 1),
+			cli.Volume(l.volume), cli.Volume(lot.Volume() - l.volume)})
+	}
+	part.Table("lots", []cli.Column{{Key: "lot", Head: "lot"}, {Key: "draws", Head: "draws"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
+		{Key: "packed", Head: "packed"}, {Key: "left", Head: "not packed"}}, rows)
+	if len(odd) > 0 {
+		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")
+	}
+	return nil
+}
+
+func (p page) packingPart(part *cli.Part) {
+	var rows [][]cli.Value
+	var all units.Volume
+	count := 0
+	for _, key := range slices.Sorted(maps.Keys(p.sizes)) {
+		s := p.sizes[key]
+		volume := s.label * units.Volume(s.count)
+		all += volume
+		count += s.count
+		label := cli.Volume(s.label)
+		if s.label < units.USGallon {
+			label = cli.SmallVolume(s.label)
+		}
+		rows = append(rows, []cli.Value{label, cli.Count(s.count, ""), cli.Volume(volume)})
+	}
+	part.Table("packing", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
+	part.Row("containers", "Containers", cli.Count(count, ""))
+	part.Row("volume", "Packed by the labels", cli.Volume(all))
+}

@@ -1,0 +1,228 @@
+package main
+
+import (
+	"cmp"
+	"embed"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// demo is the invented season.
+//
+//go:embed testdata/season/*.csv
+var demo embed.FS
+
+// The invented season's facts that stand in no file.
+const (
+	demoTaps      = 64
+	demoHeldAfter = 3 * units.USGallon
+)
+
+// setup is what the flags say.
+type setup struct {
+	dir  string
+	taps int
+
+	heldBefore, heldAfter           units.Volume
+	heldBeforeBrix, heldAfterBrix   units.Brix
+	sapStem, stem                   units.Temperature
+	elevation                       units.Length
+	target                          units.Brix
+	moisture                        units.Share
+	sapGauge, syrupGauge, heldGauge units.Share
+	sapLimit, syrupLimit, heldLimit units.Brix
+
+	svg          string
+	metric, json bool
+
+	files    fs.FS          // the season's folder
+	pressure units.Pressure // at the pan
+}
+
+func (s *setup) declare(f *cli.Flags) {
+	f.Group("Season")
+	f.String(&s.dir, "dir", "", "folder with the season's files; without it the invented season is read")
+	f.Count(&s.taps, "taps", 0, 0, 1_000_000, "taps of the season; 0 leaves out what is counted by the tap")
+	f.Quantity(&s.heldBefore, "held-before", "0 US gal", "sweet that stood in pans and tanks before the first gathering")
+	f.Quantity(&s.heldBeforeBrix, "held-before-brix", "35 Brix", "its true strength")
+	f.Quantity(&s.heldAfter, "held-after", "0 US gal", "sweet that stands in pans and tanks now")
+	f.Quantity(&s.heldAfterBrix, "held-after-brix", "35 Brix", "its true strength")
+	f.Group("Instruments")
+	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
+	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
+	f.Quantity(&s.sapGauge, "sap-gauge", "2 %", "limits of the measured volumes of sap")
+	f.Quantity(&s.sapLimit, "sap-limit", "0.1 Brix", "limits of the readings of sap")
+	f.Quantity(&s.syrupGauge, "syrup-gauge", "1 %", "limits of the volumes or weights of syrup")
+	f.Quantity(&s.syrupLimit, "syrup-limit", "0.3 Brix", "limits of the readings of syrup")
+	f.Quantity(&s.heldGauge, "held-gauge", "5 %", "limits of the volumes held")
+	f.Quantity(&s.heldLimit, "held-limit", "1 Brix", "limits of the strengths held")
+	f.Group("Pan and fire")
+	f.Quantity(&s.elevation, "elevation", "1000 ft", "elevation of the pan: standard weather is assumed")
+	f.Quantity(&s.target, "target", "66.9 Brix", "strength at which a boil ends, where boils.csv has no end_brix")
+	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, where boils.csv has no moisture_pct")
+	f.Group("Page")
+	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page")
+	f.Bool(&s.metric, "metric", "metric units first")
+	f.Bool(&s.json, "json", "JSON instead of a page")
+}
+
+// check tests the flags that the library does not test, or only once the files
+// are read.
+func (s *setup) check(f *cli.Flags) (err error) {
+	if s.dir == "" && f.Given("dir") {
+		return cli.For("dir", errors.New("name the folder with the season's files"))
+	}
+	if s.svg == "" && f.Given("svg") {
+		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
+	}
+	if s.svg == "-" && s.json {
+		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
+	}
+	s.files = os.DirFS(s.dir)
+	if s.dir == "" {
+		if s.files, err = fs.Sub(demo, "testdata/season"); err != nil {
+			return err
+		}
+		if !f.Given("taps") {
+			s.taps = demoTaps
+		}
+		if !f.Given("held-after") {
+			s.heldAfter = demoHeldAfter
+		}
+	}
+	if s.pressure, err = boil.PressureAt(s.elevation); err != nil {
+		return cli.For("elevation", err)
+	}
+	// Any sap and any syrup will do to try the instruments.
+	_, sapErr := s.sapHydrometer().Brix(2, units.Fahrenheit(40))
+	_, syrupErr := s.syrupHydrometer().Brix(60, units.Fahrenheit(200))
+	_, woodErr := boil.NetWood(boil.DryMoisture(s.moisture).Wet())
+	err = cmp.Or(
+		cli.For("sap-hydrometer", sapErr),
+		cli.For("hydrometer", syrupErr),
+		cli.For("moisture", woodErr),
+		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
+	)
+	for _, limits := range []struct {
+		kind  string
+		gauge units.Share
+		brix  units.Brix
+	}{{"sap", s.sapGauge, s.sapLimit}, {"syrup", s.syrupGauge, s.syrupLimit}, {"held", s.heldGauge, s.heldLimit}} {
+		err = cmp.Or(err,
+			cli.Within(limits.kind+"-gauge", "limits", limits.gauge, 0.01, 50, units.Percent, "%", "nobody measures without error"),
+			cli.Within(limits.kind+"-limit", "limits", limits.brix, 0.01, 5, units.DegreeBrix, "Brix", "nobody reads without error"))
+	}
+	for _, sweet := range []struct {
+		when   string
+		volume units.Volume
+		brix   units.Brix
+	}{{"before", s.heldBefore, s.heldBeforeBrix}, {"after", s.heldAfter, s.heldAfterBrix}} {
+		_, volumeErr := held(sweet.volume, 35) // any strength will do
+		_, brixErr := held(0, sweet.brix)
+		err = cmp.Or(err, cli.For("held-"+sweet.when, volumeErr), cli.For("held-"+sweet.when+"-brix", brixErr))
+	}
+	return err
+}
+
+func (s *setup) sapHydrometer() density.Hydrometer {
+	return density.Hydrometer{GraduatedAt: s.sapStem}
+}
+
+func (s *setup) syrupHydrometer() density.Hydrometer {
+	return density.Hydrometer{GraduatedAt: s.stem}
+}
+
+// held returns a lot held in a tank: sweet at the temperature of a room.
+func held(v units.Volume, b units.Brix) (sugar.Lot, error) {
+	return sugar.NewLot(v, b, units.Celsius(20))
+}
+
+// measured returns the limits that the flags give to a kind of lots.
+func measured(gauge units.Share, limit units.Brix) yield.Measured {
+	return yield.Measured{Volume: gauge, Brix: limit}
+}
+
+// shown is a file of the season as messages name it.
+func (s *setup) shown(name string) string {
+	if s.dir == "" {
+		return path.Join("season", name)
+	}
+	return filepath.Join(s.dir, name)
+}
+
+// open opens a file of the season. A file that is not there is nil without an
+// error, unless it is needed.
+func (s *setup) open(name string, needed bool) (fs.File, error) {
+	file, err := s.files.Open(name)
+	if errors.Is(err, fs.ErrNotExist) && !needed {
+		return nil, nil
+	}
+	var pe *fs.PathError
+	if errors.As(err, &pe) {
+		return nil, cli.For("dir", fmt.Errorf("%s: %w", s.shown(name), pe.Err))
+	}
+	return file, err
+}
+
+// run reads the season and answers.
+func (s *setup) run(e *cli.Env, f *cli.Flags) error {
+	if err := s.check(f); err != nil {
+		return err
+	}
+	b := newBook(s, e.Progress())
+	defer b.progress.Done()
+	if err := b.read(); err != nil {
+		return err
+	}
+	account, err := b.balance()
+	if err != nil {
+		return err
+	}
+	page, err := b.sheet(account)
+	if err != nil {
+		return err
+	}
+	switch {
+	case s.svg == "-":
+		e.Out.Write(b.chart())
+	case s.json:
+		err = page.JSON(e)
+	default:
+		page.Print(e)
+	}
+	if err == nil && s.svg != "" && s.svg != "-" {
+		err = cli.For("svg", writeWhole(s.svg, b.chart()))
+	}
+	if err == nil && b.wrong.rows > 0 {
+		err = &cli.LeftOut{Rows: b.wrong.rows}
+	}
+	return err
+}
+
+// writeWhole writes a file, or leaves the old one as it was.
+func writeWhole(name string, content []byte) error {
+	tmp, err := os.CreateTemp(filepath.Dir(name), ".logbook-*")
+	if err != nil {
+		return err
+	}
+	_, err = tmp.Write(content)
+	err = errors.Join(err, tmp.Chmod(0o644), tmp.Close())
+	if err == nil {
+		err = os.Rename(tmp.Name(), name)
+	}
+	if err != nil {
+		return errors.Join(err, os.Remove(tmp.Name()))
+	}
+	return nil
+}

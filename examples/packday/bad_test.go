@@ -1,0 +1,105 @@
+package main
+
+import (
+	"strings"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+func badFlags() (cases []clitest.Bad) {
+	for _, c := range []struct{ args, want string }{
+		{"-volume|3 gal", `-volume: "3 gal": ambiguous unit: write "US gal" or "imp gal"`},
+		{"-volume|-3 L", "-volume: more than nothing"},
+		{"-volume|NaN L", "-volume"},
+		{"-volume|1e9 L", "-volume: more than nothing and no more than 500 US gal"},
+		{"-volume|0.5 mL", "-volume: all syrup"},
+		{"-volume|3 L|-weight|3 kg", "-weight: says the same as -volume"},
+		{"-weight|3", "-weight"},
+		{"-weight|1e6 kg", "-weight: more than nothing"},
+		{"-reading|66 Brix", "-reading: give -volume or -weight"},
+		{"-volume|3 L|-reading|12 Brix", "-reading: syrup"},
+		{"-volume|3 L|-reading|90 Brix", "-reading: "},
+		{"-volume|3 L|-read-at|300 F", "-read-at: temperature"},
+		{"-volume|3 L|-temp|300 F", "-temp: temperature"},
+		{"-volume|3 L|-light|140 %", "-light: light transmission 140 % is outside"},
+		{"-can-file|x.csv|-volume|3 L", "says the same as"},
+		{"-can-file|testdata/none.csv", "-can-file: testdata/none.csv: no such file"},
+		{"-can-file|-|-helper-file|-", "only one file can come on standard input"},
+		{"-hydrometer|100 C", "-hydrometer: temperature 100 C is outside"},
+		{"-division|0 Brix", "-division: division 0 Brix is outside"},
+		{"-thermometer|0 F deg", "-thermometer: error 0 F deg is outside"},
+		{"-thermometer|40 F", "-thermometer"},
+		{"-calibration|9 Brix", "-calibration: uncertainty 9 Brix is outside"},
+		{"-cup|300 F", "-cup: temperature"},
+		{"-target|80 Brix", "-target: target 80 Brix is outside 60 to 75"},
+		{"-place|Atlantis", `-place: "Atlantis" is not known: use one of United States`},
+		{"-water-boils|150 F", "-water-boils: temperature"},
+		{"-thin-with|66.5 Brix|-volume|1 L|-reading|69 Brix", "-thin-with: it must be at least 1 Brix thinner"},
+		{"-thin-temp|-5 C", "-thin-temp: temperature -5 C is outside"},
+		{"-thin-light|0 %", "-thin-light: light transmission 0 % is outside"},
+		{"-filter-at|5 C", "-filter-at: temperature 5 C is outside"},
+		{"-filter-each|0 L", "-filter-each: syrup"},
+		{"-filter-each|2 L|-aid-dose|1 kg/m3", "says the same as"},
+		{"-filter-keeps|30 US gal", "-filter-keeps: the filters would keep all"},
+		{"-aid-dose|5000 kg/m3", "-aid-dose: dose 5000 kg/m3 is outside"},
+		{"-pack-at|250 F", "-pack-at: temperature"},
+		{"-margin|40 %", "-margin: margin 40 % is outside"},
+		{"-wall|300 F", "-wall: temperature"},
+		{"-store|10 F", "-store: temperature"},
+		{"-containers|", `-containers: "": write how many`},
+		{"-containers|3 jars", `-containers: "3 jars": write how many of which label`},
+		{"-containers|-1x1 US qt", "-containers"},
+		{"-containers|3x1 qt", "ambiguous unit"},
+		{"-containers|3x1 mL", "-containers: 1 mL: labels go from 5 mL to 60 L"},
+		{"-containers|3x1 US qt, any 1 US qt", "-containers: 1 US qt: there is one of that name already"},
+		{"-containers|any 1 L|-container-file|-", "says the same as"},
+		{"stray", `"stray": there are flags only`},
+		{"-nosuch", "no such flag"},
+	} {
+		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
+	}
+	return cases
+}
+
+func badFiles() (cases []clitest.Bad) {
+	const (
+		can = "can,volume_l,weight_kg,reading_brix,read_at_f,temp_f,light_pct\n"
+		jar = "container,on_hand,label_ml,brim_ml,empty_g,material\n"
+	)
+	for _, c := range []struct{ flag, file, want string }{
+		{"-can-file", "", "-: the file is empty"},
+		{"-can-file", can, "-: nothing below the header"},
+		{"-can-file", "can,volume_gal,reading_brix,read_at_f\n", "-:1: column volume_gal: no unit that is known"},
+		{"-can-file", can + "a,3,,66.9,60,60,50\nb,,,66,60,60,50\n", "-:3: column volume_l: give either the volume or the weight"},
+		{"-can-file", can + "a,3,4,66.9,60,60,50\n", "-:2: column volume_l: give either"},
+		{"-can-file", can + "a,-3,,66.9,60,60,50\n", "-:2: column volume_l: more than nothing"},
+		{"-can-file", can + "a,,0,66.9,60,60,50\n", "-:2: column weight_kg: more than nothing"},
+		{"-can-file", can + "a,3,,6.69,60,60,50\n", "-:2: column reading_brix: syrup"},
+		{"-can-file", can + "a,3,,66.9,600,60,50\n", "-:2: column read_at_f: temperature"},
+		{"-can-file", can + "a,3,,66.9,60,600,50\n", "-:2: column temp_f: temperature"},
+		{"-can-file", can + "a,3,,66.9,60,60,0\n", "-:2: column light_pct: light transmission"},
+		{"-can-file", can + "a,NaN,,66.9,60,60,50\n", `-:2: column volume_l: "NaN" is not a plain number`},
+		{"-can-file", can + "a,3\n", "-:2: 2 cells where the header names 7 columns"},
+		{"-can-file", "can,volume_l,reading_brix,read_at_f\n" + strings.Repeat("a,1,66.9,60\n", 1001), "-:1002: more than 1000 rows"},
+		{"-can-file", "can,volume_l,reading_brix,read_at_f,temp_c\na,9,64,60,110\n", "-can-file: "},
+		{"-container-file", jar + "quart,2.5,946,1000,400,glass\n", "-:2: column on_hand: a whole number"},
+		{"-container-file", jar + "quart,2,946,900,400,glass\n", "-:2: column brim_ml: a container holds more"},
+		{"-container-file", jar + "quart,2,946,950,400,glass\n", "-container-file: quart: Container.Brimful"},
+		{"-container-file", jar + "quart,2,946,1000,0,glass\n", "-:2: column empty_g: an empty container"},
+		{"-container-file", jar + "quart,2,946,1000,400,clay\n", "-:2: column material: it is glass, steel or plastic"},
+		{"-container-file", jar + "quart,2,946,1000,400,glass\nQuart,2,900,,,\n", "-:3: column container: Quart: there is one of that name"},
+		{"-container-file", jar + "drum,2,946000,,,\n", "-:2: column label_ml: drum: labels go from"},
+		{"-helper-file", "name\nA\n", "-:2: the file must have one of the columns"},
+		{"-helper-file", "name,taps,parts\nA,1,2\n", "-:2: the file must have one of the columns"},
+		{"-helper-file", "name,taps\nA,1.5\n", "-:2: column taps: a whole number"},
+		{"-helper-file", "name,taps\nA,-1\n", "-:2: column taps: a whole number"},
+		{"-helper-file", "name,parts\nA,1e300\n", "-:2: column parts: parts go from 0"},
+		{"-helper-file", "name,sugar_lb\nA,-4\n", "-:2: column sugar_lb: sugar"},
+		{"-helper-file", "name,worked_h\nA,-1\n", "-:2: column worked_h: "},
+		{"-helper-file", "name,worked_h\nA,0\n", "-helper-file: "},
+		{"-helper-file", "name,worked_h\n" + strings.Repeat("A,1\n", 61), "-:62: more than 60 rows"},
+	} {
+		cases = append(cases, clitest.Bad{Args: []string{c.flag, "-"}, Stdin: c.file, Want: c.want})
+	}
+	return cases
+}

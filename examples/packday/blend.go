@@ -1,0 +1,162 @@
+package main
+
+import (
+	"errors"
+	"math"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// atTheMark is how near the mark syrup is left as it is: no hydrometer tells
+// less.
+const atTheMark = 0.05
+
+// blend pours the cans together.
+func (d *day) blend() (err error) {
+	lots := make([]sugar.Lot, len(d.cans))
+	tinted := make([]sugar.Tinted, len(d.cans))
+	d.pool.light = 0
+	for i, c := range d.cans {
+		lots[i] = c.lot
+		v, err := c.lot.VolumeAt(label)
+		if err != nil {
+			return err
+		}
+		tinted[i] = sugar.Tinted{Volume: v, Transmission: c.light}
+		d.pool.light += c.light // NaN if any is
+	}
+	if d.pool.lot, err = sugar.Blend(lots...); err != nil {
+		return err
+	}
+	if !math.IsNaN(float64(d.pool.light)) {
+		if d.pool.light, err = sugar.BlendTransmission(tinted...); err != nil {
+			return err
+		}
+	}
+	volume, err := d.pool.lot.VolumeAt(label)
+	if err != nil {
+		return err
+	}
+	if err := cli.Within(d.from("volume"), "all syrup", volume, 1*units.USFluidOunce, most, units.USGallon, "US gal", "check the unit, or pack on several days"); err != nil {
+		return err
+	}
+
+	// One stem and one thermometer read all cans: their errors are the same in
+	// each, and only the steps of the readings fall by chance.
+	var common, chance float64
+	for _, c := range d.cans {
+		part := float64(c.lot.Mass() / d.pool.lot.Mass())
+		step := float64(c.true.Parts.Division)
+		all := float64(c.true.Uncertainty) / 2
+		common += part * math.Sqrt(max(all*all-step*step, 0))
+		chance += part * part * step * step
+	}
+	d.pool.doubt = units.Brix(2 * math.Sqrt(common*common+chance))
+	d.pool.verdict, err = d.standard.Judge(d.pool.lot.Brix(), d.pool.doubt)
+	return err
+}
+
+// from names the flag that gave the cans: their file, or the given one.
+func (d *day) from(flag string) string {
+	if d.given.canFile != "" {
+		return "can-file"
+	}
+	return flag
+}
+
+// toMark boils the pool on, or thins it, and heats it for the filter.
+func (d *day) toMark() error {
+	s, pool := d.given, d.pool.lot
+	pressure, err := boil.PressureFromWater(s.waterBoils)
+	if err != nil {
+		return cli.For("water-boils", err)
+	}
+	if d.boils, err = boil.SyrupPoint(s.target, pressure); err != nil {
+		return cli.For("water-boils", err)
+	}
+	result := pool
+	d.mark.light = d.pool.light
+	switch over := pool.Brix() - s.target; {
+	case over < -atTheMark:
+		boiled, err := sugar.Concentrate(pool, s.target)
+		if err != nil {
+			return err
+		}
+		demand, err := boil.Heat(pool, s.target, pressure)
+		if err != nil {
+			return cli.For(d.from("temp"), err)
+		}
+		result, d.off, d.heat = boiled.Concentrate, boiled.Removed.Mass(), demand.Total()
+	case over > atTheMark:
+		if !(s.thinner < s.target-1) {
+			return cli.For("thin-with", errors.New("it must be at least 1 Brix thinner than the target: take water, sap or a lighter syrup"))
+		}
+		thinned, err := sugar.Thin(pool, s.thinner, s.thinTemp, s.target)
+		if err != nil {
+			return cli.For("thin-with", err)
+		}
+		result, d.added = thinned.Result, thinned.Added
+	}
+	if d.off == 0 {
+		if d.heat, err = warming(result, s.filterAt); err != nil {
+			return cli.For("filter-at", err)
+		}
+	}
+	if d.mark.lot, err = result.At(s.filterAt); err != nil {
+		return cli.For("filter-at", err)
+	}
+	return d.tint()
+}
+
+// warming is the heat that brings a lot to a temperature; none if it is hotter.
+func warming(l sugar.Lot, to units.Temperature) (units.Energy, error) {
+	from, err := sugar.Enthalpy(l.Brix(), l.Temperature())
+	if err != nil {
+		return 0, err
+	}
+	up, err := sugar.Enthalpy(l.Brix(), to)
+	if err != nil {
+		return 0, err
+	}
+	return units.Joules(max(0, (up-from).JoulesPerKilogram()*l.Mass().Kilograms())), nil
+}
+
+// tint finds the color at the mark. Coloring matter keeps with the sugar; a
+// thinning syrup of its own color blends by volume.
+func (d *day) tint() (err error) {
+	if math.IsNaN(float64(d.pool.light)) {
+		return nil
+	}
+	if math.IsNaN(float64(d.given.thinLight)) || d.added.Empty() {
+		d.mark.light, err = sugar.TransmissionAtBrix(d.pool.light, d.pool.lot.Brix(), d.mark.lot.Brix())
+		return err
+	}
+	pool, err := d.pool.lot.VolumeAt(label)
+	if err != nil {
+		return err
+	}
+	added, err := d.added.VolumeAt(label)
+	if err != nil {
+		return err
+	}
+	d.mark.light, err = sugar.BlendTransmission(sugar.Tinted{Volume: pool, Transmission: d.pool.light}, sugar.Tinted{Volume: added, Transmission: d.given.thinLight})
+	return err
+}
+
+// atMark finds what the hydrometer must read and what the rule says to that.
+func (d *day) atMark() (err error) {
+	s := d.given
+	if d.reads, err = s.hydrometer().Reading(d.mark.lot.Brix(), s.cup); err != nil {
+		return cli.For("cup", err)
+	}
+	read, err := s.hydrometer().Measure(d.reads, s.cup, s.doubt)
+	if err != nil {
+		return cli.For("cup", err)
+	}
+	d.mark.doubt = read.Uncertainty
+	d.mark.verdict, err = d.standard.Judge(d.mark.lot.Brix(), read.Uncertainty)
+	return err
+}

@@ -1,0 +1,122 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// supplies returns the containers on hand, largest first as given.
+func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) {
+	if s.containerFile == "" && !demo {
+		for _, part := range strings.Split(s.containers, ",") {
+			supply, err := parseSupply(part)
+			if err == nil {
+				_, err = addSupply(&all, supply)
+			}
+			if err != nil {
+				return nil, cli.For("containers", err)
+			}
+		}
+		return all, nil
+	}
+	var (
+		c      yield.Container
+		onHand float64
+		wall   string
+	)
+	cols := []records.Col{
+		records.Text("container", &c.Name), records.Volume("label", &c.Label), records.Number("on_hand", &onHand).Optional(),
+		records.Volume("brim", &c.Brimful).Optional(), records.Mass("empty", &c.Mass).Optional(), records.Text("material", &wall).Optional(),
+	}
+	err = eachRow(e, "container-file", s.containerFile, demoContainers, mostKinds, cols, func(r *records.Reader) error {
+		supply := yield.Supply{Container: c, OnHand: yield.Plenty}
+		if !math.IsNaN(onHand) {
+			if !(onHand >= 0 && onHand <= yield.Plenty && onHand == math.Trunc(onHand)) {
+				return r.Fail("on_hand", errors.New("a whole number of empty containers"))
+			}
+			supply.OnHand = int(onHand)
+		}
+		// What is not known stays zero.
+		if math.IsNaN(float64(c.Brimful)) {
+			supply.Container.Brimful = 0
+		} else if !(c.Brimful >= c.Label && c.Brimful <= 2*mostLabel) {
+			return r.Fail("brim", errors.New("a container holds more than its label says"))
+		}
+		if math.IsNaN(float64(c.Mass)) {
+			supply.Container.Mass = 0
+		} else if !(c.Mass >= units.Gram && c.Mass <= 100*units.Kilogram) {
+			return r.Fail("empty", errors.New("an empty container weighs from 1 g to 100 kg"))
+		}
+		if supply.Container.SpecificHeat, err = material(wall); err != nil {
+			return r.Fail("material", err)
+		}
+		if wrong, err := addSupply(&all, supply); err != nil {
+			return r.Fail(wrong, err)
+		}
+		return nil
+	})
+	return all, err
+}
+
+// addSupply checks what both ways of giving containers share. The error names
+// the column that is wrong.
+func addSupply(all *[]yield.Supply, s yield.Supply) (wrong string, err error) {
+	if l := s.Container.Label; !(l >= leastLabel && l <= mostLabel) {
+		return "label", named(s.Container.Name, errors.New("labels go from 5 mL to 60 L: check the unit"))
+	}
+	if len(*all) == mostKinds {
+		return "", fmt.Errorf("more than %d kinds of containers", mostKinds)
+	}
+	for _, other := range *all {
+		if key(other.Container.Name) == key(s.Container.Name) {
+			return "container", named(s.Container.Name, errors.New("there is one of that name already"))
+		}
+	}
+	*all = append(*all, s)
+	return "", nil
+}
+
+// named puts the name of a container before what is wrong with it.
+func named(container string, err error) error { return fmt.Errorf("%s: %w", container, err) }
+
+// key is a name as the key of a column.
+func key(name string) string { return strings.ReplaceAll(strings.ToLower(name), " ", "_") }
+
+// parseSupply reads "12x8 US fl oz" or "any 1 US qt".
+func parseSupply(s string) (yield.Supply, error) {
+	s = strings.TrimSpace(s)
+	supply := yield.Supply{OnHand: yield.Plenty}
+	label, any := strings.CutPrefix(s, "any ")
+	if !any {
+		count, rest, ok := strings.Cut(s, "x")
+		n, err := strconv.Atoi(strings.TrimSpace(count))
+		if !ok || err != nil || n < 0 || n > yield.Plenty {
+			return supply, fmt.Errorf("%q: write how many of which label, such as 12x8 US fl oz, or any 1 US qt", s)
+		}
+		supply.OnHand, label = n, rest
+	}
+	v, err := units.ParseVolume(label)
+	supply.Container = yield.Container{Name: strings.Join(strings.Fields(label), " "), Label: v}
+	return supply, err
+}
+
+// material returns the specific heat of a container's walls.
+func material(name string) (units.SpecificHeat, error) {
+	switch name {
+	case "", "glass":
+		return yield.GlassHeat, nil
+	case "steel":
+		return 0.47 * units.KilojoulePerKilogramKelvin, nil
+	case "plastic":
+		return 2 * units.KilojoulePerKilogramKelvin, nil
+	}
+	return 0, errors.New("it is glass, steel or plastic")
+}

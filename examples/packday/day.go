@@ -1,0 +1,92 @@
+package main
+
+import (
+	"math"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// label is the temperature at which syrup is sold by volume: 68 F.
+var label = units.Celsius(20)
+
+// day is the packing worked out.
+type day struct {
+	given    *setup
+	invented []string // what of it is the demo
+	standard sugar.Standard
+
+	cans  []can
+	pool  syrup
+	mark  syrup // brought to the mark, at the temperature of the filter
+	off   units.Mass
+	added sugar.Lot
+	heat  units.Energy
+	boils units.Temperature // at the mark
+	reads units.Brix        // the hydrometer in the cup, at the mark
+
+	filters          int
+	aid              units.Mass // NaN without a press
+	kept             sugar.Lot  // by the filters
+	thick, thickCold units.Viscosity
+
+	pack      sugar.Lot // what is packed, at the temperature of packing
+	plan      yield.PackPlan
+	short     bool                // the containers run out
+	capping   []units.Temperature // of each kind; NaN if its weight is not known
+	coldest   int                 // of those filled; -1 if none is known
+	packed    units.Mass
+	leftSugar units.Mass
+
+	helpers []yield.Contribution
+	by      string
+	baskets []yield.Basket
+}
+
+// syrup is a lot with what is known about it.
+type syrup struct {
+	lot     sugar.Lot
+	doubt   units.Brix // expanded uncertainty of its strength
+	verdict sugar.Verdict
+	light   units.Share // NaN if it is not known
+}
+
+// work plans the day.
+func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
+	if err := s.check(f); err != nil {
+		return nil, err
+	}
+	d := &day{given: s, aid: units.Mass(math.NaN()), coldest: -1}
+	demo := s.canFile == "" && !f.Given("volume") && !f.Given("weight")
+	ownKinds := f.Given("containers") || s.containerFile != ""
+	for _, part := range []struct {
+		is   bool
+		name string
+	}{{demo, "cans"}, {demo && !ownKinds, "containers"}, {demo && s.helperFile == "", "helpers"}} {
+		if part.is {
+			d.invented = append(d.invented, part.name)
+		}
+	}
+	var err error
+	if d.standard, err = s.standard(); err != nil {
+		return nil, cli.For("place", err)
+	}
+	if d.cans, err = s.cans(e, f); err != nil {
+		return nil, err
+	}
+	supplies, err := s.supplies(e, demo && !ownKinds)
+	if err != nil {
+		return nil, err
+	}
+	if d.helpers, d.by, err = s.helpers(e, demo); err != nil {
+		return nil, err
+	}
+	for _, step := range []func() error{d.blend, d.toMark, d.atMark, d.filter, func() error { return d.fill(supplies) }, d.share} {
+		if err := step(); err != nil {
+			return nil, err
+		}
+	}
+	return d, nil
+}

@@ -1,0 +1,91 @@
+package main
+
+import (
+	"errors"
+	"math"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// filter takes away what the filters keep.
+func (d *day) filter() (err error) {
+	s, l := d.given, d.mark.lot
+	if d.thick, err = sugar.Viscosity(l.Brix(), s.filterAt); err != nil {
+		return cli.For("filter-at", err)
+	}
+	if d.thickCold, err = sugar.Viscosity(l.Brix(), units.Fahrenheit(140)); err != nil {
+		return err
+	}
+	cool, err := l.VolumeAt(label)
+	if err != nil {
+		return err
+	}
+	d.filters = 1
+	if math.IsNaN(float64(s.dose)) {
+		if d.filters, err = yield.FiltersFor(l.Volume(), s.each); err != nil {
+			return cli.For("filter-each", err)
+		}
+	} else if d.aid, err = yield.FilterAid(cool, s.dose); err != nil {
+		return cli.For("aid-dose", err)
+	}
+	keeps := s.keeps * units.Volume(d.filters)
+	if !(keeps < cool) {
+		return cli.For("filter-keeps", errors.New("the filters would keep all of the syrup: check the unit"))
+	}
+	if d.kept, err = sugar.NewLot(keeps, l.Brix(), label); err != nil {
+		return cli.For("filter-keeps", err)
+	}
+	if d.pack, err = sugar.NewLotByMass(l.Mass()-d.kept.Mass(), l.Brix(), s.packAt); err != nil {
+		return cli.For("pack-at", err)
+	}
+	return nil
+}
+
+// fill plans the containers.
+func (d *day) fill(supplies []yield.Supply) (err error) {
+	s := d.given
+	from := "containers"
+	if s.containerFile != "" {
+		from = "container-file"
+	}
+	for _, supply := range supplies {
+		if _, err := supply.Container.Fill(d.pack.Brix(), s.packAt, s.margin); err != nil {
+			return cli.For(from, named(supply.Container.Name, err))
+		}
+	}
+	if d.plan, err = yield.FewestLeftovers(d.pack, s.margin, supplies...); err != nil {
+		return cli.For(from, err)
+	}
+	d.leftSugar = d.pack.Brix().Sugar(d.plan.LeftMass)
+	for i, line := range d.plan.Lines {
+		d.short = d.short || line.Count == supplies[i].OnHand && line.Filling.Content < d.plan.Left
+		d.packed += units.Mass(line.Count) * line.Filling.NetMass
+		after := units.Celsius(math.NaN())
+		if line.Container.Mass > 0 {
+			if after, err = line.Container.AfterFilling(d.pack.Brix(), s.packAt, s.wall); err != nil {
+				return cli.For(from, named(line.Container.Name, err))
+			}
+			if line.Count > 0 && (d.coldest < 0 || after.Compare(d.capping[d.coldest]) < 0) {
+				d.coldest = i
+			}
+		}
+		d.capping = append(d.capping, after)
+	}
+	return nil
+}
+
+// share divides the filled containers.
+func (d *day) share() (err error) {
+	if len(d.helpers) == 0 {
+		return nil
+	}
+	var jars []yield.Jars
+	for _, line := range d.plan.Lines {
+		jars = append(jars, yield.Jars{Label: line.Container.Label, Count: line.Count})
+	}
+	d.baskets, err = yield.DivideJars(jars, d.helpers)
+	return cli.For("helper-file", err)
+}

@@ -1,0 +1,78 @@
+package main
+
+import (
+	"errors"
+	"math"
+	"time"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// helpers returns who shares the jars, and by what. There are none without a
+// file, except in the demo.
+func (s *setup) helpers(e *cli.Env, demo bool) (all []yield.Contribution, by string, err error) {
+	if s.helperFile == "" && !demo {
+		return nil, "", nil
+	}
+	var (
+		name        string
+		worked      time.Duration
+		taps, parts float64
+		brought     units.Mass
+	)
+	cols := []records.Col{
+		records.Text("name", &name), records.Hours("worked", &worked).Optional(), records.Number("taps", &taps).Optional(),
+		records.Mass("sugar", &brought).Optional(), records.Number("parts", &parts).Optional(),
+	}
+	// An empty cell is nothing brought.
+	orNone := func(x float64) float64 {
+		if math.IsNaN(x) {
+			return 0
+		}
+		return x
+	}
+	err = eachRow(e, "helper-file", s.helperFile, demoHelpers, mostHelpers, cols, func(r *records.Reader) error {
+		given := 0
+		for _, column := range []string{"worked", "taps", "sugar", "parts"} {
+			if r.Has(column) {
+				by = column
+				given++
+			}
+		}
+		if given != 1 {
+			return r.Fail("", errors.New("the file must have one of the columns worked_h, taps, sugar_lb and parts, and no more"))
+		}
+		c, err := contribution(name, by, worked, orNone(taps), units.Mass(orNone(float64(brought))), orNone(parts))
+		if err != nil {
+			return r.Fail(by, err)
+		}
+		all = append(all, c)
+		return nil
+	})
+	return all, by, err
+}
+
+// contribution returns what one brought, by the column that counts.
+func contribution(name, by string, worked time.Duration, taps float64, brought units.Mass, parts float64) (yield.Contribution, error) {
+	const mostParts = 1e6
+	switch by {
+	case "worked":
+		return yield.ByHours(name, worked)
+	case "sugar":
+		return yield.BySugar(name, brought)
+	case "taps":
+		if !(taps >= 0 && taps <= mostParts && taps == math.Trunc(taps)) {
+			return yield.Contribution{}, errors.New("a whole number of taps, up to a million")
+		}
+		return yield.ByTaps(name, int(taps))
+	}
+	if !(parts >= 0 && parts <= mostParts) {
+		return yield.Contribution{}, errors.New("parts go from 0 to a million")
+	}
+	return yield.Contribution{Name: name, Weight: decimal.NewFromFloat(parts)}, nil
+}

@@ -1,0 +1,241 @@
+package main
+
+import (
+	"encoding/json"
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+func TestPackday(t *testing.T) {
+	b := clitest.Build(t)
+	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("account closes", func(t *testing.T) { closes(t, b) })
+	t.Run("checked by hand", func(t *testing.T) { byHand(t, b) })
+	t.Run("doubt of the pool", func(t *testing.T) { pooledDoubt(t, b) })
+	t.Run("shares", func(t *testing.T) { shares(t, b) })
+	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
+	b.Refuses(t, "packday", badFlags())
+	b.Refuses(t, "packday", badFiles())
+}
+
+// days are different ways of packing: boiled on, thinned with water, sap and a
+// lighter syrup, at the mark already, by weight, with a press, too few jars.
+var days = map[string][]string{
+	"demo":      {},
+	"call":      {"-volume", "3 US gal", "-reading", "67.8 Brix", "-read-at", "66 F"},
+	"water":     {"-volume", "3 US gal", "-reading", "68.4 Brix"},
+	"sap":       {"-volume", "14 L", "-reading", "69 Brix", "-thin-with", "2.2 Brix", "-thin-temp", "38 F"},
+	"syrup":     {"-weight", "33 lb", "-reading", "69.5 Brix", "-thin-with", "64.5 Brix", "-light", "48 %", "-thin-light", "70 %", "-aid-dose", "0.1 lb/US gal", "-place", "Vermont"},
+	"at mark":   {"-volume", "5 imp gal", "-reading", "66.9 Brix", "-filter-keeps", "0 mL"},
+	"few jars":  {"-volume", "3 US gal", "-containers", "2x1 US qt, 3x 1 US pt"},
+	"small":     {"-weight", "2 kg", "-containers", "any 50 mL"},
+	"no margin": {"-margin", "0 %", "-containers", "any 1 US qt"},
+}
+
+func pages(t *testing.T, b clitest.Binary) {
+	b.Golden(t, "demo.txt")
+	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "demo.json", "-json")
+	b.Golden(t, "syrup.txt", days["syrup"]...)
+	b.Golden(t, "few-jars.txt", days["few jars"]...)
+	b.Golden(t, "help.txt", "-h")
+}
+
+// sheet is what the tests read of the JSON.
+type sheet struct {
+	Pool struct {
+		Light *float64 `json:"light_pct"`
+		Brix  float64  `json:"brix"`
+		Doubt float64  `json:"uncertainty_brix"`
+	} `json:"pool"`
+	Mark struct {
+		Add     float64 `json:"add_mass_lb"`
+		BoilOff float64 `json:"boil_off_lb"`
+		Volume  float64 `json:"volume_us_gal"`
+	} `json:"mark"`
+	Pack struct {
+		Containers []struct {
+			Container string  `json:"container"`
+			Count     int     `json:"count"`
+			Label     float64 `json:"label_us_fl_oz"`
+		} `json:"containers"`
+		Filling []struct {
+			FillTo float64 `json:"fill_to_us_fl_oz"`
+		} `json:"filling"`
+		Count  int     `json:"count"`
+		Labels float64 `json:"labels_us_gal"`
+		Packed float64 `json:"packed_us_gal"`
+		Left   float64 `json:"left_us_fl_oz"`
+	} `json:"pack"`
+	Filter struct {
+		Kept float64 `json:"kept_us_fl_oz"`
+	} `json:"filter"`
+	Shares struct {
+		Shares []map[string]any `json:"shares"`
+	} `json:"shares"`
+	Account struct {
+		Account []struct {
+			Line  string  `json:"line"`
+			Mass  float64 `json:"mass_lb"`
+			Sugar float64 `json:"sugar_lb"`
+		} `json:"account"`
+	} `json:"account"`
+}
+
+func run(t *testing.T, b clitest.Binary, args ...string) (s sheet) {
+	t.Helper()
+	status, out, errs := b.Run(t, "", append([]string{"-json"}, args...)...)
+	if status != 0 || errs != "" {
+		t.Fatalf("status %d, %s", status, errs)
+	}
+	if err := json.Unmarshal([]byte(out), &s); err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// near allows for the nine digits of the JSON in a sum of a few lines.
+func near(a, b float64) bool { return math.Abs(a-b) <= 1e-7*math.Max(math.Abs(a), math.Abs(b)) }
+
+// Mass and sugar that come in go out: packed, left over, in the filter, boiled
+// off. What is packed is summed jar by jar.
+func closes(t *testing.T, b clitest.Binary) {
+	for name, args := range days {
+		t.Run(name, func(t *testing.T) {
+			s := run(t, b, args...)
+			var massIn, massOut, sugarIn, sugarOut float64
+			seen := map[string]bool{}
+			for _, l := range s.Account.Account {
+				seen[l.Line] = true
+				switch l.Line {
+				case "in the cans", "added to thin":
+					massIn, sugarIn = massIn+l.Mass, sugarIn+l.Sugar
+				case "boiled off", "stays in the filter", "packed", "left over":
+					massOut, sugarOut = massOut+l.Mass, sugarOut+l.Sugar
+				default:
+					t.Errorf("a line %q that no one reckons with", l.Line)
+				}
+			}
+			for _, line := range []string{"in the cans", "stays in the filter", "packed", "left over"} {
+				if !seen[line] {
+					t.Errorf("no line %q", line)
+				}
+			}
+			if !near(massIn, massOut) || !near(sugarIn, sugarOut) || !(massIn > 0) || !(sugarIn > 0) {
+				t.Errorf("mass %v in, %v out; sugar %v in, %v out", massIn, massOut, sugarIn, sugarOut)
+			}
+			labels, count := 0.0, 0
+			for _, c := range s.Pack.Containers {
+				labels, count = labels+float64(c.Count)*c.Label/128, count+c.Count
+			}
+			if count != s.Pack.Count || !near(labels, s.Pack.Labels) || labels > s.Pack.Packed*(1+1e-9) {
+				t.Errorf("%d containers of %v US gal; the page says %d, %v labeled, %v packed", count, labels, s.Pack.Count, s.Pack.Labels, s.Pack.Packed)
+			}
+			if whole := s.Pack.Packed + (s.Pack.Left+s.Filter.Kept)/128; !near(whole, s.Mark.Volume) {
+				t.Errorf("%v US gal packed, left and filtered off; %v made", whole, s.Mark.Volume)
+			}
+		})
+	}
+}
+
+// Check values from elsewhere, at 68 F throughout.
+func byHand(t *testing.T, b clitest.Binary) {
+	cold := []string{"-hydrometer", "68 F", "-read-at", "68 F", "-temp", "68 F", "-thin-temp", "68 F"}
+	// A US gallon of 68.9 Brix has 11.187 lb; to 66.9 it takes 11.187 (68.9/66.9
+	// - 1) = 0.3344 lb of water.
+	s := run(t, b, append(cold, "-volume", "1 US gal", "-reading", "68.9 Brix")...)
+	if math.Abs(s.Mark.Add-0.3344) > 0.0001 || s.Mark.BoilOff != 0 {
+		t.Errorf("thinned with %v lb", s.Mark.Add)
+	}
+	// 100 lb on the scale of 64 Brix are 100.08 of mass; to 66.9 it loses 100.08
+	// (1 - 64/66.9) = 4.338 lb.
+	s = run(t, b, append(cold, "-weight", "100 lb", "-reading", "64 Brix")...)
+	if math.Abs(s.Mark.BoilOff-4.338) > 0.001 || s.Mark.Add != 0 {
+		t.Errorf("boiled off %v lb", s.Mark.BoilOff)
+	}
+	// A quart of 66.9 Brix at 185 F swells to 1/(1 - 0.02896) = 1.02982.
+	s = run(t, b, append(cold, "-volume", "1 US gal", "-reading", "66.9 Brix", "-pack-at", "185 F", "-margin", "0 %", "-containers", "any 1 US qt")...)
+	if got := s.Pack.Filling[0].FillTo / 32; math.Abs(got-1.02982) > 0.00002 {
+		t.Errorf("a quart is filled to %v", got)
+	}
+	// Equal volumes of 80 and 40 percent: the root of 0.8 x 0.4 is 56.57 percent.
+	status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_c,temp_c,light_pct\na,5,66.9,20,20,80\nb,5,66.9,20,20,40\n", "-json", "-hydrometer", "20 C", "-can-file", "-")
+	if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
+		t.Fatal(status, errs, err)
+	}
+	if s.Pool.Light == nil || math.Abs(*s.Pool.Light-56.57) > 0.005 || math.Abs(s.Pool.Brix-66.9) > 1e-6 {
+		t.Errorf("%v %% and %v Brix", *s.Pool.Light, s.Pool.Brix)
+	}
+}
+
+// Four cans read with one hydrometer, at its own 60 F, share its error; only the
+// steps of 0.5 Brix fall by chance. Of the step's variance 0.5^2/12, four times
+// at k = 2, a quarter is left: the squares differ by 3/4 x 4 x 0.5^2/12 = 0.0625.
+func pooledDoubt(t *testing.T, b clitest.Binary) {
+	doubt := func(cans int) float64 {
+		var s sheet
+		status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_f\n"+strings.Repeat("a,5,66.9,60\n", cans), "-json", "-can-file", "-")
+		if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
+			t.Fatal(status, errs, err)
+		}
+		return s.Pool.Doubt
+	}
+	one, four := doubt(1), doubt(4)
+	if math.Abs(one*one-four*four-0.0625) > 1e-6 {
+		t.Errorf("one can %v, four %v", one, four)
+	}
+}
+
+// Every jar that is packed goes to somebody, by hours, taps, sugar and parts.
+func shares(t *testing.T, b clitest.Binary) {
+	for _, file := range []string{
+		"", // the demo
+		"name,worked_min\nA,90\nB,0\nC,45\n",
+		"name,taps\nA,31\nB,\nC,7\n",
+		"name,sugar_kg\nA,3.25\nB,1.5\n",
+		"name,parts\nA,1\nB,1\nC,0.5\n",
+	} {
+		args := []string{"-json"}
+		if file != "" {
+			args = append(args, "-helper-file", "-")
+		}
+		status, out, errs := b.Run(t, file, args...)
+		var s sheet
+		if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
+			t.Fatal(status, errs, err)
+		}
+		for _, c := range s.Pack.Containers {
+			given := 0.0
+			for _, who := range s.Shares.Shares {
+				n, ok := who["jars_"+strings.ReplaceAll(c.Container, " ", "_")].(float64)
+				if !ok {
+					t.Fatalf("no count of %s in %v", c.Container, who)
+				}
+				given += n
+			}
+			if int(given) != c.Count {
+				t.Errorf("%d of %s packed, %v given out", c.Count, c.Container, given)
+			}
+		}
+		// Who brought nothing gets nothing.
+		for _, who := range s.Shares.Shares {
+			if who["name"] == "B" && (who["taps"] == 0.0 || who["worked_h"] == 0.0) && who["volume_us_gal"] != 0.0 {
+				t.Errorf("%v", who)
+			}
+		}
+	}
+}
+
+// A file may come on standard input, and a can may be silent on its temperature
+// and its light.
+func standardInput(t *testing.T, b clitest.Binary) {
+	status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n", "-can-file", "-", "-metric", "-temp", "15 C")
+	for _, want := range []string{"at 15.0 C", "unknown", "20 L"} {
+		if status != 0 || !strings.Contains(out, want) {
+			t.Errorf("status %d, %s, no %q in\n%s", status, errs, want, out)
+		}
+	}
+}

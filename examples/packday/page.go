@@ -1,0 +1,185 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// page lays a day out.
+type page struct {
+	*day
+
+	*cli.Sheet
+}
+
+func (d *day) sheet() *cli.Sheet {
+	sheet := &cli.Sheet{Title: "Packing day", Metric: d.given.metric}
+	p := page{d, sheet}
+	if len(d.invented) > 0 {
+		sheet.Part("about", "About this page").Remark("Invented: the " + strings.Join(d.invented, ", the ") + ". Give your own with flags, -h lists them.")
+	}
+	p.cansPart(sheet.Part("cans", "Cans"))
+	p.poolPart(sheet.Part("pool", "Poured together"))
+	p.markPart(sheet.Part("mark", "To the mark"))
+	p.filterPart(sheet.Part("filter", "Filter"))
+	p.packPart(sheet.Part("pack", "Fill"))
+	if d.coldest >= 0 {
+		p.cappingPart(sheet.Part("capping", "Heat at capping"))
+	}
+	if len(d.helpers) > 0 {
+		p.sharePart(sheet.Part("shares", "Shares"))
+	}
+	p.accountPart(sheet.Part("account", "Account"))
+	p.keepPart(sheet.Part("keeping", "Keeping"))
+	care := sheet.Part("care", "Take care")
+	for _, c := range cautions {
+		care.Item(c)
+	}
+	if !math.IsNaN(float64(d.aid)) {
+		care.Item("Filter aid is dust that harms the lungs (NIOSH limits: 6 mg/m3, 0.05 of crystalline silica): food grade only, pour it low, wet it at once, wear a respirator made for such dust.")
+	}
+	return sheet
+}
+
+func (p page) cansPart(part *cli.Part) {
+	var rows [][]cli.Value
+	thin, doubt := false, units.Brix(0)
+	for _, c := range p.cans {
+		rows = append(rows, []cli.Value{cli.Words(c.name), cli.Volume(c.lot.Volume()), cli.Mass(c.lot.WeightInAir()), cli.Brix(c.reading, 1),
+			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
+		doubt = max(doubt, c.true.Uncertainty)
+		thin = thin || c.true.Brix+c.true.Uncertainty < fermenting
+	}
+	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
+		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
+	part.Row("uncertainty", "Each strength, plus or minus", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	if thin {
+		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold. Look, smell and taste before pouring it to the others; moldy syrup is thrown away.", units.Brix(fermenting).Text(0)))
+	}
+}
+
+// fermenting is the strength below which syrup may not keep: the least that any
+// of the listed rules allows.
+const fermenting = 66
+
+// strength adds what is known of a syrup: strength, color and the rule's answer.
+func (p page) strength(part *cli.Part, s syrup, how string) {
+	part.Row("brix", "Strength", cli.Brix(s.lot.Brix(), 2))
+	part.Row("uncertainty", "Plus or minus", cli.Brix(s.doubt, 2), how)
+	part.Row("verdict", "By the rule on density", cli.Words(s.verdict.String()), p.rule())
+	p.color(part, s.light)
+}
+
+// rule words the standard that counts.
+func (p page) rule() string {
+	span := p.standard.Min.Text(1) + " or more"
+	if p.standard.Max != 0 {
+		span = fmt.Sprintf("%.1f to %s", float64(p.standard.Min), p.standard.Max.Text(1))
+	}
+	return p.standard.Place + ": " + span
+}
+
+func (p page) color(part *cli.Part, light units.Share) {
+	if math.IsNaN(float64(light)) {
+		part.Row("color", "Color class", cli.Words("unknown"), "not all light transmissions are given")
+		return
+	}
+	class, err := sugar.ColorClassOf(light)
+	if err != nil {
+		return // light lies in the range: it came from the library
+	}
+	part.Row("light", "Light transmission", cli.Share(light, 1), "560 nm, 10 mm")
+	note := "a class of color and not a grade"
+	low, below := class.Limits()
+	const photometer = 2 // percent, common practice
+	if light-low < photometer && class != sugar.VeryDark || below-light < photometer && class != sugar.Golden {
+		note = "near its limit: a photometer may say the other; " + note
+	}
+	part.Row("color", "Color class", cli.Words(class.String()+", "+class.Taste()), note)
+}
+
+func (p page) poolPart(part *cli.Part) {
+	l := p.pool.lot
+	part.Row("volume", "Volume", cli.Volume(l.Volume()), "at "+p.In(cli.Temperature(l.Temperature())))
+	part.Row("weight", "On the scale", cli.Mass(l.WeightInAir()))
+	part.Row("sugar", "Sugar in it", cli.Mass(l.Sugar()))
+	p.strength(part, p.pool, "by the readings; amounts are taken as exact")
+}
+
+func (p page) markPart(part *cli.Part) {
+	s := p.given
+	part.Row("target", "Target", cli.Brix(s.target, 1))
+	switch {
+	case p.off > 0:
+		part.Row("boil_off", "Boil off, water", cli.Mass(p.off), p.In(cli.Volume(waterVolume(p.off)))+"; weigh the pot before and after")
+		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(s.waterBoils)))
+	case !p.added.Empty():
+		what := "water"
+		if s.thinner > 0 {
+			what = s.thinner.Text(1)
+		}
+		part.Row("add", "Thin with", cli.Volume(p.added.Volume()), p.In(cli.SmallVolume(p.added.Volume())), what+" at "+p.In(cli.Temperature(s.thinTemp)))
+		part.Row("add_mass", "That weighs", cli.Mass(p.added.Mass()), "in small pours, stirring; then heat it all again")
+	default:
+		part.Row("action", "To do", cli.Words("nothing"), "it is at the mark")
+	}
+	part.Row("heat", "Heat into the syrup", cli.Energy(p.heat))
+	cool, err := p.mark.lot.VolumeAt(label)
+	if err == nil { // 68 F is in every range
+		part.Row("volume", "Makes, at 68 F", cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
+	}
+	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
+	note := ""
+	if density.Extrapolated(s.cup) {
+		note = "; above 194 F the density is extrapolated"
+	}
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(s.cup))+", graduated at "+p.In(cli.Temperature(s.stem))+note)
+	p.strength(part, p.mark, "by such a reading")
+	notes := []string{"local rules come first"}
+	if p.standard.Note != "" {
+		notes = append(notes, p.standard.Note)
+	}
+	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
+	sure := p.standard.Min + p.mark.doubt
+	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
+	remark := "Syrup that is heated again darkens and may throw niter: filter it after that."
+	if p.off > 0 {
+		remark = "Boiling on makes new color, which is not in the figure. " + remark
+	}
+	part.Remark(remark)
+}
+
+// waterVolume is what water fills at 68 F.
+func waterVolume(m units.Mass) units.Volume {
+	rho, _ := density.Water(label) // 68 F is in its range
+	return m.Volume(rho)
+}
+
+func (p page) filterPart(part *cli.Part) {
+	s := p.given
+	part.Row("at", "Filter at", cli.Temperature(s.filterAt))
+	part.Row("viscosity_mpa_s", "It is as thick as", cli.Number(p.thick.MillipascalSeconds(), 1, "mPa s"), "water at 68 F has 1")
+	part.Row("cooled_mpa_s", "Cooled to 140 F", cli.Number(p.thickCold.MillipascalSeconds(), 1, "mPa s"), fmt.Sprintf("it then takes %.1f times as long", float64(p.thickCold/p.thick)))
+	if math.IsNaN(float64(p.aid)) {
+		part.Row("filters", "Gravity filters", cli.Count(p.filters, ""), "one for "+p.In(cli.Volume(s.each)))
+	} else {
+		part.Row("aid", "Filter aid for the press", cli.Mass(p.aid), s.dose.Text(units.PoundPerUSGallon, 3))
+	}
+	part.Row("kept", "Syrup that stays in", cli.SmallVolume(p.kept.Volume()), "at 68 F; rinse it out with hot water for the next boil")
+}
+
+// cautions of hot packing. Sources: US CPSC; Ontario food safety manual D.6.3;
+// University of Maine Extension; OMAFRA 2014; CFIA; regulation M-35.1 r. 18.1.
+var cautions = []string{
+	"Syrup at packing heat burns through the skin at once and sticks: long sleeves, no children or pets underfoot, nobody alone with a full pot.",
+	"Seal at 180 F or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
+	"Moldy syrup may hold toxins that heat does not destroy: skimming and boiling again may not make it safe. An opened jar is kept cold.",
+	"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
+	"For sale, the local rules come first: license, label, lot, net contents and grade.",
+}

@@ -1,0 +1,176 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// setup is what the flags say.
+type setup struct {
+	canFile string
+	volume  units.Volume
+	weight  units.Mass
+	reading units.Brix
+	readAt  units.Temperature
+	temp    units.Temperature
+	light   units.Share
+
+	stem  units.Temperature
+	doubt density.Doubt
+	cup   units.Temperature
+
+	target     units.Brix
+	place      string
+	waterBoils units.Temperature
+	thinner    units.Brix
+	thinTemp   units.Temperature
+	thinLight  units.Share
+
+	filterAt units.Temperature
+	each     units.Volume
+	keeps    units.Volume
+	dose     units.Density
+
+	packAt        units.Temperature
+	margin        units.Share
+	containers    string
+	containerFile string
+	wall          units.Temperature
+	store         units.Temperature
+
+	helperFile string
+
+	metric, json bool
+}
+
+// declare declares the flags.
+func (s *setup) declare(f *cli.Flags) {
+	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
+	f.Group("Cans (a file, or one lot)")
+	f.String(&s.canFile, "can-file", "", "CSV of the cans that are poured together; - is standard input")
+	f.Quantity(&s.volume, "volume", "", "volume of one lot at its temperature")
+	f.Quantity(&s.weight, "weight", "", "its weight on a scale, the can taken off, instead of -volume")
+	f.Quantity(&s.reading, "reading", "66.9 Brix", "what the syrup hydrometer reads in it")
+	f.Quantity(&s.readAt, "read-at", "60 F", "temperature of the syrup in the cup when it was read")
+	f.Quantity(&s.temp, "temp", "60 F", "temperature of the lot, and of cans in a file that do not say")
+	f.Quantity(&s.light, "light", "", "its light transmission at 560 nm in 10 mm, if it was measured")
+	f.Group("Hydrometer")
+	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")
+	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
+	f.Quantity(&s.doubt.Thermometer, "thermometer", "1 F deg", "how far the thermometer in the cup may be off, either way")
+	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "uncertainty of its scale; half of the hydrometers in use lie within 0.2")
+	f.Quantity(&s.cup, "cup", "180 F", "temperature of the cup when the finished syrup is read")
+	f.Group("Mark")
+	f.Quantity(&s.target, "target", "66.9 Brix", "strength to pack at")
+	f.Choice(&s.place, "place", sugar.UnitedStates.String(), places(), "whose rule on density counts: "+strings.Join(places(), ", "))
+	f.Quantity(&s.waterBoils, "water-boils", "212 F", "what your thermometer shows in boiling water today")
+	f.Quantity(&s.thinner, "thin-with", "0 Brix", "strength of what too dense syrup is thinned with: 0 Brix for water, sap, or a lighter syrup")
+	f.Quantity(&s.thinTemp, "thin-temp", "60 F", "its temperature")
+	f.Quantity(&s.thinLight, "thin-light", "", "its light transmission, if it is a syrup of another color")
+	f.Group("Filter")
+	f.Quantity(&s.filterAt, "filter-at", "190 F", "temperature of the syrup at the filter")
+	f.Quantity(&s.each, "filter-each", "3 US gal", "syrup through one gravity filter before it is changed (University of Vermont: about 3)")
+	f.Quantity(&s.keeps, "filter-keeps", "6 US fl oz", "syrup that stays in one filter or in the press: a guess, weigh yours wet and dry")
+	f.Quantity(&s.dose, "aid-dose", "", `filter aid of a press, such as "0.1 lb/US gal": the maker's figure; without it gravity filters are counted`)
+	f.Group("Containers")
+	f.Quantity(&s.packAt, "pack-at", "187 F", "temperature of the syrup as it is poured")
+	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
+	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty")
+	f.String(&s.containerFile, "container-file", "", "CSV of containers with brim and empty weight, instead of -containers; - is standard input")
+	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
+	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
+	f.Group("Helpers")
+	f.String(&s.helperFile, "helper-file", "", "CSV of those who share the jars; - is standard input")
+	f.Group("Page")
+	f.Bool(&s.metric, "metric", "metric units first")
+	f.Bool(&s.json, "json", "JSON instead of a page")
+}
+
+// places returns the names of the places whose rule is in force.
+func places() []string {
+	var names []string
+	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
+		names = append(names, j.String())
+	}
+	return names
+}
+
+// standard returns the rule of the chosen place.
+func (s *setup) standard() (sugar.Standard, error) {
+	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
+		if j.String() == s.place {
+			return j.Standard()
+		}
+	}
+	return sugar.Standard{}, fmt.Errorf("%s is not listed", s.place)
+}
+
+// check tests what the library does not, and which flags go together.
+func (s *setup) check(f *cli.Flags) error {
+	for _, name := range []string{"volume", "weight", "reading", "read-at", "light"} {
+		if err := f.Alone("can-file", name); err != nil {
+			return err
+		}
+	}
+	for _, pair := range [][]string{{"volume", "weight"}, {"container-file", "containers"}, {"aid-dose", "filter-each"}} {
+		if err := f.Alone(pair...); err != nil {
+			return err
+		}
+	}
+	for _, name := range []string{"reading", "read-at", "light"} {
+		if f.Given(name) && !f.Given("volume") && !f.Given("weight") {
+			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
+		}
+	}
+	stdin := 0
+	for _, path := range []string{s.canFile, s.containerFile, s.helperFile} {
+		if path == "-" {
+			stdin++
+		}
+	}
+	if stdin > 1 {
+		return errors.New("only one file can come on standard input: name the others")
+	}
+	const (
+		doubt = "every instrument has one: give what is known of yours"
+		hot   = "syrup is filtered and packed between 180 and 200 F"
+	)
+	celsius := func(flag string, t units.Temperature, low, high float64, hint string) error {
+		return cli.Within(flag, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
+	}
+	err := cmp.Or(
+		celsius("hydrometer", s.stem, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F"),
+		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
+		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
+		celsius("cup", s.cup, 0, 110, "the syrup in the cup"),
+		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is packed at 66 to 69 Brix; below 66 it ferments, above 69 it grows crystals"),
+		celsius("water-boils", s.waterBoils, 85, 103, "water boils at 212 F by the sea and 194 F at 10,000 ft"),
+		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
+		celsius("thin-temp", s.thinTemp, 0, 100, "what is poured in"),
+		celsius("filter-at", s.filterAt, 20, 105, hot),
+		cli.Within("filter-each", "syrup", s.each, 0.1*units.USGallon, 1000*units.USGallon, units.USGallon, "US gal", "a gravity filter passes about 3"),
+		cli.Within("filter-keeps", "syrup", s.keeps, 0, 50*units.USGallon, units.USGallon, "US gal", "weigh the filter wet and dry"),
+		cli.Within("margin", "margin", s.margin, 0, 10, 1, "%", "what is filled above the label, such as 0.5 %"),
+		celsius("pack-at", s.packAt, 0, 105, hot),
+		celsius("wall", s.wall, 0, 110, "the empty containers"),
+		celsius("store", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
+	)
+	if err != nil {
+		return err
+	}
+	if f.Given("thin-light") {
+		if _, err := sugar.AbsorbanceOf(s.thinLight); err != nil {
+			return cli.For("thin-light", err)
+		}
+	}
+	return nil
+}
