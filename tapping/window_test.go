@@ -128,3 +128,35 @@ func TestLookAhead(t *testing.T) {
 		t.Errorf("zero criterion: %+v", o)
 	}
 }
+
+// The quarters of five years are years of their own, and as many days of a
+// season may be missing as are told.
+func TestSpreadTakesQuarters(t *testing.T) {
+	w := joined(t,
+		season(t, "2017-01-01", "2017-06-30", "2017-05-20"),
+		season(t, "2018-01-01", "2018-06-30", "2018-01-01"),
+		season(t, "2019-01-01", "2019-06-12", "2019-04-01"), // 18 days are missing
+		season(t, "2021-01-01", "2021-06-11", "2021-03-01"), // 19 are
+		season(t, "2022-01-01", "2022-06-30", "2022-06-29"),
+		season(t, "2023-01-01", "2023-06-30", "2023-02-01"),
+	)
+	h := must[tapping.Window](t)(tapping.History(w, tapping.SeasonRule{Criterion: tapping.SapFlowDay()}))
+	want := tapping.Spread{
+		Years: 5, Earliest: calendar(time.January, 1), Lower: calendar(time.February, 1), Median: calendar(time.April, 1),
+		Upper: calendar(time.May, 20), Latest: calendar(time.June, 29),
+	}
+	if h.First != want || len(h.Skipped) != 1 || h.Skipped[0] != 2021 {
+		t.Errorf("%+v, skipped %v, want %+v", h.First, h.Skipped, want)
+	}
+}
+
+// Seven days on is the next week.
+func TestRunLiesWithinAWeek(t *testing.T) {
+	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay(), RunDays: 2}
+	for last, want := range map[string]bool{"2024-03-07": true, "2024-03-08": false} {
+		s := must[[]tapping.Season](t)(tapping.Seasons(season(t, "2024-01-01", "2024-06-30", "2024-03-01", last), rule))[0]
+		if s.First.IsZero() == want {
+			t.Errorf("1 March and %s: run from %v", last, s.First)
+		}
+	}
+}
