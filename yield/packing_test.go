@@ -223,6 +223,16 @@ func TestPlanLimits(t *testing.T) {
 		}
 	}
 	s := yield.Supply{Container: pint, OnHand: yield.Plenty}
+	kinds := make([]yield.Supply, 33)
+	for i := range kinds {
+		kinds[i] = s
+	}
+	if p, err := yield.FewestLeftovers(lot, 0, kinds[:32]...); err != nil || len(p.Lines) != 32 {
+		t.Errorf("32 kinds: %v", err)
+	}
+	if p, err := yield.FewestLeftovers(lot, 0, kinds...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
+		t.Errorf("33 kinds: %v", err)
+	}
 	if _, err := yield.FewestLeftovers(sugar.Lot{}, 0, s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("nothing to pack: %v", err)
 	}

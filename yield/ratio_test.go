@@ -64,6 +64,29 @@ func TestRuleRange(t *testing.T) {
 	}
 }
 
+// Constants and syrups as documented: Jones 1946; Perkins and Isselhardt, read
+// second-hand, the offset from memory.
+func TestRuleConstants(t *testing.T) {
+	for _, tt := range []struct {
+		rule       yield.Rule
+		over, less float64
+		syrup      units.Brix
+		text       string
+	}{
+		{yield.Jones1946, 86, 0, 66.0, "86/X"},
+		{yield.Revised66, 87.1, 0, 66.0, "87.1/X"},
+		{yield.Revised669, 88.2, 0, 66.9, "88.2/X"},
+		{yield.Revised66Less, 87.1, 0.32, 66.0, "87.1/X - 0.32"},
+		{yield.Revised669Less, 88.2, 0.32, 66.9, "88.2/X - 0.32"},
+	} {
+		over, less := tt.rule.Constants()
+		near := math.Abs(over-tt.over) < 1e-12 && math.Abs(less-tt.less) < 1e-12 && math.Abs(float64(tt.rule.Syrup()-tt.syrup)) < 1e-12
+		if !near || tt.rule.String() != tt.text {
+			t.Errorf("%v is %v/X - %v for %v; want %s for %v", tt.rule, over, less, tt.rule.Syrup(), tt.text, tt.syrup)
+		}
+	}
+}
+
 // The documented errors against the exact ratio, computed apart from this
 // module.
 func TestRuleErrors(t *testing.T) {
