@@ -71,6 +71,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-sap-hydrometer|100 C", "-sap-hydrometer: graduation 100 C is outside"},
 		{"-hydrometer|0 C", "-hydrometer: graduation 0 C is outside"},
 		{"-cup|300 F", "-cup: temperature 148.88889 C is outside"},
+		{"-coals|x", "-coals: \"x\" is not a stretch of time"},
 		{"-start|25:99", "-start: write a time of the day as 08:00"},
 		{"-target|90 Brix", "-target: target 90 Brix is outside"},
 		{"-target|60 Brix|-reading|61 Brix", "-reading: sap"},

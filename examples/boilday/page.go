@@ -89,12 +89,15 @@ func (p page) clockPart(part *cli.Part) {
 	if p.small {
 		end = "Take it off the pan"
 	}
+	if p.stopAt > 0 {
+		part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(p.lastWood)), "at "+p.stopAt.Text(1)+": the coals bring it the rest of the way, a little later than with a full fire")
+	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+minutes(p.done))
 	if p.batches > 1 {
 		part.Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
 	}
 	part.Row("hours", "Hours at the fire", cli.Hours(p.done))
-	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan. Stop firing hard before the end: the coals go on boiling.")
+	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 }
 
 func (p page) finishPart(part *cli.Part) {

@@ -57,6 +57,9 @@ type firing struct {
 	lastSap time.Duration // from lighting the fire to the last sap in the pan
 	done    time.Duration // to syrup, or to the take-off
 
+	lastWood time.Duration // when the coals finish the rest
+	stopAt   units.Brix    // the strength at that time; 0 if the fire has no coals
+
 	batches int // that the pan is drawn off in
 
 	// A batch that is too small for the pan is taken off early.
@@ -201,6 +204,24 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
+	p.lastWood = p.done
+	if s.coals > 0 {
+		batch := boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}
+		p.stopAt, err = batch.LastFiring(end.Brix(), s.coals)
+		if flagOf(err, "", "target", "target") == "target" {
+			// The coals could finish all that is in the pan: the last wood goes on
+			// with the last sap.
+			p.stopAt, err = at.Brix(), nil
+		}
+		if err != nil {
+			return cli.For("coals", err)
+		}
+		wait, err := batch.Time(p.stopAt)
+		if err != nil {
+			return cli.For("coals", err)
+		}
+		p.lastWood = p.lastSap + wait
+	}
 
 	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), end.Brix(), end.Temperature()); err != nil {
 		return err

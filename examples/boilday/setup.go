@@ -36,6 +36,7 @@ type setup struct {
 	safe  units.Length
 	heel  units.Length
 	start string
+	coals time.Duration
 
 	target units.Brix
 	stem   units.Temperature
@@ -80,6 +81,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
+	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; 0 for gas")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	s.declareRig(f)
 	f.Group("Syrup")

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 )
 
 // Flags declares the flags of a program, in the groups in which -h shows them.
@@ -74,6 +75,24 @@ func (f *Flags) Count(p *int, name string, def, low, high int, help string) {
 		*p = n
 		return nil
 	}})
+}
+
+// Duration declares a flag of a stretch of time such as 8m or 1h30m, up to a
+// week.
+func (f *Flags) Duration(p *time.Duration, name, def, help string) {
+	const longest = 7 * 24 * time.Hour
+	set := func(s string) error {
+		d, err := time.ParseDuration(s)
+		if err != nil || d < 0 || d > longest {
+			return fmt.Errorf("%q is not a stretch of time such as 8m or 1h30m, up to a week", clip(s))
+		}
+		*p = d
+		return nil
+	}
+	if err := set(def); err != nil {
+		f.err = For(name, err)
+	}
+	f.add(name, def, help, &value{f: f, name: name, set: set})
 }
 
 // Choice declares a flag that takes one of the given words.
