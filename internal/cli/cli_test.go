@@ -204,14 +204,14 @@ func TestUnknown(t *testing.T) {
 	s := &cli.Sheet{}
 	p := s.Part("jar", "Jar")
 	nan := math.NaN()
-	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Brix(units.Brix(nan), 1), cli.Share(units.Share(nan), 1)} {
+	for _, v := range []cli.Value{cli.SmallVolume(units.Volume(nan)), cli.Temperature(units.Celsius(nan)), cli.Brix(units.Brix(nan), 1), cli.Share(units.Share(nan), 1), cli.Length(units.Length(nan)), cli.Number(nan, 1, "mPa s")} {
 		if got := s.In(v); got != "-" {
 			t.Errorf("got %q", got)
 		}
 		p.Row("x", "X", v)
 	}
 	e := &cli.Env{Out: new(bytes.Buffer)}
-	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"x_pct": null`) {
+	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"x_pct": null`) || !strings.Contains(e.Out.String(), `"x": null`) {
 		t.Errorf("%v: %s", err, e.Out)
 	}
 }

@@ -11,8 +11,8 @@ import (
 )
 
 // A Value is a quantity in the units of a page: US customary and metric. A
-// volume, mass, temperature, Brix or share that is NaN is one that nobody knows: a
-// dash on the page, null in JSON.
+// quantity that is NaN is one that nobody knows: a dash on the page, null in
+// JSON.
 type Value struct {
 	us, metric view
 }
@@ -165,7 +165,7 @@ func Number(x float64, decimals int, unit string) Value {
 	if unit != "" {
 		text += " " + unit
 	}
-	return same(view{text, "", round(x)})
+	return same(view{known(x, text), "", round(x)})
 }
 
 // Count shows a whole number.

@@ -1,0 +1,316 @@
+package main
+
+import (
+	"bytes"
+	_ "embed"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// The invented stand.
+var (
+	//go:embed testdata/trees.csv
+	demoTrees []byte
+	//go:embed testdata/holes.csv
+	demoHoles []byte
+)
+
+// Limits on what is read.
+const (
+	mostTrunks   = 1_000_000
+	mostHoles    = 2_000_000
+	mostOnATrunk = 10_000 // as tapping.Planner takes
+	mostStems    = 20
+	longestLabel = 40
+	mostYear     = 9999
+	mostGrowth   = 1 * units.Inch
+	growthHint   = "growth of the radius a year: half the growth of the diameter, often 0.02 to 0.15 in"
+)
+
+// A trunk is one stem of the stand.
+type trunk struct {
+	tapping.Trunk
+	label       string
+	stem, stems int  // of the fork; 1 of 1 otherwise
+	sure        bool // of the species
+	growth      units.Length
+	record      []tapping.OldHole
+	answer
+}
+
+// name is the label, with the number of the stem in a fork.
+func (t *trunk) name() string {
+	if t.stems == 1 {
+		return t.label
+	}
+	return t.label + "/" + strconv.Itoa(t.stem)
+}
+
+// girth is the girth at breast height.
+func (t *trunk) girth() units.Length { return t.DBH() * math.Pi }
+
+// A stand is the trees that were read, and the plan for them.
+type stand struct {
+	given  *setup
+	trunks []trunk
+	byName map[string]int // name of a trunk, and label of a fork
+	trees  int
+	holes  int
+	year   int // 0 if neither record nor flag tell
+	counts
+}
+
+// read reads the files, or the invented ones.
+func (s *setup) read(e *cli.Env) (*stand, error) {
+	st := &stand{given: s, byName: map[string]int{}, year: s.year}
+	progress := e.Progress()
+	defer progress.Done()
+	trees, holes := demoTrees, demoHoles
+	if s.treeFile != "" {
+		trees, holes = nil, nil
+	}
+	err := eachRow(e, progress, "tree-file", s.treeFile, trees, st.treeColumns)
+	if err == nil && (s.holeFile != "" || holes != nil) {
+		err = eachRow(e, progress, "hole-file", s.holeFile, holes, st.holeColumns)
+	}
+	return st, err
+}
+
+// A table is how a file is read: its columns, those that the header must have
+// although a cell may be empty, and what is done with each row.
+type table struct {
+	cols   []records.Col
+	header []string
+	row    func(*records.Reader) error
+}
+
+// eachRow reads a file, or the demo, and wants a row at least.
+func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, demo []byte, columns func() table) error {
+	var in io.ReadCloser = io.NopCloser(bytes.NewReader(demo))
+	if demo == nil {
+		var err error
+		if in, err = e.Open(flag, path); err != nil {
+			return err
+		}
+	}
+	defer in.Close()
+	t := columns()
+	r, err := records.New(path, progress.Reader(path, 0, in), t.cols...)
+	if err != nil {
+		return err
+	}
+	for _, name := range t.header {
+		if !r.Has(name) {
+			return r.Fail("", fmt.Errorf("no column %s: cells may be empty, but a misspelled column would be missed", name))
+		}
+	}
+	for n := 0; ; n++ {
+		switch err := r.Next(); {
+		case err == io.EOF && n == 0:
+			return r.Fail("", errors.New("nothing below the header"))
+		case err == io.EOF:
+			return nil
+		case err != nil:
+			return err
+		}
+		if err := t.row(r); err != nil {
+			return err
+		}
+	}
+}
+
+// treeColumns reads the trees.
+func (st *stand) treeColumns() table {
+	var label, species, vigor string
+	var girth, dbh, growth units.Length
+	last := "" // label of the row before
+	return table{
+		cols: []records.Col{
+			records.Text("tree", &label), records.Length("girth", &girth).Optional(), records.Length("dbh", &dbh).Optional(),
+			records.Text("species", &species).Optional(), records.Text("vigor", &vigor).Optional(), records.Length("growth", &growth).Optional(),
+		},
+		header: []string{"species", "vigor"},
+		row: func(r *records.Reader) error {
+			if len(st.trunks) == mostTrunks {
+				return r.Fail("", fmt.Errorf("more than %d trunks: plan the stand in parts", mostTrunks))
+			}
+			if err := checkLabel(label); err != nil {
+				return r.Fail("tree", err)
+			}
+			if _, again := st.byName[label]; again && label != last {
+				return r.Fail("tree", fmt.Errorf("%s stands further up: stems of one tree follow each other", label))
+			}
+			t, wrong, err := newTrunk(girth, dbh, species, vigor)
+			if err != nil {
+				return r.Fail(wrong, err)
+			}
+			t.label, t.growth = label, st.given.growth
+			if !math.IsNaN(float64(growth)) {
+				if !(growth >= 0 && growth <= mostGrowth) {
+					return r.Fail("growth", errors.New(growthHint))
+				}
+				t.growth = growth
+			}
+			if label == last && st.trunks[len(st.trunks)-1].stems == mostStems {
+				return r.Fail("tree", fmt.Errorf("more than %d stems of %s: give each tree a label of its own", mostStems, label))
+			}
+			st.add(t, label == last)
+			last = label
+			return nil
+		},
+	}
+}
+
+// checkLabel refuses what cannot be told on a page or mistaken for a stem.
+func checkLabel(label string) error {
+	switch {
+	case utf8.RuneCountInString(label) > longestLabel:
+		return fmt.Errorf("a label of more than %d letters", longestLabel)
+	case strings.Contains(label, "/"):
+		return errors.New("a label has no slash: P9/2 is the second stem of tree P9, and its stems are lines of the same label")
+	case strings.ContainsFunc(label, func(c rune) bool { return !unicode.IsPrint(c) }):
+		return errors.New("a label of letters that cannot be printed")
+	}
+	return nil
+}
+
+// newTrunk makes a trunk of the cells. The error goes with the column that is
+// wrong.
+func newTrunk(girth, dbh units.Length, species, vigor string) (t trunk, wrong string, err error) {
+	wrong = "dbh"
+	if measured := !math.IsNaN(float64(girth)); measured == !math.IsNaN(float64(dbh)) {
+		return t, "girth", errors.New("give either the girth or the diameter (dbh) at breast height")
+	} else if measured {
+		wrong = "girth"
+		if dbh, err = tapping.DiameterFromGirth(girth); err != nil {
+			return t, wrong, err
+		}
+	}
+	if !(dbh >= units.Inch) {
+		return t, wrong, errors.New("less than 1 in through: not a trunk; mind the unit in the header")
+	}
+	name, unsure := strings.CutSuffix(species, "?")
+	t.sure = species != "" && !unsure
+	var kind tapping.Species
+	if err := kind.UnmarshalText([]byte(strings.TrimSpace(name))); err != nil {
+		return t, "species", err
+	}
+	var health tapping.Vigor
+	if err := health.UnmarshalText([]byte(vigor)); err != nil {
+		return t, "vigor", err
+	}
+	t.Trunk, err = tapping.NewTrunk(dbh, kind, health)
+	return t, wrong, err
+}
+
+// add adds a trunk, a further stem of the last tree if it is one.
+func (st *stand) add(t trunk, further bool) {
+	t.stem, t.stems = 1, 1
+	n := len(st.trunks)
+	if further {
+		t.stem = st.trunks[n-1].stem + 1
+		for i := n - t.stem + 1; i < n; i++ {
+			st.trunks[i].stems = t.stem
+			st.byName[st.trunks[i].name()] = i
+		}
+		t.stems = t.stem
+		st.byName[t.name()] = n
+	} else {
+		st.byName[t.label] = n
+		st.trees++
+	}
+	st.trunks = append(st.trunks, t)
+}
+
+// holeColumns reads the old holes.
+func (st *stand) holeColumns() table {
+	var name string
+	var year float64
+	var bearing units.Angle
+	var along, height, bit, depth units.Length
+	return table{
+		cols: []records.Col{
+			records.Text("tree", &name), records.Number("year", &year),
+			records.Angle("bearing", &bearing).Optional(), records.Length("along", &along).Optional(), records.Length("height", &height),
+			records.Length("bit", &bit).Optional(), records.Length("depth", &depth).Optional(),
+		},
+		row: func(r *records.Reader) error {
+			if st.holes == mostHoles {
+				return r.Fail("", fmt.Errorf("more than %d holes: leave out those that closed long ago", mostHoles))
+			}
+			t, err := st.find(name)
+			if err != nil {
+				return r.Fail("tree", err)
+			}
+			if len(t.record) == mostOnATrunk {
+				return r.Fail("tree", fmt.Errorf("more than %d holes of %s: leave out those that closed long ago", mostOnATrunk, name))
+			}
+			most := mostYear - 1
+			if st.given.year > 0 {
+				most = st.given.year
+			}
+			if !(year >= 1 && year <= float64(most) && year == math.Trunc(year)) {
+				return r.Fail("year", fmt.Errorf("not a year from 1 to %d, the year of the plan at most", most))
+			}
+			h, wrong, err := st.given.oldHole(t, bearing, along, height, bit, depth)
+			if err != nil {
+				return r.Fail(wrong, err)
+			}
+			h.Year = int(year)
+			t.record = append(t.record, h)
+			st.holes++
+			if st.given.year == 0 {
+				st.year = max(st.year, h.Year+1)
+			}
+			return nil
+		},
+	}
+}
+
+// oldHole makes a hole of the cells. The error goes with the column that is
+// wrong.
+func (s *setup) oldHole(t *trunk, bearing units.Angle, along, height, bit, depth units.Length) (h tapping.OldHole, wrong string, err error) {
+	taped := !math.IsNaN(float64(along))
+	if taped == !math.IsNaN(float64(bearing)) {
+		return h, "bearing", errors.New("give either the bearing or the distance along the girth")
+	}
+	const most = 20 * units.Foot
+	if !(height >= 0 && height <= most) {
+		return h, "height", errors.New("from 0 to 20 ft above the ground: mind the unit in the header")
+	}
+	if taped {
+		if h.Position, err = tapping.PositionAlong(along, t.girth(), height); err != nil {
+			return h, "along", err
+		}
+	} else {
+		if !(bearing >= 0 && bearing <= units.Turn) {
+			return h, "bearing", errors.New("from 0 to 360 deg, clockwise from the mark")
+		}
+		h.Position = tapping.Position{At: bearing, Height: height}
+	}
+	if math.IsNaN(float64(bit)) {
+		bit = s.bit
+	}
+	if math.IsNaN(float64(depth)) {
+		depth = s.depth
+	}
+	if h.Hole, err = tapping.NewHole(bit, depth, 0); err != nil {
+		var re *units.RangeError
+		if errors.As(err, &re) && re.Arg == "depth" {
+			return h, "depth", err
+		}
+		return h, "bit", err
+	}
+	return h, "", nil
+}
