@@ -1,10 +1,10 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -179,21 +179,41 @@ type member struct {
 }
 
 // MarshalJSON writes the members in order.
-func (o object) MarshalJSON() ([]byte, error) {
-	var b bytes.Buffer
-	b.WriteByte('{')
+func (o object) MarshalJSON() ([]byte, error) { return o.append(nil) }
+
+// append appends the object to b. Tables are appended in place: to marshal each
+// row by itself would copy and check a long one several times.
+func (o object) append(b []byte) (_ []byte, err error) {
+	b = append(b, '{')
 	for i, m := range o {
 		if i > 0 {
-			b.WriteByte(',')
+			b = append(b, ',')
 		}
-		value, err := json.Marshal(m.value)
+		b = append(strconv.AppendQuote(b, m.key), ':')
+		switch v := m.value.(type) {
+		case object:
+			b, err = v.append(b)
+		case []object:
+			b = append(b, '[')
+			for k, row := range v {
+				if k > 0 {
+					b = append(b, ',')
+				}
+				if b, err = row.append(b); err != nil {
+					break
+				}
+			}
+			b = append(b, ']')
+		default:
+			var value []byte
+			value, err = json.Marshal(v)
+			b = append(b, value...)
+		}
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", m.key, err)
 		}
-		fmt.Fprintf(&b, "%q:%s", m.key, value)
 	}
-	b.WriteByte('}')
-	return b.Bytes(), nil
+	return append(b, '}'), nil
 }
 
 // In words a value in the sheet's first system of units, for notes and remarks.
