@@ -8,7 +8,12 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"runtime"
+	"strings"
 	"testing"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
 )
 
 // invent writes an invented stand of so many trees, and so many holes of each
@@ -52,6 +57,71 @@ func invent(tb testing.TB, trees, years int) []string {
 			}
 		}
 	}))
+}
+
+// What is kept of a trunk and its holes is bounded, whatever the stand's size.
+func TestMemory(t *testing.T) {
+	const trees, years, most = 40_000, 2, 1000 // bytes a trunk
+	args := invent(t, trees, years)
+	live := func() int64 {
+		var m runtime.MemStats
+		runtime.GC()
+		runtime.ReadMemStats(&m)
+		return int64(m.HeapAlloc)
+	}
+	before := live()
+	s := &setup{treeFile: args[1], holeFile: args[3], bit: units.Inch / 4, depth: units.Inch}
+	st, err := s.read(&cli.Env{Err: io.Discard})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if grown := live() - before; grown > most*trees {
+		t.Errorf("%d bytes a trunk", grown/trees)
+	}
+	if len(st.trunks) != trees || st.holes != trees*years {
+		t.Errorf("%d trunks, %d holes", len(st.trunks), st.holes)
+	}
+}
+
+// An endless cell ends the reading early, with its place.
+func TestHostile(t *testing.T) {
+	for _, c := range []struct{ head, fill, want string }{
+		{"tree,girth_in,species,vigor\n", "x", "stand: -:2: a record longer than 64 KiB"},
+		{"tree,girth_in,species,vigor\na,60,\"", "\n", "stand: -:2: a record longer than 64 KiB"},
+		{"", "\x00", "stand: -:1: a record longer than 64 KiB"},
+		{"tree", ",", "stand: -:1: a record longer than 64 KiB"},
+	} {
+		in := &counted{r: io.MultiReader(strings.NewReader(c.head), endless(c.fill[0]))}
+		var out, errs bytes.Buffer
+		if status := program().Main([]string{"-tree-file", "-"}, in, &out, &errs); status != cli.BadInput || out.Len() > 0 || !strings.HasPrefix(errs.String(), c.want) {
+			t.Errorf("status %d, %q, want %q", status, errs.String(), c.want)
+		}
+		if in.n > 1<<20 {
+			t.Errorf("%d bytes were read", in.n)
+		}
+	}
+}
+
+// endless gives one byte for ever.
+type endless byte
+
+func (e endless) Read(p []byte) (int, error) {
+	for i := range p {
+		p[i] = byte(e)
+	}
+	return len(p), nil
+}
+
+// counted counts what is read.
+type counted struct {
+	r io.Reader
+	n int
+}
+
+func (c *counted) Read(p []byte) (int, error) {
+	n, err := c.r.Read(p)
+	c.n += n
+	return n, err
 }
 
 func BenchmarkStand(b *testing.B) {
