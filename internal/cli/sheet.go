@@ -204,16 +204,34 @@ func (o object) append(b []byte) (_ []byte, err error) {
 				}
 			}
 			b = append(b, ']')
+		case [2]any:
+			if b, err = appendValue(append(b, '['), v[0]); err == nil {
+				b, err = appendValue(append(b, ','), v[1])
+			}
+			b = append(b, ']')
 		default:
-			var value []byte
-			value, err = json.Marshal(v)
-			b = append(b, value...)
+			b, err = appendValue(b, v)
 		}
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", m.key, err)
 		}
 	}
 	return append(b, '}'), nil
+}
+
+// appendValue appends a number without the digits that differ from one
+// processor to another, or anything else as it is.
+func appendValue(b []byte, v any) ([]byte, error) {
+	if x, ok := v.(float64); ok {
+		const digits = 9
+		r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', digits, 64), 64)
+		if err != nil {
+			return b, err
+		}
+		v = r
+	}
+	value, err := json.Marshal(v)
+	return append(b, value...), err
 }
 
 // In words a value in the sheet's first system of units, for notes and remarks.
