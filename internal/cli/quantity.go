@@ -57,17 +57,12 @@ func decimal(x float64, decimals int) string {
 	return s
 }
 
-// round is x as JSON gives it: without the digits that differ from one
-// processor to another.
-func round(x float64) any {
+// number is x as JSON gives it: null if nobody knows it.
+func number(x float64) any {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return nil
 	}
-	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 9, 64), 64)
-	if err != nil {
-		return nil
-	}
-	return r
+	return x
 }
 
 // known is the text of x, or a dash for NaN: a quantity that nobody knows.
@@ -81,7 +76,7 @@ func known(x float64, text string) string {
 func both[Q ~float64](q Q, us, metric unit[Q]) Value {
 	in := func(u unit[Q]) view {
 		x := float64(q / u.size)
-		return view{known(x, significant(x)+" "+u.symbol), u.suffix, round(x)}
+		return view{known(x, significant(x)+" "+u.symbol), u.suffix, number(x)}
 	}
 	return Value{in(us), in(metric)}
 }
@@ -136,27 +131,27 @@ func Flow(q units.VolumeRate) Value {
 // Temperature shows a temperature in F and C to a tenth.
 func Temperature(t units.Temperature) Value {
 	return Value{
-		view{known(t.Celsius(), t.Text(units.ScaleFahrenheit, 1)), "f", round(t.Fahrenheit())},
-		view{known(t.Celsius(), t.Text(units.ScaleCelsius, 1)), "c", round(t.Celsius())},
+		view{known(t.Celsius(), t.Text(units.ScaleFahrenheit, 1)), "f", number(t.Fahrenheit())},
+		view{known(t.Celsius(), t.Text(units.ScaleCelsius, 1)), "c", number(t.Celsius())},
 	}
 }
 
 // TempDiff shows a difference of temperatures to a hundredth.
 func TempDiff(d units.TempDiff) Value {
 	return Value{
-		view{d.Text(units.FahrenheitDegree, 2), "f_deg", round(d.FahrenheitDegrees())},
-		view{d.Text(units.CelsiusDegree, 2), "c_deg", round(d.CelsiusDegrees())},
+		view{d.Text(units.FahrenheitDegree, 2), "f_deg", number(d.FahrenheitDegrees())},
+		view{d.Text(units.CelsiusDegree, 2), "c_deg", number(d.CelsiusDegrees())},
 	}
 }
 
 // Brix shows a sugar content.
 func Brix(b units.Brix, decimals int) Value {
-	return same(view{known(float64(b), b.Text(decimals)), "brix", round(float64(b))})
+	return same(view{known(float64(b), b.Text(decimals)), "brix", number(float64(b))})
 }
 
 // Share shows a share in percent.
 func Share(s units.Share, decimals int) Value {
-	return same(view{known(float64(s), s.Text(decimals)), "pct", round(float64(s))})
+	return same(view{known(float64(s), s.Text(decimals)), "pct", number(float64(s))})
 }
 
 // Number shows a pure number, with its unit in words if it has one.
@@ -165,7 +160,7 @@ func Number(x float64, decimals int, unit string) Value {
 	if unit != "" {
 		text += " " + unit
 	}
-	return same(view{known(x, text), "", round(x)})
+	return same(view{known(x, text), "", number(x)})
 }
 
 // Count shows a whole number.
@@ -181,7 +176,7 @@ func Hours(d time.Duration) Value {
 	if min < 60 {
 		text = fmt.Sprintf("%d min", min)
 	}
-	return same(view{text, "h", round(d.Hours())})
+	return same(view{text, "h", number(d.Hours())})
 }
 
 // Clock shows a time of the day that begins with start; a later day says which.
