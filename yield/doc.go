@@ -18,7 +18,8 @@
 //
 // Syrup shrinks by 3 percent from the filler to the shelf, and a label speaks
 // of 68 F (20 C). Volumes here are at 20 C unless the function takes a
-// temperature. [HotVolume] and [CoolVolume] lead from one to the other.
+// temperature. [example.org/sapreckoner/density.HotVolume] and
+// [example.org/sapreckoner/density.VolumeAt] lead from one to the other.
 //
 // # Money and counted things
 //
