@@ -86,7 +86,8 @@ func Contraction(b units.Brix, from, to units.Temperature) (units.Share, error) 
 // cold. Syrup at packing temperature scalds.
 //
 // Range and uncertainty: as for [VolumeAt], which also leads back, from the
-// packing temperature to 68 F. Check value: a US quart of 66.9 Brix packed at 185 F must be 1.02983 US qt (computed).
+// packing temperature to 68 F. Check value: a US quart of 66.9 Brix packed at
+// 185 F must be 1.02983 US qt (computed).
 func HotVolume(label units.Volume, b units.Brix, packing units.Temperature) (units.Volume, error) {
 	v, err := VolumeAt(label, b, units.Celsius(labelC), packing)
 	if err != nil {
