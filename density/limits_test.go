@@ -121,7 +121,7 @@ func limits() []limit {
 		{"density.VolumeAt", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.VolumeAt(1, 66.9, c(x), c20)) }},
 		{"density.VolumeAt", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.VolumeAt(1, 66.9, c20, c(x))) }},
 		{"density.Contraction", "sugar content", 0, 85, func(x float64) (float64, error) { return of(density.Contraction(bx(x), c(85), c20)) }},
-		{"density.Overfill", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.Overfill(1, 66.9, c(x))) }},
+		{"density.HotVolume", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.HotVolume(1, 66.9, c(x))) }},
 		{"density.RefractiveIndex", "sugar content", 0, 85, func(x float64) (float64, error) { return of(density.RefractiveIndex(bx(x))) }},
 		{"density.BrixFromRefractiveIndex", "refractive index", 1.33299, must(of(density.RefractiveIndex(85))),
 			func(x float64) (float64, error) { return of(density.BrixFromRefractiveIndex(nd(x))) }},

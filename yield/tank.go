@@ -241,8 +241,8 @@ func (t *Tank) radius(h float64) float64 {
 	return t.bottom + (t.top-t.bottom)*h/t.height
 }
 
-// A Mark is one line on a dipstick.
-type Mark struct {
+// A DipstickMark is one line on a dipstick.
+type DipstickMark struct {
 	Depth  units.Length
 	Volume units.Volume
 }
@@ -254,7 +254,7 @@ type Mark struct {
 // Range: step from a ten-thousandth of the height to the whole of it. Outside
 // the range, or for the zero Tank, dst is returned as it was, with a
 // [units.RangeError].
-func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
+func (t Tank) Dipstick(dst []DipstickMark, step units.Length) ([]DipstickMark, error) {
 	const fn = "yield.Tank.Dipstick"
 	if err := t.made(fn); err != nil {
 		return dst, err
@@ -264,9 +264,9 @@ func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
 	}
 	for i := 1; float64(i)*step.Meters() < t.height*(1-1e-9); i++ {
 		h := float64(i) * step.Meters()
-		dst = append(dst, Mark{units.Length(h), units.Volume(t.volume(h))})
+		dst = append(dst, DipstickMark{units.Length(h), units.Volume(t.volume(h))})
 	}
-	return append(dst, Mark{t.Height(), t.Capacity()}), nil
+	return append(dst, DipstickMark{t.Height(), t.Capacity()}), nil
 }
 
 // DipstickByVolume appends to dst a mark for every step of volume from step up,
@@ -276,7 +276,7 @@ func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
 // Range: step from a ten-thousandth of the capacity to the whole of it. Outside
 // the range, or for the zero Tank, dst is returned as it was, with a
 // [units.RangeError].
-func (t Tank) DipstickByVolume(dst []Mark, step units.Volume) ([]Mark, error) {
+func (t Tank) DipstickByVolume(dst []DipstickMark, step units.Volume) ([]DipstickMark, error) {
 	const fn = "yield.Tank.DipstickByVolume"
 	if err := t.made(fn); err != nil {
 		return dst, err
@@ -287,7 +287,7 @@ func (t Tank) DipstickByVolume(dst []Mark, step units.Volume) ([]Mark, error) {
 	}
 	for i := 1; float64(i)*step.CubicMeters() < full*(1-1e-9); i++ {
 		v := float64(i) * step.CubicMeters()
-		dst = append(dst, Mark{units.Length(t.depth(v, full)), units.Volume(v)})
+		dst = append(dst, DipstickMark{units.Length(t.depth(v, full)), units.Volume(v)})
 	}
-	return append(dst, Mark{t.Height(), t.Capacity()}), nil
+	return append(dst, DipstickMark{t.Height(), t.Capacity()}), nil
 }
