@@ -16,7 +16,8 @@ import (
 type Col struct {
 	name     string
 	want     string // an example header, for messages
-	optional bool
+	optional bool   // the column may be missing
+	blank    bool   // its cells may be empty
 	bind     func(suffix string) (set func(cell string) error, ok bool)
 	clear    func()
 	suffixes string // what may follow the name, for messages
@@ -25,15 +26,19 @@ type Col struct {
 // Optional returns the column as one that may be missing, or whose cells may be
 // empty: the value is then the zero of its type (NaN for numbers and
 // quantities).
-func (c Col) Optional() Col { c.optional = true; return c }
+func (c Col) Optional() Col { c.optional = true; return c.Blank() }
+
+// Blank returns the column as one that must be there, but whose cells may be
+// empty.
+func (c Col) Blank() Col { c.blank = true; return c }
 
 // field is a column bound to its place in the header.
 type field struct {
-	name     string
-	at       int // -1 if the header lacks it
-	optional bool
-	set      func(string) error
-	clear    func()
+	name  string
+	at    int // -1 if the header lacks it
+	blank bool
+	set   func(string) error
+	clear func()
 }
 
 // Names reports whether the header has a column of that name, with or without a
@@ -61,7 +66,7 @@ func (r *Reader) Unasked() []string {
 // Bind finds every asked column in the header.
 func (r *Reader) Bind(cols ...Col) error {
 	for _, c := range cols {
-		f := field{name: c.name, at: -1, optional: c.optional, clear: c.clear}
+		f := field{name: c.name, at: -1, blank: c.blank, clear: c.clear}
 		for i, h := range r.header {
 			if !called(h, c.name) {
 				continue

@@ -127,7 +127,7 @@ func (r *Reader) Next() error {
 			continue
 		}
 		cell := strings.TrimSpace(row[f.at])
-		if cell == "" && f.optional {
+		if cell == "" && f.blank {
 			f.clear()
 			continue
 		}

@@ -126,6 +126,22 @@ func TestGoesOn(t *testing.T) {
 	}
 }
 
+// A column may have empty cells and yet be needed.
+func TestBlank(t *testing.T) {
+	var g gathering
+	sap := records.Volume("sap", &g.sap).Blank()
+	r, err := records.New("day.csv", strings.NewReader("sap_l,note\n,no run\n"), sap)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := r.Next(); err != nil || !math.IsNaN(float64(g.sap)) {
+		t.Errorf("an empty cell: %v, %v", g.sap, err)
+	}
+	if _, err := records.New("day.csv", strings.NewReader("note\nno run\n"), sap); err == nil {
+		t.Error("the column is missing, and no error")
+	}
+}
+
 // A file may come with one set of columns or another.
 func TestOpen(t *testing.T) {
 	r, err := records.Open("day.csv", strings.NewReader("time,sap_l,Vigour,note\n2031-03-08T16:30,7,,\n"))
