@@ -136,6 +136,20 @@ func (f *Flags) Other(names ...string) bool {
 	return other
 }
 
+// Kept lists those of the named flags that keep their default, as one would
+// write them: what a program takes from its demo.
+func (f *Flags) Kept(names ...string) string {
+	var kept []string
+	for _, g := range f.groups {
+		for _, e := range g.flags {
+			if slices.Contains(names, e.name) && !f.Given(e.name) {
+				kept = append(kept, "-"+e.name+" "+quote(e.def))
+			}
+		}
+	}
+	return strings.Join(kept, ", ")
+}
+
 // Alone returns an error if more than one of the named flags is given.
 func (f *Flags) Alone(names ...string) error {
 	first := ""
