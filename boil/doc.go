@@ -18,8 +18,8 @@
 //     do not.
 //
 // The surest way needs no barometer: boil water before the run and read the
-// thermometer. [PressureFromWater] turns that into the pressure at the probe, with the
-// error of the thermometer already in it:
+// thermometer. [PressureFromWater] turns that into the pressure at the probe,
+// with the error of the thermometer already in it:
 //
 //	p, err := boil.PressureFromWater(units.Fahrenheit(208.9))
 //	syrup, err := boil.SyrupPoint(66.9, p)

@@ -59,8 +59,8 @@ func (p Parts) total() units.Brix {
 //
 // The uncertainty follows the law of propagation: JCGM 100:2008 (GUM), equation
 // 10 (numbers of clauses here from memory), with the derivatives of the
-// measurement equation in closed form. It agrees within 3 percent with a Monte Carlo of the same inputs after JCGM
-// 101:2008.
+// measurement equation in closed form. It agrees within 3 percent with a Monte
+// Carlo of the same inputs after JCGM 101:2008.
 type Measurement struct {
 	Brix        units.Brix
 	Uncertainty units.Brix
