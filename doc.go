@@ -120,7 +120,7 @@
 //	  confections                       boil.ConfectionFinishes
 //	  syrup-finish-rise                 boil.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             boil.ErrorCost
-//	                                    boil.ThermometerStop.Doubt
+//	                                    boil.ThermometerStop.Parts
 //	  plug-flow-worked                  boil.PlugFlow
 //	                                    boil.Rig.Steady
 //	                                    boil.Transit

@@ -99,8 +99,8 @@
 // the thermometer and tells the minutes left and their uncertainty. A batch
 // climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
 //
-// [ThermometerStop.Doubt] and [HydrometerStop.Doubt] tell what each instrument
-// is uncertain by, [ErrorCost] and [DepthCost] what an error does to the syrup,
+// [ThermometerStop.Parts] and [HydrometerStop.Parts] tell how uncertain a stop by
+// each instrument is, [ErrorCost] and [DepthCost] what an error does to the syrup,
 // and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
 // weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
 // [ConfectionFinishes] are published points, and [Finish.At] takes one to the

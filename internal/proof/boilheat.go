@@ -93,15 +93,15 @@ func finishClaims() []check.Claim {
 				b, err := boil.ErrorCost(66, units.Atmosphere, units.FahrenheitDegrees(r.Float("change")))
 				return float64(b), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt",
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "inHg" },
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Doubt()
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Parts()
 				return float64(d.Barometer), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt", Select: when("quantity", "strength under syrup"),
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts", Select: when("quantity", "strength under syrup"),
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Doubt()
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Parts()
 				return float64(d.Depth), err
 			}},
 	}
