@@ -117,7 +117,7 @@
 //	                                    units.Share
 //	                                    boil.LearnEfficiency
 //	                                    units.Area.Volume
-//	  confections                       boil.Confections
+//	  confections                       boil.ConfectionFinishes
 //	  syrup-finish-rise                 boil.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             boil.ErrorCost
 //	                                    boil.ThermometerStop.Doubt

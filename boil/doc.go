@@ -103,8 +103,8 @@
 // is uncertain by, [ErrorCost] and [DepthCost] what an error does to the syrup,
 // and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
 // weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
-// [Confections] are published points, and [Finish.At] takes one to the pressure
-// of the day.
+// [ConfectionFinishes] are published points, and [Finish.At] takes one to the
+// pressure of the day.
 //
 // # Numbers
 //

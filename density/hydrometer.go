@@ -50,7 +50,7 @@ var (
 // ReadsHigh is the error of the instrument in Brix of its scale, found by
 // [Hydrometer.CheckedIn]: what it reads too much.
 //
-// Glass is the cubical expansion of the glass per kelvin; zero means the
+// Expansion is the cubical expansion of the glass per kelvin; zero means the
 // conventional [GlassExpansion].
 //
 // # How it works
@@ -65,7 +65,7 @@ type Hydrometer struct {
 	GraduatedAt units.Temperature
 	Scale       Scale
 	ReadsHigh   units.Brix
-	Glass       float64
+	Expansion   float64
 }
 
 // Brix returns the sugar content of a solution at temperature at in which the
@@ -184,7 +184,7 @@ func (h Hydrometer) check(fn string, at units.Temperature) (gamma float64, err e
 	if err := offsetRange.Check(fn, float64(h.ReadsHigh)); err != nil {
 		return 0, err
 	}
-	return expansionOf(h.Glass), glassRange.Check(fn, h.Glass)
+	return expansionOf(h.Expansion), glassRange.Check(fn, h.Expansion)
 }
 
 // expansionOf returns an expansion, the conventional one of glass for zero.

@@ -129,7 +129,7 @@ func (h Hydrometer) Measure(reading units.Brix, at units.Temperature, doubt Doub
 	if err != nil {
 		return Measurement{}, units.Under(fn, err)
 	}
-	gamma := expansionOf(h.Glass)
+	gamma := expansionOf(h.Expansion)
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	m, bySlope := h.Scale.toICUMSA(reading - h.ReadsHigh)
 
