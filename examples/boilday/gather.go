@@ -42,6 +42,9 @@ func (s *setup) gather(e *cli.Env) ([]gathering, error) {
 	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot}}, nil
 }
 
+// mostGatherings is more than anybody carries home in a day.
+const mostGatherings = 1000
+
 // sapStrength refuses what is not sap.
 func sapStrength(b units.Brix) error {
 	const low, high = 0.3, 40
@@ -76,6 +79,7 @@ func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering
 	if err != nil {
 		return nil, err
 	}
+	var together units.Volume
 	for {
 		err := r.Next()
 		if err == io.EOF {
@@ -103,13 +107,16 @@ func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering
 		if g.source == "" {
 			g.source = "sap"
 		}
-		all = append(all, g)
+		if all = append(all, g); len(all) > mostGatherings {
+			return nil, fmt.Errorf("%s: more than %d gatherings: give those of one day; logbook reads a season", s.sapFile, mostGatherings)
+		}
+		together += sap
 	}
 	if len(all) == 0 {
 		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
 	}
 	onOneDay(all)
-	return all, nil
+	return all, cli.Within("sap-file", "all sap", together, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit")
 }
 
 // onOneDay brings gatherings with a date to the clock of the fire, which is lit

@@ -94,6 +94,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Bool(&s.json, "json", "JSON instead of a page")
 }
 
+// tank is more than any sugarhouse gathers in a day.
+const tank = 1e5 * units.USGallon
+
 // check tests what the library does not.
 func (s *setup) check(f *cli.Flags) error {
 	if err := f.Alone("water-boils", "pressure", "altimeter"); err != nil {
@@ -130,10 +133,7 @@ func (s *setup) check(f *cli.Flags) error {
 	if !f.Given("boil-rate") {
 		s.rate = s.flux.Through(s.area)
 	}
-	const (
-		tank    = 1e5 // US gallons: any sugarhouse
-		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
-	)
+	const printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
 	if s.learned {
 		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
@@ -142,7 +142,7 @@ func (s *setup) check(f *cli.Flags) error {
 	return first(
 		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
-		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
+		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),

@@ -9,7 +9,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"unicode"
 	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/cli"
@@ -179,8 +178,6 @@ func checkLabel(label string) error {
 		return fmt.Errorf("a label of more than %d letters", longestLabel)
 	case strings.Contains(label, "/"):
 		return errors.New("a label has no slash: P9/2 is the second stem of tree P9, and its stems are lines of the same label")
-	case strings.ContainsFunc(label, func(c rune) bool { return !unicode.IsPrint(c) }):
-		return errors.New("a label of letters that cannot be printed")
 	}
 	return nil
 }
