@@ -77,9 +77,9 @@
 //	d(water)/dt = water in - water out - (heat - warming)/L
 //
 // and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
-// After hours of one sap it comes to [Rig.Steady], where every compartment holds
-// the same flow S of sugar over what flows out of it, B = 100 S/outflow. Without
-// any mixing, a share f of the way along, that is [PlugFlow]:
+// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
+// through every compartment, which then stands at B = 100 S/outflow. Without any
+// mixing, a share f of the way along, that is [PlugFlow]:
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //
