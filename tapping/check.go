@@ -72,8 +72,14 @@ func (n names) find(what, text string) (int, error) {
 			return i, nil
 		}
 	}
-	if len(text) > 48 {
-		text = text[:48] + "..."
+	return 0, fmt.Errorf("%q is no %s known here: want one of %s", clip(text), what, strings.Join(n, ", "))
+}
+
+// clip bounds what a message repeats.
+func clip(s string) string {
+	const most = 48
+	if len(s) > most {
+		return strings.ToValidUTF8(s[:most], "") + "..."
 	}
-	return 0, fmt.Errorf("%q is no %s known here: want one of %s", text, what, strings.Join(n, ", "))
+	return s
 }

@@ -14,18 +14,6 @@ func weatherError(table string) error {
 	return err
 }
 
-func ExampleErrSyntax() {
-	err := weatherError("date,tmin_c,tmax_c\n1 March,-5,4\n")
-	fmt.Println(errors.Is(err, tapping.ErrSyntax), err)
-	// Output: true line 2, column date: cannot be read: want a date such as 2024-03-01; have "1 March"
-}
-
-func ExampleErrColumns() {
-	err := weatherError("date,tmin,tmax\n")
-	fmt.Println(errors.Is(err, tapping.ErrColumns))
-	// Output: true
-}
-
 func ExampleErrDuplicate() {
 	err := weatherError("date,tmin_c,tmax_c\n2024-03-01,-5,4\n2024-03-01,-5,4\n")
 	fmt.Println(errors.Is(err, tapping.ErrDuplicate), err)
@@ -38,16 +26,12 @@ func ExampleErrOrder() {
 	// Output: true line 3, column date: 2024-03-01 after 2024-03-02: out of order
 }
 
-func ExampleErrTooLong() {
-	err := weatherError("date,tmin_c,tmax_c\n" + strings.Repeat("9", 70000))
-	fmt.Println(errors.Is(err, tapping.ErrTooLong), err)
-	// Output: true line 2: line longer than 64 KiB: is this the right file?
-}
-
 func ExampleRowError_Error() {
-	e := &tapping.RowError{Line: 7, Column: "tmin_c", Err: tapping.ErrSyntax, Hint: "want a number"}
-	fmt.Println(e.Error())
-	// Output: line 7, column tmin_c: cannot be read: want a number
+	fmt.Println(weatherError("date,tmin,tmax\n"))
+	fmt.Println(weatherError("date,tmin_c,tmax_c\n1 March,-5,4\n"))
+	// Output:
+	// line 1, column tmin: no unit that is known: name the column tmin_f or tmin_c
+	// line 2, column date: "1 March" is not a time such as 2006-01-02
 }
 
 // A figure out of range is a RangeError under the cell's name.

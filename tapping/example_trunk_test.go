@@ -209,8 +209,8 @@ func ExampleRowError() {
 	_, err := tapping.ReadStand(strings.NewReader("tree,dbh_in\nA1,14\nA2,14 in\n"))
 	fmt.Println(err)
 	var e *tapping.RowError
-	fmt.Println(errors.As(err, &e), errors.Is(err, tapping.ErrSyntax))
+	fmt.Println(errors.As(err, &e), e.Line)
 	// Output:
-	// line 3, column dbh_in: cannot be read: want a plain number, the unit stands in the header; have "14 in"
-	// true true
+	// line 3, column dbh_in: "14 in" is not a plain number (the unit stands in the header)
+	// true 3
 }

@@ -1,12 +1,13 @@
 package tapping
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
 	"io"
+	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
 )
 
@@ -28,92 +29,73 @@ const hoursNeeded = 20
 // Missing days do no harm: see [Weather.Gaps], which tells them with their
 // line. A day or an hour given twice is an error.
 //
-// It reads line by line, lines of up to 64 KiB. Errors are [*RowError].
+// It reads row by row, rows of up to 64 KiB. Errors are [*RowError].
 func ReadWeather(r io.Reader) (Weather, error) {
-	t, err := newRows(r)
-	if err != nil {
-		return Weather{}, err
-	}
-	date, err := t.column("date")
-	if err != nil {
-		return Weather{}, err
-	}
-	low, errLow := t.column("tmin_c", "tmin_f")
-	high, errHigh := t.column("tmax_c", "tmax_f")
-	hour, errHour := t.column("time")
-	temp, errTemp := t.column("temp_c", "temp_f")
-	if err := cmp.Or(errLow, errHigh, errHour, errTemp); err != nil {
-		return Weather{}, err
-	}
-	switch {
-	case date >= 0 && low >= 0 && high >= 0:
-		return readDaily(t, date, low, high)
-	case hour >= 0 && temp >= 0:
-		return readHourly(t, hour, temp)
-	}
-	return Weather{}, &RowError{Line: t.line, Hint: "want date, tmin_c, tmax_c (or tmin_f, tmax_f) for days, time, temp_c (or temp_f) for hours; the unit stands in the header", Err: ErrColumns}
-}
-
-func readDaily(t *rows, date, low, high int) (Weather, error) {
 	var b weatherBuilder
-	for {
-		ok, err := t.next()
-		if err != nil || !ok {
-			return finish(b, err)
-		}
-		d, err := t.date(date)
-		if err != nil {
-			return Weather{}, err
-		}
-		if len(t.cells[low]) == 0 || len(t.cells[high]) == 0 {
-			if err := b.skip(d, t.line); err != nil {
-				return Weather{}, t.dayError(date, date, date, err)
-			}
-			continue
-		}
-		day := Day{Date: d}
-		if day.Min, err = t.temperature(low); err != nil {
-			return Weather{}, err
-		}
-		if day.Max, err = t.temperature(high); err != nil {
-			return Weather{}, err
-		}
-		if err := b.add(day, t.line); err != nil {
-			return Weather{}, t.dayError(date, low, high, err)
-		}
+	t, err := records.Open("", r)
+	switch {
+	case err == io.EOF:
+		err = &RowError{Err: errors.New("the table is empty: " + weatherHeader)}
+	case err != nil:
+	case t.Names("tmin") || t.Names("tmax"):
+		err = b.readDaily(t)
+	case t.Names("temp"):
+		err = b.readHourly(t)
+	default:
+		err = t.Fail("", errors.New(weatherHeader))
 	}
-}
-
-// finish gives the weather, or nothing where reading failed.
-func finish(b weatherBuilder, err error) (Weather, error) {
 	if err != nil {
-		return Weather{}, err
+		return Weather{}, rowError(err)
 	}
 	return b.w, nil
 }
 
-// dayError puts the builder's error under the cell that it is about.
-func (t *rows) dayError(date, low, high int, err error) error {
-	i := date
+const weatherHeader = "the first line names date, tmin_c, tmax_c (or tmin_f, tmax_f) for days, time, temp_c (or temp_f) for hours"
+
+func (b *weatherBuilder) readDaily(t *records.Reader) error {
+	var day Day
+	err := t.Bind(
+		records.Time("date", &day.Date, time.DateOnly),
+		records.Temperature("tmin", &day.Min).Blank(),
+		records.Temperature("tmax", &day.Max).Blank(),
+	)
+	if err != nil {
+		return err
+	}
+	for {
+		switch err := t.Next(); {
+		case err == io.EOF:
+			return nil
+		case err != nil:
+			return err
+		}
+		if missing(day.Min) || missing(day.Max) {
+			err = b.skip(day.Date, t.Line())
+		} else {
+			err = b.add(day, t.Line())
+		}
+		if err != nil {
+			return t.Fail(dayColumn(err), err)
+		}
+	}
+}
+
+// missing reports whether the cell of a temperature was empty: one that is
+// written is never NaN.
+func missing(t units.Temperature) bool { return math.IsNaN(t.Celsius()) }
+
+// dayColumn returns the column that an error of the builder is about.
+func dayColumn(err error) string {
 	var re *units.RangeError
 	if errors.As(err, &re) {
 		switch re.Arg {
 		case "minimum":
-			i = low
+			return "tmin"
 		case "maximum":
-			i = high
+			return "tmax"
 		}
 	}
-	return t.fail(i, "", err)
-}
-
-// temperature reads cell i on the scale that the column's name ends in.
-func (t *rows) temperature(i int) (units.Temperature, error) {
-	x, err := t.number(i)
-	if name := t.names[i]; name[len(name)-1] == 'f' {
-		return units.Fahrenheit(x), err
-	}
-	return units.Celsius(x), err
+	return "date"
 }
 
 // An hourDay gathers the readings of one day.
@@ -135,7 +117,7 @@ func (h *hourDay) into(b *weatherBuilder) error {
 		err = b.add(h.day, h.line)
 	}
 	if err != nil {
-		return &RowError{Line: h.line, Column: "time", Err: err}
+		return &RowError{h.line, "time", err}
 	}
 	return nil
 }
@@ -150,63 +132,46 @@ func (h *hourDay) take(temp units.Temperature) {
 	h.n++
 }
 
-func readHourly(t *rows, hour, temp int) (Weather, error) {
+func (b *weatherBuilder) readHourly(t *records.Reader) error {
 	var (
-		b    weatherBuilder
-		h    hourDay
-		last time.Time
+		at, last time.Time
+		temp     units.Temperature
+		h        hourDay
 	)
+	err := t.Bind(
+		records.Time("time", &at, "2006-01-02T15:04", "2006-01-02 15:04", "2006-01-02T15:04:05", "2006-01-02 15:04:05"),
+		records.Temperature("temp", &temp).Blank(),
+	)
+	if err != nil {
+		return err
+	}
 	for {
-		ok, err := t.next()
-		if err != nil {
-			return Weather{}, err
-		}
-		if !ok {
-			return finish(b, h.into(&b))
-		}
-		at, err := t.time(hour)
-		if err != nil {
-			return Weather{}, err
+		switch err := t.Next(); {
+		case err == io.EOF:
+			return h.into(b)
+		case err != nil:
+			return err
 		}
 		if h.line != 0 && !at.After(last) {
 			reason := ErrOrder
 			if at.Equal(last) {
 				reason = ErrDuplicate
 			}
-			return Weather{}, t.fail(hour, "hours ascend, in standard time all year", fmt.Errorf("%s: %w", at.Format("2006-01-02T15:04"), reason))
+			return t.Fail("time", fmt.Errorf("%s: %w: hours ascend, in standard time all year", at.Format("2006-01-02T15:04"), reason))
 		}
-		if h.line == 0 || at.YearDay() != last.YearDay() || at.Year() != last.Year() {
-			if err := h.into(&b); err != nil {
-				return Weather{}, err
+		if h.line == 0 || dayNumber(at) != dayNumber(last) {
+			if err := h.into(b); err != nil {
+				return err
 			}
-			h = hourDay{day: Day{Date: at}, line: t.line}
+			h = hourDay{day: Day{Date: at}, line: t.Line()}
 		}
 		last = at
-		if len(t.cells[temp]) == 0 {
+		if missing(temp) {
 			continue
 		}
-		v, err := t.temperature(temp)
-		if err != nil {
-			return Weather{}, err
+		if err := checkAir("temperature", temp); err != nil {
+			return t.Fail("temp", err)
 		}
-		if err := checkAir("temperature", v); err != nil {
-			return Weather{}, t.fail(temp, "", err)
-		}
-		h.take(v)
+		h.take(temp)
 	}
-}
-
-// time reads cell i as 2024-03-01T14:00, with a space for the T and with
-// seconds if need be.
-func (t *rows) time(i int) (time.Time, error) {
-	cell := string(t.cells[i])
-	for _, layout := range []string{"2006-01-02T15:04", "2006-01-02 15:04", "2006-01-02T15:04:05", "2006-01-02 15:04:05"} {
-		if len(layout) != len(cell) || layout[10] != cell[10] {
-			continue
-		}
-		if at, err := time.Parse(layout, cell); err == nil {
-			return at, nil
-		}
-	}
-	return time.Time{}, t.fail(i, "want a time such as 2024-03-01T14:00; have "+quote(t.cells[i]), ErrSyntax)
 }
