@@ -1,5 +1,6 @@
 // Package boil tells where water and syrup boil, at the elevation and in the
-// weather of the day, and what it costs to boil water off.
+// weather of the day, what it costs to boil water off in heat, fuel and hours,
+// how a pan behaves through a day, and when the syrup is done.
 //
 // # Pressure first
 //
@@ -17,15 +18,106 @@
 //     do not.
 //
 // The surest way needs no barometer: boil water before the run and read the
-// thermometer. [PressureFromWater] turns that into the pressure at the probe, with the
-// error of the thermometer already in it:
+// thermometer. [PressureFromWater] turns that into the pressure at the probe,
+// with the error of the thermometer already in it:
 //
 //	p, err := boil.PressureFromWater(units.Fahrenheit(208.9))
 //	syrup, err := boil.SyrupPoint(66.9, p)
+//
+// # Boiling points
+//
+// [Water] boils where its vapor pressure is that of the air. Sugar lowers the
+// vapor pressure by the water activity a, so that syrup of B Brix boils where
+//
+//	a(B, T) p_water(T) = p        T = Water(p) + Rise(B, p)
+//
+// [Rise] solves that, [BrixFromRise] goes back, and [SyrupPoint] is the sum. The
+// rise is 7.56 F at 66.9 Brix and 1 atm and shrinks with the pressure, which a
+// fixed "7 degrees over water" leaves out. Inverted sugar raises it: [Solute].
+//
+// # Heat
+//
+// [Heat] takes a lot of sap to a strength. With m the mass of the sap, h its
+// enthalpy and L the latent heat of steam ([LatentHeat]),
+//
+//	water off = m (1 - B0/B1)
+//	heat = m (h(boiling) - h(sap)) + sum of L over the water off + climb
+//
+// where climb warms what is left as its boiling point rises. A gallon of syrup
+// from 2 Brix takes about 400,000 Btu, and 15 percent of them go into warming
+// the sap: that is all a preheater can save, and only one that takes its heat
+// from steam or smoke saves any ([HeatDemand.PreheaterCeiling], [Effects]).
+//
+// # Fuel
+//
+// A heat value means little without its [Basis]: gross, less the moisture of
+// the fuel, net, or delivered. An [Efficiency] belongs to one of them, and one
+// that does not fit its fuel is refused with a [BasisError]. [Fuel.Needed] and
+// [Fuel.Makes] are
+//
+//	fuel = heat/(heat value x efficiency)
+//
+// Wood is bought by the cord and burned by its moisture M, as a part of its wet
+// weight ([WoodHeat], [Firewood]):
+//
+//	net heat = 8600 (1-M) - 1050 (M + 0.54 (1-M))   Btu/lb
+//
+// There is no safe default for the efficiency. [LearnEfficiency] takes it from
+// past boils; [HomeBuiltPan] and [BuiltEvaporator] are the published ranges, and
+// an answer from a range is a [Span]. [PanRate], [LevelRate] and [HeatRate] tell
+// how much water goes off in an hour: by rule, by a dipstick, or by the fire.
+//
+// # A pan through the day
+//
+// A [Rig] is a row of compartments over one fire, from kettle to partitioned
+// pan, and a [Day] is what comes to it. [Rig.Run] boils through the day by the
+// balances of each compartment,
+//
+//	d(sugar)/dt = sugar in - sugar out
+//	d(water)/dt = water in - water out - (heat - warming)/L
+//
+// and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
+// After hours of one sap it comes to [Rig.Steady], where every compartment holds
+// the same flow S of sugar over what flows out of it, B = 100 S/outflow. Without
+// any mixing, a share f of the way along, that is [PlugFlow]:
+//
+//	B = B0/(1 - f (1 - B0/Bs))
+//
+// [Contents.Overnight] cools what stays in the pans, [Rig.Chase] saves it with
+// water at the end of the season, and [Compare] boils one day on two rigs.
+// [Backlog] is about many days: tanks, hours of fire, and sap that waits too
+// long.
+//
+// # The finish
+//
+// What stands in the finishing pan with nothing poured in is a [Batch]. Its
+// sugar stays, so with m the mass and E the water that goes off in a time
+//
+//	dB/dt = B E/m        1/B falls along a straight line in time
+//
+// and the strength climbs ever faster. A [Watch] fits that line to readings of
+// the thermometer and tells the minutes left and their uncertainty. A batch
+// climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
+//
+// [ThermometerStop.Doubt] and [HydrometerStop.Doubt] tell what each instrument
+// is uncertain by, [ErrorCost] and [DepthCost] what an error does to the syrup,
+// and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
+// weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
+// [ConfectionFinishes] are published points, and [Finish.At] takes one to the
+// pressure of the day.
+//
+// # Numbers
+//
+// Amounts of sap are cold ones at the temperature given; levels, depths and
+// volumes in a pan are hot. What ends in By is a standard uncertainty, two times
+// of three, where package density reports an expanded one of twice that.
+// Outside its range a function answers NaN, or its zero value, and a
+// [units.RangeError] that tells the way out.
 //
 // # Cautions
 //
 // Boiling sap and syrup scald, and syrup sticks: keep children and animals away,
 // never leave the pan, keep its level above the least safe depth, and keep
-// defoamer at hand. Burn only where smoke and carbon monoxide go outdoors.
+// defoamer at hand. Burn only where smoke and carbon monoxide go outdoors. A
+// simulation does not watch the pan.
 package boil

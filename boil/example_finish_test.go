@@ -10,8 +10,8 @@ import (
 )
 
 // The Ontario sheet and USDA with Cornell (from memory) do not agree on cream.
-func ExampleConfections() {
-	for _, f := range boil.Confections() {
+func ExampleConfectionFinishes() {
+	for _, f := range boil.ConfectionFinishes() {
 		if f.Product == "cream or butter" {
 			fmt.Printf("%.0f to %.0f F over water: %s\n", f.Low.FahrenheitDegrees(), f.High.FahrenheitDegrees(), f.Source)
 		}
@@ -57,7 +57,7 @@ func ExampleFinish_Moisture() {
 
 // Vermont county producers page: fudge at 235 F, 23 F over water.
 func ExampleFinish_At() {
-	fudge := boil.Confections()[6]
+	fudge := boil.ConfectionFinishes()[6]
 	low, _, err := fudge.At(units.Atmosphere)
 	fmt.Println(fudge.Product, low.Text(units.ScaleFahrenheit, 0), err)
 	// Output: fudge 235 F <nil>

@@ -25,7 +25,7 @@ const (
 var (
 	stopTarget = limit.Range{Arg: "target", Low: 50, High: 80, Unit: "Brix",
 		Below: "syrup so thin ferments",
-		Above: "candy is finished by its boiling temperature: see boil.Confections"}
+		Above: "candy is finished by its boiling temperature: see boil.ConfectionFinishes"}
 	stopDiff = limit.Range{Arg: "temperature error", Low: -5, High: 5, Unit: "C deg",
 		Below: "a thermometer so far off is broken: calibrate it in boiling water",
 		Above: "a thermometer so far off is broken: calibrate it in boiling water"}

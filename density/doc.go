@@ -15,7 +15,7 @@
 // thin sap has the same one twice.
 //
 // A scale weighs in air, which lifts: [InAir], [WeightInAir]. What is packed
-// hot shrinks, 2.9 percent from 185 F: [Contraction], [VolumeAt], [Overfill].
+// hot shrinks, 2.9 percent from 185 F: [Contraction], [VolumeAt], [HotVolume].
 //
 // # Numbers that name their convention
 //

@@ -150,8 +150,8 @@ func ExampleVolumeAt() {
 }
 
 // 1/(1 - 0.02896) of what the label says.
-func ExampleOverfill() {
-	fill, err := density.Overfill(32*units.USFluidOunce, 66.9, units.Fahrenheit(185))
+func ExampleHotVolume() {
+	fill, err := density.HotVolume(32*units.USFluidOunce, 66.9, units.Fahrenheit(185))
 	if err != nil {
 		fmt.Println(err)
 		return

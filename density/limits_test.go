@@ -88,7 +88,7 @@ func limits() []limit {
 			return of(density.Hydrometer{GraduatedAt: f60, ReadsHigh: bx(x)}.Brix(50, f60))
 		}},
 		{"density.Hydrometer.Brix", "expansion", 0, 100e-6, func(x float64) (float64, error) {
-			return of(density.Hydrometer{GraduatedAt: f60, Glass: x}.Brix(50, c20))
+			return of(density.Hydrometer{GraduatedAt: f60, Expansion: x}.Brix(50, c20))
 		}},
 		{"density.Hydrometer.Reading", "temperature", 0, 110, func(x float64) (float64, error) { return of(stem.Reading(66.9, c(x))) }},
 		{"density.Hydrometer.Reading", "sugar content", -1, 85, func(x float64) (float64, error) { return of(stem.Reading(bx(x), f60)) }},
@@ -108,7 +108,7 @@ func limits() []limit {
 		{"density.Mark.Brix", "temperature", 0, 110, func(x float64) (float64, error) { return of(hot.Brix(c(x))) }},
 		{"density.Mark.Brix", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.Mark{For: 50, At: c(x)}.Brix(c20)) }},
 		{"density.Mark.Brix", "expansion", 0, 100e-6, func(x float64) (float64, error) {
-			return of(density.Mark{For: 50, At: c20, Glass: x}.Brix(c20))
+			return of(density.Mark{For: 50, At: c20, Expansion: x}.Brix(c20))
 		}},
 		{"density.Hydrometer.FillCupTable", "temperature", 0, 110, func(x float64) (float64, error) {
 			rows := []density.CupRow{{At: c(x), Brix: bx(math.NaN())}}
@@ -121,7 +121,7 @@ func limits() []limit {
 		{"density.VolumeAt", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.VolumeAt(1, 66.9, c(x), c20)) }},
 		{"density.VolumeAt", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.VolumeAt(1, 66.9, c20, c(x))) }},
 		{"density.Contraction", "sugar content", 0, 85, func(x float64) (float64, error) { return of(density.Contraction(bx(x), c(85), c20)) }},
-		{"density.Overfill", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.Overfill(1, 66.9, c(x))) }},
+		{"density.HotVolume", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.HotVolume(1, 66.9, c(x))) }},
 		{"density.RefractiveIndex", "sugar content", 0, 85, func(x float64) (float64, error) { return of(density.RefractiveIndex(bx(x))) }},
 		{"density.BrixFromRefractiveIndex", "refractive index", 1.33299, must(of(density.RefractiveIndex(85))),
 			func(x float64) (float64, error) { return of(density.BrixFromRefractiveIndex(nd(x))) }},

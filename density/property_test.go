@@ -140,7 +140,7 @@ func TestMassIsKept(t *testing.T) {
 		if !(math.Abs(float64(v-moved)-share/100*float64(v)) <= 1e-12*float64(v)) {
 			t.Fatalf("contraction %v of %v to %v", share, v, moved)
 		}
-		fill := must(of(density.Overfill(v, b, from)))
+		fill := must(of(density.HotVolume(v, b, from)))
 		if m := must(of(density.Mass(m3(fill), b, from))); !(math.Abs(m-must(of(density.Mass(v, b, c20)))) <= 1e-12*m) {
 			t.Fatalf("overfill of %v at %v holds %v kg", v, from, m)
 		}
@@ -176,7 +176,7 @@ func TestNoAllocation(t *testing.T) {
 		func() error { _, err := prism.Brix(66, c(25)); return err },
 		func() error { _, err := prism.Reading(66, c(25)); return err },
 		func() error { _, err := flask.Brix(0.6, c20); return err },
-		func() error { _, err := density.Overfill(1, 66.9, c(85)); return err },
+		func() error { _, err := density.HotVolume(1, 66.9, c(85)); return err },
 		func() error { _, err := stem.Measure(60, c(80), doubt); return err },
 		func() error { _, err := prism.Measure(60, c(25), doubt); return err },
 		func() error { _, err := flask.Measure(0.6, c(25), weighing); return err },

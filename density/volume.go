@@ -78,19 +78,20 @@ func Contraction(b units.Brix, from, to units.Temperature) (units.Share, error) 
 	return units.FractionShare(1 - ratio), err
 }
 
-// Overfill returns the volume that must go into the container at the packing
+// HotVolume returns the volume that must go into the container at the packing
 // temperature so that the label's volume is there at 68 F (20 C), at which
 // labels are measured.
 //
 // The container must hold it: what is filled hot to the brim is short when it is
 // cold. Syrup at packing temperature scalds.
 //
-// Range and uncertainty: as for [VolumeAt]. Check value: a US quart of 66.9
-// Brix packed at 185 F must be 1.02983 US qt (computed).
-func Overfill(label units.Volume, b units.Brix, packing units.Temperature) (units.Volume, error) {
+// Range and uncertainty: as for [VolumeAt], which also leads back, from the
+// packing temperature to 68 F. Check value: a US quart of 66.9 Brix packed at
+// 185 F must be 1.02983 US qt (computed).
+func HotVolume(label units.Volume, b units.Brix, packing units.Temperature) (units.Volume, error) {
 	v, err := VolumeAt(label, b, units.Celsius(labelC), packing)
 	if err != nil {
-		return v, units.Under("density.Overfill", err)
+		return v, units.Under("density.HotVolume", err)
 	}
 	return v, nil
 }

@@ -38,45 +38,6 @@ type Filling struct {
 	CooledHead units.Volume // above it at 68 F; NaN if the brim is not known
 }
 
-// HotVolume returns what a volume of syrup of b Brix at 68 F (20 C) fills at
-// temperature at: what to fill so that the label holds on the shelf.
-//
-// Range: volume from 0 to 1e6 m3, 0 to 85 Brix, 0 to 110 C. Uncertainty: 0.01
-// percent below 90 C, 0.05 percent above it, where the density is extrapolated
-// (see [example.org/sapreckoner/density.Extrapolated]). Outside the range the
-// answer is NaN and a [units.RangeError].
-//
-// Source: V68/Vhot = density(hot)/density(68 F). Check value: 66.9 Brix packed
-// at 185 F shrinks by 2.896 percent to 68 F (computed).
-func HotVolume(at68 units.Volume, b units.Brix, at units.Temperature) (units.Volume, error) {
-	f, err := swelling("yield.HotVolume", at68, b, at)
-	return at68 * units.Volume(f), err
-}
-
-// CoolVolume returns what a volume of syrup of b Brix, filled at temperature at,
-// will be at 68 F (20 C): the inverse of [HotVolume], with the same range and
-// uncertainty.
-func CoolVolume(hot units.Volume, b units.Brix, at units.Temperature) (units.Volume, error) {
-	f, err := swelling("yield.CoolVolume", hot, b, at)
-	return hot / units.Volume(f), err
-}
-
-// swelling returns the hot volume over that at 68 F, NaN with an error.
-func swelling(fn string, v units.Volume, b units.Brix, at units.Temperature) (float64, error) {
-	if err := within(fn, "volume", v.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
-		return nan[float64](), err
-	}
-	cool, err := density.Solution(b, label())
-	if err != nil {
-		return nan[float64](), units.Under(fn, err)
-	}
-	hot, err := density.Solution(b, at)
-	if err != nil {
-		return nan[float64](), units.Under(fn, err)
-	}
-	return float64(cool / hot), nil
-}
-
 // Fill returns how to fill the container with syrup of b Brix at temperature at
 // so that it holds its label and the given margin above it at 68 F.
 //
@@ -85,8 +46,8 @@ func swelling(fn string, v units.Volume, b units.Brix, at units.Temperature) (fl
 //
 // Range: label from 1 mL to 250 L, margin from 0 to 10 percent, 0 to 85 Brix, 0
 // to 110 C, and a brim, if given, above the hot syrup. Uncertainty: that of
-// [HotVolume]. Outside the range the answer is the zero Filling and a
-// [units.RangeError].
+// [example.org/sapreckoner/density.HotVolume]. Outside the range the answer is
+// the zero Filling and a [units.RangeError].
 //
 // Check value: a US gallon of 66.9 Brix has a mass of 11.0843 lb and weighs
 // 11.0759 lb in air (computed).
@@ -102,15 +63,14 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 		return Filling{}, err
 	}
 	content := c.Label * units.Volume(1+margin.Fraction())
-	f, err := swelling(fn, content, b, at)
+	hot, err := density.HotVolume(content, b, at)
 	if err != nil {
-		return Filling{}, err
+		return Filling{}, units.Under(fn, err)
 	}
 	rho, err := density.Solution(b, label())
 	if err != nil {
 		return Filling{}, units.Under(fn, err)
 	}
-	hot := content * units.Volume(f)
 	fill := Filling{
 		Content:    content,
 		Hot:        hot,

@@ -6,28 +6,65 @@
 //
 // Boiling takes off water and leaves the sugar. Whatever is asked here, a
 // ratio, a forecast, a season's account, the weight of candy, rests on that one
-// balance of mass:
+// balance of mass, with rho the density of the liquid and B its Brix:
 //
-//	sugar = volume * density * Brix/100
+//	sugar = volume rho B/100
+//	sap per syrup = B_syrup rho(B_syrup)/(B_sap rho(B_sap))
 //
-// [Ratio] is that balance for a gallon; a [Rule] is what people use in its
-// place, with its error. [Season] closes the balance over a whole season and
-// takes the losses as what is missing.
+// The second line is [Ratio]: 43.4 gallons of 2 Brix sap for one of 66 Brix
+// syrup. A [Rule] such as 86/X is what people use in its place, and [Rule.Error]
+// tells how far it is off.
 //
-// # Volumes and temperatures
+// # Before the season
 //
-// Syrup shrinks by 3 percent from the filler to the shelf, and a label speaks
-// of 68 F (20 C). Volumes here are at 20 C unless the function takes a
-// temperature. [HotVolume] and [CoolVolume] lead from one to the other.
+// A [Forecast] says on what [Basis] it stands: one's own past seasons are worth
+// more than any table. [LayIn] turns its high end into wood, containers, filters
+// and tank. A [Tank] tells volume from depth, and where to cut its dipstick.
 //
-// # Money and counted things
+// # The season's account
+//
+// [Season] lists the lots that came in, went out and were held over, as
+// [example.org/sapreckoner/sugar.Lot], and [Season.Account] closes the balance:
+//
+//	lost = sap + held before - syrup - held after - chased
+//
+// Nobody measures a loss. It is what remains, and carries the errors of all the
+// rest: state them in a [Measured], and read the loss with its Uncertainty. Two
+// percent of loss that is uncertain by four says that nothing is known to be
+// missing. [Season.Expect] is the way forward, from sap to syrup.
+//
+// # Filtering and packing
+//
+// Volumes here are at 68 F (20 C), at which labels are measured, unless the
+// function takes a temperature. Syrup shrinks by 3 percent from the filler to
+// the shelf:
+//
+//	V_hot = V_68 rho(68 F)/rho(hot)
+//
+// [Container.Fill] tells the line to fill to, the weight that the scale shows
+// and the headspace. Syrup and jar meet where the heat that one loses is what
+// the other takes up ([Container.AfterFilling]), and the seal needs 180 F there:
+// [Container.FillAt] goes back to how hot the syrup must be. [PackingHeatOf]
+// holds a temperature against published advice.
+//
+// [FewestLeftovers] and [InMix] choose containers for a lot, [CheckNet] weighs a
+// sample of them, and [Books] tie every jar to its lots, boils and days.
+// [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
+// that of candy, sugar and cream: sugar/(1 - moisture).
+//
+// # Sharing, buying and cost
 //
 // Prices, payments and jars are exact decimals
 // ([github.com/shopspring/decimal.Decimal]) or integers, never binary
-// fractions. [Divide] hands out the last cent or jar by largest remainder, so
-// that the parts always add up to the whole; a [Statement] adds up to the cent.
-// A decimal beyond 30 digits before or behind the point is refused, because
-// money never needs it and memory is finite.
+// fractions. [Divide] rounds every portion down and hands out what is left, to
+// the last cent, by largest remainder, so that the parts always add up to the
+// whole; [DivideJars] does it with jars. An [Offer] prices sap by its sugar,
+//
+//	price of a gallon of sap = share x price of a pound of syrup x pounds in it
+//
+// and a [Statement] rounds line by line and adds up to the cent. A decimal
+// beyond 30 digits before or behind the point is refused, because money never
+// needs it and memory is finite.
 //
 // # Cautions
 //

@@ -8,20 +8,6 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-// 66.9 Brix shrinks by 2.896 percent from 185 F: 1/(1 - 0.02896) = 1.0298.
-func ExampleHotVolume() {
-	hot, err := yield.HotVolume(units.USPint, 66.9, units.Fahrenheit(185))
-	fmt.Printf("%.4f US pt %v\n", hot.USPints(), err)
-	// Output: 1.0298 US pt <nil>
-}
-
-// A pint filled to the line at 185 F is 2.896 percent short on the shelf.
-func ExampleCoolVolume() {
-	cool, err := yield.CoolVolume(units.USPint, 66.9, units.Fahrenheit(185))
-	fmt.Printf("%.3f %% short %v\n", 100*(1-cool.USPints()), err)
-	// Output: 2.896 % short <nil>
-}
-
 // An invented quart jug that holds 1000 mL to the brim. A US gallon of 66.9
 // Brix weighs 11.0759 lb in air, a quart 2.769; 946.35 x 1.02982 = 974.58 mL.
 func ExampleContainer_Fill() {

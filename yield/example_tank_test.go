@@ -92,7 +92,7 @@ func ExampleTank_Depth() {
 // A stock tank 40 by 20 in: 3.463 US gal for each inch.
 func ExampleTank_Dipstick() {
 	tank, _ := yield.RectangularTank(40*units.Inch, 20*units.Inch, 14*units.Inch)
-	var room [16]yield.Mark
+	var room [16]yield.DipstickMark
 	stick, err := tank.Dipstick(room[:0], 4*units.Inch)
 	if err != nil {
 		fmt.Println(err)

@@ -56,7 +56,6 @@ func TestLimits(t *testing.T) {
 		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *yield.Offer) { o.MinBrix = units.Brix(x) }) }},
 		"step of Prices":   {0.01, 30, func(x float64) error { _, err := byRule().Prices(nil, 2, 3, units.Brix(x)); return err }},
 		"side of a tank":   {0.01, 30, func(x float64) error { _, err := yield.LyingCylinder(units.Length(x), 1); return err }},
-		"volume, hot":      {0, 1e6, func(x float64) error { _, err := yield.HotVolume(units.Volume(x), 66, hot); return err }},
 		"label of Fill":    {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
 		"margin of Fill":   {0, 10, func(x float64) error { _, err := pint.Fill(66, hot, units.Share(x)); return err }},
 		"allowance": {0, 0.5, func(x float64) error {

@@ -23,33 +23,6 @@ func lotOf(t testing.TB, v units.Volume, b units.Brix, at units.Temperature) sug
 
 func jar(label units.Volume) yield.Container { return yield.Container{Label: label} }
 
-func TestHotVolume(t *testing.T) {
-	rng := rand.New(rand.NewPCG(68, 20))
-	for range 1000 {
-		v, b, at := units.Liters(rng.Float64()*100), units.Brix(85*rng.Float64()), units.Celsius(110*rng.Float64())
-		hot, err := yield.HotVolume(v, b, at)
-		back, err2 := yield.CoolVolume(hot, b, at)
-		if err != nil || err2 != nil || !(math.Abs(float64(back-v)) <= 1e-15) {
-			t.Errorf("%v of %v at %v: %v, back %v, %v, %v", v, b, at, hot, back, err, err2)
-		}
-	}
-	for _, bad := range [][3]float64{
-		{-1e-9, 66, 80}, {1e6 + 1, 66, 80}, {notNum, 66, 80}, {inf, 66, 80},
-		{1, -0.1, 80}, {1, 85.1, 80}, {1, notNum, 80}, {1, inf, 80}, {1, -inf, 80},
-		{1, 66, -0.1}, {1, 66, 110.1}, {1, 66, notNum}, {1, 66, inf}, {1, 66, -inf},
-	} {
-		v, err := yield.HotVolume(units.Volume(bad[0]), units.Brix(bad[1]), units.Celsius(bad[2]))
-		refused(t, "HotVolume", "yield.HotVolume", float64(v), err)
-		v, err = yield.CoolVolume(units.Volume(bad[0]), units.Brix(bad[1]), units.Celsius(bad[2]))
-		refused(t, "CoolVolume", "yield.CoolVolume", float64(v), err)
-	}
-	for _, ok := range [][3]float64{{0, 0, 0}, {1e6, 85, 110}} {
-		if _, err := yield.HotVolume(units.Volume(ok[0]), units.Brix(ok[1]), units.Celsius(ok[2])); err != nil {
-			t.Error(err)
-		}
-	}
-}
-
 func TestFillLimits(t *testing.T) {
 	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
 	f, err := c.Fill(66.9, units.Fahrenheit(185), 0)

@@ -78,7 +78,8 @@ func RectangularTank(length, width, height units.Length) (Tank, error) {
 //
 // Range: diameter and height from 1 cm to 30 m; outside it the answer is the
 // zero Tank and a [units.RangeError]. Volume: pi/4 diameter^2 depth, 0.0034
-// diameter^2 US gal for each inch.
+// diameter^2 US gal for each inch. Check value: 4.41 US gal for each inch at 36
+// in across (computed).
 func UprightCylinder(diameter, height units.Length) (Tank, error) {
 	if err := sides("yield.UprightCylinder", [3]string{"diameter", "height"}, [3]units.Length{diameter, height}); err != nil {
 		return Tank{}, err
@@ -109,7 +110,8 @@ func LyingCylinder(diameter, length units.Length) (Tank, error) {
 //
 // Range: sides from 1 cm to 30 m; outside it the answer is the zero Tank and a
 // [units.RangeError]. Volume: that of a lying cylinder of the same height, times
-// width over height; pi/4 width height length when full.
+// width over height; pi/4 width height length when full. Check value: 48 in wide,
+// 36 in high and 60 in long hold 352.5 US gal (computed).
 func LyingEllipse(width, height, length units.Length) (Tank, error) {
 	if err := sides("yield.LyingEllipse", [3]string{"width", "height", "length"}, [3]units.Length{width, height, length}); err != nil {
 		return Tank{}, err
@@ -122,7 +124,8 @@ func LyingEllipse(width, height, length units.Length) (Tank, error) {
 // of an ellipse: width across the rim, depth at the middle, with flat ends.
 //
 // Range: sides from 1 cm to 30 m; outside it the answer is the zero Tank and a
-// [units.RangeError]. Volume: pi/4 width depth length when full.
+// [units.RangeError]. Volume: pi/4 width depth length when full. Check value: 48
+// in wide, 18 in deep and 60 in long hold 176.3 US gal (computed).
 func HalfEllipseTrough(width, depth, length units.Length) (Tank, error) {
 	if err := sides("yield.HalfEllipseTrough", [3]string{"width", "depth", "length"}, [3]units.Length{width, depth, length}); err != nil {
 		return Tank{}, err
@@ -171,7 +174,8 @@ func (t Tank) Volume(depth units.Length) (units.Volume, error) {
 // of [Tank.Volume].
 //
 // Range: volume from 0 to [Tank.Capacity]. Outside the range, or for the zero
-// Tank, the answer is NaN and a [units.RangeError].
+// Tank, the answer is NaN and a [units.RangeError]. Check value: 18 in for 132.192
+// US gal in the cylinder of [LyingCylinder] (computed).
 func (t Tank) Depth(v units.Volume) (units.Length, error) {
 	const fn = "yield.Tank.Depth"
 	if err := t.made(fn); err != nil {
@@ -241,8 +245,8 @@ func (t *Tank) radius(h float64) float64 {
 	return t.bottom + (t.top-t.bottom)*h/t.height
 }
 
-// A Mark is one line on a dipstick.
-type Mark struct {
+// A DipstickMark is one line on a dipstick.
+type DipstickMark struct {
 	Depth  units.Length
 	Volume units.Volume
 }
@@ -254,7 +258,7 @@ type Mark struct {
 // Range: step from a ten-thousandth of the height to the whole of it. Outside
 // the range, or for the zero Tank, dst is returned as it was, with a
 // [units.RangeError].
-func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
+func (t Tank) Dipstick(dst []DipstickMark, step units.Length) ([]DipstickMark, error) {
 	const fn = "yield.Tank.Dipstick"
 	if err := t.made(fn); err != nil {
 		return dst, err
@@ -264,9 +268,9 @@ func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
 	}
 	for i := 1; float64(i)*step.Meters() < t.height*(1-1e-9); i++ {
 		h := float64(i) * step.Meters()
-		dst = append(dst, Mark{units.Length(h), units.Volume(t.volume(h))})
+		dst = append(dst, DipstickMark{units.Length(h), units.Volume(t.volume(h))})
 	}
-	return append(dst, Mark{t.Height(), t.Capacity()}), nil
+	return append(dst, DipstickMark{t.Height(), t.Capacity()}), nil
 }
 
 // DipstickByVolume appends to dst a mark for every step of volume from step up,
@@ -276,7 +280,7 @@ func (t Tank) Dipstick(dst []Mark, step units.Length) ([]Mark, error) {
 // Range: step from a ten-thousandth of the capacity to the whole of it. Outside
 // the range, or for the zero Tank, dst is returned as it was, with a
 // [units.RangeError].
-func (t Tank) DipstickByVolume(dst []Mark, step units.Volume) ([]Mark, error) {
+func (t Tank) DipstickByVolume(dst []DipstickMark, step units.Volume) ([]DipstickMark, error) {
 	const fn = "yield.Tank.DipstickByVolume"
 	if err := t.made(fn); err != nil {
 		return dst, err
@@ -287,7 +291,7 @@ func (t Tank) DipstickByVolume(dst []Mark, step units.Volume) ([]Mark, error) {
 	}
 	for i := 1; float64(i)*step.CubicMeters() < full*(1-1e-9); i++ {
 		v := float64(i) * step.CubicMeters()
-		dst = append(dst, Mark{units.Length(t.depth(v, full)), units.Volume(v)})
+		dst = append(dst, DipstickMark{units.Length(t.depth(v, full)), units.Volume(v)})
 	}
-	return append(dst, Mark{t.Height(), t.Capacity()}), nil
+	return append(dst, DipstickMark{t.Height(), t.Capacity()}), nil
 }

@@ -199,7 +199,7 @@ func TestDipstick(t *testing.T) {
 }
 
 func TestTankAllocatesNothing(t *testing.T) {
-	room := make([]yield.Mark, 0, 100)
+	room := make([]yield.DipstickMark, 0, 100)
 	if n := testing.AllocsPerRun(100, func() {
 		tank, _ := yield.LyingCylinder(36*units.Inch, 60*units.Inch)
 		v, _ := tank.Volume(9 * units.Inch)

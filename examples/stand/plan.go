@@ -136,7 +136,7 @@ func (st *stand) total() (err error) {
 		stems[i] = t.Trunk
 		if t.stem == 1 {
 			whole = append(whole, tapping.Tree{Label: t.label, Stems: stems[i : i+t.stems]})
-			some = append(some, tapping.Tree{Label: t.label, Stems: asked[len(asked):len(asked)]})
+			some = append(some, tapping.Tree{Label: t.label, Stems: asked[len(asked):]})
 		}
 		if st.asksNo(&t) == tapped {
 			asked = append(asked, t.Trunk)

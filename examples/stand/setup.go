@@ -47,7 +47,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Stand")
 	f.String(&s.treeFile, "tree-file", "", "CSV of the trees; - is standard input")
 	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years; - is standard input")
-	f.Count(&s.year, "year", 0, 1, mostYear, "year to plan; 0 is the year after the last hole of the record")
+	f.Count(&s.year, "year", 0, 0, mostYear, "year to plan; 0 is the year after the last hole of the record")
 	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
 	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
 	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
@@ -120,7 +120,7 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "-" && s.holeFile == "-" {
 		return cli.For("hole-file", errors.New("only one file can come on standard input: name the other"))
 	}
-	if (s.trunk == "") != (s.svg == "") || f.Given("map") != f.Given("svg") {
+	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
 	}
 	if s.svg == "-" && s.json {

@@ -242,11 +242,11 @@ func (c *card) packing(in *flags, s system, _ place) error {
 	c.Fill = table{ID: "fill", Caption: "Hot filling: add",
 		Head: []string{"Syrup " + deg[0], deg[1], per[0], per[1]}}
 	for _, at := range s.fills {
-		quart, err := density.Overfill(units.USQuart, in.target, at)
+		quart, err := density.HotVolume(units.USQuart, in.target, at)
 		if err != nil {
 			return err
 		}
-		liter, err := density.Overfill(units.Liter, in.target, at)
+		liter, err := density.HotVolume(units.Liter, in.target, at)
 		if err != nil {
 			return err
 		}

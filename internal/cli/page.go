@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"slices"
@@ -76,20 +77,27 @@ func (p *Page) Table(head []string, rows [][]string, left ...int) {
 			wide[i] = max(wide[i], length(cell))
 		}
 	}
+	var b []byte
+	pad := func(n int) {
+		for range n {
+			b = append(b, ' ')
+		}
+	}
 	print := func(row []string) {
-		var b strings.Builder
+		b = b[:0]
 		for i, cell := range row {
-			pad := strings.Repeat(" ", wide[i]-length(cell))
 			if i > 0 {
-				b.WriteString("  ")
+				pad(2)
 			}
 			if i == 0 || slices.Contains(left, i) {
-				b.WriteString(cell + pad)
+				b = append(b, cell...)
+				pad(wide[i] - length(cell))
 			} else {
-				b.WriteString(pad + cell)
+				pad(wide[i] - length(cell))
+				b = append(b, cell...)
 			}
 		}
-		fmt.Fprintln(p.w, strings.TrimRight(b.String(), " "))
+		fmt.Fprintf(p.w, "%s\n", bytes.TrimRight(b, " "))
 	}
 	print(head)
 	for _, row := range rows {

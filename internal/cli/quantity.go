@@ -35,12 +35,16 @@ type unit[Q ~float64] struct {
 // an instrument of the trade gives.
 const digits = 4
 
-// significant prints x with the page's digits and never in powers of ten. A
-// whole number prints as one: 60 and not 60.00.
-func significant(x float64) string {
+// significant prints x to n digits and never in powers of ten. A whole number
+// prints as one: 60 and not 60.00.
+func significant(x float64, n int) string {
 	decimals := 0
-	if a := math.Abs(x); a > 0 && a < 1e4 {
-		decimals = digits - 1 - int(math.Floor(math.Log10(a)))
+	if a := math.Abs(x); a > 0 && !math.IsInf(x, 0) {
+		decimals = n - 1 - int(math.Floor(math.Log10(a)))
+	}
+	if decimals < 0 {
+		tens := math.Pow10(-decimals)
+		x = math.Round(x/tens) * tens
 	}
 	s := decimal(x, min(decimals, 6))
 	if whole, zeros, ok := strings.Cut(s, "."); ok && strings.Trim(zeros, "0") == "" {
@@ -57,17 +61,12 @@ func decimal(x float64, decimals int) string {
 	return s
 }
 
-// round is x as JSON gives it: without the digits that differ from one
-// processor to another.
-func round(x float64) any {
+// number is x as JSON gives it: null if nobody knows it.
+func number(x float64) any {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return nil
 	}
-	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 9, 64), 64)
-	if err != nil {
-		return nil
-	}
-	return r
+	return x
 }
 
 // known is the text of x, or a dash for NaN: a quantity that nobody knows.
@@ -81,7 +80,7 @@ func known(x float64, text string) string {
 func both[Q ~float64](q Q, us, metric unit[Q]) Value {
 	in := func(u unit[Q]) view {
 		x := float64(q / u.size)
-		return view{known(x, significant(x)+" "+u.symbol), u.suffix, round(x)}
+		return view{known(x, significant(x, digits)+" "+u.symbol), u.suffix, number(x)}
 	}
 	return Value{in(us), in(metric)}
 }
@@ -136,27 +135,27 @@ func Flow(q units.VolumeRate) Value {
 // Temperature shows a temperature in F and C to a tenth.
 func Temperature(t units.Temperature) Value {
 	return Value{
-		view{known(t.Celsius(), t.Text(units.ScaleFahrenheit, 1)), "f", round(t.Fahrenheit())},
-		view{known(t.Celsius(), t.Text(units.ScaleCelsius, 1)), "c", round(t.Celsius())},
+		view{known(t.Celsius(), t.Text(units.ScaleFahrenheit, 1)), "f", number(t.Fahrenheit())},
+		view{known(t.Celsius(), t.Text(units.ScaleCelsius, 1)), "c", number(t.Celsius())},
 	}
 }
 
 // TempDiff shows a difference of temperatures to a hundredth.
 func TempDiff(d units.TempDiff) Value {
 	return Value{
-		view{d.Text(units.FahrenheitDegree, 2), "f_deg", round(d.FahrenheitDegrees())},
-		view{d.Text(units.CelsiusDegree, 2), "c_deg", round(d.CelsiusDegrees())},
+		view{d.Text(units.FahrenheitDegree, 2), "f_deg", number(d.FahrenheitDegrees())},
+		view{d.Text(units.CelsiusDegree, 2), "c_deg", number(d.CelsiusDegrees())},
 	}
 }
 
 // Brix shows a sugar content.
 func Brix(b units.Brix, decimals int) Value {
-	return same(view{known(float64(b), b.Text(decimals)), "brix", round(float64(b))})
+	return same(view{known(float64(b), b.Text(decimals)), "brix", number(float64(b))})
 }
 
 // Share shows a share in percent.
 func Share(s units.Share, decimals int) Value {
-	return same(view{known(float64(s), s.Text(decimals)), "pct", round(float64(s))})
+	return same(view{known(float64(s), s.Text(decimals)), "pct", number(float64(s))})
 }
 
 // Number shows a pure number, with its unit in words if it has one.
@@ -165,7 +164,7 @@ func Number(x float64, decimals int, unit string) Value {
 	if unit != "" {
 		text += " " + unit
 	}
-	return same(view{known(x, text), "", round(x)})
+	return same(view{known(x, text), "", number(x)})
 }
 
 // Count shows a whole number.
@@ -181,7 +180,7 @@ func Hours(d time.Duration) Value {
 	if min < 60 {
 		text = fmt.Sprintf("%d min", min)
 	}
-	return same(view{text, "h", round(d.Hours())})
+	return same(view{text, "h", number(d.Hours())})
 }
 
 // Clock shows a time of the day that begins with start; a later day says which.
@@ -206,6 +205,18 @@ func span(low, high view) view {
 		from = number
 	}
 	return view{from + " to " + high.text, low.suffix, [2]any{low.json, high.json}}
+}
+
+// Rough shows a quantity to two digits, since no more is known of it.
+func Rough(v Value) Value {
+	rough := func(v view) view {
+		if x, ok := v.json.(float64); ok {
+			_, unit, _ := strings.Cut(v.text, " ")
+			v.text = significant(x, 2) + " " + unit
+		}
+		return v
+	}
+	return Value{rough(v.us), rough(v.metric)}
 }
 
 // Between shows a range.

@@ -1,10 +1,10 @@
 package cli
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -179,21 +179,59 @@ type member struct {
 }
 
 // MarshalJSON writes the members in order.
-func (o object) MarshalJSON() ([]byte, error) {
-	var b bytes.Buffer
-	b.WriteByte('{')
+func (o object) MarshalJSON() ([]byte, error) { return o.append(nil) }
+
+// append appends the object to b. Tables are appended in place: to marshal each
+// row by itself would copy and check a long one several times.
+func (o object) append(b []byte) (_ []byte, err error) {
+	b = append(b, '{')
 	for i, m := range o {
 		if i > 0 {
-			b.WriteByte(',')
+			b = append(b, ',')
 		}
-		value, err := json.Marshal(m.value)
+		b = append(strconv.AppendQuote(b, m.key), ':')
+		switch v := m.value.(type) {
+		case object:
+			b, err = v.append(b)
+		case []object:
+			b = append(b, '[')
+			for k, row := range v {
+				if k > 0 {
+					b = append(b, ',')
+				}
+				if b, err = row.append(b); err != nil {
+					break
+				}
+			}
+			b = append(b, ']')
+		case [2]any:
+			if b, err = appendValue(append(b, '['), v[0]); err == nil {
+				b, err = appendValue(append(b, ','), v[1])
+			}
+			b = append(b, ']')
+		default:
+			b, err = appendValue(b, v)
+		}
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", m.key, err)
 		}
-		fmt.Fprintf(&b, "%q:%s", m.key, value)
 	}
-	b.WriteByte('}')
-	return b.Bytes(), nil
+	return append(b, '}'), nil
+}
+
+// appendValue appends a number without the digits that differ from one
+// processor to another, or anything else as it is.
+func appendValue(b []byte, v any) ([]byte, error) {
+	if x, ok := v.(float64); ok {
+		const digits = 9
+		r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', digits, 64), 64)
+		if err != nil {
+			return b, err
+		}
+		v = r
+	}
+	value, err := json.Marshal(v)
+	return append(b, value...), err
 }
 
 // In words a value in the sheet's first system of units, for notes and remarks.

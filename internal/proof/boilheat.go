@@ -75,7 +75,7 @@ func plainBalance(r check.Row) (float64, error) {
 func finishClaims() []check.Claim {
 	end := func(get func(boil.Finish) units.TempDiff) func(check.Row) (float64, error) {
 		return func(r check.Row) (float64, error) {
-			for _, f := range boil.Confections() {
+			for _, f := range boil.ConfectionFinishes() {
 				if f.Product == r.Text("product") && f.Source == r.Text("source") && f.Obtained == r.Text("obtained") {
 					return printed(get(f).FahrenheitDegrees()), nil
 				}
@@ -84,8 +84,8 @@ func finishClaims() []check.Claim {
 		}
 	}
 	return []check.Claim{
-		{Table: "confections", Column: "low_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
-		{Table: "confections", Column: "high_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
+		{Table: "confections", Column: "low_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
+		{Table: "confections", Column: "high_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
 		{Table: "syrup-finish-rise", Column: "rise_F", Func: "boil.SyrupFinishes and boil.Rise", Got: publishedStop},
 		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ErrorCost",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "F" },

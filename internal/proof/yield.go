@@ -25,7 +25,6 @@ func Yield() []check.Claim {
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.State.PerTap", Got: statePerTap},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.PastSeason.PerTap", Got: seasonPerTap},
 		{Table: "confection-ceilings", Column: "value", Func: "yield.ProductWeight", Got: productCeiling},
-		{Table: "hot-cold-volume-worked", Column: "shrink", Func: "yield.CoolVolume", Got: shrink},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
@@ -163,12 +162,6 @@ func productCeiling(row check.Row) (float64, error) {
 	}
 	w, err := yield.ProductWeight(lot, moisture)
 	return w.Pounds(), err
-}
-
-// shrink is what a liter of hot syrup loses on the way to 68 F, in percent.
-func shrink(row check.Row) (float64, error) {
-	cool, err := yield.CoolVolume(units.Liter, units.Brix(row.Float("brix")), units.Fahrenheit(row.Float("hot_F")))
-	return 100 * (1 - cool.Liters()), err
 }
 
 // pans is a season that starts with what is in the pans and has nothing else.

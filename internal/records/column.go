@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 
 	"example.org/sapreckoner/units"
 )
@@ -16,7 +17,8 @@ import (
 type Col struct {
 	name     string
 	want     string // an example header, for messages
-	optional bool
+	optional bool   // the column may be missing
+	blank    bool   // its cells may be empty
 	bind     func(suffix string) (set func(cell string) error, ok bool)
 	clear    func()
 	suffixes string // what may follow the name, for messages
@@ -25,27 +27,52 @@ type Col struct {
 // Optional returns the column as one that may be missing, or whose cells may be
 // empty: the value is then the zero of its type (NaN for numbers and
 // quantities).
-func (c Col) Optional() Col { c.optional = true; return c }
+func (c Col) Optional() Col { c.optional = true; return c.Blank() }
+
+// Blank returns the column as one that must be there, but whose cells may be
+// empty.
+func (c Col) Blank() Col { c.blank = true; return c }
 
 // field is a column bound to its place in the header.
 type field struct {
-	name     string
-	at       int // -1 if the header lacks it
-	optional bool
-	set      func(string) error
-	clear    func()
+	name  string
+	at    int // -1 if the header lacks it
+	blank bool
+	set   func(string) error
+	clear func()
 }
 
-// bind finds every asked column in the header.
-func (r *Reader) bind(cols []Col) error {
+// Names reports whether the header has a column of that name, with or without a
+// unit.
+func (r *Reader) Names(name string) bool {
+	return slices.ContainsFunc(r.header, func(h string) bool { return called(h, name) })
+}
+
+// called reports whether a column of the header has the name, with or without
+// a unit.
+func called(h, name string) bool { return h == name || strings.HasPrefix(h, name+"_") }
+
+// Unasked returns the columns of the header that nothing was asked of, for a
+// file in which a misspelled name must not be lost.
+func (r *Reader) Unasked() []string {
+	var unasked []string
+	for i, h := range r.header {
+		if !slices.ContainsFunc(r.fields, func(f field) bool { return f.at == i }) {
+			unasked = append(unasked, h)
+		}
+	}
+	return unasked
+}
+
+// Bind finds every asked column in the header.
+func (r *Reader) Bind(cols ...Col) error {
 	for _, c := range cols {
-		f := field{name: c.name, at: -1, optional: c.optional, clear: c.clear}
+		f := field{name: c.name, at: -1, blank: c.blank, clear: c.clear}
 		for i, h := range r.header {
-			suffix, ok := strings.CutPrefix(h, c.name)
-			if !ok || suffix != "" && suffix[0] != '_' {
+			if !called(h, c.name) {
 				continue
 			}
-			set, ok := c.bind(strings.TrimPrefix(suffix, "_"))
+			set, ok := c.bind(strings.TrimPrefix(h[len(c.name):], "_"))
 			if !ok {
 				continue
 			}
@@ -55,10 +82,8 @@ func (r *Reader) bind(cols []Col) error {
 			f.at, f.set = i, set
 		}
 		if f.at < 0 {
-			for _, h := range r.header {
-				if h == c.name || strings.HasPrefix(h, c.name+"_") {
-					return r.fail(h, fmt.Errorf("no unit that is known: name the column %s", c.suffixes))
-				}
+			if i := slices.IndexFunc(r.header, func(h string) bool { return called(h, c.name) }); i >= 0 {
+				return r.fail(r.header[i], fmt.Errorf("no unit that is known: name the column %s", c.suffixes))
 			}
 			if !c.optional {
 				return r.fail("", fmt.Errorf("no column for %s: name it %s", c.name, c.suffixes))
@@ -78,7 +103,7 @@ func example(cols []Col) string {
 	return strings.Join(names, ",")
 }
 
-// Text asks for a column of words.
+// Text asks for a column of words that can be printed.
 func Text(name string, into *string) Col {
 	return Col{name: name, want: name, suffixes: name,
 		clear: func() { *into = "" },
@@ -87,6 +112,9 @@ func Text(name string, into *string) Col {
 			return func(cell string) error {
 				if cell == "" {
 					return errors.New("empty")
+				}
+				if _, seen := known[cell]; !seen && strings.ContainsFunc(cell, unprintable) {
+					return fmt.Errorf("%q has a character that cannot be printed", clip(cell))
 				}
 				*into = known.keep(cell)
 				return nil
@@ -109,9 +137,8 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 	return Col{name: name, want: name, suffixes: name,
 		clear: func() { *into = time.Time{} },
 		bind: func(suffix string) (func(string) error, bool) {
-			quick := slices.Contains(layouts, toMinute)
 			return func(cell string) error {
-				if t, ok := plainTime(cell); ok && quick {
+				if t, layout, ok := plainTime(cell); ok && slices.Contains(layouts, layout) {
 					*into = t
 					return nil
 				}
@@ -125,6 +152,8 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 			}, suffix == ""
 		}}
 }
+
+func unprintable(r rune) bool { return !unicode.IsPrint(r) }
 
 func number(cell string, into *float64) error {
 	if x, ok := plainNumber(cell); ok {

@@ -47,28 +47,45 @@ func plainNumber(cell string) (x float64, ok bool) {
 	return x, true
 }
 
-// toMinute is the layout that [plainTime] reads.
-const toMinute = "2006-01-02 15:04"
+// The layouts that [plainTime] reads.
+const (
+	toMinute    = "2006-01-02 15:04"
+	toMinuteISO = "2006-01-02T15:04"
+)
 
-// plainTime reads a time in the layout [toMinute].
-func plainTime(cell string) (t time.Time, ok bool) {
-	if len(cell) != len(toMinute) || cell[4] != '-' || cell[7] != '-' || cell[10] != ' ' || cell[13] != ':' {
-		return t, false
+// plainTime reads a date, or a date and a time to the minute, and returns the
+// layout that it is written in.
+func plainTime(cell string) (t time.Time, layout string, ok bool) {
+	switch {
+	case len(cell) == len(time.DateOnly):
+		layout = time.DateOnly
+	case len(cell) != len(toMinute) || cell[13] != ':':
+		return t, "", false
+	case cell[10] == ' ':
+		layout = toMinute
+	case cell[10] == 'T':
+		layout = toMinuteISO
+	}
+	if layout == "" || cell[4] != '-' || cell[7] != '-' {
+		return t, "", false
 	}
 	var parts [6]int // century and year apart: all have two digits
 	for i, at := range [...]int{0, 2, 5, 8, 11, 14} {
+		if at >= len(cell) {
+			break
+		}
 		tens, ones := cell[at]-'0', cell[at+1]-'0'
 		if tens > 9 || ones > 9 {
-			return t, false
+			return t, "", false
 		}
 		parts[i] = int(tens)*10 + int(ones)
 	}
 	year, month, day, hour, minute := parts[0]*100+parts[1], parts[2], parts[3], parts[4], parts[5]
 	if month < 1 || month > 12 || day < 1 || hour > 23 || minute > 59 {
-		return t, false
+		return t, "", false
 	}
 	t = time.Date(year, time.Month(month), day, hour, minute, 0, 0, time.UTC)
-	return t, t.Day() == day // February 30 is March 2
+	return t, layout, t.Day() == day // February 30 is March 2
 }
 
 // names keeps the words of a column that come again and again, so that a row

@@ -44,18 +44,22 @@ func same(t *testing.T, s string) {
 // A time is the one that the standard library reads, or is left to it.
 func TestPlainTime(t *testing.T) {
 	for _, s := range []string{"2031-02-29 10:00", "2031-13-01 10:00", "2031-00-01 10:00", "2031-03-00 10:00", "2031-03-01 24:00",
-		"2031-03-01 10:60", "2031-03-01T10:00", "2031-03-01 1a:00", "2031-03-01", "2031/03/01 10:00", "2031-03-01 -1:00"} {
-		if got, ok := plainTime(s); ok {
+		"2031-03-01 10:60", "2031-03-01t10:00", "2031-03-01 1a:00", "2031/03/01 10:00", "2031-03-01 -1:00",
+		"2031-02-29", "2031-13-01", "2031-00-01", "2031-03-00", "2031/03/01", "31-03-01", "2031-03-1a", "2031-03-01 10:00:00", ""} {
+		if got, _, ok := plainTime(s); ok {
 			t.Errorf("%q is read as %v", s, got)
 		}
 	}
 	draw := rand.New(rand.NewPCG(4, 9))
 	for range 20_000 {
-		s := fmt.Sprintf("%04d-%02d-%02d %02d:%02d", draw.IntN(10_000), draw.IntN(14), draw.IntN(33), draw.IntN(26), draw.IntN(62))
-		want, err := time.Parse(toMinute, s)
-		got, ok := plainTime(s)
-		if ok != (err == nil) || ok && !got.Equal(want) {
-			t.Errorf("%q: %v %v, want %v %v", s, got, ok, want, err)
+		date := fmt.Sprintf("%04d-%02d-%02d", draw.IntN(10_000), draw.IntN(14), draw.IntN(33))
+		clock := fmt.Sprintf("%02d:%02d", draw.IntN(26), draw.IntN(62))
+		for layout, s := range map[string]string{time.DateOnly: date, toMinute: date + " " + clock, toMinuteISO: date + "T" + clock} {
+			want, err := time.Parse(layout, s)
+			got, gotLayout, ok := plainTime(s)
+			if ok != (err == nil) || ok && (!got.Equal(want) || gotLayout != layout) {
+				t.Errorf("%q: %v in %q %v, want %v %v", s, got, gotLayout, ok, want, err)
+			}
 		}
 	}
 }

@@ -61,11 +61,29 @@ type Reader struct {
 	broken bool // the CSV itself is broken or over a limit: nothing follows
 }
 
-// New reads the header of r. The file name serves the messages.
+// New reads the header of r and finds the columns in it. The file name serves
+// the messages.
 //
 // Columns of the header that no field asks for are ignored, so that a person
 // may keep notes beside the numbers.
 func New(file string, r io.Reader, cols ...Col) (*Reader, error) {
+	rd, err := Open(file, r)
+	if err == io.EOF {
+		return nil, &Error{File: file, Err: errors.New("the file is empty: the first line names the columns, such as " + example(cols))}
+	}
+	if err != nil {
+		return nil, err
+	}
+	if err := rd.Bind(cols...); err != nil {
+		return nil, err
+	}
+	return rd, nil
+}
+
+// Open reads the header of r alone, for a file that may come with different
+// columns: see [Reader.Names] and [Reader.Bind]. Of an empty file it returns
+// [io.EOF].
+func Open(file string, r io.Reader) (*Reader, error) {
 	br := bufio.NewReaderSize(r, 4096)
 	if bom, err := br.Peek(3); err == nil && bytes.Equal(bom, []byte("\xef\xbb\xbf")) {
 		if _, err := br.Discard(3); err != nil {
@@ -80,9 +98,6 @@ func New(file string, r io.Reader, cols ...Col) (*Reader, error) {
 	c.TrimLeadingSpace = true
 	rd := &Reader{file: file, src: src, csv: c}
 	head, err := rd.record()
-	if err == io.EOF {
-		return nil, &Error{File: file, Err: errors.New("the file is empty: the first line names the columns, such as " + example(cols))}
-	}
 	if err != nil {
 		return nil, err
 	}
@@ -91,9 +106,6 @@ func New(file string, r io.Reader, cols ...Col) (*Reader, error) {
 	}
 	for _, h := range head {
 		rd.header = append(rd.header, strings.ToLower(strings.TrimSpace(h)))
-	}
-	if err := rd.bind(cols); err != nil {
-		return nil, err
 	}
 	return rd, nil
 }
@@ -115,7 +127,7 @@ func (r *Reader) Next() error {
 			continue
 		}
 		cell := strings.TrimSpace(row[f.at])
-		if cell == "" && f.optional {
+		if cell == "" && f.blank {
 			f.clear()
 			continue
 		}

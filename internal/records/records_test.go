@@ -126,6 +126,52 @@ func TestGoesOn(t *testing.T) {
 	}
 }
 
+// A column may have empty cells and yet be needed.
+func TestBlank(t *testing.T) {
+	var g gathering
+	sap := records.Volume("sap", &g.sap).Blank()
+	r, err := records.New("day.csv", strings.NewReader("sap_l,note\n,no run\n"), sap)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := r.Next(); err != nil || !math.IsNaN(float64(g.sap)) {
+		t.Errorf("an empty cell: %v, %v", g.sap, err)
+	}
+	if _, err := records.New("day.csv", strings.NewReader("note\nno run\n"), sap); err == nil {
+		t.Error("the column is missing, and no error")
+	}
+}
+
+// A file may come with one set of columns or another.
+func TestOpen(t *testing.T) {
+	r, err := records.Open("day.csv", strings.NewReader("time,sap_l,Vigour,note\n2031-03-08T16:30,7,,\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, want := range map[string]bool{"time": true, "sap": true, "sap_l": true, "sa": false, "temp": false, "vigour": true} {
+		if got := r.Names(name); got != want {
+			t.Errorf("%s is named: %v", name, got)
+		}
+	}
+	var g gathering
+	layouts := []string{"2006-01-02T15:04", "2006-01-02"}
+	if err := r.Bind(records.Time("time", &g.when, layouts...), records.Volume("sap", &g.sap), records.Text("source", &g.source).Optional()); err != nil {
+		t.Fatal(err)
+	}
+	if got := strings.Join(r.Unasked(), " "); got != "vigour note" {
+		t.Errorf("nothing is asked of %q", got)
+	}
+	if err := r.Next(); err != nil || g.when.Hour() != 16 || math.Abs(g.sap.Liters()-7) > 1e-12 {
+		t.Errorf("read as %+v, %v", g, err)
+	}
+	if err := r.Next(); err != io.EOF {
+		t.Errorf("at the end: %v", err)
+	}
+	if _, err := records.Open("day.csv", strings.NewReader("# nothing\n")); err != io.EOF {
+		t.Errorf("of an empty file: %v", err)
+	}
+}
+
 func FuzzReader(f *testing.F) {
 	f.Add("time,source,sap_us_gal,reading_brix,temp_f\n2031-03-08 16:30,north,40,2.1,41\n")
 	f.Add("\ufefftime,sap_l,reading_brix\r\n\"2031-03-08 16:30\",7,2\r\n")

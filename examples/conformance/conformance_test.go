@@ -1,0 +1,38 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+// The table of all sources is README.md's, held by a test at the root.
+func TestConformance(t *testing.T) {
+	b := clitest.Build(t)
+	b.Golden(t, "table.txt", "-table", "boiling-rise-exact")
+	b.Golden(t, "help.txt", "-h")
+	b.Refuses(t, "conformance", []clitest.Bad{
+		{Args: []string{"-table", "nosuch"}, Want: `-table: no table "nosuch"`},
+		{Args: []string{"stray"}, Want: "there are flags only"},
+	})
+}
+
+// Every table of figures has at least one line.
+func TestEveryTable(t *testing.T) {
+	b := clitest.Build(t)
+	status, out, errs := b.Run(t, "")
+	if status != 0 {
+		t.Fatal(errs)
+	}
+	for _, id := range check.IDs() {
+		table, err := check.Load(id)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if table.Kind == check.Figures && !strings.Contains(out, "| "+id+" |") {
+			t.Errorf("no line for %s", id)
+		}
+	}
+}

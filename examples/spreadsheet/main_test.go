@@ -1,0 +1,255 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"io"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"testing"
+)
+
+// binary is the built program.
+var binary string
+
+func TestMain(m *testing.M) {
+	dir, err := os.MkdirTemp("", program)
+	if err != nil {
+		panic(err)
+	}
+	binary = filepath.Join(dir, program+".exe")
+	out, err := exec.Command("go", "build", "-o", binary, ".").CombinedOutput()
+	status := 1
+	if err == nil {
+		status = m.Run()
+	} else {
+		_, _ = os.Stderr.Write(out)
+	}
+	_ = os.RemoveAll(dir)
+	os.Exit(status)
+}
+
+// call runs the built program.
+func call(t *testing.T, stdin string, args ...string) (status int, out []byte, errs string) {
+	t.Helper()
+	var o, e bytes.Buffer
+	cmd := exec.Command(binary, args...)
+	cmd.Stdin, cmd.Stdout, cmd.Stderr = strings.NewReader(stdin), &o, &e
+	var exit *exec.ExitError
+	if err := cmd.Run(); err != nil && !errors.As(err, &exit) {
+		t.Fatal(err)
+	}
+	return cmd.ProcessState.ExitCode(), o.Bytes(), e.String()
+}
+
+// written runs the program on readings and returns the spreadsheet.
+func written(t *testing.T, stdin string, args ...string) []byte {
+	t.Helper()
+	status, out, errs := call(t, stdin, args...)
+	if status != 0 || errs != "" {
+		t.Fatalf("%v: status %d, %s", args, status, errs)
+	}
+	return out
+}
+
+const header = "date,producer,volume_us_gal,reading_brix,cup_f\n"
+
+func TestBadInput(t *testing.T) {
+	const good = "2026-03-09,North lane,61.5,2.2,38\n"
+	missing := filepath.Join(t.TempDir(), "missing.csv")
+	for _, c := range []struct {
+		name, stdin string
+		args        []string
+		want        string
+	}{
+		{"flag", "", []string{"-minimun", "2 Brix"}, "-minimun: -h lists the flags"},
+		{"left over", "", []string{"-minimum", "2", "Brix"}, `"Brix" is no flag`},
+		{"no unit", "", []string{"-minimum", "2"}, `-minimum: "2": no unit`},
+		{"graduation low", "", []string{"-graduation", "0.9 C"}, `-graduation: "0.9 C" is out of range: it must be 1 to 40 C`},
+		{"graduation high", "", []string{"-graduation", "40.1 C"}, `-graduation: "40.1 C" is out of range`},
+		{"no division", "", []string{"-division", "0 Brix"}, `-division: "0 Brix" is out of range: it must be above 0, to 5 Brix`},
+		{"division high", "", []string{"-division", "5.01 Brix"}, "-division: "},
+		{"no calibration", "", []string{"-calibration", "0 Brix"}, "-calibration: "},
+		{"calibration high", "", []string{"-calibration", "5.01 Brix"}, "-calibration: "},
+		{"thermometer", "", []string{"-thermometer", "2 F"}, `-thermometer: "2 F": ambiguous unit: write a difference as`},
+		{"no thermometer", "", []string{"-thermometer", "0 C deg"}, "-thermometer: "},
+		{"thermometer high", "", []string{"-thermometer", "10.1 C deg"}, `-thermometer: "10.1 C deg" is out of range: it must be above 0, to 10 C deg`},
+		{"no minimum", "", []string{"-minimum", "0 Brix"}, "-minimum: "},
+		{"minimum low", "", []string{"-minimum", "0.49 Brix"}, `-minimum: "0.49 Brix" is out of range: it must be 0.5 to 30 Brix`},
+		{"minimum high", "", []string{"-minimum", "30.1 Brix"}, "-minimum: "},
+		{"syrup low", "", []string{"-syrup", "59.9 Brix"}, `-syrup: "59.9 Brix" is out of range: it must be 60 to 70 Brix`},
+		{"syrup high", "", []string{"-syrup", "70.1 Brix"}, "-syrup: "},
+		{"price", "", []string{"-syrup-price", "2.50"}, `-syrup-price: "2.50" has no unit`},
+		{"price words", "", []string{"-syrup-price", "two/lb"}, `-syrup-price: "two" is not a plain number`},
+		{"price low", "", []string{"-syrup-price", "-1/lb"}, `-syrup-price: "-1/lb" is out of range: it must be 0 or more`},
+		{"share", "", []string{"-share", "0.5"}, `-share: "0.5" has no unit: write it as 50 %`},
+		{"share high", "", []string{"-share", "100.1 %"}, `-share: "100.1 %" is out of range: it must be 0 to 100 %`},
+		{"out name", "", []string{"-out", "payments.csv"}, "-out: name it with .xlsx"},
+		{"out folder", "", []string{"-out", filepath.Join(missing, "payments.xlsx")}, "payments.xlsx: "},
+		{"in missing", "", []string{"-in", missing}, "-in: " + missing + ": "},
+		{"empty", "", []string{"-in", "-"}, "standard input:1: it is empty"},
+		{"only header", header, []string{"-in", "-"}, "standard input:2: no deliveries"},
+		{"semicolons", "date;producer\n", []string{"-in", "-"}, "standard input:1: no column of the date: name it date, with commas"},
+		{"no unit in header", "date,producer,volume,reading_brix,cup_f\n", []string{"-in", "-"}, "standard input:1: no column of the volume: name it volume_us_gal or volume_imp_gal or volume_l"},
+		{"two columns", "date,producer,volume_us_gal,volume_l,reading_brix,cup_f\n", []string{"-in", "-"}, "standard input:1: column volume_l: a second column of the volume, beside volume_us_gal"},
+		{"columns", header + good + "2026-03-09,North lane\n", []string{"-in", "-"}, "standard input:3: it has more or fewer columns"},
+		{"quote", header + "2026-03-09,\"North lane,61.5,2.2,38\n", []string{"-in", "-"}, "standard input:2: a quotation mark"},
+		{"not UTF-8", header + "2026-03-09,\xff,61.5,2.2,38\n", []string{"-in", "-"}, "standard input:2: column producer: not text in UTF-8"},
+		{"date", header + good + "9.3.2026,North lane,61.5,2.2,38\n", []string{"-in", "-"}, `standard input:3: column date: "9.3.2026" is not a day`},
+		{"early year", header + "1999-12-31,North lane,61.5,2.2,38\n", []string{"-in", "-"}, "column date: "},
+		{"late year", header + "2100-01-01,North lane,61.5,2.2,38\n", []string{"-in", "-"}, "column date: "},
+		{"no producer", header + "2026-03-09, ,61.5,2.2,38\n", []string{"-in", "-"}, "standard input:2: column producer: it is empty"},
+		{"long producer", header + "2026-03-09," + strings.Repeat("a", 81) + ",61.5,2.2,38\n", []string{"-in", "-"}, "standard input:2: column producer: 81 letters"},
+		{"line break", header + "2026-03-09,\"North\nlane\",61.5,2.2,38\n", []string{"-in", "-"}, "standard input:2: column producer: it has a line break"},
+		{"comma", header + "2026-03-09,North lane,\"61,5\",2.2,38\n", []string{"-in", "-"}, `standard input:2: column volume_us_gal: "61,5" is not a plain number`},
+		{"no volume", header + "2026-03-09,North lane,0.004,2.2,38\n", []string{"-in", "-"}, "standard input:2: column volume_us_gal: 0 US gal is outside 0.01 to"},
+		{"volume high", header + "2026-03-09,North lane,10000000.01,2.2,38\n", []string{"-in", "-"}, "column volume_us_gal: 10000000.01 US gal is outside"},
+		{"NaN", header + "2026-03-09,North lane,61.5,NaN,38\n", []string{"-in", "-"}, `column reading_brix: "NaN" is not a plain number`},
+		{"exponent", header + "2026-03-09,North lane,61.5,2e999999999,38\n", []string{"-in", "-"}, `column reading_brix: "2e999999999" is not`},
+		{"reading", header + "2026-03-09,North lane,61.5,-2,38\n", []string{"-in", "-"}, "standard input:2: column reading_brix: reading -2 Brix is outside -1 to 85 Brix"},
+		{"water", header + "2026-03-09,North lane,61.5,0,60\n", []string{"-in", "-"}, "standard input:2: column reading_brix: corrected strength 0 Brix is outside 0.1 to 30 Brix: that is not sap"},
+		{"syrup", header + "2026-03-09,North lane,61.5,31,60\n", []string{"-in", "-"}, "column reading_brix: corrected strength 31 Brix is outside 0.1 to 30 Brix"},
+		{"ice", header + "2026-03-09,North lane,61.5,2.2,30\n", []string{"-in", "-"}, "standard input:2: column cup_f: temperature -1.1111111 C is outside 0 to 110 C"},
+		{"hot", header + "2026-03-09,North lane,61.5,2.2,141\n", []string{"-in", "-"}, "standard input:2: column cup_f: no cup of sap is so hot"},
+		{"digits", header + "2026-03-09,North lane,9999999.99,29,60\n", []string{"-in", "-", "-syrup-price", "999999999.99/lb", "-share", "100 %"}, "has more than the 15 digits that a sheet keeps"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			status, out, errs := call(t, c.stdin, c.args...)
+			if status != badInput || len(out) != 0 {
+				t.Errorf("status %d, %d bytes on standard output", status, len(out))
+			}
+			if !strings.HasPrefix(errs, program+": ") || strings.Count(errs, "\n") != 1 || !strings.HasSuffix(errs, "\n") {
+				t.Errorf("not one line: %q", errs)
+			}
+			if !strings.Contains(errs, c.want) {
+				t.Errorf("%q does not say %q", errs, c.want)
+			}
+			if strings.Contains(errs, "yield.") || strings.Contains(errs, "density.") || strings.Contains(errs, "units.") {
+				t.Errorf("%q names a function of Go", errs)
+			}
+		})
+	}
+}
+
+// The ends of what the help allows are allowed.
+func TestEndsOfRanges(t *testing.T) {
+	for _, args := range [][]string{
+		{"-graduation", "1 C"}, {"-graduation", "40 C"}, {"-division", "5 Brix"}, {"-calibration", "5 Brix"},
+		{"-thermometer", "10 C deg"}, {"-minimum", "0.5 Brix"}, {"-minimum", "30 Brix"}, {"-syrup", "60 Brix"},
+		{"-syrup", "70 Brix"}, {"-syrup-price", "0/lb"}, {"-share", "0 %"}, {"-share", "100 %"},
+	} {
+		written(t, header+"2026-03-09,North lane,61.5,20,60\n", append(args, "-in", "-")...)
+	}
+}
+
+func TestTooManyDeliveries(t *testing.T) {
+	row := "2026-03-09,North lane,61.5,2.2,38\n"
+	full := header + strings.Repeat(row, maxDeliveries)
+	if f, err := readAll(&file{name: "f"}, strings.NewReader(full)); err != nil || len(f.readings) != maxDeliveries {
+		t.Errorf("a full file: %v", err)
+	}
+	_, err := readAll(&file{name: "f"}, strings.NewReader(full+row))
+	if err == nil || !strings.HasPrefix(err.Error(), "f:100002: more than 100000 deliveries") {
+		t.Errorf("one more: %v", err)
+	}
+}
+
+// What the flags and files do is in the help, and every flag is.
+func TestHelp(t *testing.T) {
+	text := string(written(t, "", "-h"))
+	for _, o := range options {
+		if !strings.Contains(text, "  -"+o.name) || !strings.Contains(text, o.says) {
+			t.Errorf("the help lacks -%s", o.name)
+		}
+	}
+	for _, c := range columns {
+		if !strings.Contains(text, c.name) {
+			t.Errorf("the help lacks the column %s", c.name)
+		}
+	}
+	for _, line := range strings.Split(text, "\n") {
+		if len(line) > 112 {
+			t.Errorf("a long line: %s", line)
+		}
+	}
+}
+
+// A file that is there stays as it was until the new one is whole, and nothing
+// else is left beside it.
+func TestOutputIsWholeOrNotThere(t *testing.T) {
+	dir := t.TempDir()
+	out := filepath.Join(dir, "payments.xlsx")
+	if err := os.WriteFile(out, []byte("last year"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	left := func(want string) {
+		t.Helper()
+		got, err := os.ReadFile(out)
+		if err != nil || string(got) != want {
+			t.Errorf("the file holds %d bytes, %v", len(got), err)
+		}
+		if entries, err := os.ReadDir(dir); err != nil || len(entries) != 1 {
+			t.Errorf("%d files, %v", len(entries), err)
+		}
+	}
+	if status, _, _ := call(t, header+"2026-03-09,North lane,61.5,2.2,x\n", "-in", "-", "-out", out); status != badInput {
+		t.Errorf("bad reading: status %d", status)
+	}
+	left("last year")
+	// Here the sheet is begun before the figure that it cannot hold.
+	if status, _, _ := call(t, header+"2026-03-09,North lane,9999999.99,29,60\n", "-in", "-", "-out", out, "-syrup-price", "999999999.99/lb"); status != badInput {
+		t.Errorf("too many digits: status %d", status)
+	}
+	left("last year")
+	full := errors.New("no space")
+	err := (&settings{out: out}).write(nil, func(w io.Writer) error {
+		_, _ = w.Write(make([]byte, 1<<16))
+		return asMachine(full)
+	})
+	if !errors.Is(err, full) {
+		t.Errorf("a full disk: %v", err)
+	}
+	left("last year")
+	want := written(t, "")
+	if got := written(t, "", "-out", out); len(got) != 0 {
+		t.Errorf("%d bytes on standard output", len(got))
+	}
+	left(string(want))
+}
+
+func TestFolderIsNotReplaced(t *testing.T) {
+	out := filepath.Join(t.TempDir(), "payments.xlsx")
+	if err := os.Mkdir(out, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	status, _, errs := call(t, "", "-out", out)
+	if status != badInput || !strings.Contains(errs, "-out: "+out+" is not a file that can be replaced") {
+		t.Errorf("status %d, %s", status, errs)
+	}
+}
+
+func TestTerminalIsSpared(t *testing.T) {
+	terminal, err := os.OpenFile("/dev/ptmx", os.O_RDWR, 0)
+	if err != nil {
+		t.Skipf("no terminal to be had on %s: %v", runtime.GOOS, err)
+	}
+	defer terminal.Close()
+	var errs strings.Builder
+	cmd := exec.Command(binary)
+	cmd.Stdout, cmd.Stderr = terminal, &errs
+	_ = cmd.Run()
+	if cmd.ProcessState.ExitCode() != badInput || !strings.Contains(errs.String(), "-out: a spreadsheet is not text for a terminal") {
+		t.Errorf("status %d, %s", cmd.ProcessState.ExitCode(), errs.String())
+	}
+	null, err := os.OpenFile(os.DevNull, os.O_WRONLY, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer null.Close()
+	if isTerminal(null) {
+		t.Error("the null device is no terminal")
+	}
+}

@@ -1,0 +1,272 @@
+package main
+
+import (
+	"bufio"
+	"bytes"
+	_ "embed"
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"regexp"
+	"slices"
+	"strings"
+	"time"
+	"unicode"
+	"unicode/utf8"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/units"
+)
+
+// Bounds of a file of readings.
+const (
+	maxDeliveries = 100_000 // as many as yield.Offer.Statement takes
+	maxProducer   = 80      // letters
+	minYear       = 2000
+	maxYear       = 2099
+)
+
+//go:embed testdata/demo.csv
+var demo []byte
+
+// A reading is one delivery as the file has it.
+type reading struct {
+	line     int
+	date     time.Time
+	producer string
+	gallons  decimal.Decimal // to a hundredth
+	read     decimal.Decimal // Brix, on the hydrometer
+	cup      decimal.Decimal // in the unit of the file
+}
+
+// A file of readings.
+type file struct {
+	name     string
+	demo     bool
+	readings []reading
+	cupUnit  string                          // as in the header of the sheet
+	cupTemp  func(float64) units.Temperature // from that unit
+	column   struct{ reading, cup string }   // names, for messages
+}
+
+// at says where in the file something is wrong.
+func (f *file) at(line int, column string, err error) error {
+	where := fmt.Sprintf("%s:%d", f.name, line)
+	if column != "" {
+		where += ": column " + column
+	}
+	return fmt.Errorf("%s: %w", where, err)
+}
+
+// readFile reads the file called name, standard input for -, or the demo.
+func readFile(name string, stdin io.Reader) (*file, error) {
+	switch name {
+	case "":
+		return readAll(&file{name: "demo.csv", demo: true}, bytes.NewReader(demo))
+	case "-":
+		return readAll(&file{name: "standard input"}, stdin)
+	}
+	in, err := os.Open(name)
+	if err != nil {
+		return nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
+	}
+	defer in.Close()
+	return readAll(&file{name: name}, in)
+}
+
+// A column reads the cells of one column.
+type column struct {
+	kind, name string // producer, or volume and volume_us_gal
+	read       func(f *file, r *reading, cell string) error
+}
+
+// columns lists every column that is known. One of each kind is needed.
+var columns = []column{
+	{"date", "date", func(_ *file, r *reading, cell string) (err error) {
+		r.date, err = time.Parse(time.DateOnly, cell)
+		if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
+			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip(cell), minYear, maxYear)
+		}
+		return nil
+	}},
+	{"producer", "producer", func(_ *file, r *reading, cell string) error {
+		switch n := utf8.RuneCountInString(cell); {
+		case n == 0:
+			return errors.New("it is empty: who is to be paid?")
+		case n > maxProducer:
+			return fmt.Errorf("%d letters: %d is the most", n, maxProducer)
+		case strings.ContainsFunc(cell, unicode.IsControl):
+			return errors.New("it has a line break or another control character: remove that")
+		}
+		r.producer = strings.Clone(cell)
+		return nil
+	}},
+	{"volume", "volume_us_gal", volume(usGallon)},
+	{"volume", "volume_imp_gal", volume(decimal.New(454609, -5))},
+	{"volume", "volume_l", volume(decimal.NewFromInt(1))},
+	{"reading", "reading_brix", func(_ *file, r *reading, cell string) (err error) {
+		r.read, err = plainNumber(cell)
+		return err
+	}},
+	{"cup", "cup_f", cup},
+	{"cup", "cup_c", cup},
+}
+
+// usGallon is the US gallon in liters: 231 cubic inches. The imperial gallon is
+// 4.54609 L. Both are exact (NIST Handbook 44, Appendix C).
+var usGallon = decimal.New(3785411784, -9)
+
+var (
+	minGallons = decimal.New(1, -2)
+	maxGallons = decimal.New(1, 7)
+)
+
+// volume reads a volume in a unit of so many liters.
+func volume(liters decimal.Decimal) func(*file, *reading, string) error {
+	return func(_ *file, r *reading, cell string) error {
+		x, err := plainNumber(cell)
+		if err != nil {
+			return err
+		}
+		r.gallons = x.Mul(liters).DivRound(usGallon, 2)
+		if r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) {
+			return fmt.Errorf("%s US gal is outside %s to %s US gal: what is delivered is more than nothing", r.gallons, minGallons, maxGallons)
+		}
+		return nil
+	}
+}
+
+func cup(_ *file, r *reading, cell string) (err error) {
+	r.cup, err = plainNumber(cell)
+	return err
+}
+
+// readAll reads the rows of a file.
+func readAll(f *file, in io.Reader) (*file, error) {
+	buffered := bufio.NewReader(in)
+	if mark, _ := buffered.Peek(3); string(mark) == "\ufeff" {
+		_, _ = buffered.Discard(3) // spreadsheet programs write it before UTF-8
+	}
+	r := csv.NewReader(buffered)
+	r.ReuseRecord = true
+	header, err := r.Read()
+	if errors.Is(err, io.EOF) {
+		return nil, f.at(1, "", errors.New("it is empty: begin with the header date,producer,volume_us_gal,reading_brix,cup_f"))
+	}
+	if err != nil {
+		return nil, f.broken(err)
+	}
+	names := make([]string, len(header))
+	for i, name := range header {
+		names[i] = strings.Clone(strings.TrimSpace(name))
+	}
+	use, err := f.bind(names)
+	if err != nil {
+		return nil, err
+	}
+	for {
+		record, err := r.Read()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return nil, f.broken(err)
+		}
+		line, _ := r.FieldPos(0)
+		if len(f.readings) == maxDeliveries {
+			return nil, f.at(line, "", fmt.Errorf("more than %d deliveries: split the file", maxDeliveries))
+		}
+		row := reading{line: line}
+		for i, c := range use {
+			if c == nil {
+				continue
+			}
+			if !utf8.ValidString(record[i]) {
+				return nil, f.at(line, c.name, errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
+			}
+			if err := c.read(f, &row, strings.TrimSpace(record[i])); err != nil {
+				return nil, f.at(line, c.name, err)
+			}
+		}
+		f.readings = append(f.readings, row)
+	}
+	if len(f.readings) == 0 {
+		return nil, f.at(2, "", errors.New("no deliveries below the header"))
+	}
+	return f, nil
+}
+
+// bind finds out which column of the file is which. Those that are not known are
+// nil.
+func (f *file) bind(header []string) ([]*column, error) {
+	use := make([]*column, len(header))
+	found := map[string]string{}
+	for i, name := range header {
+		k := slices.IndexFunc(columns, func(c column) bool { return c.name == name })
+		if k < 0 {
+			continue
+		}
+		c := &columns[k]
+		if other, twice := found[c.kind]; twice {
+			return nil, f.at(1, name, fmt.Errorf("a second column of the %s, beside %s: keep one", c.kind, other))
+		}
+		found[c.kind], use[i] = name, c
+	}
+	for _, c := range columns {
+		if _, ok := found[c.kind]; ok {
+			continue
+		}
+		var wanted []string
+		for _, d := range columns {
+			if d.kind == c.kind {
+				wanted = append(wanted, d.name)
+			}
+		}
+		return nil, f.at(1, "", fmt.Errorf("no column of the %s: name it %s, with commas between columns", c.kind, strings.Join(wanted, " or ")))
+	}
+	f.column.reading, f.column.cup = found["reading"], found["cup"]
+	f.cupUnit, f.cupTemp = "F", units.Fahrenheit
+	if f.column.cup == "cup_c" {
+		f.cupUnit, f.cupTemp = "C", units.Celsius
+	}
+	return use, nil
+}
+
+// broken words what encoding/csv found.
+func (f *file) broken(err error) error {
+	var parse *csv.ParseError
+	if !errors.As(err, &parse) {
+		return &machineError{fmt.Errorf("%s: %w", f.name, err)}
+	}
+	why := parse.Err
+	switch {
+	case errors.Is(why, csv.ErrFieldCount):
+		why = errors.New("it has more or fewer columns than the header")
+	case errors.Is(why, csv.ErrQuote), errors.Is(why, csv.ErrBareQuote):
+		why = errors.New(`a quotation mark that is not closed, or stands in the middle: write " inside a quoted cell twice`)
+	}
+	return f.at(parse.Line, "", why)
+}
+
+var plainPattern = regexp.MustCompile(`^[+-]?[0-9]{1,9}(\.[0-9]{1,9})?$`)
+
+// plainNumber reads digits with a point, and no more of them than anybody needs.
+func plainNumber(text string) (decimal.Decimal, error) {
+	text = strings.TrimSpace(text)
+	if !plainPattern.MatchString(text) {
+		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip(text))
+	}
+	return decimal.NewFromString(text)
+}
+
+// clip shortens what a message repeats.
+func clip(text string) string {
+	const most = 40
+	if r := []rune(text); len(r) > most {
+		return string(r[:most]) + "..."
+	}
+	return text
+}

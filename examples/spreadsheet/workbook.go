@@ -1,0 +1,304 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+	"time"
+	"unicode/utf8"
+
+	"github.com/shopspring/decimal"
+	"github.com/xuri/excelize/v2"
+)
+
+// The sheets, in order.
+const (
+	sheetDeliveries = "Deliveries"
+	sheetSources    = "Sources"
+	sheetProducers  = "Producers"
+	sheetNotes      = "Notes"
+)
+
+// maxDigits is how many digits of a number a spreadsheet program keeps.
+const maxDigits = 15
+
+// A book is a workbook while it is filled.
+type book struct {
+	*excelize.File
+	style struct{ head, text, date, tenth, hundredth, price, money, sumText, sumHundredth, sumMoney int }
+}
+
+// writeWorkbook writes the account as a workbook. The same account gives the
+// same bytes: the only time in it is the day of the latest delivery.
+func writeWorkbook(w io.Writer, a *account) error {
+	b := &book{File: excelize.NewFile()}
+	defer b.Close()
+	if err := b.fill(a); err != nil {
+		return err
+	}
+	return asMachine(b.Write(w))
+}
+
+func (b *book) fill(a *account) error {
+	if err := b.prepare(a); err != nil {
+		return asMachine(err)
+	}
+	// Only the long sheet is streamed: it is the first thing in the file, and with a
+	// second one the order of the two would be left to chance.
+	if err := b.deliveries(a); err != nil {
+		return err
+	}
+	if err := b.page(sheetSources, []float64{24, 34, 62, 52}, sources(a)); err != nil {
+		return err
+	}
+	if err := b.producers(a); err != nil {
+		return err
+	}
+	return b.page(sheetNotes, []float64{100, 24}, notes(a))
+}
+
+// prepare makes the sheets and the styles.
+func (b *book) prepare(a *account) error {
+	if err := b.SetSheetName("Sheet1", sheetDeliveries); err != nil {
+		return err
+	}
+	for _, name := range []string{sheetSources, sheetProducers, sheetNotes} {
+		if _, err := b.NewSheet(name); err != nil {
+			return err
+		}
+	}
+	day := a.last.Format(time.RFC3339)
+	if err := b.SetDocProps(&excelize.DocProperties{
+		Title: "Payments for sap", Creator: program, LastModifiedBy: program, Created: day, Modified: day,
+	}); err != nil {
+		return err
+	}
+	bold := &excelize.Font{Bold: true}
+	wrap := &excelize.Alignment{WrapText: true, Vertical: "top"}
+	rule := []excelize.Border{{Type: "top", Style: 1, Color: "000000"}}
+	date, tenth, hundredth, price, money := "yyyy-mm-dd", "0.0", "#,##0.00", "#,##0.0000", "#,##0.00"
+	for _, s := range []struct {
+		into  *int
+		style excelize.Style
+	}{
+		{&b.style.head, excelize.Style{Font: bold, Alignment: wrap}},
+		{&b.style.text, excelize.Style{Alignment: wrap}},
+		{&b.style.date, excelize.Style{CustomNumFmt: &date}},
+		{&b.style.tenth, excelize.Style{CustomNumFmt: &tenth}},
+		{&b.style.hundredth, excelize.Style{CustomNumFmt: &hundredth}},
+		{&b.style.price, excelize.Style{CustomNumFmt: &price}},
+		{&b.style.money, excelize.Style{CustomNumFmt: &money}},
+		{&b.style.sumText, excelize.Style{Font: bold, Border: rule}},
+		{&b.style.sumHundredth, excelize.Style{Font: bold, Border: rule, CustomNumFmt: &hundredth}},
+		{&b.style.sumMoney, excelize.Style{Font: bold, Border: rule, CustomNumFmt: &money}},
+	} {
+		id, err := b.NewStyle(&s.style)
+		if err != nil {
+			return err
+		}
+		*s.into = id
+	}
+	return nil
+}
+
+// frozen keeps the row of headers in sight.
+var frozen = &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActivePane: "bottomLeft"}
+
+// deliveries writes the first sheet, row by row.
+func (b *book) deliveries(a *account) error {
+	if err := b.printable(sheetDeliveries); err != nil {
+		return asMachine(err)
+	}
+	w, err := b.NewStreamWriter(sheetDeliveries)
+	if err != nil {
+		return asMachine(err)
+	}
+	if err := w.SetPanes(frozen); err != nil {
+		return asMachine(err)
+	}
+	heads := []struct {
+		name  string
+		width float64
+	}{
+		{"Date", 14}, {"Producer", 26}, {"Volume, US gal", 12}, {"Read, Brix", 10}, {"Cup, " + a.cupUnit, 8},
+		{"Corrected, Brix", 14}, {"Plus or minus, Brix", 11}, {"Verdict", 32},
+		{"Syrup of " + a.syrup.Text(1) + ", US gal", 13}, {"Price per US gal", 12}, {"Payment", 13},
+	}
+	line, height := make([]any, len(heads)), 0.0
+	for i, h := range heads {
+		height = max(height, tall(h.name, h.width))
+		if err := w.SetColWidth(i+1, i+1, h.width); err != nil {
+			return asMachine(err)
+		}
+		line[i] = excelize.Cell{StyleID: b.style.head, Value: h.name}
+	}
+	n := 1
+	if err := w.SetRow("A1", line, excelize.RowOpts{Height: height}); err != nil {
+		return asMachine(err)
+	}
+	add := func(cells ...any) error {
+		n++
+		for i := range cells {
+			if err := exact(&cells[i]); err != nil {
+				return err
+			}
+		}
+		return asMachine(w.SetRow("A"+strconv.Itoa(n), cells))
+	}
+	st := &b.style
+	for i := range a.rows {
+		r := &a.rows[i]
+		var price any
+		if r.paid {
+			price = cell(st.price, r.price)
+		}
+		if err := add(cell(st.date, r.date), r.producer, cell(st.hundredth, r.gallons), cell(st.hundredth, r.read),
+			cell(st.tenth, r.cup), cell(st.hundredth, r.strength), cell(st.hundredth, r.uncertainty), r.verdict,
+			cell(st.hundredth, r.syrup), price, cell(st.money, r.amount)); err != nil {
+			return err
+		}
+	}
+	blank := cell(st.sumText, nil)
+	for _, sum := range []struct {
+		name   string
+		totals totals
+		amount any
+	}{
+		{"All delivered", a.delivered, blank},
+		{"Paid for", a.paid, cell(st.sumMoney, a.amount)},
+	} {
+		if err := add(cell(st.sumText, sum.name), blank, cell(st.sumHundredth, sum.totals.gallons), blank, blank, blank, blank,
+			blank, cell(st.sumHundredth, sum.totals.syrup), blank, sum.amount); err != nil {
+			return err
+		}
+	}
+	if a.demo {
+		if err := add("These deliveries and producers are invented."); err != nil {
+			return err
+		}
+	}
+	return asMachine(w.Flush())
+}
+
+// producers writes what each producer is owed.
+func (b *book) producers(a *account) error {
+	st := &b.style
+	lines := [][]any{{"Producer", "Paid for, US gal", "Payment"}}
+	sum := decimal.Zero
+	for _, p := range a.payments {
+		lines = append(lines, []any{p.Seller, cell(st.hundredth, p.USGallons), cell(st.money, p.Amount)})
+		sum = sum.Add(p.Amount)
+	}
+	lines = append(lines, []any{cell(st.sumText, "All"), cell(st.sumHundredth, a.paid.gallons), cell(st.sumMoney, sum)})
+	return b.page(sheetProducers, []float64{32, 16, 16}, lines)
+}
+
+// page writes a short sheet. The first line is its header.
+func (b *book) page(sheet string, widths []float64, lines [][]any) error {
+	if err := b.printable(sheet); err != nil {
+		return asMachine(err)
+	}
+	for i, width := range widths {
+		name, err := excelize.ColumnNumberToName(i + 1)
+		if err != nil {
+			return asMachine(err)
+		}
+		if err := b.SetColWidth(sheet, name, name, width); err != nil {
+			return asMachine(err)
+		}
+	}
+	if err := b.SetPanes(sheet, frozen); err != nil {
+		return asMachine(err)
+	}
+	for y, line := range lines {
+		height := 0.0
+		for x, value := range line {
+			if text, ok := value.(string); ok {
+				height = max(height, tall(text, widths[x]))
+			}
+			if err := exact(&value); err != nil {
+				return err
+			}
+			c, ok := value.(excelize.Cell)
+			switch {
+			case !ok && y == 0:
+				c = cell(b.style.head, value)
+			case !ok:
+				c = cell(b.style.text, value)
+			}
+			at, err := excelize.CoordinatesToCellName(x+1, y+1)
+			if err != nil {
+				return asMachine(err)
+			}
+			if err := b.SetCellValue(sheet, at, c.Value); err != nil {
+				return asMachine(err)
+			}
+			if err := b.SetCellStyle(sheet, at, at, c.StyleID); err != nil {
+				return asMachine(err)
+			}
+		}
+		if height > 0 {
+			if err := b.SetRowHeight(sheet, y+1, height); err != nil {
+				return asMachine(err)
+			}
+		}
+	}
+	return nil
+}
+
+// tall is the height, in points, of text that is wrapped in a column. Not every
+// program measures rows when it opens a file, and one that is too low hides text.
+func tall(text string, width float64) float64 {
+	const (
+		perLine = 15
+		average = 0.85 // letters to a unit of width, in the wider fonts
+	)
+	lines, used := 1, 0
+	for _, word := range strings.Fields(text) {
+		n := utf8.RuneCountInString(word)
+		if used > 0 && float64(used+1+n) > average*width {
+			lines, used = lines+1, 0
+		}
+		if used > 0 {
+			used++
+		}
+		used += n
+	}
+	return float64(perLine * lines)
+}
+
+// printable lays a sheet across the paper, as wide as the paper, with the row of
+// headers on every page.
+func (b *book) printable(sheet string) error {
+	landscape, wide, long, fit := "landscape", 1, 0, true
+	if err := b.SetPageLayout(sheet, &excelize.PageLayoutOptions{Orientation: &landscape, FitToWidth: &wide, FitToHeight: &long}); err != nil {
+		return err
+	}
+	if err := b.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
+		return err
+	}
+	return b.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: sheet + "!$1:$1", Scope: sheet})
+}
+
+func cell(style int, value any) excelize.Cell { return excelize.Cell{StyleID: style, Value: value} }
+
+// exact turns the decimal in a cell into the number that a sheet stores. A sheet
+// holds binary fractions of 15 digits: up to there the number that comes out is
+// the decimal that went in, and beyond it the cell is refused.
+func exact(value *any) error {
+	c, ok := (*value).(excelize.Cell)
+	if !ok {
+		return nil
+	}
+	d, ok := c.Value.(decimal.Decimal)
+	if !ok {
+		return nil
+	}
+	if d.NumDigits() > maxDigits {
+		return fmt.Errorf("%s has more than the %d digits that a sheet keeps: check volumes and -syrup-price, or split the file", d, maxDigits)
+	}
+	c.Value = d.InexactFloat64()
+	*value = c
+	return nil
+}

@@ -1,0 +1,313 @@
+package main
+
+import (
+	"bytes"
+	"encoding/csv"
+	"fmt"
+	"math"
+	"math/big"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/shopspring/decimal"
+	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// opened opens a spreadsheet.
+func opened(t *testing.T, data []byte) *excelize.File {
+	t.Helper()
+	f, err := excelize.OpenReader(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { _ = f.Close() })
+	return f
+}
+
+// table returns the cells of a sheet, as stored or as shown.
+func table(t *testing.T, f *excelize.File, sheet string, stored bool) [][]string {
+	t.Helper()
+	rows, err := f.GetRows(sheet, excelize.Options{RawCellValue: stored})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return rows
+}
+
+// demoRows are the invented deliveries, read without the program.
+func demoRows(t *testing.T) [][]string {
+	t.Helper()
+	rows, err := csv.NewReader(bytes.NewReader(demo)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return rows[1:]
+}
+
+func hundredth(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
+
+func number(t *testing.T, text string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}
+
+// wantDeliveries is what the sheet of the demo must show, with the strengths
+// straight from the library and the money in fractions of whole numbers. The
+// verdicts were found by hand from strength, uncertainty and the minimum of 1.5
+// Brix.
+func wantDeliveries(t *testing.T) [][]string {
+	t.Helper()
+	verdicts := []string{pays, pays, pays, pays, fails, justFails, pays, justFails, justPays, fails}
+	want := [][]string{{"Date", "Producer", "Volume, US gal", "Read, Brix", "Cup, F", "Corrected, Brix", "Plus or minus, Brix", "Verdict",
+		"Syrup of 66.9 Brix, US gal", "Price per US gal", "Payment"}}
+	h := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
+	doubt := density.Doubt{Division: 0.2, Calibration: 0.1, Thermometer: 2 * units.FahrenheitDegree}
+	offer := yield.Offer{SyrupPerPound: decimal.New(25, -1), Share: decimal.New(5, -1), Syrup: 66.9, MinBrix: 1.5,
+		PriceStep: decimal.New(1, -4), Cent: decimal.New(1, -2)}
+	var volume, paidVolume, syrup, paidSyrup, amount big.Rat
+	rat := func(text string) *big.Rat {
+		r, ok := new(big.Rat).SetString(text)
+		if !ok {
+			t.Fatalf("%q is no number", text)
+		}
+		return r
+	}
+	for i, r := range demoRows(t) {
+		m, err := h.Measure(units.Brix(number(t, r[3])), units.Fahrenheit(number(t, r[4])), doubt)
+		if err != nil {
+			t.Fatal(err)
+		}
+		strength := hundredth(float64(m.Brix))
+		ratio, err := yield.Ratio(units.Brix(number(t, strength)), 66.9)
+		if err != nil {
+			t.Fatal(err)
+		}
+		makes := hundredth(number(t, r[2]) / ratio)
+		price, pay := "", "0.00"
+		volume.Add(&volume, rat(r[2]))
+		syrup.Add(&syrup, rat(makes))
+		if verdicts[i] == pays || verdicts[i] == justPays {
+			p, err := offer.PerUSGallon(units.Brix(number(t, strength)))
+			if err != nil {
+				t.Fatal(err)
+			}
+			price = p.StringFixed(4)
+			pay = new(big.Rat).Mul(rat(r[2]), rat(price)).FloatString(2) // halves away from zero
+			paidVolume.Add(&paidVolume, rat(r[2]))
+			paidSyrup.Add(&paidSyrup, rat(makes))
+			amount.Add(&amount, rat(pay))
+		}
+		want = append(want, []string{r[0], r[1], hundredth(number(t, r[2])), hundredth(number(t, r[3])),
+			strconv.FormatFloat(number(t, r[4]), 'f', 1, 64), strength, hundredth(float64(m.Uncertainty)), verdicts[i], makes, price, pay})
+	}
+	return append(want,
+		[]string{"All delivered", "", volume.FloatString(2), "", "", "", "", "", syrup.FloatString(2)},
+		[]string{"Paid for", "", paidVolume.FloatString(2), "", "", "", "", "", paidSyrup.FloatString(2), "", amount.FloatString(2)},
+		[]string{"These deliveries and producers are invented."})
+}
+
+// same compares the cells of two tables; empty cells at the end of a row do not
+// count.
+func same(t *testing.T, sheet string, got, want [][]string) {
+	t.Helper()
+	if len(got) != len(want) {
+		t.Fatalf("%s: %d rows, not %d", sheet, len(got), len(want))
+	}
+	at := func(row []string, i int) string {
+		if i < len(row) {
+			return row[i]
+		}
+		return ""
+	}
+	for y := range want {
+		for x := range max(len(got[y]), len(want[y])) {
+			if g, w := at(got[y], x), at(want[y], x); g != w {
+				t.Errorf("%s: row %d column %d: %q, not %q", sheet, y+1, x+1, g, w)
+			}
+		}
+	}
+}
+
+func TestDeliveries(t *testing.T) {
+	f := opened(t, written(t, ""))
+	if got := f.GetSheetList(); !slices.Equal(got, []string{"Deliveries", "Sources", "Producers", "Notes"}) {
+		t.Fatalf("sheets %v", got)
+	}
+	want := wantDeliveries(t)
+	same(t, "Deliveries", table(t, f, "Deliveries", false), want)
+
+	// As stored, a number is the one that is shown and no hair beside it; a date is
+	// the number of its day, 46090 for 9 March 2026.
+	stored := table(t, f, "Deliveries", true)
+	if stored[1][0] != "46090" {
+		t.Errorf("9 March 2026 is stored as %s", stored[1][0])
+	}
+	for y := 1; y < len(stored)-1; y++ {
+		for x := 2; x < len(stored[y]); x++ {
+			if got, w := stored[y][x], want[y][x]; got != w && !decimal.RequireFromString(got).Equal(decimal.RequireFromString(w)) {
+				t.Errorf("row %d column %d: stored %s, shown %s", y+1, x+1, got, w)
+			}
+		}
+	}
+}
+
+// By hand: 2.00 Brix sap holds 0.2508 lb of syrup in a gallon, at half of 2.50 that
+// is 0.3135, and 61.5 gal at 0.3135 are 19.28025. The total is the sum of the cells.
+func TestPaymentsByHand(t *testing.T) {
+	rows := table(t, opened(t, written(t, "")), "Deliveries", true)
+	sum := decimal.Zero
+	for _, r := range rows[1 : len(rows)-3] {
+		sum = sum.Add(decimal.RequireFromString(r[10]))
+	}
+	if rows[1][10] != "19.28" || rows[1][9] != "0.3135" {
+		t.Errorf("the first payment is %s at %s", rows[1][10], rows[1][9])
+	}
+	if total := rows[len(rows)-2][10]; !sum.Equal(decimal.RequireFromString(total)) {
+		t.Errorf("payments add up to %s, the total is %s", sum, total)
+	}
+}
+
+func TestProducers(t *testing.T) {
+	f := opened(t, written(t, ""))
+	owed := map[string]decimal.Decimal{}
+	gallons := map[string]decimal.Decimal{}
+	rows := table(t, f, "Deliveries", false)
+	for _, r := range rows[1 : len(rows)-3] {
+		owed[r[1]] = owed[r[1]].Add(decimal.RequireFromString(r[10]))
+		if r[9] != "" {
+			gallons[r[1]] = gallons[r[1]].Add(decimal.RequireFromString(r[2]))
+		}
+	}
+	want := [][]string{{"Producer", "Paid for, US gal", "Payment"}}
+	for _, name := range []string{"North lane", "Creek lot", "Hill house", "Schoolhouse buckets"} {
+		want = append(want, []string{name, gallons[name].StringFixed(2), owed[name].StringFixed(2)})
+	}
+	paid := rows[len(rows)-2]
+	want = append(want, []string{"All", paid[2], paid[10]})
+	same(t, "Producers", table(t, f, "Producers", false), want)
+}
+
+func TestSourcesAndNotes(t *testing.T) {
+	f := opened(t, written(t, "", "-minimum", "1.8 Brix"))
+	sources := table(t, f, "Sources", false)
+	for y, r := range sources {
+		if len(r) != 4 || slices.Contains(r, "") {
+			t.Errorf("Sources: row %d has an empty cell: %q", y+1, r)
+		}
+	}
+	for y, want := range []string{"Function", "density.Hydrometer.Brix", "density.Hydrometer.Measure", "yield.Ratio", "yield.Offer.Statement",
+		"yield.Offer.Statement", "units.USGallon, units.ParseTemperature", "example.org/sapreckoner"} {
+		if sources[y][1] != want {
+			t.Errorf("Sources: row %d tells of %s, not %s", y+1, sources[y][1], want)
+		}
+	}
+	if got := sources[7][2]; got != "taken from a folder" {
+		t.Errorf("the library is %q", got)
+	}
+	notes := table(t, f, "Notes", false)
+	settings := map[string]string{}
+	for _, r := range notes {
+		if len(r) == 2 {
+			settings[r[0]] = r[1]
+		}
+	}
+	for name, want := range map[string]string{
+		"Strength below which sap is listed and not paid":  "1.8 Brix",
+		"Price of a pound of that syrup, in your currency": "2.50/lb",
+		"Latest delivery": "2026-03-15",
+	} {
+		if settings[name] != want {
+			t.Errorf("Notes: %s: %q, not %q", name, settings[name], want)
+		}
+	}
+	text := fmt.Sprint(notes)
+	for _, want := range []string{"too close to call", "weights and measures", "lead solder", "values and not formulas"} {
+		if !strings.Contains(strings.ToLower(text), want) {
+			t.Errorf("Notes do not speak of %s", want)
+		}
+	}
+}
+
+// Rows of headers stay in sight and columns are wide enough; nothing is a formula;
+// the only time is that of the data.
+func TestLayout(t *testing.T) {
+	f := opened(t, written(t, ""))
+	for _, sheet := range f.GetSheetList() {
+		if p, err := f.GetPanes(sheet); err != nil || !p.Freeze || p.YSplit != 1 || p.XSplit != 0 {
+			t.Errorf("%s: panes %+v, %v", sheet, p, err)
+		}
+		for y, row := range table(t, f, sheet, false) {
+			for x, text := range row {
+				at, err := excelize.CoordinatesToCellName(x+1, y+1)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if formula, err := f.GetCellFormula(sheet, at); err != nil || formula != "" {
+					t.Errorf("%s!%s holds the formula %q, %v", sheet, at, formula, err)
+				}
+				name, _ := excelize.ColumnNumberToName(x + 1)
+				width, err := f.GetColWidth(sheet, name)
+				// A line of text takes 15 points, and text with spaces at least so many lines.
+				height, errHeight := f.GetRowHeight(sheet, y+1)
+				if lines := math.Ceil(float64(len(text)) / width); sheet != "Deliveries" && (errHeight != nil || height < 15*lines) {
+					t.Errorf("%s!%s: %d letters in a row %v high, %v", sheet, at, len(text), height, errHeight)
+				}
+				if sheet == "Deliveries" && y > 0 && text != "These deliveries and producers are invented." && (err != nil || width < float64(len(text))) {
+					t.Errorf("%s!%s: %q in a column of width %v, %v", sheet, at, text, width, err)
+				}
+			}
+		}
+	}
+	props, err := f.GetDocProps()
+	if err != nil || props.Created != "2026-03-15T00:00:00Z" || props.Modified != props.Created || props.Creator != program {
+		t.Errorf("properties %+v, %v", props, err)
+	}
+}
+
+// Two runs give the same bytes, whatever the clock, the zone and the way to the
+// file.
+func TestSameBytes(t *testing.T) {
+	first := written(t, "")
+	in := filepath.Join(t.TempDir(), "demo.csv")
+	if err := os.WriteFile(in, demo, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	byName := written(t, "", "-in", in)
+	if !bytes.Equal(byName, written(t, string(demo), "-in", "-")) {
+		t.Error("a file and standard input differ")
+	}
+	t.Setenv("TZ", "Pacific/Auckland")
+	time.Sleep(1100 * time.Millisecond) // a second further by the clock
+	if !bytes.Equal(first, written(t, "")) {
+		t.Error("a second run differs")
+	}
+}
+
+// A name that looks like a formula is a name.
+func TestNamesAreText(t *testing.T) {
+	for _, name := range []string{"=1+1", "+lane", "@lane", "0012", "<b>&", "Ränder", "=HYPERLINK(\"x\")"} {
+		cell := `"` + strings.ReplaceAll(name, `"`, `""`) + `"`
+		f := opened(t, written(t, header+"2026-03-09,"+cell+",61.5,2.2,38\n", "-in", "-"))
+		for sheet, at := range map[string]string{"Deliveries": "B2", "Producers": "A2"} {
+			got, err := f.GetCellValue(sheet, at)
+			formula, _ := f.GetCellFormula(sheet, at)
+			kind, _ := f.GetCellType(sheet, at)
+			if err != nil || got != name || formula != "" || kind != excelize.CellTypeInlineString && kind != excelize.CellTypeSharedString {
+				t.Errorf("%s: %s holds %q, formula %q, type %v, %v", name, sheet, got, formula, kind, err)
+			}
+		}
+	}
+}

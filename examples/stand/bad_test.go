@@ -1,0 +1,123 @@
+package main
+
+import (
+	"strings"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+func badFlags() (cases []clitest.Bad) {
+	for _, c := range []struct{ args, want string }{
+		{"-tree-file|", "-tree-file: name the CSV"},
+		{"-tree-file|testdata/none.csv", "-tree-file: testdata/none.csv: no such file"},
+		{"-tree-file|testdata", "testdata: "},
+		{"-hole-file|testdata/holes.csv", "-hole-file: name the CSV of the trees"},
+		{"-tree-file|testdata/trees.csv|-hole-file|", "-hole-file: name the CSV of the holes"},
+		{"-tree-file|testdata/trees.csv|-hole-file|none.csv", "-hole-file: none.csv: no such file"},
+		{"-tree-file|-|-hole-file|-", "-hole-file: only one file can come on standard input"},
+		{"-year|-1", `-year: "-1" is not a whole number from 0 to 9999`},
+		{"-year|2033.5", "-year: "},
+		{"-growth|2 in", "-growth: length 2 in is outside 0 to 1 in"},
+		{"-growth|NaN in", "-growth: "},
+		{"-growth|0.1", `-growth: "0.1": no unit`},
+		{"-area|0 ac", "-area: ground 0 ac is outside"},
+		{"-area|1e30 ha", "-area: ground"},
+		{"-area|4", `-area: "4": no unit`},
+		{"-class|0 in", "-class: length 0 in is outside"},
+		{"-guideline|none", `-guideline: "none" is not known: use one of NAMSPM-conservative`},
+		{"-slow|maybe", `-slow: "maybe" is not known: use one of rest, tap`},
+		{"-bit|1 in", "-bit: bit 1 in is outside"},
+		{"-depth|3 in", "-depth: length 3 in is outside 0.5 to 2.5 in"},
+		{"-bark|5 in", "-bark: bark 5 in is outside"},
+		{"-low|0 in", "-low: length 0 in is outside"},
+		{"-low|50 in", "-high: length 54 in is outside 56 to 144 in"},
+		{"-high|20 ft", "-high: length 240 in is outside"},
+		{"-side|0 in", "-side: length 0 in is outside"},
+		{"-up|60 in", "-up: length 60 in is outside"},
+		{"-open|1 in", "-open: length 1 in is outside 2 to 48 in: no less than -side"},
+		{"-column|1 in", "-column: length 1 in is outside 6 to 120 in: no less than -up"},
+		{"-step|0 in", "-step: length 0 in is outside"},
+		{"-map|P7", "-map: a drawing needs both"},
+		{"-svg|x.svg", "-map: a drawing needs both"},
+		{"-map||-svg|", "-map: a drawing needs both"},
+		{"-map|P99|-svg|-", `-map: no tree "P99" in the list`},
+		{"-map|P9|-svg|-", "-map: tree P9 has 2 stems: write P9/1 to P9/2"},
+		{"-map|P7|-svg|-|-json", "-json: -svg - prints the drawing instead"},
+		{"-map|P7|-svg|testdata/nowhere/x.svg", "-svg: "},
+		{"stray", `"stray": there are flags only`},
+		{"-nosuch", "no such flag"},
+	} {
+		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
+	}
+	return cases
+}
+
+func badTrees() (cases []clitest.Bad) {
+	const head = "tree,girth_in,dbh_cm,species,vigor,growth_in\n"
+	const good = "a,60,,sugar maple,healthy,0.05\n"
+	for _, c := range []struct{ file, want string }{
+		{"", "-: the file is empty"},
+		{head, "-:1: nothing below the header"},
+		{"tree,girth_in,species\n", "-:1: no column vigor: "},
+		{"tree,girth_in,vigour,species\n", "-:1: no column vigor: "},
+		{"tree,girth_in,vigor\n", "-:1: no column species: "},
+		{"girth_in,species,vigor\n", "-:1: no column for tree"},
+		{"tree,girth,species,vigor\n", "-:1: column girth: no unit that is known"},
+		{"tree,girth_in,girth_cm,species,vigor\n", "-:1: column girth_cm: a second column"},
+		{head + good + "b,60,50,sugar maple,healthy,\n", "-:3: column girth_in: give either the girth or the diameter"},
+		{head + "b,,,sugar maple,healthy,\n", "-:2: column girth_in: give either"},
+		{head + "b,-60,,sugar maple,healthy,\n", "-:2: column girth_in: girth -60 in is outside"},
+		{head + "b,1e9,,sugar maple,healthy,\n", "-:2: column girth_in: girth"},
+		{head + "b,1,,sugar maple,healthy,\n", "-:2: column girth_in: less than 1 in through"},
+		{head + "b,,600,sugar maple,healthy,\n", "-:2: column dbh_cm: diameter"},
+		{head + "b,,0,sugar maple,healthy,\n", "-:2: column dbh_cm: less than 1 in through"},
+		{head + "b,sixty,,sugar maple,healthy,\n", `-:2: column girth_in: "sixty" is not a plain number`},
+		{head + "b,NaN,,sugar maple,healthy,\n", `-:2: column girth_in: "NaN" is not a plain number`},
+		{head + "b,60,,oak,healthy,\n", `-:2: column species: "oak" is no species known here: want one of maple`},
+		{head + "b,60,,sugar maple,fine,\n", `-:2: column vigor: "fine" is no vigor known here`},
+		{head + "b,60,,sugar maple,healthy,3\n", "-:2: column growth_in: growth of the radius"},
+		{head + "b,60,,sugar maple,healthy,-0.1\n", "-:2: column growth_in: growth of the radius"},
+		{head + ",60,,sugar maple,healthy,\n", "-:2: column tree: empty"},
+		{head + "P9/2,60,,sugar maple,healthy,\n", "-:2: column tree: a label has no slash"},
+		{head + "a\x07,60,,sugar maple,healthy,\n", "-:2: column tree: \"a\\a\" has a character that cannot be printed"},
+		{head + strings.Repeat("a", 41) + ",60,,sugar maple,healthy,\n", "-:2: column tree: a label of more than 40"},
+		{head + good + "b,60,,sugar maple,healthy,\n" + good, "-:4: column tree: a stands further up"},
+		{head + strings.Repeat(good, 21), "-:22: column tree: more than 20 stems"},
+		{head + "b,60\n", "-:2: 2 cells where the header names 6 columns"},
+		{head + "b,60,,\"sugar maple,healthy,\n", "-:2: "},
+		{head + "b,60,,\xff,healthy,\n", "-:2: not text in UTF-8"},
+	} {
+		cases = append(cases, clitest.Bad{Args: []string{"-tree-file", "-"}, Stdin: c.file, Want: c.want})
+	}
+	return append(cases, clitest.Bad{Args: []string{"-tree-file", "-", "-map", "a", "-svg", "-"}, Stdin: "tree,dbh_in,species,vigor\na,2,sugar maple,healthy\n", Want: "-map: diameter 2 in is outside 3 to"})
+}
+
+func badHoles() (cases []clitest.Bad) {
+	const head = "tree,year,bearing_deg,along_in,height_in,bit_in,depth_in\n"
+	const good = "P1,2033,90,,40,0.3125,1.5\n"
+	for _, c := range []struct{ file, want string }{
+		{"", "-: the file is empty"},
+		{head, "-:1: nothing below the header"},
+		{"tree,bearing_deg,height_in\n", "-:1: no column for year"},
+		{"tree,year,bearing,height_in\n", "-:1: column bearing: no unit that is known"},
+		{head + good + "P77,2033,90,,40,,\n", `-:3: column tree: no tree "P77" in the list`},
+		{head + "P9,2033,90,,40,,\n", "-:2: column tree: tree P9 has 2 stems: write P9/1 to P9/2"},
+		{head + "P1,2035,90,,40,,\n", "-:2: column year: not a year from 1 to 2034"},
+		{head + "P1,0,90,,40,,\n", "-:2: column year: not a year"},
+		{head + "P1,2030.5,90,,40,,\n", "-:2: column year: not a year"},
+		{head + "P1,1e300,90,,40,,\n", "-:2: column year: not a year"},
+		{head + "P1,2033,90,12,40,,\n", "-:2: column bearing_deg: give either"},
+		{head + "P1,2033,,,40,,\n", "-:2: column bearing_deg: give either"},
+		{head + "P1,2033,361,,40,,\n", "-:2: column bearing_deg: from 0 to 360 deg"},
+		{head + "P1,2033,-1,,40,,\n", "-:2: column bearing_deg: from 0 to 360 deg"},
+		{head + "P1,2033,,42,40,,\n", "-:2: column along_in: along 42 in is outside 0 to 41.5 in"},
+		{head + "P1,2033,90,,400,,\n", "-:2: column height_in: from 0 to 20 ft"},
+		{head + "P1,2033,90,,,,\n", "-:2: column height_in: "},
+		{head + "P1,2033,90,,40,5,\n", "-:2: column bit_in: bit 5 in is outside"},
+		{head + "P1,2033,90,,40,,40\n", "-:2: column depth_in: depth 40 in is outside"},
+		{head + good + "P1,2033,x,,40,,\n", `-:3: column bearing_deg: "x" is not a plain number`},
+	} {
+		cases = append(cases, clitest.Bad{Args: []string{"-year", "2034", "-tree-file", "testdata/trees.csv", "-hole-file", "-"}, Stdin: c.file, Want: c.want})
+	}
+	return cases
+}
