@@ -14,14 +14,140 @@
 //     packing, sharing, buying.
 //   - [example.org/sapreckoner/tapping]: trunks, holes, wood, season.
 //
+// # Start here
+//
+// Each package comment teaches its part of the job in about a page, and every
+// exported name has an example that runs. Three of them are whole: a finishing
+// in package boil, a mended blend in package sugar, a season in package yield.
+// The programs in examples do a whole piece of the job from the command line;
+// each answers -h.
+//
 // # Where a figure is checked
 //
 // Every published figure is a row of a table in internal/check/tables, whose
 // header names the source, how the figure was obtained and its tolerance. The
 // package internal/proof binds each column to the function that must reproduce
-// it, and the tests of each package run them: go test -v lists them by table
-// and row. The program examples/conformance prints the whole as one table,
-// which README.md shows.
+// it, and the tests called TestPublished of each package run them, one subtest
+// for a row:
+//
+//	go test -v -run Published/kell-1975-water ./density
+//
+// The program examples/conformance prints how close each comes, and with -table
+// the source of one. From table to function, by the package that tests it:
+//
+//	units
+//	  units                             units constants
+//	  temperature-scales                units.Temperature
+//	density
+//	  kell-1975-water                   density.Water
+//	  icumsa-density-coefficients       density.Solution
+//	  refractive-index-fit              density.RefractiveIndex
+//	  hydrometer-constants              density.GlassExpansion
+//	  solution-density-worked           density.Solution
+//	  nbs-c440-table114                 density.Scale.SG2020
+//	                                    density.SG2020FromBrix
+//	  plato-d20-4                       density.Scale.SG2020
+//	                                    density.Solution
+//	  baume-worked                      density.Scale.Baume
+//	  brix-scales-worked                density.Scale
+//	  gallon-weight-brix                density.Scale.Brix
+//	  nbs-hydrometer-correction-20C     density.Hydrometer.Brix
+//	  hydrometer-worked                 density.Hydrometer
+//	  hydrometer-traps-worked           density.Hydrometer
+//	  icumsa-1974-nd20                  density.RefractiveIndex
+//	  refractometer-correction-1936     density.Refractometer.Brix
+//	  refractometer-temperature-worked  density.Refractometer.Reading
+//	  weight-per-gallon                 density.Mass
+//	                                    density.WeightInAir
+//	                                    density.Scale.Convert
+//	  hot-cold-volume-worked            density.Contraction
+//	sugar
+//	  water-activity-constants          sugar.WaterActivity
+//	  saturation-coefficients           sugar.Solubility.Saturation
+//	  viscosity-coefficients            sugar.Viscosity
+//	  water-activity-worked             sugar.WaterActivity
+//	  osmotic-worked                    sugar.OsmoticPressure
+//	  osmotic-pressure                  sugar.OsmoticPressure
+//	  freezing-worked                   sugar.FreezingPoint
+//	  freezing-point                    sugar.FreezingPoint
+//	  saturation                        sugar.Solubility.Saturation
+//	                                    sugar.Solubility.SaturationTemperature
+//	  viscosity-worked                  sugar.Viscosity
+//	  specific-heat-worked              sugar.SpecificHeat
+//	  thinning-examples                 sugar.Thin
+//	                                    sugar.Concentrate
+//	                                    sugar.SquareParts
+//	                                    sugar.Blend
+//	  syrup-standards                   sugar.Jurisdiction.Standard
+//	  color-classes                     sugar.ColorClass.Limits
+//	  color-blend                       sugar.AbsorbanceOf
+//	                                    sugar.BlendTransmission
+//	                                    sugar.LightShare
+//	  invert-by-glucose-meter           sugar.InvertedFromMeter
+//	  ro-worked                         sugar.Membrane.Concentrate
+//	                                    sugar.Separation.EvaporationSaved
+//	  ro-flow-factor                    sugar.FlowFactor
+//	boil
+//	  iapws-if97-region4                boil.Water
+//	  iapws-sr1-86                      boil.LatentHeat
+//	  iapws-if97-check                  boil.PressureFromWater
+//	                                    boil.Water
+//	  us-standard-atmosphere            boil.PressureAt
+//	  altimeter-examples                boil.StationPressure
+//	  water-boiling-elevation           boil.Water
+//	  sucrose-boiling-rise-1atm         closed form of the rise
+//	  boiling-rise-exact                boil.Rise
+//	  syrup-finish-rise                 boil.Rise
+//	  rise-inverted                     boil.Solute.BrixFromRise
+//	                                    sugar.Solute.BrixFromWaterActivity
+//	  syrup-point-worked                boil.Water
+//	                                    boil.SyrupPoint
+//	                                    boil.Rise
+//	                                    boil.BrixFromRise
+//	  boiling-errors-worked             boil.SyrupPoint and others
+//	  latent-heat                       boil.LatentHeat
+//	  cordwood-kentucky                 boil.Firewood
+//	  cordwood-missouri                 boil.Firewood
+//	  fuel-heat                         boil.FuelsByVolume and others
+//	  firewood-net-constants            boil.WoodHeat
+//	  evaporation-heat-worked           boil.LatentHeat on the masses of boil.Heat
+//	  evaporation-published             boil.LatentHeat on the masses of boil.Heat
+//	  evaporation-worked                boil.Heat
+//	  boiling-heat-worked               boil.HeatDemand.PreheaterCeiling
+//	                                    units.Share
+//	                                    boil.LearnEfficiency
+//	                                    units.Area.Volume
+//	  confections                       boil.ConfectionFinishes
+//	  syrup-finish-rise                 boil.SyrupFinishes and boil.Rise
+//	  boiling-errors-worked             boil.ErrorCost
+//	                                    boil.ThermometerStop.Parts
+//	  plug-flow-worked                  boil.PlugFlow
+//	                                    boil.Rig.Steady
+//	                                    boil.Transit
+//	yield
+//	  ratio-rules-worked                yield.Rule.Error
+//	  sap-to-syrup-rules                yield.Rule.Constants
+//	  sap-to-syrup-published            yield.Rule.Ratio
+//	  sap-purchase                      yield.Offer.PerUSGallon
+//	  pool-shares-worked                yield.Divide
+//	  nass-yield-per-tap                yield.State.PerTap
+//	                                    yield.PastSeason.PerTap
+//	  confection-ceilings               yield.ProductWeight
+//	  season-account-worked             yield.Season.Account
+//	                                    yield.Season.Expect
+//	  tank-worked                       yield.Tank.Volume
+//	  tank-factors                      yield.UprightCylinder
+//	tapping
+//	  tap-guidelines                    tapping.Guideline.Taps
+//	  hole-worked                       tapping.Hole.Volume
+//	  conductive-wood                   tapping.TappingBand.GrowthNeeded
+//	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
+//	  natural-vacuum-worked             tapping.NaturalVacuum
+//	  producing-week-coefficients       tapping.HouleCoefficients
+//	  producing-week-worked             tapping.HouleProbability
+//	  sap-sugar                         tapping.SugarFigures
+//
+// The other tables there hold facts, such as cautions.
 //
 // # Scope
 //

@@ -2,8 +2,10 @@ package sapreckoner_test
 
 import (
 	"flag"
+	"fmt"
 	"os"
 	"os/exec"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,7 +13,7 @@ import (
 	"example.org/sapreckoner/internal/proof"
 )
 
-var update = flag.Bool("update", false, "write the generated part of README.md anew")
+var update = flag.Bool("update", false, "write the generated parts of README.md and doc.go anew")
 
 // Every published figure is bound to the function that must reproduce it.
 func TestEveryFigureIsBound(t *testing.T) {
@@ -46,5 +48,59 @@ func TestReadmeConformance(t *testing.T) {
 	}
 	if !strings.Contains(string(out), ", 0 outside their tolerance.") {
 		t.Error("a figure is outside its tolerance: go run ./examples/conformance shows it")
+	}
+}
+
+// The map in doc.go leads from every table to the functions that it checks.
+func TestDocMap(t *testing.T) {
+	const begin, end = "by the package that tests it:\n//\n", "//\n// The other tables there"
+	doc, err := os.ReadFile("doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, rest, ok := strings.Cut(string(doc), begin)
+	shown, _, ok2 := strings.Cut(rest, end)
+	if !ok || !ok2 {
+		t.Fatalf("doc.go does not hold %q and %q", begin, end)
+	}
+	var b strings.Builder
+	bound := 0
+	for _, p := range []struct {
+		name   string
+		claims []check.Claim
+	}{
+		{"units", proof.Units()},
+		{"density", proof.Density()},
+		{"sugar", slices.Concat(proof.SugarWater(), proof.Sugar())},
+		{"boil", slices.Concat(proof.Boil(), proof.BoilHeat(), proof.BoilPan())},
+		{"yield", proof.Yield()},
+		{"tapping", proof.Tapping()},
+	} {
+		bound += len(p.claims)
+		fmt.Fprintf(&b, "//\t%s\n", p.name)
+		seen := map[string]bool{}
+		table := ""
+		for _, c := range p.claims {
+			if line := c.Table + " " + c.Func; !seen[line] {
+				seen[line] = true
+				id := c.Table
+				if id == table {
+					id = "" // said once for all its functions
+				}
+				fmt.Fprintf(&b, "//\t  %-34s%s\n", id, c.Func)
+				table = c.Table
+			}
+		}
+	}
+	if all := len(proof.All()); bound != all {
+		t.Errorf("%d claims of %d are in the map", bound, all)
+	}
+	if *update {
+		text := strings.Replace(string(doc), begin+shown+end, begin+b.String()+end, 1)
+		if err := os.WriteFile("doc.go", []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	} else if shown != b.String() {
+		t.Error("the map in doc.go is stale: go test -run DocMap -update .")
 	}
 }

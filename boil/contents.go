@@ -56,8 +56,9 @@ func (c Contents) Mass() units.Mass {
 // Fill returns the contents of a rig that stands full of one liquid of b Brix at
 // temperature t: water to start with, or sap.
 //
-// Full is the depth of the hot liquid under pressure p. Range: 0 to 75 Brix, 0
-// to 110 C, 50 to 110 kPa. Outside the range the answer is nil and a
+// Full is the depth of the hot liquid under pressure p: a square meter 5 cm deep
+// of thin sap holds 48 kg and not 50 (computed). Range: 0 to 75 Brix, 0 to 110
+// C, 50 to 110 kPa. Outside the range the answer is nil and a
 // [units.RangeError].
 func (r Rig) Fill(b units.Brix, t units.Temperature, p units.Pressure) (Contents, error) {
 	const fn = "boil.Rig.Fill"

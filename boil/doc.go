@@ -18,8 +18,8 @@
 //     do not.
 //
 // The surest way needs no barometer: boil water before the run and read the
-// thermometer. [PressureFromWater] turns that into the pressure at the probe, with the
-// error of the thermometer already in it:
+// thermometer. [PressureFromWater] turns that into the pressure at the probe,
+// with the error of the thermometer already in it:
 //
 //	p, err := boil.PressureFromWater(units.Fahrenheit(208.9))
 //	syrup, err := boil.SyrupPoint(66.9, p)
@@ -77,9 +77,9 @@
 //	d(water)/dt = water in - water out - (heat - warming)/L
 //
 // and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
-// After hours of one sap it comes to [Rig.Steady], where every compartment holds
-// the same flow S of sugar over what flows out of it, B = 100 S/outflow. Without
-// any mixing, a share f of the way along, that is [PlugFlow]:
+// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
+// through every compartment, which then stands at B = 100 S/outflow. Without any
+// mixing, a share f of the way along, that is [PlugFlow]:
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //
@@ -99,12 +99,12 @@
 // the thermometer and tells the minutes left and their uncertainty. A batch
 // climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
 //
-// [ThermometerStop.Doubt] and [HydrometerStop.Doubt] tell what each instrument
-// is uncertain by, [ErrorCost] and [DepthCost] what an error does to the syrup,
+// [ThermometerStop.Parts] and [HydrometerStop.Parts] tell how uncertain a stop by
+// each instrument is, [ErrorCost] and [DepthCost] what an error does to the syrup,
 // and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
 // weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
-// [Confections] are published points, and [Finish.At] takes one to the pressure
-// of the day.
+// [ConfectionFinishes] are published points, and [Finish.At] takes one to the
+// pressure of the day.
 //
 // # Numbers
 //

@@ -10,8 +10,8 @@ import (
 )
 
 // The Ontario sheet and USDA with Cornell (from memory) do not agree on cream.
-func ExampleConfections() {
-	for _, f := range boil.Confections() {
+func ExampleConfectionFinishes() {
+	for _, f := range boil.ConfectionFinishes() {
 		if f.Product == "cream or butter" {
 			fmt.Printf("%.0f to %.0f F over water: %s\n", f.Low.FahrenheitDegrees(), f.High.FahrenheitDegrees(), f.Source)
 		}
@@ -57,7 +57,7 @@ func ExampleFinish_Moisture() {
 
 // Vermont county producers page: fudge at 235 F, 23 F over water.
 func ExampleFinish_At() {
-	fudge := boil.Confections()[6]
+	fudge := boil.ConfectionFinishes()[6]
 	low, _, err := fudge.At(units.Atmosphere)
 	fmt.Println(fudge.Product, low.Text(units.ScaleFahrenheit, 0), err)
 	// Output: fudge 235 F <nil>
@@ -135,28 +135,28 @@ func ExampleDepthCost() {
 // What 0.3 inHg of weather since the calibration does: 1.3 Brix.
 func ExampleThermometerStop() {
 	stop := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: 0.3 * units.InchMercury}
-	doubt, err := stop.Doubt()
-	fmt.Println(doubt.Barometer.Text(1), err)
+	parts, err := stop.Parts()
+	fmt.Println(parts.Barometer.Text(1), err)
 	// Output: 1.3 Brix <nil>
 }
 
-func ExampleThermometerStop_Doubt() {
+func ExampleThermometerStop_Parts() {
 	stop := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, ProbeBy: 0.1 * units.FahrenheitDegree}
-	doubt, err := stop.Doubt()
-	fmt.Println(doubt.Probe.Text(2), err)
+	parts, err := stop.Parts()
+	fmt.Println(parts.Probe.Text(2), err)
 	// Output: 0.26 Brix <nil>
 }
 
 // The same kettle by both instruments.
-func ExampleThermometerDoubt() {
+func ExampleThermometerParts() {
 	thermometer, _ := boil.ThermometerStop{
 		Target: 66.9, Pressure: units.Atmosphere, ProbeBy: 0.2 * units.FahrenheitDegree,
 		BarometerBy: 0.1 * units.InchMercury, Inverted: 2 * units.Percent, InvertedBy: 1 * units.Percent,
-	}.Doubt()
+	}.Parts()
 	hydrometer, _ := boil.HydrometerStop{
 		Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Fahrenheit(209),
 		CupBy: 3 * units.FahrenheitDegree, ScaleBy: 0.2, ReadingBy: 0.1,
-	}.Doubt()
+	}.Parts()
 	fmt.Println("trust the hydrometer:", hydrometer.Total < thermometer.Total)
 	// Output: trust the hydrometer: true
 }
@@ -164,24 +164,24 @@ func ExampleThermometerDoubt() {
 // Surface tension and the like: 370e-6 of the density, 0.08 Brix.
 func ExampleHydrometerStop() {
 	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20)}
-	doubt, err := stop.Doubt()
-	fmt.Println(doubt.Float.Text(2), err)
+	parts, err := stop.Parts()
+	fmt.Println(parts.Float.Text(2), err)
 	// Output: 0.08 Brix <nil>
 }
 
 // In a hot cup the expansion is extrapolated: 0.035 Brix at 99 C.
-func ExampleHydrometerStop_Doubt() {
+func ExampleHydrometerStop_Parts() {
 	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Celsius(99)}
-	doubt, err := stop.Doubt()
-	fmt.Println(doubt.Expansion.Text(3), err)
+	parts, err := stop.Parts()
+	fmt.Println(parts.Expansion.Text(3), err)
 	// Output: 0.035 Brix <nil>
 }
 
-func ExampleHydrometerDoubt() {
+func ExampleHydrometerParts() {
 	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20), ScaleBy: 0.2}
-	doubt, err := stop.Doubt()
+	parts, err := stop.Parts()
 	// 0.2 and 0.08 Brix at right angles.
-	fmt.Println(doubt.Total.Text(2), err)
+	fmt.Println(parts.Total.Text(2), err)
 	// Output: 0.22 Brix <nil>
 }
 

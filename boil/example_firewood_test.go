@@ -85,7 +85,7 @@ func ExampleFirewood_Net() {
 
 func ExampleFirewood() {
 	w := boil.FirewoodKentucky()[5]
-	fmt.Println(w.Species, w.Doubt)
+	fmt.Println(w.Species, w.Note)
 	// Output: Beech more heat for its weight than any other hardwood: probably a slip of the source
 }
 

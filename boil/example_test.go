@@ -6,6 +6,7 @@ import (
 	"log"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -157,7 +158,7 @@ func ExampleSyrupPoint() {
 // partly inverted.
 func ExampleSolute() {
 	for _, share := range []units.Share{5 * units.Percent, 10 * units.Percent} {
-		sap := boil.Solute{Inverted: share}
+		sap := boil.Solute(sugar.Solute{Inverted: share}) // as package sugar has it
 		b, err := sap.BrixFromRise(7.56*units.FahrenheitDegree, units.Atmosphere)
 		if err != nil {
 			log.Fatal(err)

@@ -21,12 +21,12 @@ type Finish struct {
 	Note     string
 }
 
-// Confections returns published points of further products. They were printed
-// without a pressure and are taken as those of 1 atm.
+// ConfectionFinishes returns published points of further products. They were
+// printed without a pressure and are taken as those of 1 atm.
 //
 // Hot sugar burns deep and sticks. Milk, nuts and butter in a recipe are
 // allergens to name on the label.
-func Confections() []Finish {
+func ConfectionFinishes() []Finish {
 	const (
 		ohio     = "Ohio State University Extension F-46"
 		vermont  = "Vermont county producers page"

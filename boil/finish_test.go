@@ -9,7 +9,7 @@ import (
 )
 
 func TestFinishes(t *testing.T) {
-	for _, f := range append(boil.Confections(), boil.SyrupFinishes()...) {
+	for _, f := range append(boil.ConfectionFinishes(), boil.SyrupFinishes()...) {
 		s, err := f.Strength()
 		if err != nil || s.Low > s.Middle || s.Middle > s.High {
 			t.Errorf("%s: %v, %v", f.Product, s, err)
@@ -40,7 +40,7 @@ func TestFinishes(t *testing.T) {
 		}
 	}
 	// The two sources of cream disagree: their ranges do not touch.
-	c := boil.Confections()
+	c := boil.ConfectionFinishes()
 	if c[3].Product != c[4].Product || !(c[3].High < c[4].Low) {
 		t.Errorf("cream: %v and %v", c[3], c[4])
 	}
@@ -64,7 +64,7 @@ func TestFinishLimits(t *testing.T) {
 	refuses(t, "boil.Finish.At", "rise", low.Celsius(), err)
 	refuses(t, "boil.Finish.At", "rise", high.Celsius(), err)
 	edges(t, "boil.Finish.At", "pressure", 20, 120, 100, func(x float64) (float64, error) {
-		low, _, err := boil.Confections()[3].At(units.Kilopascals(x))
+		low, _, err := boil.ConfectionFinishes()[3].At(units.Kilopascals(x))
 		if err != nil && !math.IsNaN(low.Celsius()) {
 			t.Errorf("%v beside an error", low)
 		}

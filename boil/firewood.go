@@ -85,8 +85,8 @@ type Firewood struct {
 	OtherHeat units.Energy
 	// Green is the moisture of the living tree; 0 if the table has none.
 	Green DryMoisture
-	// Doubt says what is odd about the row, if anything is.
-	Doubt  string
+	// Note says what is odd about the row, if anything is.
+	Note   string
 	Source string
 }
 

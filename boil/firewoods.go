@@ -17,9 +17,9 @@ const (
 // living tree on the dry basis. Its row of beech stands out and is probably a
 // slip.
 func FirewoodKentucky() []Firewood {
-	wood := func(species string, heat, green, weight float64, doubt string) Firewood {
+	wood := func(species string, heat, green, weight float64, note string) Firewood {
 		return Firewood{Species: species, Weight: units.Pounds(weight), WeighedAt: 0, Heat: units.MillionBtusIT(heat),
-			Basis: Gross, Green: DryMoisture(green), Doubt: doubt, Source: sourceKentucky}
+			Basis: Gross, Green: DryMoisture(green), Note: note, Source: sourceKentucky}
 	}
 	return []Firewood{
 		wood("Osage-orange", 30.5, 0, 3688, ""),

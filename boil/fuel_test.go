@@ -169,8 +169,8 @@ func TestFirewoodBases(t *testing.T) {
 		if conifers[w.Species] {
 			want = 8620
 		}
-		if off := !near(perPound, want, tol); off != (w.Doubt != "") {
-			t.Errorf("%s: %.0f Btu/lb, doubt %q", w.Species, perPound, w.Doubt)
+		if off := !near(perPound, want, tol); off != (w.Note != "") {
+			t.Errorf("%s: %.0f Btu/lb, note %q", w.Species, perPound, w.Note)
 		}
 		if w.Basis != boil.Gross {
 			t.Errorf("%s is on %v", w.Species, w.Basis)

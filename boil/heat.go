@@ -119,10 +119,11 @@ var amountRange = limit.Range{Arg: "amount", Low: 0, High: math.MaxFloat64,
 // is empty and a [units.RangeError].
 //
 // Source: a balance of mass and heat with [LatentHeat], [SyrupPoint],
-// [example.org/sapreckoner/sugar.Enthalpy] and its specific heat. Check value: 404,680 Btu for a
-// US gallon of 66.0 Brix from 2.0 Brix at 40 F and 1 atm, where 353.22 lb of
-// water go off, if all boils at 99.974 C (computed); within 0.1 percent of that
-// as it is done here. Ohio State University Extension prints 400,000 Btu.
+// [example.org/sapreckoner/sugar.Enthalpy] and its specific heat. Check value:
+// 404,680 Btu for a US gallon of 66.0 Brix from 2.0 Brix at 40 F and 1 atm,
+// where 353.22 lb of water go off, if all boils at 99.974 C (computed); within
+// 0.1 percent of that as it is done here. Ohio State University Extension
+// prints 400,000 Btu.
 func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	const fn = "boil.Heat"
 	if err := panPressure.Check(fn, p.Kilopascals()); err != nil {

@@ -46,6 +46,9 @@ const (
 // 65.9, 10 percent at 65.0. The share is seldom known to better than half of
 // itself; let it widen the uncertainty, and trust the hydrometer.
 //
+// It has the fields of [example.org/sapreckoner/sugar.Solute] and converts from
+// one: boil.Solute(s).
+//
 // A share of more than 20 percent is refused: a sap of glucose and fructose, as
 // of birch, would stop at 51.5 Brix, and syrup of that strength ferments.
 type Solute struct {

@@ -36,6 +36,7 @@ var (
 // the answer is zero and a [units.RangeError].
 //
 // Method: the balances of [Rig] without change in time, from the draw-off up.
+// Check value: 33 kg of 2 Brix sap for each of syrup of 66 Brix, by the sugar.
 func (r Rig) Steady(sap Sap, p units.Pressure) (Steady, error) {
 	const fn = "boil.Rig.Steady"
 	if err := r.check(fn, false); err != nil {
@@ -49,7 +50,8 @@ func (r Rig) Steady(sap Sap, p units.Pressure) (Steady, error) {
 // at that rate. Whatever Heat the rig has is passed over.
 //
 // Range: as there, and 1e-9 to 1e6 kg/s. Outside the range the answer is NaN
-// and a [units.RangeError].
+// and a [units.RangeError]. Check value: the Heat of a rig, for the Evaporation
+// of its Steady.
 func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Power, error) {
 	const fn = "boil.Rig.HeatFor"
 	nan := units.Power(math.NaN())

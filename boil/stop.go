@@ -25,7 +25,7 @@ const (
 var (
 	stopTarget = limit.Range{Arg: "target", Low: 50, High: 80, Unit: "Brix",
 		Below: "syrup so thin ferments",
-		Above: "candy is finished by its boiling temperature: see boil.Confections"}
+		Above: "candy is finished by its boiling temperature: see boil.ConfectionFinishes"}
 	stopDiff = limit.Range{Arg: "temperature error", Low: -5, High: 5, Unit: "C deg",
 		Below: "a thermometer so far off is broken: calibrate it in boiling water",
 		Above: "a thermometer so far off is broken: calibrate it in boiling water"}
@@ -133,14 +133,14 @@ type ThermometerStop struct {
 	Inverted, InvertedBy units.Share
 }
 
-// A ThermometerDoubt is the standard uncertainty of a stop by thermometer, in
-// Brix, part by part and all together.
-type ThermometerDoubt struct {
+// ThermometerParts tell what makes a stop by thermometer uncertain: standard
+// uncertainties in Brix, part by part and all together.
+type ThermometerParts struct {
 	Probe, Depth, Barometer, Inverted, Formula, Total units.Brix
 }
 
-// Doubt returns the standard uncertainty of the stop. All together is the root
-// of the sum of squares: the parts know nothing of each other.
+// Parts returns the standard uncertainty of the stop, part by part. All together
+// is the root of the sum of squares: the parts know nothing of each other.
 //
 // Range: targets of 50 to 80 Brix, 20 to 120 kPa, inverted shares to 20 percent
 // with their uncertainty; the other uncertainties of 0 to 10 C deg, 0.5 m, 10
@@ -150,17 +150,17 @@ type ThermometerDoubt struct {
 // Source: [Rise], [DepthCost]; 0.03 K for the formula, from memory. Check values
 // at 66 Brix and 1 atm: 0.26 Brix for 0.1 F of the probe, 0.8 for 2 in of depth,
 // 1.3 for 0.3 inHg (computed).
-func (s ThermometerStop) Doubt() (ThermometerDoubt, error) {
-	const fn = "boil.ThermometerStop.Doubt"
-	d, err := s.doubt(fn)
+func (s ThermometerStop) Parts() (ThermometerParts, error) {
+	const fn = "boil.ThermometerStop.Parts"
+	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return ThermometerDoubt{nan, nan, nan, nan, nan, nan}, err
+		return ThermometerParts{nan, nan, nan, nan, nan, nan}, err
 	}
 	return d, nil
 }
 
-func (s ThermometerStop) doubt(fn string) (d ThermometerDoubt, err error) {
+func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
 		return d, err
 	}
@@ -215,15 +215,15 @@ type HydrometerStop struct {
 	ReadingBy  units.Brix // of the eye at the stem
 }
 
-// A HydrometerDoubt is the standard uncertainty of a stop by hydrometer, in
-// Brix, part by part and all together. Float is that of surface tension and the
-// like, Expansion that of the density above 90 C.
-type HydrometerDoubt struct {
+// HydrometerParts tell what makes a stop by hydrometer uncertain: standard
+// uncertainties in Brix, part by part and all together. Float is that of surface
+// tension and the like, Expansion that of the density above 90 C.
+type HydrometerParts struct {
 	Cup, Scale, Reading, Float, Expansion, Total units.Brix
 }
 
-// Doubt returns the standard uncertainty of the stop: the root of the sum of
-// squares of its parts. Beside [ThermometerStop.Doubt] it tells which
+// Parts returns the standard uncertainty of the stop, part by part and as the
+// root of the sum of squares. Beside [ThermometerStop.Parts] it tells which
 // instrument to trust.
 //
 // Range: targets of 50 to 80 Brix, cups to 110 C; uncertainties of 0 to 10.
@@ -233,17 +233,17 @@ type HydrometerDoubt struct {
 // (Aguilera, Wright, Bean, Measurement Science and Technology 19 (2008) 015104,
 // abstract); 0.035 Brix at 99 C and 0.075 at 105 of expansion (computed). Check
 // value: 0.08 Brix of the float at 66.9 Brix (computed).
-func (s HydrometerStop) Doubt() (HydrometerDoubt, error) {
-	const fn = "boil.HydrometerStop.Doubt"
-	d, err := s.doubt(fn)
+func (s HydrometerStop) Parts() (HydrometerParts, error) {
+	const fn = "boil.HydrometerStop.Parts"
+	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return HydrometerDoubt{nan, nan, nan, nan, nan, nan}, err
+		return HydrometerParts{nan, nan, nan, nan, nan, nan}, err
 	}
 	return d, nil
 }
 
-func (s HydrometerStop) doubt(fn string) (d HydrometerDoubt, err error) {
+func (s HydrometerStop) parts(fn string) (d HydrometerParts, err error) {
 	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
 		return d, err
 	}
@@ -273,7 +273,7 @@ func (s HydrometerStop) doubt(fn string) (d HydrometerDoubt, err error) {
 	if err != nil {
 		return d, units.Under(fn, err)
 	}
-	d = HydrometerDoubt{
+	d = HydrometerParts{
 		Cup:     units.Brix(math.Abs(float64(off - s.Target))),
 		Scale:   s.ScaleBy,
 		Reading: s.ReadingBy,

@@ -45,10 +45,10 @@ func TestErrorCostLimits(t *testing.T) {
 	refuses(t, "boil.DepthCost", "pressure", float64(b), err)
 }
 
-// Each part of a doubt stands alone and grows with its cause, and together they
+// Each part stands alone and grows with its cause, and together they
 // are the root of the sum of squares.
-func TestThermometerDoubt(t *testing.T) {
-	d, err := goodStop.Doubt()
+func TestThermometerParts(t *testing.T) {
+	d, err := goodStop.Parts()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -62,29 +62,29 @@ func TestThermometerDoubt(t *testing.T) {
 	if !near(float64(d.Total), math.Sqrt(sum), 1e-12) {
 		t.Errorf("total %v of %+v", d.Total, d)
 	}
-	for name, change := range map[string]func(*boil.ThermometerStop) func(boil.ThermometerDoubt) units.Brix{
-		"probe": func(s *boil.ThermometerStop) func(boil.ThermometerDoubt) units.Brix {
+	for name, change := range map[string]func(*boil.ThermometerStop) func(boil.ThermometerParts) units.Brix{
+		"probe": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
 			s.ProbeBy *= 2
-			return func(d boil.ThermometerDoubt) units.Brix { return d.Probe }
+			return func(d boil.ThermometerParts) units.Brix { return d.Probe }
 		},
-		"depth": func(s *boil.ThermometerStop) func(boil.ThermometerDoubt) units.Brix {
+		"depth": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
 			s.DepthBy *= 2
-			return func(d boil.ThermometerDoubt) units.Brix { return d.Depth }
+			return func(d boil.ThermometerParts) units.Brix { return d.Depth }
 		},
-		"barometer": func(s *boil.ThermometerStop) func(boil.ThermometerDoubt) units.Brix {
+		"barometer": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
 			s.BarometerBy *= 2
-			return func(d boil.ThermometerDoubt) units.Brix { return d.Barometer }
+			return func(d boil.ThermometerParts) units.Brix { return d.Barometer }
 		},
-		"inverted": func(s *boil.ThermometerStop) func(boil.ThermometerDoubt) units.Brix {
+		"inverted": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
 			s.InvertedBy *= 2
-			return func(d boil.ThermometerDoubt) units.Brix { return d.Inverted }
+			return func(d boil.ThermometerParts) units.Brix { return d.Inverted }
 		},
 	} {
 		s := goodStop
 		part := change(&s)
-		more, err := s.Doubt()
+		more, err := s.Parts()
 		if ratio := float64(part(more) / part(d)); err != nil || !near(ratio, 2, 0.1) || !(more.Total > d.Total) {
-			t.Errorf("%s: twice the cause is %.3f the doubt, %v", name, ratio, err)
+			t.Errorf("%s: twice the cause is %.3f the part, %v", name, ratio, err)
 		}
 	}
 	// The formula's own share is 0.03 K at the thermometer.
@@ -94,25 +94,25 @@ func TestThermometerDoubt(t *testing.T) {
 		t.Errorf("the formula costs %v, which is %v, %v", d.Formula, formula-set, err)
 	}
 	// 5 percent inverted make the point of 66.9 Brix that of 65.9.
-	five, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, InvertedBy: 5}.Doubt()
+	five, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, InvertedBy: 5}.Parts()
 	if err != nil || !near(float64(five.Inverted), 1, 0.05) {
 		t.Errorf("5 percent inverted cost %v, %v", five.Inverted, err)
 	}
 }
 
-func TestThermometerDoubtLimits(t *testing.T) {
+func TestThermometerPartsLimits(t *testing.T) {
 	with := func(change func(*boil.ThermometerStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := goodStop
 			change(&s, x)
-			d, err := s.Doubt()
+			d, err := s.Parts()
 			if err != nil && !math.IsNaN(float64(d.Probe+d.Formula)) {
 				t.Errorf("%+v beside an error", d)
 			}
 			return float64(d.Total), err
 		}
 	}
-	const fn = "boil.ThermometerStop.Doubt"
+	const fn = "boil.ThermometerStop.Parts"
 	edges(t, fn, "target", 50, 80, 66, with(func(s *boil.ThermometerStop, x float64) { s.Target = units.Brix(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *boil.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
@@ -124,13 +124,13 @@ func TestThermometerDoubtLimits(t *testing.T) {
 	} {
 		s := goodStop
 		change(&s)
-		_, err := s.Doubt()
+		_, err := s.Parts()
 		wantRange(t, name, err)
 	}
 }
 
-func TestHydrometerDoubt(t *testing.T) {
-	d, err := goodCup.Doubt()
+func TestHydrometerParts(t *testing.T) {
+	d, err := goodCup.Parts()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -140,7 +140,7 @@ func TestHydrometerDoubt(t *testing.T) {
 	// Read cool there is no extrapolation, and a degree matters less.
 	cool := goodCup
 	cool.Cup = units.Celsius(20)
-	c, err := cool.Doubt()
+	c, err := cool.Parts()
 	if err != nil || c.Expansion != 0 || !(c.Cup < d.Cup) || !near(float64(c.Float), 0.08, 0.005) {
 		t.Errorf("cool: %+v, %v; hot: %+v", c, err, d)
 	}
@@ -152,23 +152,23 @@ func TestHydrometerDoubt(t *testing.T) {
 	for _, tc := range []struct{ at, want float64 }{{90, 0}, {94.5, 0.0175}, {99, 0.035}, {102, 0.055}, {105, 0.075}} {
 		hot := goodCup
 		hot.Cup = units.Celsius(tc.at)
-		h, err := hot.Doubt()
+		h, err := hot.Parts()
 		if err != nil || !near(float64(h.Expansion), tc.want, 1e-9) {
 			t.Errorf("at %v C: %v, want %v, %v", tc.at, h.Expansion, tc.want, err)
 		}
 	}
 }
 
-func TestHydrometerDoubtLimits(t *testing.T) {
+func TestHydrometerPartsLimits(t *testing.T) {
 	with := func(change func(*boil.HydrometerStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := goodCup
 			change(&s, x)
-			d, err := s.Doubt()
+			d, err := s.Parts()
 			return float64(d.Total), err
 		}
 	}
-	const fn = "boil.HydrometerStop.Doubt"
+	const fn = "boil.HydrometerStop.Parts"
 	edges(t, fn, "target", 50, 80, 66, with(func(s *boil.HydrometerStop, x float64) { s.Target = units.Brix(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
 	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
@@ -177,10 +177,10 @@ func TestHydrometerDoubtLimits(t *testing.T) {
 	edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *boil.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
 }
 
-func BenchmarkThermometerDoubt(b *testing.B) {
+func BenchmarkThermometerParts(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := goodStop.Doubt(); err != nil {
+		if _, err := goodStop.Parts(); err != nil {
 			b.Fatal(err)
 		}
 	}

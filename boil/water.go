@@ -48,9 +48,9 @@ func Water(p units.Pressure) (units.Temperature, error) {
 // Read it with the probe, at the depth and on the fire of the syrup to come: the
 // error of the thermometer then cancels.
 //
-// Range: the boiling points of 1 to 3,000 kPa, 6.97 to 233.86 C. Uncertainty: 0.1 F at the
-// thermometer is 0.06 inHg. Outside the range the answer is NaN and a
-// [units.RangeError].
+// Range: the boiling points of 1 to 3,000 kPa, 6.97 to 233.86 C. Uncertainty:
+// 0.1 F at the thermometer is 0.06 inHg. Outside the range the answer is NaN
+// and a [units.RangeError].
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 30. Check value: 0.353658941e-2 MPa
 // at 300 K (Table 35).

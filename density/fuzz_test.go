@@ -69,7 +69,7 @@ func FuzzHydrometer(f *testing.F) {
 	f.Add(85.0, 110.0, 40.0, 25e-6, -5.0, uint8(1))
 	f.Add(math.NaN(), math.Inf(1), math.NaN(), -1.0, math.Inf(-1), uint8(7))
 	f.Fuzz(func(t *testing.T, reading, at, graduated, glass, high float64, scale uint8) {
-		h := density.Hydrometer{GraduatedAt: c(graduated), Glass: glass, ReadsHigh: bx(high), Scale: density.Scale(scale)}
+		h := density.Hydrometer{GraduatedAt: c(graduated), Expansion: glass, ReadsHigh: bx(high), Scale: density.Scale(scale)}
 		b, err := h.Brix(bx(reading), c(at))
 		if sound(t, "Hydrometer.Brix", float64(b), err) {
 			if back, err := h.Reading(b, c(at)); err != nil || !(math.Abs(float64(back)-reading) <= 1e-9) {

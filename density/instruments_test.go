@@ -17,7 +17,7 @@ func TestInstrumentsUndo(t *testing.T) {
 			GraduatedAt: c(between(1, 40)),
 			Scale:       density.Scale(rng.IntN(2)),
 			ReadsHigh:   bx(between(-1, 1)),
-			Glass:       between(0, 100e-6),
+			Expansion:   between(0, 100e-6),
 		}
 		b, at := bx(between(20, 75)), c(between(0, 110))
 		reading, err := h.Reading(b, at)

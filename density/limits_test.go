@@ -88,7 +88,7 @@ func limits() []limit {
 			return of(density.Hydrometer{GraduatedAt: f60, ReadsHigh: bx(x)}.Brix(50, f60))
 		}},
 		{"density.Hydrometer.Brix", "expansion", 0, 100e-6, func(x float64) (float64, error) {
-			return of(density.Hydrometer{GraduatedAt: f60, Glass: x}.Brix(50, c20))
+			return of(density.Hydrometer{GraduatedAt: f60, Expansion: x}.Brix(50, c20))
 		}},
 		{"density.Hydrometer.Reading", "temperature", 0, 110, func(x float64) (float64, error) { return of(stem.Reading(66.9, c(x))) }},
 		{"density.Hydrometer.Reading", "sugar content", -1, 85, func(x float64) (float64, error) { return of(stem.Reading(bx(x), f60)) }},
@@ -108,7 +108,7 @@ func limits() []limit {
 		{"density.Mark.Brix", "temperature", 0, 110, func(x float64) (float64, error) { return of(hot.Brix(c(x))) }},
 		{"density.Mark.Brix", "temperature", 0, 110, func(x float64) (float64, error) { return of(density.Mark{For: 50, At: c(x)}.Brix(c20)) }},
 		{"density.Mark.Brix", "expansion", 0, 100e-6, func(x float64) (float64, error) {
-			return of(density.Mark{For: 50, At: c20, Glass: x}.Brix(c20))
+			return of(density.Mark{For: 50, At: c20, Expansion: x}.Brix(c20))
 		}},
 		{"density.Hydrometer.FillCupTable", "temperature", 0, 110, func(x float64) (float64, error) {
 			rows := []density.CupRow{{At: c(x), Brix: bx(math.NaN())}}

@@ -16,9 +16,9 @@ import (
 // Hot marks are read near 211 F (common practice): above 90 C, where density is
 // extrapolated, and in syrup that scalds.
 type Mark struct {
-	For   units.Brix        // strength that the mark stands for
-	At    units.Temperature // temperature of the cup at which it does
-	Glass float64           // cubical expansion per kelvin; zero means [GlassExpansion]
+	For       units.Brix        // strength that the mark stands for
+	At        units.Temperature // temperature of the cup at which it does
+	Expansion float64           // cubical expansion per kelvin; zero means [GlassExpansion]
 }
 
 // On returns where the mark stands on the Brix scale of h.
@@ -55,7 +55,7 @@ func (m Mark) Brix(cup units.Temperature) (units.Brix, error) {
 	if err := tempRange.Check(fn, c); err != nil {
 		return nan[units.Brix](), err
 	}
-	return answer(fn, toBrix(fraction(rho(m.For.Fraction(), c0)/(1+expansionOf(m.Glass)*(c-c0)), c)))
+	return answer(fn, toBrix(fraction(rho(m.For.Fraction(), c0)/(1+expansionOf(m.Expansion)*(c-c0)), c)))
 }
 
 var markRange = limit.Range{Arg: "strength of the mark", Low: 1, High: float64(maxBrix), Unit: "Brix",
@@ -68,7 +68,7 @@ func (m Mark) check(fn string) error {
 	if err := tempRange.Check(fn, m.At.Celsius()); err != nil {
 		return err
 	}
-	return glassRange.Check(fn, m.Glass)
+	return glassRange.Check(fn, m.Expansion)
 }
 
 // A CupRow is one line of the table that hangs beside the pan: what a

@@ -3,38 +3,12 @@ package density_test
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"testing"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 )
-
-// The programs are named by path: another python earlier on the PATH would not
-// see Debian's modules.
-const (
-	gnuUnits = "/usr/bin/units"
-	python   = "/usr/bin/python3"
-)
-
-// numbers asks an oracle and reads one number a line.
-func numbers(t *testing.T, want int, input, program string, args ...string) []float64 {
-	t.Helper()
-	lines := check.Oracle(t, input, program, args...)
-	if len(lines) != want {
-		t.Fatalf("%s answers %d lines, want %d", program, len(lines), want)
-	}
-	out := make([]float64, want)
-	for i, line := range lines {
-		x, err := strconv.ParseFloat(strings.TrimSpace(line), 64)
-		if err != nil {
-			t.Fatalf("%s, line %d: %v", program, i+1, err)
-		}
-		out[i] = x
-	}
-	return out
-}
 
 // GNU units carries Table 114 of NBS Circular C440 and draws straight lines
 // between its rows; a curve may leave them by an eighth of the second
@@ -46,7 +20,7 @@ func TestOracleGNUUnitsTable114(t *testing.T) {
 	for i := range steps + 1 {
 		fmt.Fprintf(&ask, "brix(%g)\n0.99717 g/cm^3\n", float64(i)/4)
 	}
-	answers := numbers(t, steps+1, ask.String(), gnuUnits, "--quiet", "--terse", "--output-format", "%.9g")
+	answers := check.Numbers(t, steps+1, ask.String(), check.GNUUnits, "--quiet", "--terse", "--output-format", "%.9g")
 	worst := 0.0
 	for i, want := range answers {
 		b := bx(float64(i) / 4)
@@ -64,7 +38,8 @@ func TestOracleGNUUnitsTable114(t *testing.T) {
 			t.Errorf("oracle GNU units at %v: %v, want %v within %v", b, got, want, within)
 		}
 	}
-	t.Logf("%d comparisons with GNU units, worst %.2g", len(answers), worst)
+	check.Compared(t, len(answers), "GNU units")
+	t.Logf("worst %.2g", worst)
 }
 
 // The weight in air of the ICUMSA polynomial against the same table: the two
@@ -75,7 +50,7 @@ func TestOracleGNUUnitsICUMSA(t *testing.T) {
 	for i := range steps + 1 {
 		fmt.Fprintf(&ask, "brix(%g)\ng/cm^3\n", float64(i)/4)
 	}
-	answers := numbers(t, steps+1, ask.String(), gnuUnits, "--quiet", "--terse", "--output-format", "%.9g")
+	answers := check.Numbers(t, steps+1, ask.String(), check.GNUUnits, "--quiet", "--terse", "--output-format", "%.9g")
 	for i, want := range answers {
 		d, err := density.Solution(bx(float64(i)/4), c20)
 		if err != nil {
@@ -85,6 +60,7 @@ func TestOracleGNUUnitsICUMSA(t *testing.T) {
 			t.Errorf("oracle GNU units at %v Brix: %v g/mL in air, want %v", float64(i)/4, got, want)
 		}
 	}
+	check.Compared(t, len(answers), "GNU units")
 }
 
 // Back from density: what GNU units calls the strength of a density in air.
@@ -94,7 +70,7 @@ func TestOracleGNUUnitsInverse(t *testing.T) {
 	for i := range steps + 1 {
 		fmt.Fprintf(&ask, "%g * 0.99717 g/cm^3\nbrix\n", 1+0.003*float64(i))
 	}
-	answers := numbers(t, steps+1, ask.String(), gnuUnits, "--quiet", "--terse", "--output-format", "%.9g")
+	answers := check.Numbers(t, steps+1, ask.String(), check.GNUUnits, "--quiet", "--terse", "--output-format", "%.9g")
 	for i, want := range answers {
 		got, err := density.NBSC440.Brix(sg(1 + 0.003*float64(i)))
 		// 6e-5/8 of gravity over the least slope, 0.0039 a Brix.
@@ -102,19 +78,29 @@ func TestOracleGNUUnitsInverse(t *testing.T) {
 			t.Errorf("oracle GNU units at %v: %v, %v; want %v", 1+0.003*float64(i), got, err, want)
 		}
 	}
+	check.Compared(t, len(answers), "GNU units")
 }
 
 // IAPWS-95 is the standard of the density of water. The documented difference of
 // Kell's equation is 0.006 kg/m3 to 100 C; at 100 C the pressure is a little
 // above an atmosphere, which keeps it liquid.
-func TestOracleIAPWS95Water(t *testing.T) {
+//
+// What a plain refractometer shows in water follows from the refractive index of
+// water alone: IAPWS 1997 for the ratio to 20 C, the scale for the rest.
+func TestOracleIAPWSWater(t *testing.T) {
 	const script = `
 from iapws import IAPWS95
-for i in range(201):
-    print(repr(IAPWS95(T=273.15 + i/2, P=0.101325 if i < 200 else 0.1015).rho))
+from iapws._iapws import _Refractive
+rho = [IAPWS95(T=273.15 + i/2, P=0.101325 if i < 200 else 0.1015).rho for i in range(201)]
+for x in rho:
+    print(repr(x))
+for i in range(20, 61):
+    print(repr(_Refractive(rho[i], 273.15 + i/2, 0.5893)))
 `
+	const densities, indices = 201, 41
+	answers := check.Numbers(t, densities+indices, script, check.Python, "-")
 	worst := 0.0
-	for i, want := range numbers(t, 201, script, python, "-") {
+	for i, want := range answers[:densities] {
 		got, err := density.Water(c(float64(i) / 2))
 		if err != nil {
 			t.Fatal(err)
@@ -125,22 +111,9 @@ for i in range(201):
 			t.Errorf("oracle IAPWS-95 at %v C: %v, want %v kg/m3", float64(i)/2, got, want)
 		}
 	}
-	t.Logf("201 comparisons with IAPWS-95, worst %.4f kg/m3", worst)
-}
-
-// What a plain refractometer shows in water follows from the refractive index
-// of water alone: IAPWS 1997 for the ratio to 20 C, the scale for the rest.
-func TestOracleIAPWSRefraction(t *testing.T) {
-	const script = `
-from iapws import IAPWS95
-from iapws._iapws import _Refractive
-for i in range(41):
-    T = 283.15 + i/2
-    print(repr(_Refractive(IAPWS95(T=T, P=0.101325).rho, T, 0.5893)))
-`
-	answers := numbers(t, 41, script, python, "-")
-	at20 := answers[20]
-	for i, n := range answers {
+	compared := densities
+	at20 := answers[densities+20]
+	for i, n := range answers[densities:] {
 		reading, err := prism.Reading(0, c(10+float64(i)/2))
 		if err != nil {
 			t.Fatal(err)
@@ -148,10 +121,13 @@ for i in range(41):
 		if reading < 0 { // the scale of indices begins at 0 Brix
 			continue
 		}
+		compared++
 		got, err := density.RefractiveIndex(reading)
 		// Kell's water differs by up to 0.006 kg/m3, which is 2e-6 of index.
 		if want := 1.33299 * n / at20; err != nil || !(math.Abs(float64(got)-want) <= 2e-6) {
 			t.Errorf("oracle IAPWS refraction at %v C: %v, %v; want %v", 10+float64(i)/2, got, err, want)
 		}
 	}
+	check.Compared(t, compared, "iapws")
+	t.Logf("worst density off by %.4f kg/m3", worst)
 }

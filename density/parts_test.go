@@ -16,7 +16,7 @@ func TestPartsByDifferences(t *testing.T) {
 		sqrt3  = math.Sqrt(3)
 		sqrt12 = math.Sqrt(12)
 		cupC   = 102.0
-		h      = density.Hydrometer{GraduatedAt: f60, Scale: density.NBSC440, ReadsHigh: 0.2, Glass: 24e-6}
+		h      = density.Hydrometer{GraduatedAt: f60, Scale: density.NBSC440, ReadsHigh: 0.2, Expansion: 24e-6}
 		net    = 655 * units.Gram
 		steel  = density.Flask{Volume: units.Liter / 2, CalibratedAt: c20, Expansion: 50e-6}
 		truth  = must(of(h.Brix(59, c(cupC))))
@@ -68,7 +68,7 @@ func TestPartsByDifferences(t *testing.T) {
 			slope(func(dx float64) (float64, error) { return of(h.Brix(59, c(cupC+dx))) }, 0.01)},
 		{"stem, glass", fromStem.Parts.Glass, 5e-6 / sqrt3 * slope(func(dx float64) (float64, error) {
 			other := h
-			other.Glass += dx
+			other.Expansion += dx
 			return of(other.Brix(59, c(cupC)))
 		}, 1e-6)},
 		{"stem, surface", fromStem.Parts.Surface, byDensity(truth, cupC) * hotDensity * 185e-6},

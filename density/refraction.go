@@ -31,7 +31,7 @@ func RefractiveIndex(b units.Brix) (ND20, error) {
 // uncertainty.
 //
 // Range: the indices of 0 to 85 Brix, 1.33299 to 1.50398; outside it NaN and a
-// [units.RangeError].
+// [units.RangeError]. Check value: 67.0 Brix at 1.45822.
 func BrixFromRefractiveIndex(n ND20) (units.Brix, error) {
 	x := snap(float64(n), rounding, &indexRange)
 	if err := indexRange.Check("density.BrixFromRefractiveIndex", x); err != nil {

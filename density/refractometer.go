@@ -30,8 +30,8 @@ var prismAnswerRange = limit.Range{Arg: "answer", Low: float64(minReading), High
 //
 // What counts is the temperature of drop and prism together. A drop of hot
 // syrup on a cold prism takes a while to settle, loses water while it does, and
-// scalds (common practice). Sugar other than sucrose bends light a little less: syrup in which
-// much of the sugar is inverted reads low.
+// scalds (common practice). Sugar other than sucrose bends light a little less:
+// syrup in which much of the sugar is inverted reads low.
 type Refractometer struct {
 	Compensated bool
 	ReadsHigh   units.Brix

@@ -59,8 +59,8 @@ func (p Parts) total() units.Brix {
 //
 // The uncertainty follows the law of propagation: JCGM 100:2008 (GUM), equation
 // 10 (numbers of clauses here from memory), with the derivatives of the
-// measurement equation in closed form. It agrees within 3 percent with a Monte Carlo of the same inputs after JCGM
-// 101:2008.
+// measurement equation in closed form. It agrees within 3 percent with a Monte
+// Carlo of the same inputs after JCGM 101:2008.
 type Measurement struct {
 	Brix        units.Brix
 	Uncertainty units.Brix
@@ -129,7 +129,7 @@ func (h Hydrometer) Measure(reading units.Brix, at units.Temperature, doubt Doub
 	if err != nil {
 		return Measurement{}, units.Under(fn, err)
 	}
-	gamma := expansionOf(h.Glass)
+	gamma := expansionOf(h.Expansion)
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	m, bySlope := h.Scale.toICUMSA(reading - h.ReadsHigh)
 

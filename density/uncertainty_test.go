@@ -78,7 +78,7 @@ func TestHydrometerMonteCarlo(t *testing.T) {
 		}
 		mc := monteCarlo(t, func(rng *rand.Rand) (units.Brix, error) {
 			h := tt.h
-			h.Glass = density.GlassExpansion + rect(rng, 5e-6)
+			h.Expansion = density.GlassExpansion + rect(rng, 5e-6)
 			reading := tt.reading + rect(rng, float64(tt.doubt.Division)/2) + float64(tt.doubt.Calibration)/2*rng.NormFloat64()
 			at := tt.at.Add(units.TempDiff(rect(rng, float64(tt.doubt.Thermometer))))
 			b, err := h.Brix(bx(reading), at)

@@ -120,7 +120,8 @@ func AbsorbanceOf(transmission units.Share) (Absorbance, error) {
 // Transmission returns the light transmission of the absorbance: the inverse of
 // [AbsorbanceOf].
 //
-// Range: 0 to 5; outside it the answer is NaN and a [units.RangeError].
+// Range: 0 to 5; outside it the answer is NaN and a [units.RangeError]. Check
+// value: 0.301030 is 50 percent (computed).
 func (a Absorbance) Transmission() (units.Share, error) {
 	if err := absorbance.Check("sugar.Absorbance.Transmission", float64(a)); err != nil {
 		return units.Share(math.NaN()), err

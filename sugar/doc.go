@@ -31,8 +31,9 @@
 //
 // Given the target and two of amount, strength and result, they give the third:
 // [Thin] and [Thicken] an amount, [Concentrate] the water, [AdditionBrix] a
-// strength, [SquareParts] and [Recipe] the parts of a wanted result. The square rule is a rule for mass; taken for volumes it misses, by three
-// quarters of a Brix when syrup of 70 is thinned with sap.
+// strength, [SquareParts] and [Recipe] the parts of a wanted result. The square
+// rule is a rule for mass; taken for volumes it misses, by three quarters of a
+// Brix when syrup of 70 is thinned with sap.
 //
 // Thinned syrup goes back to packing temperature and through the filter again.
 // Syrup at that heat burns and sticks: pour slowly, stir, keep children away.
@@ -40,9 +41,9 @@
 // # Concentrating before the fire
 //
 // A [Membrane] presses water out of sap, and frost freezes it out ([TakeIce],
-// [IceToReach], [FreezeTo]). Both are balances by mass; the sugar that
-// leaves with the permeate or the ice is an input. With a passage s of sugar through the
-// membrane,
+// [IceToReach], [FreezeTo]). Both are balances by mass; the sugar that leaves
+// with the permeate or the ice is an input. With a passage s of sugar through
+// the membrane,
 //
 //	B1/B0 = (m0/m1)^(1-s)
 //

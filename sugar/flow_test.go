@@ -3,11 +3,9 @@ package sugar_test
 import (
 	"errors"
 	"math"
-	"os/exec"
-	"strconv"
-	"strings"
 	"testing"
 
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -39,30 +37,21 @@ func TestWaterViscosityEquation(t *testing.T) {
 	}
 }
 
-// Where the package is installed, every degree is compared with it.
-func TestWaterViscosityAgainstIAPWSOracle(t *testing.T) {
+func TestOracleWaterViscosity(t *testing.T) {
 	const script = `
 from iapws._iapws import _Viscosity
 from iapws.iapws97 import _Region1
 for c in range(1, 100):
-    print(c, _Viscosity(1/_Region1(c+273.15, 0.101325)["v"], c+273.15)*1e3)
+    print(repr(float(_Viscosity(1/_Region1(c+273.15, 0.101325)["v"], c+273.15)*1e3)))
 `
-	out, err := exec.Command("/usr/bin/python3", "-c", script).Output()
-	if err != nil {
-		t.Skip("python3-iapws is not installed: ", err)
-	}
-	lines := strings.Split(strings.TrimSpace(string(out)), "\n")
-	if len(lines) != 99 {
-		t.Fatalf("%d lines", len(lines))
-	}
-	for _, line := range lines {
-		first, second, _ := strings.Cut(line, " ")
-		c, want := must[float64](t)(strconv.ParseFloat(first, 64)), must[float64](t)(strconv.ParseFloat(second, 64))
+	for i, want := range check.Numbers(t, 99, script, check.Python, "-") {
+		c := float64(i + 1)
 		got := must[units.Viscosity](t)(sugar.WaterViscosity(units.Celsius(c)))
 		if !near(got.MillipascalSeconds(), want, 0.003*want) {
-			t.Errorf("at %v C %v, IAPWS %v mPa s", c, got, want)
+			t.Errorf("oracle iapws at %v C: %v, want %v mPa s", c, got, want)
 		}
 	}
+	check.Compared(t, 99, "iapws")
 }
 
 func TestFlowFactor(t *testing.T) {

@@ -48,7 +48,8 @@ func FreezingPoint(b units.Brix) (units.Temperature, error) {
 // and the strength of the brine in a tank that freezes.
 //
 // Range: 0 C down to the freezing point of 60 Brix, -11.9 C. Outside the range
-// the answer is NaN and a [units.RangeError].
+// the answer is NaN and a [units.RangeError]. Uncertainty: that of
+// [FreezingPoint]. Check value: 10.0 Brix at -0.63 C (computed).
 func BrixFromFreezingPoint(t units.Temperature) (units.Brix, error) {
 	top := units.Brix(freezingBrix.High)
 	c := t.Celsius()

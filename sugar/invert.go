@@ -67,7 +67,8 @@ const meterLine = 500.0
 // [InvertedFromMeter]. It tells the dilution that brings a lot into the meter's
 // range of about 20 to 600 mg/dL, which it does not check.
 //
-// Range: 0 to 100 percent, dilution 1 to 50.
+// Range: 0 to 100 percent, dilution 1 to 50; outside it the answer is NaN and a
+// [units.RangeError]. Check value: 0.4 percent at 1:10 shows 20 mg/dL.
 func MeterFromInverted(inverted units.Share, dilution float64) (Glucose, error) {
 	const fn = "sugar.MeterFromInverted"
 	if err := invertedInLot.Check(fn, float64(inverted)); err != nil {

@@ -23,12 +23,12 @@ var (
 // A Membrane is a reverse osmosis machine.
 //
 // Flow is the permeate flow that its maker rates, needed by [Membrane.Time]
-// alone. Pump is the pressure at the membrane over that of the permeate; with it
-// set, what the pump cannot do is refused (see [Membrane.Limit]), and left zero
-// it is not looked at. Passage is how strong the permeate is, as a share of the strength of
-// the liquid on the other side; the zero value holds all the sugar, which is
-// close to the truth for a sound membrane. Read the permeate with a sap
-// hydrometer or refractometer now and then: any sugar in it is lost.
+// alone. Pump is the pressure at the membrane over that of the permeate; with
+// it set, what the pump cannot do is refused (see [Membrane.Limit]), and left
+// zero it is not looked at. Passage is how strong the permeate is, as a share
+// of the strength of the liquid on the other side; the zero value holds all the
+// sugar, which is close to the truth for a sound membrane. Read the permeate
+// with a sap hydrometer or refractometer now and then: any sugar in it is lost.
 //
 // Concentrate spoils faster than sap, within hours and not days (from memory):
 // boil it the same day.
@@ -42,11 +42,11 @@ type Membrane struct {
 // until the concentrate reaches the target: in one run, or recirculated through
 // the tank, which by mass is the same.
 //
-// Range: target 0 to 85 Brix, passage 0 to 50 percent; in practice 6 to 16 Brix,
-// ultra-high to 40 (Centre ACER). An argument outside its range is a
-// [units.RangeError]; a target below the feed or beyond the pump, a feed without
-// sugar, or an empty one, is an [InfeasibleError]. Both lots come at the temperature of the
-// feed; the pump warms them a little.
+// Range: target 0 to 85 Brix, passage 0 to 50 percent; in practice 6 to 16
+// Brix, ultra-high to 40 (Centre ACER). An argument outside its range is a
+// [units.RangeError]; a target below the feed or beyond the pump, a feed
+// without sugar, or an empty one, is an [InfeasibleError]. Both lots come at
+// the temperature of the feed; the pump warms them a little.
 //
 // Method: mass balance. With no passage the concentrate is m B0/B1. With a
 // passage of s the permeate that leaves at any moment has s times the strength

@@ -51,7 +51,8 @@ func OsmoticPressure(b units.Brix, t units.Temperature) (units.Pressure, error) 
 // pump can keep up it is the strength at which the machine stands still.
 //
 // Range: the pressures of 0 to 70 Brix at t. Outside the range the answer is NaN
-// and a [units.RangeError].
+// and a [units.RangeError]. Uncertainty: that of [OsmoticPressure]. Check value:
+// 20.0 Brix at 18.9 bar and 55 F (computed).
 func BrixFromOsmoticPressure(p units.Pressure, t units.Temperature) (units.Brix, error) {
 	const fn = "sugar.BrixFromOsmoticPressure"
 	unit, err := osmoticUnit(fn, t)

@@ -143,7 +143,8 @@ func (r CrystalRisk) String() string {
 //
 // Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: of the order of 1 Brix, by
 // inverted sugar and other matter. Outside the range the answer is
-// CrystalsUnknown and a [units.RangeError].
+// CrystalsUnknown and a [units.RangeError]. Check value: likely for 68 Brix at
+// 20 C, and unlikely for 66 (computed).
 func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	const fn = "sugar.Crystals"
 	if err := storageBrix.Check(fn, float64(b)); err != nil {

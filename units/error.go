@@ -98,7 +98,10 @@ func (e *ParseError) Error() string {
 	if len(in) > maxQuoted {
 		in = in[:maxQuoted] + "..."
 	}
-	s := e.Func + ": " + strconv.Quote(in) + ": " + e.Err.Error()
+	s := e.Func + ": " + strconv.Quote(in)
+	if e.Err != nil {
+		s += ": " + e.Err.Error()
+	}
 	if e.Hint != "" {
 		s += ": " + e.Hint
 	}

@@ -150,9 +150,9 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 // hydrometer are wrong the same way all season; lists are taken as independent
 // and combine as the root of the sum of squares.
 //
-// Range: 1 mg to 1e9 kg of sugar in; limits of measurement as in [Measured]; taps to 1e8, days
-// to 366. Outside the range the answer is the zero Account and a
-// [units.RangeError].
+// Range: 1 mg to 1e9 kg of sugar in; limits of measurement as in [Measured];
+// taps to 1e8, days to 366. Outside the range the answer is the zero Account
+// and a [units.RangeError].
 //
 // Source: conservation of mass with the densities of
 // [example.org/sapreckoner/density.Solution]. Check value: 25 US gal at 15 Brix

@@ -17,8 +17,8 @@ type Repacking struct {
 //
 // Heated again, syrup darkens and may throw niter: see [Books].
 //
-// Range: both lots with 1 mg to 1e9 kg of sugar in them. Outside the range the answer is the zero
-// Repacking and a [units.RangeError].
+// Range: both lots with 1 mg to 1e9 kg of sugar in them. Outside the range the
+// answer is the zero Repacking and a [units.RangeError].
 func Repacked(held, packed sugar.Lot) (Repacking, error) {
 	const fn = "yield.Repacked"
 	if err := within(fn, "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {

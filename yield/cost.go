@@ -16,7 +16,8 @@ type Cost struct {
 //
 // Range: 1 to 100,000 costs from 0 to 1e9, gallons from 0.001 to 1e7, step from
 // 1e-9 to 1e9. Prices are the caller's; none is known here. Outside the range the
-// answer is zero and a [DecimalError] or [units.RangeError].
+// answer is zero and a [DecimalError] or [units.RangeError]. Check value: 100 and
+// 50 for 12 gallons are 12.50.
 func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
 	const fn = "yield.CostPerUSGallon"
 	if err := entries(fn, "costs", len(costs)); err != nil {

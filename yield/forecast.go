@@ -130,7 +130,8 @@ func forecast(fn string, basis Basis, taps int, perTap []units.Volume) (Forecast
 // range itself, which is from memory of extension leaflets; single woods gave
 // 15.6 and 22.1 US gal per tap in two years (Northern Woodlands, A Tale of Two
 // Seasons). Outside the range the answer is the zero Forecast and a
-// [units.RangeError].
+// [units.RangeError]. Check value: 100 taps, 2.0 Brix sap and 66.0 Brix syrup give
+// 11.5 to 34.6 US gal, by 43.389 to one (computed).
 func ForecastFromGravity(taps int, sap, syrup units.Brix) (Forecast, error) {
 	const fn = "yield.ForecastFromGravity"
 	ratio, err := Ratio(sap, syrup)

@@ -31,8 +31,8 @@ type NetCheck struct {
 // Range: label from 1 mL to 250 L, 0 to 85 Brix, allowance from 0 to the label,
 // 1 to 100,000 weights from 0 to 1000 kg, allowedShort from 0 to their number.
 // Uncertainty: 0.01 percent from the density, and that of the scale and the
-// Brix: 0.1 Brix is 0.05 percent. Outside the range the answer is the zero NetCheck and
-// a [units.RangeError].
+// Brix: 0.1 Brix is 0.05 percent. Outside the range the answer is the zero
+// NetCheck and a [units.RangeError].
 //
 // Check value: a US gallon of 66.9 Brix weighs 11.0759 lb (computed).
 func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowedShort int, net []units.Mass) (NetCheck, error) {

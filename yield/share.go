@@ -26,9 +26,10 @@ const (
 var greatest = decimal.New(1, maxDigits)
 
 // A Contribution is what one person brought to a common boil: a name and a
-// weight. [BySugar], [ByTaps] and [ByHours] make one; fixed parts are
-// written as they are, Contribution{Name: "Orchard house", Weight: decimal.NewFromInt(2)}.
-// All contributions of a division must count the same thing.
+// weight. [BySugar], [ByTaps] and [ByHours] make one; fixed parts are written
+// as they are, Contribution{Name: "Orchard house", Weight:
+// decimal.NewFromInt(2)}. All contributions of a division must count the same
+// thing.
 type Contribution struct {
 	Name   string
 	Weight decimal.Decimal

@@ -45,8 +45,9 @@ type Stores struct {
 // the zero Stores and a [units.RangeError].
 //
 // Sap that waits spoils: keep it near freezing. The figures for wood are from
-// memory and computed from an efficiency of 15 to 40 percent and of 65; 22 US gal per cord of dry wood on a
-// standard rig is read (Ohio State University Extension).
+// memory and computed from an efficiency of 15 to 40 percent and of 65; 22 US
+// gal per cord of dry wood on a standard rig is read (Ohio State University
+// Extension).
 func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores, error) {
 	const fn = "yield.LayIn"
 	h, remembered := h.filled()
@@ -123,7 +124,8 @@ func wholes(fn, arg string, x float64) (int, error) {
 // for [Habits]. Give it the sap of each day of past seasons.
 //
 // Range: 1 to 100,000 days, sap to 1e6 m3 a day, taps from 1 to 1e8. Outside the
-// range the answer is NaN and a [units.RangeError].
+// range the answer is NaN and a [units.RangeError]. Check value: 90 US gal of 60
+// taps are 1.5 a tap.
 func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	const fn = "yield.PeakPerTap"
 	if err := entries(fn, "gathered", len(gathered)); err != nil {

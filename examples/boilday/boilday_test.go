@@ -13,6 +13,7 @@ func TestBoilday(t *testing.T) {
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
 	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
+	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "boilday", badInput())
 }
 
@@ -26,6 +27,30 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "membrane.txt", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
 	b.Golden(t, "fuel.txt", "-fuel", "propane", "-efficiency", "55 %")
 	b.Golden(t, "help.txt", "-h")
+}
+
+// What a page says on some days and not on others.
+func words(t *testing.T, b clitest.Binary) {
+	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
+	for _, c := range []struct{ args, stdin, want, not string }{
+		{"", "", "An invented yard", "Not given"},
+		{"-sap|60 US gal", "", "-reading \"2.1 Brix\"", "-sap \"90"},
+		{"-water-boils|210 F", "", "-pan-area \"12 ft2\"", "-elevation"},
+		{"-sap-file|-", dated, "last of it comes at 13:00", "more than a day"},
+		{"-sap-file|-|-start|14:00", dated, "", "last of it comes"},
+		{"-sap-file|-|-compartments|8 ft2, 4 ft2|-boil-rate|20 US gal/h", dated, "13:00 sap in", ""},
+		{"-sap|4000 US gal", "", "That is more than a day and a night", ""},
+		{"-compartments|6 ft2, 2 ft2|-boil-rate|14 US gal/h|-depth|1 in|-safe-depth|0.5 in|-sap|200 US gal", "", "; 1 draw)", ""},
+		{"-bottle|2 US gal|-sap|300 US gal", "", "3 of 2 US gal", ""},
+		{"-bottle|1 US pt|-compartments|8 ft2, 4 ft2", "", "no syrup today", "Left over"},
+		{"-bottle|500 mL|-metric", "", "label's volume at 20 C", "68 F"},
+	} {
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		flat := strings.Join(strings.Fields(out), " ")
+		if !strings.Contains(flat, strings.Join(strings.Fields(c.want), " ")) || c.not != "" && strings.Contains(flat, c.not) {
+			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
+		}
+	}
 }
 
 // The page and the JSON hold the same numbers.
@@ -90,7 +115,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-sap-file|x.csv|-sap|3 L", "says the same as"},
 		{"-compartments|6 ft2,x", "-compartments"},
 		{"-compartments|6 ft2|-pan-area|6 ft2", "says the same as"},
-		{"-compartments|6 ft2|-draw-to|70 Brix", "-compartments: strength at which the draw ends"},
+		{"-compartments|6 ft2|-draw-to|70 Brix", "-draw-to: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
 		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: infeasible: the osmotic pressure of 40 Brix"},
 		{"-membrane-to|1 Brix", "-membrane-to: strength 1 Brix is outside"},
@@ -101,6 +126,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-calibration|9 Brix", "-calibration: "},
 		{"-thermometer|50 C deg", "-thermometer: "},
 		{"-efficiency|130 %", "-efficiency: efficiency 130 % is outside"},
+		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},
 		{"stray", `"stray": there are flags only`},
@@ -110,6 +136,9 @@ func badInput() (cases []clitest.Bad) {
 	}
 	for _, c := range []struct{ file, want string }{
 		{"", "-: the file is empty"},
+		{head + strings.Repeat("10:00,lane,6,2.0,41\n", 1001), "-: more than 1000 gatherings"},
+		{head + strings.Repeat("10:00,lane,60000,2.0,41\n", 2), "-sap-file: all sap 120000 US gal is outside"},
+		{head + "10:00,\x1b[31m,60,2.0,41\n", "-:2: column source: \"\\x1b[31m\" has a character that cannot be printed"},
 		{head, "-: no gathering below the header"},
 		{head + "10:00,lane,60,2.0\n", "-:2: 4 cells where the header names 5 columns"},
 		{head + "10:00,lane,60,2.0,41\n10:30,lane,sixty,2.0,41\n", `-:3: column volume_us_gal: "sixty" is not a plain number`},

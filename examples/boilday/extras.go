@@ -104,27 +104,53 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	if !f.Given("bottle") {
 		return nil
 	}
-	hot, err := sugar.NewLotByMass(p.syrup.Mass(), s.target, s.pack)
-	if err != nil {
-		return cli.For("pack", err)
-	}
 	c := yield.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
 		return cli.For(flagOf(err, "bottle", "temperature", "pack"), err)
 	}
+	p.filling = fill
+	mass, brix := p.bottled()
+	if !(mass > 0) {
+		return nil
+	}
+	hot, err := sugar.NewLotByMass(mass, brix, s.pack)
+	if err != nil {
+		return cli.For("pack", err)
+	}
 	plan, err := yield.FewestLeftovers(hot, 0, yield.Supply{Container: c, OnHand: yield.Plenty})
 	if err != nil {
 		return cli.For("bottle", err)
 	}
-	p.packed, p.filling = &plan, fill
+	p.packed = &plan
 	return nil
 }
 
+// bottled is the syrup that there will be today: what is drawn from a pan of
+// compartments, and without the sugar that stays behind in one that finishes in
+// a pot.
+func (p *plan) bottled() (units.Mass, units.Brix) {
+	switch {
+	case p.run != nil:
+		return p.run.Syrup.Mass(), p.run.Syrup.Brix()
+	case p.small:
+		return p.given.target.Of(p.takeoff.Sugar()), p.given.target
+	}
+	return p.syrup.Mass(), p.given.target
+}
+
 func (p page) bottlePart(part *cli.Part) {
-	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(cli.SmallVolume(p.given.bottle))))
-	part.Row("fill", "Fill each with", cli.SmallVolume(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at 68 F")
-	part.Row("left", "Left over, at 68 F", cli.SmallVolume(p.packed.Left))
+	if p.packed == nil {
+		part.Row("bottles", "Bottles to have clean", cli.Count(0, ""), "no syrup today")
+		return
+	}
+	size := cli.SmallVolume
+	if p.given.bottle >= units.USGallon {
+		size = cli.Volume
+	}
+	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
+	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
+	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
 	if p.given.pack.Fahrenheit() < 180 {
 		part.Remark("Syrup is sealed at 180 F (82 C) or above, or molds may live: fill it hotter.")
 	}

@@ -35,11 +35,14 @@ func (p *plan) fire(s *setup) (err error) {
 		return err
 	}
 	p.heat = demand.Total()
+	if p.run != nil {
+		p.heat = p.run.Heat
+	}
 	at, how := boil.HomeBuiltPan(), "a range for a home-built flat pan, from memory: learn your own from a past day and give -efficiency"
 	if s.fuel != "wood" {
 		at, how = boil.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
 	}
-	given := s.efficiency != 0
+	given := s.learned
 	if given {
 		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Of: boil.Gross}
 		how = fmt.Sprintf("at %s of the gross heat", s.efficiency.Text(0))
@@ -95,17 +98,28 @@ func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) 
 	return nil
 }
 
+// warmed tells what the heat goes into.
+func (p page) warmed() string {
+	switch {
+	case p.run != nil:
+		return "until the fire is out"
+	case p.small:
+		return "in the pan and then in the pot"
+	}
+	return "from cold sap to syrup"
+}
+
 func (p page) fuelPart(part *cli.Part) {
-	part.Row("heat", "Heat into the liquid", cli.Energy(p.heat))
+	part.Row("heat", "Heat into the liquid", cli.Energy(p.heat), p.warmed())
 	name := p.given.fuel
 	if name == "wood" {
 		name = strings.ToLower(p.given.wood)
 	}
 	show := func(low, high cli.Value) cli.Value {
-		if p.given.efficiency != 0 {
+		if p.given.learned {
 			return high
 		}
-		return cli.Between(low, high)
+		return cli.Between(cli.Rough(low), cli.Rough(high))
 	}
 	part.Row("burns", "It burns", show(p.burn.low, p.burn.high), name, p.burn.how)
 	if w := p.burn.weight; w != nil {

@@ -21,6 +21,8 @@ func (p *plan) sheet() *cli.Sheet {
 	page := page{p, sheet}
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented yard on an invented day: give your own sap, place and pan with flags, -h lists them.")
+	} else if p.borrowed != "" {
+		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.borrowed + ".")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
 	if p.membrane != nil {
@@ -40,7 +42,7 @@ func (p *plan) sheet() *cli.Sheet {
 	if p.waits > 0 && p.run == nil {
 		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
 	}
-	if p.packed != nil {
+	if p.filling.Hot > 0 {
 		page.bottlePart(sheet.Part("bottles", "Bottles"))
 	}
 	care := sheet.Part("care", "Take care")
@@ -70,9 +72,13 @@ func (p page) sapPart(part *cli.Part) {
 
 func (p page) syrupPart(part *cli.Part) {
 	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
-	part.Row("volume", "Syrup at 68 F", cli.Volume(p.syrup.Volume()))
+	part.Row("volume", "Syrup at "+p.cool(), cli.Volume(p.syrup.Volume()))
 	part.Row("mass", "It weighs", cli.Mass(p.syrup.Mass()))
-	part.Row("ratio", "Sap to one of syrup", cli.Number(p.ratio, 1, ""))
+	what := "Sap to one of syrup"
+	if p.membrane != nil {
+		what = "Concentrate to one of syrup"
+	}
+	part.Row("ratio", what, cli.Number(p.ratio, 1, ""))
 	if p.rule > 0 {
 		part.Row("ratio_by_rule", "The same by the rule of 86", cli.Number(p.rule, 1, ""), "a rule of thumb")
 		part.Row("volume_by_rule", "Syrup by the rule of 86", cli.Volume(p.sap.Volume()/units.Volume(p.rule)))
@@ -96,8 +102,18 @@ func (p page) clockPart(part *cli.Part) {
 	if p.batches > 1 {
 		part.Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
 	}
-	part.Row("hours", "Hours at the fire", cli.Hours(p.done))
+	if p.small {
+		part.Row("hours", "Hours at the fire", cli.Hours(p.done), "the pot comes after")
+	} else {
+		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
+	}
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
+	if p.comes > 0 {
+		part.Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
+	}
+	if p.done > 24*time.Hour {
+		part.Remark("That is more than a day and a night at one pan. Sap does not wait so long: share it out, concentrate it first, or boil what comes in each day.")
+	}
 }
 
 func (p page) finishPart(part *cli.Part) {
@@ -107,7 +123,7 @@ func (p page) finishPart(part *cli.Part) {
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	note := fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem)))
 	if density.Extrapolated(p.given.cup) {
-		note += "; above 194 F the density is extrapolated, by less than 0.1 Brix"
+		note += "; above " + p.whole(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
@@ -122,7 +138,7 @@ func (p page) potPart(part *cli.Part) {
 	part.Row("left", "Sugar that stays behind", cli.Mass(p.left.Sugar()), "rinse it out with the next sap")
 	off := p.takeoff.Mass() - p.given.target.Of(p.takeoff.Sugar())
 	part.Row("off", "Water left for the pot", cli.Mass(off))
-	part.Row("syrup", "Syrup from the pot, at 68 F", cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
+	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
 }
 
 func (p page) waitPart(part *cli.Part) {
@@ -153,6 +169,17 @@ var cautions = []string{
 	"A pan foams over or boils dry in minutes: never leave it, and keep the level above the safe depth.",
 	"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm. Keep the stack, the wood and dry grass apart.",
 	"No lead solder, old galvanized ware, brass or bronze in touch with sap or syrup. Dairy fat against foam is an allergen.",
+}
+
+// cool words the temperature of a label's volume.
+func (p page) cool() string { return p.whole(label) }
+
+// whole words a temperature of the trade to a whole degree.
+func (p page) whole(t units.Temperature) string {
+	if p.given.metric {
+		return t.Text(units.ScaleCelsius, 0)
+	}
+	return t.Text(units.ScaleFahrenheit, 0)
 }
 
 func minutes(d time.Duration) string {

@@ -20,6 +20,7 @@ var label = units.Celsius(20)
 type plan struct {
 	given      *setup
 	gatherings []gathering
+	comes      time.Duration // from lighting the fire to the last gathering
 	sap        sugar.Lot
 
 	pressure   units.Pressure
@@ -37,7 +38,7 @@ type plan struct {
 
 	membrane *membraneRun        // nil without one
 	measured density.Measurement // of a reading at the mark
-	packed   *yield.PackPlan     // nil if no bottle is named
+	packed   *yield.PackPlan     // nil if no bottle is named, or if there is no syrup
 	filling  yield.Filling
 
 	firing      // the clock of a single pan
@@ -46,6 +47,8 @@ type plan struct {
 	heat units.Energy // into the liquid
 	burn burn
 	demo bool // nothing was given: the invented day
+
+	borrowed string // the flags whose value is that of the invented day
 }
 
 // firing is how the day goes in one pan, kept at its depth while there is sap
@@ -73,7 +76,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json")}
+	p := &plan{given: s, demo: !f.Other("metric", "json"), borrowed: s.borrowed(f)}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
@@ -83,6 +86,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	}
 	if p.gatherings, err = s.gather(e); err != nil {
 		return nil, err
+	}
+	for _, g := range p.gatherings {
+		if !g.when.IsZero() {
+			p.comes = max(p.comes, g.when.Sub(p.start))
+		}
 	}
 	lots := make([]sugar.Lot, len(p.gatherings))
 	for i, g := range p.gatherings {
@@ -103,7 +111,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := first(p.sure(s), p.bottles(s, f), p.clock(s), p.simulate(s)); err != nil {
+	if err := first(p.sure(s), p.clock(s), p.simulate(s), p.bottles(s, f)); err != nil {
 		return nil, err
 	}
 	return p, p.fire(s)

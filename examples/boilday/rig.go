@@ -87,7 +87,7 @@ func (p *plan) simulate(s *setup) error {
 		p.run.note(m)
 		return true
 	})
-	return cli.For("compartments", err)
+	return cli.For(flagOf(err, "compartments", "strength at which the draw ends", "draw-to"), err)
 }
 
 // loads is the sap as it comes to the tank at the pan: each gathering from a
@@ -117,7 +117,7 @@ func (r *run) note(m boil.Moment) {
 			return
 		}
 	}
-	if len(r.stops) == most {
+	if n := len(r.stops); n == most || m.Event == boil.Reading && n > 0 && r.stops[n-1].at == m.At {
 		return
 	}
 	s := stop{at: m.At, what: m.Event.String(), drawn: m.Drawn().Mass(), sapLeft: m.SapLeft()}
@@ -144,6 +144,13 @@ func (r *run) opened() bool {
 	return false
 }
 
+func draws(n int) string {
+	if n == 1 {
+		return "1 draw"
+	}
+	return fmt.Sprintf("%d draws", n)
+}
+
 // rigPart shows the simulated day.
 func (p page) rigPart(part *cli.Part) {
 	cols := []cli.Column{{Key: "time", Head: "time"}, {Key: "event", Head: ""}}
@@ -167,7 +174,7 @@ func (p page) rigPart(part *cli.Part) {
 	} else {
 		part.Row("first_syrup", "First syrup", cli.Words("none today"), "the pans are still growing sweeter")
 	}
-	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), fmt.Sprintf("%d draws", len(o.Draws)))
+	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), draws(len(o.Draws)))
 	part.Row("off", "Water boiled off", cli.Mass(o.Evaporated))
 	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), "the sweet for the next day: boil it up or keep it cold")
 	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))

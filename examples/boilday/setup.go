@@ -2,15 +2,12 @@ package main
 
 import (
 	"errors"
-	"fmt"
-	"io"
-	"math"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -55,6 +52,7 @@ type setup struct {
 	fuel, wood string
 	moisture   units.Share
 	efficiency units.Share
+	learned    bool // the efficiency is given
 
 	metric, json bool
 }
@@ -96,6 +94,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Bool(&s.json, "json", "JSON instead of a page")
 }
 
+// tank is more than any sugarhouse gathers in a day.
+const tank = 1e5 * units.USGallon
+
 // check tests what the library does not.
 func (s *setup) check(f *cli.Flags) error {
 	if err := f.Alone("water-boils", "pressure", "altimeter"); err != nil {
@@ -128,17 +129,20 @@ func (s *setup) check(f *cli.Flags) error {
 			return err
 		}
 	}
+	s.learned = f.Given("efficiency")
 	if !f.Given("boil-rate") {
 		s.rate = s.flux.Through(s.area)
 	}
-	const (
-		tank    = 1e5 // US gallons: any sugarhouse
-		printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
-	)
+	const printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
+	if s.learned {
+		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
+			return err
+		}
+	}
 	return first(
 		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
-		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank*units.USGallon, units.USGallon, "US gal", "check its unit"),
+		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
@@ -147,6 +151,28 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
 		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
 	)
+}
+
+// borrowed lists the flags of the sap, the place and the pan that were not given,
+// directly or by another way to say the same.
+func (s *setup) borrowed(f *cli.Flags) string {
+	var names []string
+	for _, n := range []struct {
+		flag   string
+		others []string
+	}{
+		{"sap", []string{"sap-file"}},
+		{"reading", []string{"sap-file"}},
+		{"read-at", []string{"sap-file"}},
+		{"elevation", []string{"pressure", "water-boils"}},
+		{"pan-area", []string{"compartments"}},
+		{"pan-rate", []string{"boil-rate"}},
+	} {
+		if !slices.ContainsFunc(n.others, f.Given) {
+			names = append(names, n.flag)
+		}
+	}
+	return f.Kept(names...)
 }
 
 // first returns the first error that is not nil.
@@ -185,102 +211,4 @@ func flagOf(err error, flag, arg, other string) string {
 		return other
 	}
 	return flag
-}
-
-// A gathering is sap from one source.
-type gathering struct {
-	when    time.Time
-	source  string
-	reading units.Brix // as read
-	read    units.Temperature
-	lot     sugar.Lot
-}
-
-// gather returns the sap of the day, from the flags or from the file.
-func (s *setup) gather(e *cli.Env) ([]gathering, error) {
-	hydrometer := density.Hydrometer{GraduatedAt: s.sapStem}
-	if s.sapFile != "" {
-		return s.readFile(e, hydrometer)
-	}
-	b, err := hydrometer.Brix(s.reading, s.readAt)
-	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "temperature", "read-at"), err)
-	}
-	if err := sapStrength(b); err != nil {
-		return nil, cli.For("reading", err)
-	}
-	lot, err := sugar.NewLot(s.sap, b, s.sapTemp)
-	if err != nil {
-		return nil, cli.For("sap-temp", err)
-	}
-	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot}}, nil
-}
-
-// sapStrength refuses what is not sap.
-func sapStrength(b units.Brix) error {
-	const low, high = 0.3, 40
-	if b >= low && b <= high {
-		return nil
-	}
-	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
-		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
-}
-
-// readFile reads the day's gatherings.
-func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering, error) {
-	file, err := e.Open("sap-file", s.sapFile)
-	if err != nil {
-		return nil, err
-	}
-	defer file.Close()
-	var (
-		g    gathering
-		sap  units.Volume
-		temp units.Temperature
-		all  []gathering
-	)
-	r, err := records.New(s.sapFile, file,
-		records.Time("time", &g.when, "15:04", "2006-01-02 15:04"),
-		records.Text("source", &g.source).Optional(),
-		records.Volume("volume", &sap),
-		records.Brix("reading", &g.reading),
-		records.Temperature("read_at", &g.read),
-		records.Temperature("temp", &temp).Optional(),
-	)
-	if err != nil {
-		return nil, err
-	}
-	for {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			return nil, err
-		}
-		b, err := hydrometer.Brix(g.reading, g.read)
-		if err == nil {
-			err = sapStrength(b)
-		}
-		if err != nil {
-			return nil, r.Fail("reading", err)
-		}
-		if math.IsNaN(temp.Celsius()) {
-			temp = s.sapTemp
-		}
-		if !(sap > 0) {
-			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
-		}
-		if g.lot, err = sugar.NewLot(sap, b, temp); err != nil {
-			return nil, r.Fail("volume", err)
-		}
-		if g.source == "" {
-			g.source = "sap"
-		}
-		all = append(all, g)
-	}
-	if len(all) == 0 {
-		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
-	}
-	return all, nil
 }

@@ -197,9 +197,6 @@ func named(r *records.Reader, column, name string) error {
 	if len(name) > longestName {
 		return r.Fail(column, fmt.Errorf("a name of %d bytes, more than %d: keep notes in a column of their own", len(name), longestName))
 	}
-	if strings.ContainsFunc(name, func(c rune) bool { return !unicode.IsPrint(c) }) {
-		return r.Fail(column, errors.New("a name with a character that cannot be printed"))
-	}
 	return nil
 }
 

@@ -244,7 +244,7 @@ func fewFiles(t *testing.T, b clitest.Binary) {
 	if strings.Contains(out+errs, "\x1b") || !strings.Contains(errs, "gatherings.csv:3: column time:") {
 		t.Errorf("told %q", errs)
 	}
-	for name, source := range map[string]string{"a name with a character that cannot be printed": "\x1b[31mhill", "a name of 61 bytes": strings.Repeat("x", 61)} {
+	for name, source := range map[string]string{"has a character that cannot be printed": "\x1b[31mhill", "a name of 61 bytes": strings.Repeat("x", 61)} {
 		status, out, errs = b.Run(t, "", "-dir", write(t, map[string]string{"gatherings.csv": someSap + "2034-03-02," + source + ",150,2,5\n"}))
 		if status != 1 || !strings.Contains(errs, name) || strings.Contains(out+errs, "\x1b") {
 			t.Errorf("%q: status %d, told %q", source, status, errs)

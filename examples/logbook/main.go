@@ -24,7 +24,7 @@ func program() cli.Program {
 			`go run ./examples/logbook -dir season -svg - > season.svg`,
 		},
 		Reads:   files,
-		Caution: "This page counts sugar and tells nothing of safety. Mouldy syrup may hold toxins that boiling leaves: it is not for eating, whatever the balance says. Records by lot are asked for where syrup is sold: local rules come first.",
+		Caution: "This page counts sugar and tells nothing of safety. Moldy syrup may hold toxins that boiling leaves: it is not for eating, whatever the balance says. Records by lot are asked for where syrup is sold: local rules come first.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)

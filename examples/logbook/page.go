@@ -56,7 +56,7 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 		p.packingPart(sheet.Part("packing", "Packed"))
 	}
 	care := sheet.Part("care", "Take care")
-	care.Item("This page counts sugar and tells nothing of safety: mouldy syrup may hold toxins that boiling leaves, and is not for eating.")
+	care.Item("This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.")
 	care.Item("Where syrup is sold, records by lot are often asked for: local rules come first.")
 	return sheet, nil
 }

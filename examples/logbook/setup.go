@@ -202,27 +202,10 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		page.Print(e)
 	}
 	if err == nil && s.svg != "" && s.svg != "-" {
-		err = cli.For("svg", writeWhole(s.svg, b.chart()))
+		err = cli.Save("svg", s.svg, b.chart())
 	}
 	if err == nil && b.wrong.rows > 0 {
 		err = &cli.LeftOut{Rows: b.wrong.rows}
 	}
 	return err
-}
-
-// writeWhole writes a file, or leaves the old one as it was.
-func writeWhole(name string, content []byte) error {
-	tmp, err := os.CreateTemp(filepath.Dir(name), ".logbook-*")
-	if err != nil {
-		return err
-	}
-	_, err = tmp.Write(content)
-	err = errors.Join(err, tmp.Chmod(0o644), tmp.Close())
-	if err == nil {
-		err = os.Rename(tmp.Name(), name)
-	}
-	if err != nil {
-		return errors.Join(err, os.Remove(tmp.Name()))
-	}
-	return nil
 }

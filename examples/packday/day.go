@@ -16,6 +16,7 @@ var label = units.Celsius(20)
 type day struct {
 	given    *setup
 	invented []string // what of it is the demo
+	borrowed string   // the flags that were not given, with the values of the demo
 	standard sugar.Standard
 
 	cans  []can
@@ -67,6 +68,12 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	}{{demo, "cans"}, {demo && !ownKinds, "containers"}, {demo && s.helperFile == "", "helpers"}} {
 		if part.is {
 			d.invented = append(d.invented, part.name)
+		}
+	}
+	if !demo {
+		d.borrowed = f.Kept("water-boils")
+		if s.canFile == "" {
+			d.borrowed = f.Kept("reading", "read-at", "temp", "water-boils")
 		}
 	}
 	var err error

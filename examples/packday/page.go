@@ -23,6 +23,8 @@ func (d *day) sheet() *cli.Sheet {
 	p := page{d, sheet}
 	if len(d.invented) > 0 {
 		sheet.Part("about", "About this page").Remark("Invented: the " + strings.Join(d.invented, ", the ") + ". Give your own with flags, -h lists them.")
+	} else if d.borrowed != "" {
+		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + d.borrowed + ".")
 	}
 	p.cansPart(sheet.Part("cans", "Cans"))
 	p.poolPart(sheet.Part("pool", "Poured together"))

@@ -18,7 +18,7 @@ func sources(a *account) [][]any {
 			"Density of sucrose solutions: ICUMSA Specification and Standard SPS-4, as reprinted in Bubnik, Kadlec, Urban, Bruhns, Sugar Technologists Manual, 8th ed., 1995, p. 164. Expansion of the glass: ISO 1768:1975, clause 3.",
 			"In the column beside it. The formulas are for sucrose; maple sap is near enough, saps of glucose and fructose such as birch are not."},
 		{"Plus or minus", "density.Hydrometer.Measure",
-			"JCGM 100:2008 (GUM), equation 10. Surface tension on the stem: Aguilera, Wright, Bean, Measurement Science and Technology 19 (2008) 015104, abstract.",
+			"JCGM 100:2008 (GUM), law of propagation of uncertainty, equation 10 (its number from memory). Surface tension on the stem: Aguilera, Wright, Bean, Measurement Science and Technology 19 (2008) 015104, abstract.",
 			"Expanded uncertainty, k = 2: about 95 of 100 readings lie within it, if the doubts on the sheet of notes are true."},
 		{"Syrup", "yield.Ratio", "Conservation of mass with the densities above; no sugar is lost.",
 			"0.02 percent from the densities and that of the strength: 5 percent for 0.1 Brix at 2 Brix. Volumes count at 20 C; sap metered at 40 F holds 0.17 percent more."},

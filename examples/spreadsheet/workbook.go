@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"io"
 	"strconv"
+	"strings"
 	"time"
+	"unicode/utf8"
 
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
@@ -47,13 +49,13 @@ func (b *book) fill(a *account) error {
 	if err := b.deliveries(a); err != nil {
 		return err
 	}
-	if err := b.page(sheetSources, []float64{22, 30, 62, 52}, sources(a)); err != nil {
+	if err := b.page(sheetSources, []float64{24, 34, 62, 52}, sources(a)); err != nil {
 		return err
 	}
 	if err := b.producers(a); err != nil {
 		return err
 	}
-	return b.page(sheetNotes, []float64{70, 24}, notes(a))
+	return b.page(sheetNotes, []float64{100, 24}, notes(a))
 }
 
 // prepare makes the sheets and the styles.
@@ -119,19 +121,20 @@ func (b *book) deliveries(a *account) error {
 		name  string
 		width float64
 	}{
-		{"Date", 14}, {"Producer", 26}, {"Volume, US gal", 12}, {"Read, Brix", 9}, {"Cup, " + a.cupUnit, 8},
-		{"Corrected, Brix", 11}, {"Plus or minus, Brix", 11}, {"Verdict", 28},
+		{"Date", 14}, {"Producer", 26}, {"Volume, US gal", 12}, {"Read, Brix", 10}, {"Cup, " + a.cupUnit, 8},
+		{"Corrected, Brix", 14}, {"Plus or minus, Brix", 11}, {"Verdict", 32},
 		{"Syrup of " + a.syrup.Text(1) + ", US gal", 13}, {"Price per US gal", 12}, {"Payment", 13},
 	}
-	line := make([]any, len(heads))
+	line, height := make([]any, len(heads)), 0.0
 	for i, h := range heads {
+		height = max(height, tall(h.name, h.width))
 		if err := w.SetColWidth(i+1, i+1, h.width); err != nil {
 			return asMachine(err)
 		}
 		line[i] = excelize.Cell{StyleID: b.style.head, Value: h.name}
 	}
 	n := 1
-	if err := w.SetRow("A1", line); err != nil {
+	if err := w.SetRow("A1", line, excelize.RowOpts{Height: height}); err != nil {
 		return asMachine(err)
 	}
 	add := func(cells ...any) error {
@@ -209,7 +212,11 @@ func (b *book) page(sheet string, widths []float64, lines [][]any) error {
 		return asMachine(err)
 	}
 	for y, line := range lines {
+		height := 0.0
 		for x, value := range line {
+			if text, ok := value.(string); ok {
+				height = max(height, tall(text, widths[x]))
+			}
 			if err := exact(&value); err != nil {
 				return err
 			}
@@ -231,8 +238,34 @@ func (b *book) page(sheet string, widths []float64, lines [][]any) error {
 				return asMachine(err)
 			}
 		}
+		if height > 0 {
+			if err := b.SetRowHeight(sheet, y+1, height); err != nil {
+				return asMachine(err)
+			}
+		}
 	}
 	return nil
+}
+
+// tall is the height, in points, of text that is wrapped in a column. Not every
+// program measures rows when it opens a file, and one that is too low hides text.
+func tall(text string, width float64) float64 {
+	const (
+		perLine = 15
+		average = 0.85 // letters to a unit of width, in the wider fonts
+	)
+	lines, used := 1, 0
+	for _, word := range strings.Fields(text) {
+		n := utf8.RuneCountInString(word)
+		if used > 0 && float64(used+1+n) > average*width {
+			lines, used = lines+1, 0
+		}
+		if used > 0 {
+			used++
+		}
+		used += n
+	}
+	return float64(perLine * lines)
 }
 
 // printable lays a sheet across the paper, as wide as the paper, with the row of

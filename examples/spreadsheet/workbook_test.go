@@ -4,11 +4,10 @@ import (
 	"bytes"
 	"encoding/csv"
 	"fmt"
+	"math"
 	"math/big"
 	"os"
-	"os/exec"
 	"path/filepath"
-	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -261,6 +260,11 @@ func TestLayout(t *testing.T) {
 				}
 				name, _ := excelize.ColumnNumberToName(x + 1)
 				width, err := f.GetColWidth(sheet, name)
+				// A line of text takes 15 points, and text with spaces at least so many lines.
+				height, errHeight := f.GetRowHeight(sheet, y+1)
+				if lines := math.Ceil(float64(len(text)) / width); sheet != "Deliveries" && (errHeight != nil || height < 15*lines) {
+					t.Errorf("%s!%s: %d letters in a row %v high, %v", sheet, at, len(text), height, errHeight)
+				}
 				if sheet == "Deliveries" && y > 0 && text != "These deliveries and producers are invented." && (err != nil || width < float64(len(text))) {
 					t.Errorf("%s!%s: %q in a column of width %v, %v", sheet, at, text, width, err)
 				}
@@ -292,27 +296,6 @@ func TestSameBytes(t *testing.T) {
 	}
 }
 
-// The same sap in other units, columns in another order, and what spreadsheet
-// programs do to a CSV file.
-func TestOtherFiles(t *testing.T) {
-	want := table(t, opened(t, written(t, header+"2026-03-09,North lane,100,2.2,41\n", "-in", "-")), "Deliveries", false)
-	for name, text := range map[string]string{
-		"liters and Celsius": "date,producer,volume_l,reading_brix,cup_c\n2026-03-09,North lane,378.5411784,2.2,5\n",
-		"imperial gallons":   "date,producer,volume_imp_gal,reading_brix,cup_f\n2026-03-09,North lane,83.267418,2.2,41\n",
-		"order and extra":    "cup_f,slip,reading_brix,producer,date,volume_us_gal\n41,7,2.2,North lane,2026-03-09,100\n",
-		"mark and CRLF":      "\ufeffdate,producer,volume_us_gal,reading_brix,cup_f\r\n2026-03-09,\"North lane\", 100 ,2.20,41\r\n",
-	} {
-		got := table(t, opened(t, written(t, text, "-in", "-")), "Deliveries", false)
-		if name == "liters and Celsius" {
-			if got[0][4] != "Cup, C" || got[1][4] != "5.0" {
-				t.Errorf("%s: %s %s", name, got[0][4], got[1][4])
-			}
-			got[0][4], got[1][4] = want[0][4], want[1][4]
-		}
-		same(t, name, got, want)
-	}
-}
-
 // A name that looks like a formula is a name.
 func TestNamesAreText(t *testing.T) {
 	for _, name := range []string{"=1+1", "+lane", "@lane", "0012", "<b>&", "Ränder", "=HYPERLINK(\"x\")"} {
@@ -327,122 +310,4 @@ func TestNamesAreText(t *testing.T) {
 			}
 		}
 	}
-}
-
-func TestModuleVersion(t *testing.T) {
-	for _, c := range []struct {
-		m             debug.Module
-		version, date string
-	}{
-		{debug.Module{Version: "v0.0.0", Replace: &debug.Module{Path: "../..", Version: "(devel)"}}, "taken from a folder", "A folder carries no date: note the day on which it was copied."},
-		{debug.Module{Version: "v0.0.0-20260309120000-0123456789ab"}, "v0.0.0-20260309120000-0123456789ab", "Of 2026-03-09."},
-		{debug.Module{Version: "v1.2.4-0.20260309235959-0123456789ab"}, "v1.2.4-0.20260309235959-0123456789ab", "Of 2026-03-09."},
-		{debug.Module{Version: "v1.2.3"}, "v1.2.3", "The change log of the library tells its date."},
-		{debug.Module{Version: "v1.2.3", Replace: &debug.Module{Path: "example.org/fork", Version: "v1.3.0"}}, "v1.3.0", "The change log of the library tells its date."},
-	} {
-		if version, date := moduleVersion(&c.m); version != c.version || date != c.date {
-			t.Errorf("%+v: %q, %q", c.m, version, date)
-		}
-	}
-}
-
-// The module builds from a vendored copy and writes the same bytes.
-func TestVendored(t *testing.T) {
-	if testing.Short() {
-		t.Skip("builds the program again")
-	}
-	root, err := filepath.Abs("../..")
-	if err != nil {
-		t.Fatal(err)
-	}
-	dir := t.TempDir()
-	if err := os.CopyFS(dir, os.DirFS(".")); err != nil {
-		t.Fatal(err)
-	}
-	run := func(args ...string) []byte {
-		t.Helper()
-		var errs strings.Builder
-		cmd := exec.Command("go", args...)
-		cmd.Dir, cmd.Stderr = dir, &errs
-		cmd.Env = append(os.Environ(), "GOFLAGS=", "GOWORK=off")
-		out, err := cmd.Output()
-		if err != nil {
-			t.Fatalf("go %v: %v\n%s", args, err, errs.String())
-		}
-		return out
-	}
-	run("mod", "edit", "-replace=example.org/sapreckoner="+root)
-	run("mod", "vendor")
-	if _, err := os.Stat(filepath.Join(dir, "vendor", "example.org", "sapreckoner", "density")); err != nil {
-		t.Error(err)
-	}
-	if _, err := os.Stat(filepath.Join(dir, "vendor", "example.org", "sapreckoner", "tapping")); err == nil {
-		t.Error("tapping is not used and vendored")
-	}
-	if !bytes.Equal(run("run", "-mod=vendor", "."), written(t, "")) {
-		t.Error("the vendored program writes something else")
-	}
-}
-
-// A second program reads the spreadsheet and finds the same figures: Debian's
-// gnumeric.
-func TestOracleSsconvert(t *testing.T) {
-	tool, err := exec.LookPath("ssconvert")
-	if err != nil {
-		if os.Getenv("SAPRECKONER_ORACLES") == "required" {
-			t.Fatal("ssconvert is missing: Debian's package gnumeric has it")
-		}
-		t.Skip("ssconvert is missing: Debian's package gnumeric has it")
-	}
-	dir := t.TempDir()
-	book := filepath.Join(dir, "payments.xlsx")
-	data := written(t, "")
-	if err := os.WriteFile(book, data, 0o644); err != nil {
-		t.Fatal(err)
-	}
-	f := opened(t, data)
-	for n, sheet := range f.GetSheetList() {
-		want := table(t, f, sheet, false)
-		if sheet == "Deliveries" {
-			want = wantDeliveries(t)
-		}
-		out := filepath.Join(dir, sheet+".csv")
-		cmd := exec.Command(tool, "-T", "Gnumeric_stf:stf_assistant", "-O", "separator=, format=preserve sheet="+sheet, book, out)
-		cmd.Env = append(os.Environ(), "LC_ALL=C.UTF-8")
-		if msg, err := cmd.CombinedOutput(); err != nil {
-			t.Fatalf("sheet %d: %v\n%s", n, err, msg)
-		}
-		text, err := os.Open(out)
-		if err != nil {
-			t.Fatal(err)
-		}
-		r := csv.NewReader(text)
-		r.FieldsPerRecord = -1
-		got, err := r.ReadAll()
-		_ = text.Close()
-		if err != nil {
-			t.Fatal(err)
-		}
-		same(t, sheet, got, want)
-	}
-}
-
-func FuzzReadings(f *testing.F) {
-	f.Add(demo)
-	f.Add([]byte(header + "2026-03-09,North lane,61.5,2.2,38\n"))
-	f.Add([]byte("cup_c,reading_brix,producer,date,volume_l\n5,-0,\"a\"\"b\",2026-02-29,1e9\n"))
-	f.Fuzz(func(t *testing.T, text []byte) {
-		in, err := readAll(&file{name: "f"}, bytes.NewReader(text))
-		if err != nil {
-			if !strings.HasPrefix(err.Error(), "f:") {
-				t.Errorf("%v: no file and line", err)
-			}
-			return
-		}
-		for _, r := range in.readings {
-			if r.producer == "" || r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) || r.date.Year() < minYear || r.line < 2 {
-				t.Errorf("accepted %+v", r)
-			}
-		}
-	})
 }

@@ -79,7 +79,7 @@ func badTrees() (cases []clitest.Bad) {
 		{head + "b,60,,sugar maple,healthy,-0.1\n", "-:2: column growth_in: growth of the radius"},
 		{head + ",60,,sugar maple,healthy,\n", "-:2: column tree: empty"},
 		{head + "P9/2,60,,sugar maple,healthy,\n", "-:2: column tree: a label has no slash"},
-		{head + "a\x07,60,,sugar maple,healthy,\n", "-:2: column tree: a label of letters that cannot be printed"},
+		{head + "a\x07,60,,sugar maple,healthy,\n", "-:2: column tree: \"a\\a\" has a character that cannot be printed"},
 		{head + strings.Repeat("a", 41) + ",60,,sugar maple,healthy,\n", "-:2: column tree: a label of more than 40"},
 		{head + good + "b,60,,sugar maple,healthy,\n" + good, "-:4: column tree: a stands further up"},
 		{head + strings.Repeat(good, 21), "-:22: column tree: more than 20 stems"},

@@ -9,7 +9,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"unicode"
 	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/cli"
@@ -179,8 +178,6 @@ func checkLabel(label string) error {
 		return fmt.Errorf("a label of more than %d letters", longestLabel)
 	case strings.Contains(label, "/"):
 		return errors.New("a label has no slash: P9/2 is the second stem of tree P9, and its stems are lines of the same label")
-	case strings.ContainsFunc(label, func(c rune) bool { return !unicode.IsPrint(c) }):
-		return errors.New("a label of letters that cannot be printed")
 	}
 	return nil
 }
@@ -231,86 +228,4 @@ func (st *stand) add(t trunk, further bool) {
 		st.trees++
 	}
 	st.trunks = append(st.trunks, t)
-}
-
-// holeColumns reads the old holes.
-func (st *stand) holeColumns() table {
-	var name string
-	var year float64
-	var bearing units.Angle
-	var along, height, bit, depth units.Length
-	return table{
-		cols: []records.Col{
-			records.Text("tree", &name), records.Number("year", &year),
-			records.Angle("bearing", &bearing).Optional(), records.Length("along", &along).Optional(), records.Length("height", &height),
-			records.Length("bit", &bit).Optional(), records.Length("depth", &depth).Optional(),
-		},
-		row: func(r *records.Reader) error {
-			if st.holes == mostHoles {
-				return r.Fail("", fmt.Errorf("more than %d holes: leave out those that closed long ago", mostHoles))
-			}
-			t, err := st.find(name)
-			if err != nil {
-				return r.Fail("tree", err)
-			}
-			if len(t.record) == mostOnATrunk {
-				return r.Fail("tree", fmt.Errorf("more than %d holes of %s: leave out those that closed long ago", mostOnATrunk, name))
-			}
-			most := mostYear - 1
-			if st.given.year > 0 {
-				most = st.given.year
-			}
-			if !(year >= 1 && year <= float64(most) && year == math.Trunc(year)) {
-				return r.Fail("year", fmt.Errorf("not a year from 1 to %d, the year of the plan at most", most))
-			}
-			h, wrong, err := st.given.oldHole(t, bearing, along, height, bit, depth)
-			if err != nil {
-				return r.Fail(wrong, err)
-			}
-			h.Year = int(year)
-			t.record = append(t.record, h)
-			st.holes++
-			if st.given.year == 0 {
-				st.year = max(st.year, h.Year+1)
-			}
-			return nil
-		},
-	}
-}
-
-// oldHole makes a hole of the cells. The error goes with the column that is
-// wrong.
-func (s *setup) oldHole(t *trunk, bearing units.Angle, along, height, bit, depth units.Length) (h tapping.OldHole, wrong string, err error) {
-	taped := !math.IsNaN(float64(along))
-	if taped == !math.IsNaN(float64(bearing)) {
-		return h, "bearing", errors.New("give either the bearing or the distance along the girth")
-	}
-	const most = 20 * units.Foot
-	if !(height >= 0 && height <= most) {
-		return h, "height", errors.New("from 0 to 20 ft above the ground: mind the unit in the header")
-	}
-	if taped {
-		if h.Position, err = tapping.PositionAlong(along, t.girth(), height); err != nil {
-			return h, "along", err
-		}
-	} else {
-		if !(bearing >= 0 && bearing <= units.Turn) {
-			return h, "bearing", errors.New("from 0 to 360 deg, clockwise from the mark")
-		}
-		h.Position = tapping.Position{At: bearing, Height: height}
-	}
-	if math.IsNaN(float64(bit)) {
-		bit = s.bit
-	}
-	if math.IsNaN(float64(depth)) {
-		depth = s.depth
-	}
-	if h.Hole, err = tapping.NewHole(bit, depth, 0); err != nil {
-		var re *units.RangeError
-		if errors.As(err, &re) && re.Arg == "depth" {
-			return h, "depth", err
-		}
-		return h, "bit", err
-	}
-	return h, "", nil
 }

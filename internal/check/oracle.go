@@ -6,8 +6,16 @@ import (
 	"io/fs"
 	"os"
 	"os/exec"
+	"strconv"
 	"strings"
 	"testing"
+)
+
+// The oracles are named by path: another python earlier on the PATH would not
+// see the system's modules.
+const (
+	GNUUnits = "/usr/bin/units"
+	Python   = "/usr/bin/python3"
 )
 
 // oraclesVariable is the environment variable that makes a missing oracle a
@@ -41,6 +49,32 @@ func Oracle(t testing.TB, input, program string, args ...string) []string {
 		t.Fatalf("oracle %s: %v\n%s", program, err, complaint.String())
 	}
 	return nil
+}
+
+// Numbers asks an oracle that answers with one number a line, and fails the test
+// unless it gives as many as are wanted.
+func Numbers(t testing.TB, want int, input, program string, args ...string) []float64 {
+	t.Helper()
+	lines := Oracle(t, input, program, args...)
+	if len(lines) != want {
+		t.Fatalf("%s answers %d lines, want %d", program, len(lines), want)
+	}
+	out := make([]float64, want)
+	for i, line := range lines {
+		x, err := strconv.ParseFloat(strings.TrimSpace(line), 64)
+		if err != nil {
+			t.Fatalf("%s, line %d: %v", program, i+1, err)
+		}
+		out[i] = x
+	}
+	return out
+}
+
+// Compared logs how many figures a test held against which oracle, in the words
+// by which the gate adds them up.
+func Compared(t testing.TB, n int, oracle string) {
+	t.Helper()
+	t.Logf("%d comparisons with %s", n, oracle)
 }
 
 // missing tells an oracle that is not there, the program or a module that it

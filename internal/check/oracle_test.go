@@ -24,7 +24,7 @@ func TestOracleProgram(t *testing.T) {
 	}
 }
 
-// verdict runs Oracle on a recorder and tells how the test ended.
+// A recorder is a test that notes how it ended.
 type recorder struct {
 	testing.TB
 	verdict string
@@ -41,6 +41,14 @@ func (r *recorder) Fatalf(string, ...any) {
 }
 
 func ask(t *testing.T, program string) (lines []string, verdict string) {
+	verdict = judged(t, func(r testing.TB) {
+		lines = Oracle(r, "1\n2\n", program, "-test.run=TestOracleProgram")
+	})
+	return lines, verdict
+}
+
+// judged runs a part of a test on a recorder and tells how it ended.
+func judged(t *testing.T, part func(testing.TB)) (verdict string) {
 	r := &recorder{TB: t}
 	defer func() {
 		if p := recover(); p != nil && p != any(r) {
@@ -48,7 +56,8 @@ func ask(t *testing.T, program string) (lines []string, verdict string) {
 		}
 		verdict = r.verdict
 	}()
-	return Oracle(r, "1\n2\n", program, "-test.run=TestOracleProgram"), ""
+	part(r)
+	return ""
 }
 
 func TestOracle(t *testing.T) {
@@ -78,6 +87,33 @@ func TestOracle(t *testing.T) {
 		lines, verdict := ask(t, tt.program)
 		if verdict != tt.verdict || !slices.Equal(lines, tt.lines) {
 			t.Errorf("mode %q, program %s, %q: %v, %q; want %v, %q", tt.mode, tt.program, tt.required, lines, verdict, tt.lines, tt.verdict)
+		}
+	}
+}
+
+func TestOracleNumbers(t *testing.T) {
+	self, err := os.Executable()
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("CHECK_ORACLE", "echo")
+	tests := []struct {
+		input   string
+		verdict string
+		numbers []float64
+	}{
+		{"1\n 2.5 \n", "", []float64{1, 2.5}},
+		{"1\n", "failed", nil},
+		{"1\n2\n3\n", "failed", nil},
+		{"1\n2 K\n", "failed", nil},
+	}
+	for _, tt := range tests {
+		var numbers []float64
+		verdict := judged(t, func(r testing.TB) {
+			numbers = Numbers(r, 2, tt.input, self, "-test.run=TestOracleProgram")
+		})
+		if verdict != tt.verdict || !slices.Equal(numbers, tt.numbers) {
+			t.Errorf("%q: %v, %q; want %v, %q", tt.input, numbers, verdict, tt.numbers, tt.verdict)
 		}
 	}
 }

@@ -17,6 +17,8 @@ type Flags struct {
 	set    *flag.FlagSet
 	groups []group
 	err    error // why the value of a flag was refused
+
+	quantities bool // some flags carry a unit
 }
 
 type group struct {
@@ -50,6 +52,7 @@ func (f *Flags) add(name, def, help string, v flag.Value) {
 // not parse is a mistake of the program and ends in the error of every run. An
 // empty default leaves the quantity alone.
 func (f *Flags) Quantity(p encoding.TextUnmarshaler, name, def, help string) {
+	f.quantities = true
 	if def != "" {
 		if err := p.UnmarshalText([]byte(def)); err != nil {
 			f.err = For(name, err)
@@ -134,6 +137,20 @@ func (f *Flags) Other(names ...string) bool {
 	other := false
 	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
 	return other
+}
+
+// Kept lists those of the named flags that keep their default, as one would
+// write them: what a program takes from its demo.
+func (f *Flags) Kept(names ...string) string {
+	var kept []string
+	for _, g := range f.groups {
+		for _, e := range g.flags {
+			if slices.Contains(names, e.name) && !f.Given(e.name) {
+				kept = append(kept, "-"+e.name+" "+quote(e.def))
+			}
+		}
+	}
+	return strings.Join(kept, ", ")
 }
 
 // Alone returns an error if more than one of the named flags is given.
@@ -227,8 +244,10 @@ func (p Program) help(w io.Writer, f *Flags) {
 			}
 		}
 	}
-	page.Heading("Units")
-	page.Text(`Every quantity carries its unit: "60 US gal", "2.2 Brix", "41 F", "29.4 inHg", "7/16 in". A bare gal is refused, since a US gallon and an imperial gallon are 20 percent apart.`)
+	if f.quantities {
+		page.Heading("Units")
+		page.Text(`Every quantity carries its unit: "60 US gal", "2.2 Brix", "41 F", "29.4 inHg", "7/16 in". A bare gal is refused, since a US gallon and an imperial gallon are 20 percent apart.`)
+	}
 	if p.Caution != "" {
 		page.Heading("Take care")
 		page.Text(p.Caution)

@@ -35,12 +35,16 @@ type unit[Q ~float64] struct {
 // an instrument of the trade gives.
 const digits = 4
 
-// significant prints x with the page's digits and never in powers of ten. A
-// whole number prints as one: 60 and not 60.00.
-func significant(x float64) string {
+// significant prints x to n digits and never in powers of ten. A whole number
+// prints as one: 60 and not 60.00.
+func significant(x float64, n int) string {
 	decimals := 0
-	if a := math.Abs(x); a > 0 && a < 1e4 {
-		decimals = digits - 1 - int(math.Floor(math.Log10(a)))
+	if a := math.Abs(x); a > 0 && !math.IsInf(x, 0) {
+		decimals = n - 1 - int(math.Floor(math.Log10(a)))
+	}
+	if decimals < 0 {
+		tens := math.Pow10(-decimals)
+		x = math.Round(x/tens) * tens
 	}
 	s := decimal(x, min(decimals, 6))
 	if whole, zeros, ok := strings.Cut(s, "."); ok && strings.Trim(zeros, "0") == "" {
@@ -76,7 +80,7 @@ func known(x float64, text string) string {
 func both[Q ~float64](q Q, us, metric unit[Q]) Value {
 	in := func(u unit[Q]) view {
 		x := float64(q / u.size)
-		return view{known(x, significant(x)+" "+u.symbol), u.suffix, number(x)}
+		return view{known(x, significant(x, digits)+" "+u.symbol), u.suffix, number(x)}
 	}
 	return Value{in(us), in(metric)}
 }
@@ -201,6 +205,18 @@ func span(low, high view) view {
 		from = number
 	}
 	return view{from + " to " + high.text, low.suffix, [2]any{low.json, high.json}}
+}
+
+// Rough shows a quantity to two digits, since no more is known of it.
+func Rough(v Value) Value {
+	rough := func(v view) view {
+		if x, ok := v.json.(float64); ok {
+			_, unit, _ := strings.Cut(v.text, " ")
+			v.text = significant(x, 2) + " " + unit
+		}
+		return v
+	}
+	return Value{rough(v.us), rough(v.metric)}
 }
 
 // Between shows a range.

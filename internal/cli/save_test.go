@@ -22,7 +22,8 @@ func TestSave(t *testing.T) {
 	if err := Save("svg", dir, nil); err == nil || !strings.HasPrefix(err.Error(), "-svg: ") {
 		t.Errorf("got %v", err)
 	}
-	if err := Save("svg", filepath.Join(dir, "nowhere", "a.svg"), nil); err == nil || !strings.HasPrefix(err.Error(), "-svg: ") {
+	nowhere := filepath.Join(dir, "nowhere", "a.svg")
+	if err := Save("svg", nowhere, nil); err == nil || !strings.HasPrefix(err.Error(), "-svg: "+nowhere+": ") {
 		t.Errorf("got %v", err)
 	}
 	for _, folder := range []string{dir, filepath.Dir(dir)} {

@@ -75,7 +75,7 @@ func plainBalance(r check.Row) (float64, error) {
 func finishClaims() []check.Claim {
 	end := func(get func(boil.Finish) units.TempDiff) func(check.Row) (float64, error) {
 		return func(r check.Row) (float64, error) {
-			for _, f := range boil.Confections() {
+			for _, f := range boil.ConfectionFinishes() {
 				if f.Product == r.Text("product") && f.Source == r.Text("source") && f.Obtained == r.Text("obtained") {
 					return printed(get(f).FahrenheitDegrees()), nil
 				}
@@ -84,8 +84,8 @@ func finishClaims() []check.Claim {
 		}
 	}
 	return []check.Claim{
-		{Table: "confections", Column: "low_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
-		{Table: "confections", Column: "high_F", Func: "boil.Confections", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
+		{Table: "confections", Column: "low_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
+		{Table: "confections", Column: "high_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
 		{Table: "syrup-finish-rise", Column: "rise_F", Func: "boil.SyrupFinishes and boil.Rise", Got: publishedStop},
 		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ErrorCost",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "F" },
@@ -93,15 +93,15 @@ func finishClaims() []check.Claim {
 				b, err := boil.ErrorCost(66, units.Atmosphere, units.FahrenheitDegrees(r.Float("change")))
 				return float64(b), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt",
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "inHg" },
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Doubt()
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Parts()
 				return float64(d.Barometer), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Doubt", Select: when("quantity", "strength under syrup"),
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts", Select: when("quantity", "strength under syrup"),
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Doubt()
+				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Parts()
 				return float64(d.Depth), err
 			}},
 	}

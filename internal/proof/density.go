@@ -135,7 +135,7 @@ func hydrometers() []check.Claim {
 			if r.Text("scale") == "F" {
 				on = units.Fahrenheit
 			}
-			h := density.Hydrometer{GraduatedAt: on(r.Float("graduated")), Glass: r.Float("gamma")}
+			h := density.Hydrometer{GraduatedAt: on(r.Float("graduated")), Expansion: r.Float("gamma")}
 			turn := h.Brix
 			if r.Text("quantity") == "reading from truth" {
 				turn = h.Reading

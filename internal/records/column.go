@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 
 	"example.org/sapreckoner/units"
 )
@@ -102,7 +103,7 @@ func example(cols []Col) string {
 	return strings.Join(names, ",")
 }
 
-// Text asks for a column of words.
+// Text asks for a column of words that can be printed.
 func Text(name string, into *string) Col {
 	return Col{name: name, want: name, suffixes: name,
 		clear: func() { *into = "" },
@@ -111,6 +112,9 @@ func Text(name string, into *string) Col {
 			return func(cell string) error {
 				if cell == "" {
 					return errors.New("empty")
+				}
+				if _, seen := known[cell]; !seen && strings.ContainsFunc(cell, unprintable) {
+					return fmt.Errorf("%q has a character that cannot be printed", clip(cell))
 				}
 				*into = known.keep(cell)
 				return nil
@@ -148,6 +152,8 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 			}, suffix == ""
 		}}
 }
+
+func unprintable(r rune) bool { return !unicode.IsPrint(r) }
 
 func number(cell string, into *float64) error {
 	if x, ok := plainNumber(cell); ok {

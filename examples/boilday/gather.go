@@ -1,0 +1,138 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"time"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// A gathering is sap from one source.
+type gathering struct {
+	when    time.Time
+	source  string
+	reading units.Brix // as read
+	read    units.Temperature
+	lot     sugar.Lot
+}
+
+// gather returns the sap of the day, from the flags or from the file.
+func (s *setup) gather(e *cli.Env) ([]gathering, error) {
+	hydrometer := density.Hydrometer{GraduatedAt: s.sapStem}
+	if s.sapFile != "" {
+		return s.readFile(e, hydrometer)
+	}
+	b, err := hydrometer.Brix(s.reading, s.readAt)
+	if err != nil {
+		return nil, cli.For(flagOf(err, "reading", "temperature", "read-at"), err)
+	}
+	if err := sapStrength(b); err != nil {
+		return nil, cli.For("reading", err)
+	}
+	lot, err := sugar.NewLot(s.sap, b, s.sapTemp)
+	if err != nil {
+		return nil, cli.For("sap-temp", err)
+	}
+	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot}}, nil
+}
+
+// mostGatherings is more than anybody carries home in a day.
+const mostGatherings = 1000
+
+// sapStrength refuses what is not sap.
+func sapStrength(b units.Brix) error {
+	const low, high = 0.3, 40
+	if b >= low && b <= high {
+		return nil
+	}
+	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
+		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
+}
+
+// readFile reads the day's gatherings.
+func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering, error) {
+	file, err := e.Open("sap-file", s.sapFile)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	var (
+		g    gathering
+		sap  units.Volume
+		temp units.Temperature
+		all  []gathering
+	)
+	r, err := records.New(s.sapFile, file,
+		records.Time("time", &g.when, "15:04", "2006-01-02 15:04"),
+		records.Text("source", &g.source).Optional(),
+		records.Volume("volume", &sap),
+		records.Brix("reading", &g.reading),
+		records.Temperature("read_at", &g.read),
+		records.Temperature("temp", &temp).Optional(),
+	)
+	if err != nil {
+		return nil, err
+	}
+	var together units.Volume
+	for {
+		err := r.Next()
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			return nil, err
+		}
+		b, err := hydrometer.Brix(g.reading, g.read)
+		if err == nil {
+			err = sapStrength(b)
+		}
+		if err != nil {
+			return nil, r.Fail("reading", err)
+		}
+		if math.IsNaN(temp.Celsius()) {
+			temp = s.sapTemp
+		}
+		if !(sap > 0) {
+			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
+		}
+		if g.lot, err = sugar.NewLot(sap, b, temp); err != nil {
+			return nil, r.Fail("volume", err)
+		}
+		if g.source == "" {
+			g.source = "sap"
+		}
+		if all = append(all, g); len(all) > mostGatherings {
+			return nil, fmt.Errorf("%s: more than %d gatherings: give those of one day; logbook reads a season", s.sapFile, mostGatherings)
+		}
+		together += sap
+	}
+	if len(all) == 0 {
+		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
+	}
+	onOneDay(all)
+	return all, cli.Within("sap-file", "all sap", together, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit")
+}
+
+// onOneDay brings gatherings with a date to the clock of the fire, which is lit
+// on the last of the dates: those of earlier days come before it.
+func onOneDay(all []gathering) {
+	const day = 24 * time.Hour
+	var last time.Time
+	for _, g := range all {
+		if g.when.After(last) {
+			last = g.when
+		}
+	}
+	clock, _ := time.Parse("15:04", "00:00")
+	for i, g := range all {
+		if g.when.Year() > 0 {
+			all[i].when = clock.Add(g.when.Sub(last.Truncate(day)))
+		}
+	}
+}

@@ -1,0 +1,48 @@
+package main
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+)
+
+// The same sap in other units, columns in another order, and what spreadsheet
+// programs do to a CSV file.
+func TestOtherFiles(t *testing.T) {
+	want := table(t, opened(t, written(t, header+"2026-03-09,North lane,100,2.2,41\n", "-in", "-")), "Deliveries", false)
+	for name, text := range map[string]string{
+		"liters and Celsius": "date,producer,volume_l,reading_brix,cup_c\n2026-03-09,North lane,378.5411784,2.2,5\n",
+		"imperial gallons":   "date,producer,volume_imp_gal,reading_brix,cup_f\n2026-03-09,North lane,83.267418,2.2,41\n",
+		"order and extra":    "cup_f,slip,reading_brix,producer,date,volume_us_gal\n41,7,2.2,North lane,2026-03-09,100\n",
+		"mark and CRLF":      "\ufeffdate,producer,volume_us_gal,reading_brix,cup_f\r\n2026-03-09,\"North lane\", 100 ,2.20,41\r\n",
+	} {
+		got := table(t, opened(t, written(t, text, "-in", "-")), "Deliveries", false)
+		if name == "liters and Celsius" {
+			if got[0][4] != "Cup, C" || got[1][4] != "5.0" {
+				t.Errorf("%s: %s %s", name, got[0][4], got[1][4])
+			}
+			got[0][4], got[1][4] = want[0][4], want[1][4]
+		}
+		same(t, name, got, want)
+	}
+}
+
+func FuzzReadings(f *testing.F) {
+	f.Add(demo)
+	f.Add([]byte(header + "2026-03-09,North lane,61.5,2.2,38\n"))
+	f.Add([]byte("cup_c,reading_brix,producer,date,volume_l\n5,-0,\"a\"\"b\",2026-02-29,1e9\n"))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		in, err := readAll(&file{name: "f"}, bytes.NewReader(text))
+		if err != nil {
+			if !strings.HasPrefix(err.Error(), "f:") {
+				t.Errorf("%v: no file and line", err)
+			}
+			return
+		}
+		for _, r := range in.readings {
+			if r.producer == "" || r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) || r.date.Year() < minYear || r.line < 2 {
+				t.Errorf("accepted %+v", r)
+			}
+		}
+	})
+}

@@ -1,0 +1,41 @@
+package cli
+
+import (
+	"math"
+	"testing"
+
+	"example.org/sapreckoner/units"
+)
+
+// A page claims no more digits than a quantity has.
+func TestSignificant(t *testing.T) {
+	for _, c := range []struct {
+		x    float64
+		n    int
+		want string
+	}{
+		{0, 4, "0"}, {60, 4, "60"}, {2.14890962, 4, "2.149"}, {9999.6, 4, "10000"},
+		{841602.175, 4, "841600"}, {-841652.175, 4, "-841700"}, {378541, 2, "380000"},
+		{0.0812357, 2, "0.081"}, {0.2166, 2, "0.22"}, {851.35, 2, "850"}, {0.097, 2, "0.097"},
+		{1e-9, 4, "0"}, {-1e-9, 4, "0"}, {math.Inf(1), 4, "+Inf"},
+	} {
+		if got := significant(c.x, c.n); got != c.want {
+			t.Errorf("significant(%v, %d) = %s, want %s", c.x, c.n, got, c.want)
+		}
+	}
+}
+
+func TestRough(t *testing.T) {
+	s := Sheet{}
+	v := Between(Rough(Wood(0.0812357*units.Cord)), Rough(Wood(0.2166286*units.Cord)))
+	if got, want := s.In(v), "0.081 to 0.22 cord"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	s.Metric = true
+	if got, want := s.In(v), "0.29 to 0.79 m3"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	if got, want := s.In(Rough(Mass(units.Mass(math.NaN())))), "-"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
