@@ -1,0 +1,59 @@
+package boil
+
+import (
+	"testing"
+	"time"
+)
+
+func TestTraceStops(t *testing.T) {
+	n := 0
+	o, err := partitioned().Trace(longDay(), time.Hour, func(m Moment) bool {
+		n++
+		return m.At < 3*time.Hour || m.Event == FireOut
+	})
+	if err != nil || o.End != Reading || o.Ended > 4*time.Hour {
+		t.Errorf("%v after %v, %v", o.End, o.Ended, err)
+	}
+	checkConserved(t, longDay(), o)
+}
+
+func TestTraceReadings(t *testing.T) {
+	d := longDay()
+	d.Light = 90 * time.Minute
+	d.Out = d.Light + 6*time.Hour
+	want := d.Light
+	_, err := partitioned().Trace(d, 7*time.Minute, func(m Moment) bool {
+		if m.Event != Reading {
+			return true
+		}
+		if (m.At - want).Abs() > time.Microsecond {
+			t.Errorf("reading at %v, want %v", m.At, want)
+		}
+		want += 7 * time.Minute
+		return true
+	})
+	if err != nil || want != d.Light+52*7*time.Minute {
+		t.Errorf("next reading %v, %v", want, err)
+	}
+}
+
+func TestZeroMoment(t *testing.T) {
+	var m Moment
+	if m.Len() != 0 || m.Liquid(0) != (Liquid{}) || m.Volume(1) != 0 || m.Drawn() != (Liquid{}) || m.Evaporated() != 0 || m.SapLeft() != 0 {
+		t.Errorf("the zero moment holds something: %+v", m)
+	}
+}
+
+func TestEventNames(t *testing.T) {
+	seen := map[string]bool{}
+	for e := Reading; e <= FireOut; e++ {
+		if s := e.String(); s == "" || seen[s] {
+			t.Errorf("event %d is called %q", e, s)
+		} else {
+			seen[s] = true
+		}
+	}
+	if s := (FireOut + 1).String(); s != "event 16" {
+		t.Errorf("%q", s)
+	}
+}

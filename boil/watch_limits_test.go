@@ -1,0 +1,99 @@
+package boil_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+func TestWatchLimits(t *testing.T) {
+	r := readingsOf(t, 5, 30*time.Second, quiet)
+	with := func(change func(*boil.Watch, float64)) func(float64) (float64, error) {
+		return func(x float64) (float64, error) {
+			w := watch(t)
+			change(&w, x)
+			o, err := w.Outlook(r...)
+			if err != nil {
+				return math.NaN(), err
+			}
+			return float64(o.Now), nil
+		}
+	}
+	const fn = "boil.Watch.Outlook"
+	edges(t, fn, "target", 30, 92, 66, with(func(w *boil.Watch, x float64) { w.Target = units.Brix(x) }))
+	edges(t, fn, "uncertainty of a reading", 0.001, 5, 0.1, with(func(w *boil.Watch, x float64) { w.ProbeBy = units.TempDiff(x) }))
+	edges(t, fn, "uncertainty of the boiling water", 0, 5, 0.1, func(x float64) (float64, error) {
+		w := watch(t)
+		w.WaterBy = units.TempDiff(x)
+		o, err := w.Outlook(r...)
+		if err != nil {
+			return math.NaN(), err
+		}
+		return float64(o.Now), nil
+	})
+	// The strengths that a thermometer can tell.
+	for b, ok := range map[units.Brix]bool{29.99: false, 30.01: true, 91.99: true} {
+		point, err := boil.SyrupPoint(b, watched)
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := watch(t)
+		o, err := w.Outlook(boil.WatchReading{At: 0, Shown: point}, boil.WatchReading{At: time.Minute, Shown: point})
+		if ok != (err == nil) || ok && !near(float64(o.Now), float64(b), 1e-6) {
+			t.Errorf("%v: %+v, %v", b, o, err)
+		}
+	}
+	edges(t, fn, "inverted share", 0, 20, 1, with(func(w *boil.Watch, x float64) { w.Sugar.Inverted = units.Share(x) }))
+	for name, call := range map[string]func() (boil.Outlook, error){
+		"none":      func() (boil.Outlook, error) { return watch(t).Outlook() },
+		"one":       func() (boil.Outlook, error) { return watch(t).Outlook(r[0]) },
+		"same time": func() (boil.Outlook, error) { return watch(t).Outlook(r[0], r[0]) },
+		"backward":  func() (boil.Outlook, error) { return watch(t).Outlook(r[1], r[0]) },
+		"zero":      func() (boil.Outlook, error) { return boil.Watch{}.Outlook(r...) },
+		"thin": func() (boil.Outlook, error) {
+			w := watch(t)
+			return w.Outlook(boil.WatchReading{At: 0, Shown: w.Water}, boil.WatchReading{At: 1, Shown: w.Water})
+		},
+		"cold": func() (boil.Outlook, error) {
+			return watch(t).Outlook(boil.WatchReading{At: 0}, boil.WatchReading{At: 1})
+		},
+		"nan": func() (boil.Outlook, error) {
+			return watch(t).Outlook(r[0], boil.WatchReading{At: time.Hour, Shown: units.Celsius(math.NaN())})
+		},
+		"hot": func() (boil.Outlook, error) {
+			return watch(t).Outlook(r[0], boil.WatchReading{At: time.Hour, Shown: units.Celsius(math.Inf(1))})
+		},
+		"water nan": func() (boil.Outlook, error) {
+			w := watch(t)
+			w.Water = units.Celsius(math.NaN())
+			return w.Outlook(r...)
+		},
+		"water by": func() (boil.Outlook, error) {
+			w := watch(t)
+			w.WaterBy = -0.01
+			return w.Outlook(r...)
+		},
+	} {
+		_, err := call()
+		wantRange(t, name, err)
+	}
+}
+
+func FuzzWatch(f *testing.F) {
+	f.Add(98.2, 101.0, 101.2, 101.1, int64(30), 66.9, 0.05, 0.0)
+	f.Add(98.2, 101.0, 99.2, 101.1, int64(1), 30.0, 5.0, 5.0)
+	f.Add(0.0, math.Inf(1), math.NaN(), -5.0, int64(-1), 92.0, 0.001, 0.01)
+	f.Fuzz(func(t *testing.T, water, a, b, c float64, step int64, target, probe, waterBy float64) {
+		w := boil.Watch{Target: units.Brix(target), Water: units.Celsius(water), ProbeBy: units.TempDiff(probe), WaterBy: units.TempDiff(waterBy)}
+		at := func(i int64, x float64) boil.WatchReading {
+			return boil.WatchReading{At: time.Duration(i * step % math.MaxInt32), Shown: units.Celsius(x)}
+		}
+		o, err := w.Outlook(at(0, a), at(1, b), at(2, c))
+		if err == nil && (!(o.NowBy > 0) || math.IsNaN(float64(o.Now)) || math.IsNaN(float64(o.PerMinuteBy)) || o.Used < 2 || o.LeftBy < 0) {
+			t.Errorf("%+v", o)
+		}
+	})
+}
