@@ -30,6 +30,11 @@ func (e *RowError) Error() string {
 		if e.Column != "" {
 			s += ", column " + e.Column
 		}
+	}
+	if e.Err == nil {
+		return s
+	}
+	if s != "" {
 		s += ": "
 	}
 	return s + e.Err.Error()
