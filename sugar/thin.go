@@ -34,6 +34,9 @@ type Addition struct {
 // filter again: cold water or sap spoils the seal, sap may carry live yeast,
 // and heating brings new niter. Hot syrup burns; add in small pours, stirring.
 //
+// An addition beyond a million tonnes, from a strength too near the target, is an
+// [InfeasibleError].
+//
 // Method: mass balance, m_add = m (B - B_target)/(B_target - B_add). Check
 // value: 1 US gal of 68.9 Brix to 66.9 takes 0.3345 lb of water, 5.139 US fl
 // oz, and makes 1.03951 US gal, all at 20 C (computed).
@@ -52,7 +55,7 @@ func Thin(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addi
 			Why:  fmt.Sprintf("what is added has %.4g Brix, no less than the target of %.4g", float64(with), float64(target)),
 			Hint: "thin with something thinner than the target"}
 	}
-	return add(l, with, at, target), nil
+	return add(fn, l, with, at, target)
 }
 
 // Thicken returns how much heavier syrup brings an over-thin lot up to the
@@ -76,7 +79,7 @@ func Thicken(l Lot, with units.Brix, at units.Temperature, target units.Brix) (A
 			Why:  fmt.Sprintf("what is added has %.4g Brix, no more than the target of %.4g", float64(with), float64(target)),
 			Hint: "add something heavier than the target, or boil it down (sugar.Concentrate)"}
 	}
-	return add(l, with, at, target), nil
+	return add(fn, l, with, at, target)
 }
 
 func checkAddition(fn string, l Lot, with units.Brix, at units.Temperature, target units.Brix) error {
@@ -92,13 +95,18 @@ func checkAddition(fn string, l Lot, with units.Brix, at units.Temperature, targ
 	return nil
 }
 
-// add is [Thin] and [Thicken], unchecked.
-func add(l Lot, with units.Brix, at units.Temperature, target units.Brix) Addition {
+// add is [Thin] and [Thicken], their arguments checked.
+func add(fn string, l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addition, error) {
 	over := float64(l.sugar) - float64(l.mass)*target.Fraction()
-	mass := over / (target.Fraction() - with.Fraction())
-	added := lot(units.Mass(mass), with, at)
+	mass := units.Mass(over / (target.Fraction() - with.Fraction()))
+	if !(mass <= units.Mass(lotMass.High)) {
+		return Addition{}, &InfeasibleError{Func: fn,
+			Why:  "it would take more than a million tonnes",
+			Hint: "what is added lies too near the target: take something further from it"}
+	}
+	added := lot(mass, with, at)
 	result, _ := Blend(l, added) // never empty
-	return Addition{Added: added, Result: result}
+	return Addition{Added: added, Result: result}, nil
 }
 
 // AdditionBrix returns the strength that an addition of the given mass must have

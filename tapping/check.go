@@ -5,43 +5,45 @@ import (
 	"math"
 	"strings"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
 // nan is the answer of a function that has none.
 func nan[T ~float64]() T { return T(math.NaN()) }
 
-// lengthError reports a length in inches, the unit of the drill and the tape.
-func lengthError(fn, arg string, v, low, high units.Length, hint string) error {
-	return &units.RangeError{Func: fn, Arg: arg, Value: v.Inches(), Low: low.Inches(), High: high.Inches(), Unit: "in", Hint: hint}
+var diameterRange = limit.Range{
+	Arg: "diameter", Low: 0, High: float64(maxDiameter), Unit: "in", Per: float64(units.Inch),
+	Below: diameterHint, Above: diameterHint,
 }
 
-// numberError reports a pure number.
-func numberError(fn, arg string, v, low, high float64, hint string) error {
-	return &units.RangeError{Func: fn, Arg: arg, Value: v, Low: low, High: high, Hint: hint}
-}
+const diameterHint = "a diameter at breast height, not a girth"
 
-func checkDiameter(fn string, d units.Length) error {
-	if !(d >= 0 && d <= maxDiameter) {
-		return lengthError(fn, "diameter", d, 0, maxDiameter, "a diameter at breast height, not a girth")
+// within checks an argument against its documented range and tells the way out
+// on either side of it. All are in the base unit, and told in the unit that the
+// trade uses.
+func within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint string) error {
+	r := limit.Range{
+		Arg: arg, Low: float64(low), High: float64(high), Unit: symbol, Per: float64(unit),
+		Below: hint, Above: hint,
 	}
-	return nil
+	return r.Check(fn, float64(x))
 }
 
-// checkLength is the door of every other length.
+// checkLength is the door of lengths: inches are the unit of the drill and the
+// tape.
 func checkLength(fn, arg string, v, low, high units.Length, hint string) error {
-	if !(v >= low && v <= high) {
-		return lengthError(fn, arg, v, low, high, hint)
-	}
-	return nil
+	return within(fn, arg, v, low, high, units.Inch, "in", hint)
 }
 
-// checkCount is the door of every whole number.
+// checkNumber is the door of pure numbers.
+func checkNumber(fn, arg string, x, low, high float64, hint string) error {
+	return within(fn, arg, x, low, high, 1, "", hint)
+}
+
+// checkCount is the door of whole numbers.
 func checkCount(fn, arg string, n, low, high int, hint string) error {
-	if n < low || n > high {
-		return numberError(fn, arg, float64(n), float64(low), float64(high), hint)
-	}
-	return nil
+	return checkNumber(fn, arg, float64(n), float64(low), float64(high), hint)
 }
 
 // names are the words of an enumeration, by value.

@@ -163,7 +163,7 @@ func ExamplePailRound() {
 func ExamplePail() {
 	_, err := tapping.PailRound([]tapping.Pail{{Label: "A"}}, tapping.Span[units.Volume]{}, time.Hour, time.Hour)
 	fmt.Println(err)
-	// Output: tapping.PailRound: size of pail A 0 US gal is outside 0 to 100 US gal: the volume to the brim, above zero
+	// Output: tapping.PailRound: size of pail A 0 US gal is outside 0.001 to 100 US gal: the volume to the brim
 }
 
 func ExamplePailOutlook() {

@@ -42,13 +42,7 @@ func WithVacuum(p units.Pressure) (Method, error) {
 func (m Method) Vacuum() units.Pressure { return m.vacuum }
 
 func checkVacuum(fn string, p units.Pressure) error {
-	if !(p >= 0 && p <= maxVacuum) {
-		return &units.RangeError{
-			Func: fn, Arg: "vacuum", Value: p.InchesMercury(), Low: 0, High: maxVacuum.InchesMercury(), Unit: "inHg",
-			Hint: "inches of mercury below the pressure of the air, at the hole",
-		}
-	}
-	return nil
+	return within(fn, "vacuum", p, 0, maxVacuum, units.InchMercury, "inHg", "inches of mercury below the pressure of the air, at the hole")
 }
 
 // Published gains, and the rate that compounds to the largest of them.
@@ -102,11 +96,9 @@ const (
 // Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check: 18 ft
 // draws 16 inHg.
 func NaturalVacuum(drop units.Length) (units.Pressure, error) {
-	if !(drop >= 0 && drop <= maxDrop) {
-		return nan[units.Pressure](), &units.RangeError{
-			Func: "tapping.NaturalVacuum", Arg: "drop", Value: drop.Feet(), Low: 0, High: maxDrop.Feet(), Unit: "ft",
-			Hint: "the height that the full line falls; a longer fall draws no more, since the sap column breaks",
-		}
+	const hint = "the height that the full line falls; a longer fall draws no more, since the sap column breaks"
+	if err := within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", hint); err != nil {
+		return nan[units.Pressure](), err
 	}
 	return units.Pressure(drop/columnPerInch) * units.InchMercury, nil
 }
@@ -151,8 +143,8 @@ const (
 // Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
 // SapModel and a [*units.RangeError].
 func NewSapModel(m Method, flowDays float64) (SapModel, error) {
-	if !(flowDays >= minFlowDays && flowDays <= maxFlowDays) {
-		return SapModel{}, numberError("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History")
+	if err := checkNumber("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History"); err != nil {
+		return SapModel{}, err
 	}
 	return SapModel{m, flowDays}, nil
 }

@@ -160,6 +160,7 @@ func TestPailRound(t *testing.T) {
 }
 
 func TestPailRoundRefuses(t *testing.T) {
+	const h = time.Hour
 	good := tapping.Pail{Label: "p", Size: 4 * units.USGallon, Taps: 1}
 	with := func(f func(*tapping.Pail)) tapping.Pail { p := good; f(&p); return p }
 	nan := units.Volume(math.NaN())
@@ -168,24 +169,31 @@ func TestPailRoundRefuses(t *testing.T) {
 		sap           tapping.Span[units.Volume]
 		flowing, next time.Duration
 	}{
-		"no size":      {with(func(p *tapping.Pail) { p.Size = 0 }), band2(0, 1), 1, 1},
-		"NaN size":     {with(func(p *tapping.Pail) { p.Size = nan }), band2(0, 1), 1, 1},
-		"huge":         {with(func(p *tapping.Pail) { p.Size = 101 * units.USGallon }), band2(0, 1), 1, 1},
-		"overfull":     {with(func(p *tapping.Pail) { p.Holds = 5 * units.USGallon }), band2(0, 1), 1, 1},
-		"NaN sap held": {with(func(p *tapping.Pail) { p.Holds = nan }), band2(0, 1), 1, 1},
-		"minus taps":   {with(func(p *tapping.Pail) { p.Taps = -1 }), band2(0, 1), 1, 1},
-		"many taps":    {with(func(p *tapping.Pail) { p.Taps = 101 }), band2(0, 1), 1, 1},
-		"minus sap":    {good, band2(-1, 1), 1, 1},
-		"crossed":      {good, band2(2, 1), 1, 1},
-		"NaN low":      {good, band2(math.NaN(), 1), 1, 1},
-		"NaN high":     {good, band2(0, math.NaN()), 1, 1},
-		"endless sap":  {good, band2(0, math.Inf(1)), 1, 1},
-		"no flow":      {good, band2(0, 1), 0, 1},
-		"no time":      {good, band2(0, 1), 1, 0},
-		"two months":   {good, band2(0, 1), 1, 62 * 24 * time.Hour},
+		"no size":      {with(func(p *tapping.Pail) { p.Size = 0 }), band2(0, 1), h, h},
+		"thimble":      {with(func(p *tapping.Pail) { p.Size = 0.0009 * units.USGallon }), band2(0, 1), h, h},
+		"NaN size":     {with(func(p *tapping.Pail) { p.Size = nan }), band2(0, 1), h, h},
+		"huge":         {with(func(p *tapping.Pail) { p.Size = 101 * units.USGallon }), band2(0, 1), h, h},
+		"overfull":     {with(func(p *tapping.Pail) { p.Holds = 5 * units.USGallon }), band2(0, 1), h, h},
+		"NaN sap held": {with(func(p *tapping.Pail) { p.Holds = nan }), band2(0, 1), h, h},
+		"minus taps":   {with(func(p *tapping.Pail) { p.Taps = -1 }), band2(0, 1), h, h},
+		"many taps":    {with(func(p *tapping.Pail) { p.Taps = 101 }), band2(0, 1), h, h},
+		"minus sap":    {good, band2(-1, 1), h, h},
+		"crossed":      {good, band2(2, 1), h, h},
+		"NaN low":      {good, band2(math.NaN(), 1), h, h},
+		"NaN high":     {good, band2(0, math.NaN()), h, h},
+		"endless sap":  {good, band2(0, math.Inf(1)), h, h},
+		"no flow":      {good, band2(0, 1), time.Minute - 1, h},
+		"no time":      {good, band2(0, 1), h, time.Minute - 1},
+		"two months":   {good, band2(0, 1), h, 31*24*h + 1},
 	} {
 		if out, err := tapping.PailRound([]tapping.Pail{c.p}, c.sap, c.flowing, c.next); !errors.Is(err, units.ErrRange) || out != nil {
 			t.Errorf("%s: %+v, %v", name, out, err)
+		}
+	}
+	small := with(func(p *tapping.Pail) { p.Size = units.USGallon / 1000 })
+	for _, flowing := range []time.Duration{time.Minute, 31 * 24 * h} {
+		if _, err := tapping.PailRound([]tapping.Pail{good, small}, band2(0, 100), flowing, flowing); err != nil {
+			t.Errorf("%v: %v", flowing, err)
 		}
 	}
 	if got := tapping.Overflow(9).String(); got != "unknown (9)" {

@@ -17,7 +17,7 @@ import (
 // (van den Berg and others, Forest Science 62, 2016, 107-114).
 func BasalAreaGrowth(diameter, growth units.Length) (units.Area, error) {
 	const fn = "tapping.BasalAreaGrowth"
-	if err := checkDiameter(fn, diameter); err != nil {
+	if err := diameterRange.Check(fn, float64(diameter)); err != nil {
 		return nan[units.Area](), err
 	}
 	if err := checkLength(fn, "growth", growth, 0, maxGrowth, growthHint); err != nil {
@@ -40,11 +40,8 @@ func RadialGrowth(diameter units.Length, area units.Area) (units.Length, error) 
 	if err != nil {
 		return nan[units.Length](), units.Under(fn, err)
 	}
-	if !(area >= 0 && area <= most) {
-		return nan[units.Length](), &units.RangeError{
-			Func: fn, Arg: "area", Value: area.SquareInches(), Low: 0, High: most.SquareInches(), Unit: "in2",
-			Hint: "basal-area growth of one year",
-		}
+	if err := within(fn, "area", area, 0, most, units.SquareInch, "in2", "basal-area growth of one year"); err != nil {
+		return nan[units.Length](), err
 	}
 	if !(area > 0) {
 		return 0, nil

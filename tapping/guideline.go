@@ -97,14 +97,14 @@ func NewGuideline(info GuidelineInfo) (Guideline, error) {
 		if err := checkCount(fn, "taps", s.Taps, 0, maxTaps, guidelinesHint); err != nil {
 			return Guideline{}, err
 		}
-		if !(s.From >= end && s.From < math.Inf(1)) {
-			return Guideline{}, numberError(fn, "step "+strconv.Itoa(i+1)+" from", s.From, end, math.MaxFloat64, "steps ascend and do not overlap")
+		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" from", s.From, end, math.MaxFloat64, "steps ascend and do not overlap"); err != nil {
+			return Guideline{}, err
 		}
 		if i > 0 && !info.Steps[i-1].Before && !s.After && s.From <= end {
 			return Guideline{}, fmt.Errorf("%s: steps %d and %d both hold %g: set Before on the first or After on the second", fn, i, i+1, end)
 		}
-		if !(s.To > s.From) {
-			return Guideline{}, numberError(fn, "step "+strconv.Itoa(i+1)+" to", s.To, s.From, math.Inf(1), "it ends above its start")
+		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" to", s.To, math.Nextafter(s.From, math.Inf(1)), math.Inf(1), "it ends above its start"); err != nil {
+			return Guideline{}, err
 		}
 		end = s.To
 	}
@@ -142,7 +142,7 @@ func (g Guideline) Info() GuidelineInfo {
 //
 // Check: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in two.
 func (g Guideline) Taps(dbh units.Length) (int, error) {
-	if err := checkDiameter("tapping.Guideline.Taps", dbh); err != nil {
+	if err := diameterRange.Check("tapping.Guideline.Taps", float64(dbh)); err != nil {
 		return 0, err
 	}
 	if n, ok := g.taps(dbh); ok {

@@ -44,8 +44,8 @@ func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	if err := checkCount(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
 		return math.NaN(), err
 	}
-	if !(warmth >= 0 && warmth <= maxDegreeDays) {
-		return math.NaN(), numberError(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January")
+	if err := checkNumber(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January"); err != nil {
+		return math.NaN(), err
 	}
 	return houleProbability(events, warmth), nil
 }

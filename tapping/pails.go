@@ -44,8 +44,10 @@ type PailOutlook struct {
 
 // The range of pails and rounds.
 const (
+	minPail     = units.USGallon / 1000
 	maxPail     = 100 * units.USGallon
 	maxPailTaps = 100
+	minRound    = time.Minute
 	maxRound    = 31 * 24 * time.Hour
 )
 
@@ -54,9 +56,9 @@ const (
 // thaw, or what you measured yesterday; it comes evenly while it flows, and
 // none comes after.
 //
-// Sap: 0 to 100 US gal, low not above high. Flowing and next: more than 0, to
-// 31 days. Each pail: size above 0 to 100 US gal, holding 0 to its size, 0 to
-// 100 taps. Outside it returns nil and a [*units.RangeError].
+// Sap: 0 to 100 US gal, low not above high. Flowing and next: 1 minute to 31
+// days. Each pail: size 0.001 to 100 US gal, holding 0 to its size, 0 to 100
+// taps. Outside it returns nil and a [*units.RangeError].
 //
 // Check: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US gal
 // in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h 20 min.
@@ -96,33 +98,33 @@ func (p Pail) outlook(sap Span[units.Volume], flowing, next time.Duration) PailO
 
 func checkPailSap(fn string, sap Span[units.Volume], flowing, next time.Duration) error {
 	const hint = "a band for one tap, low and high"
-	if !(sap.Low >= 0 && sap.Low <= maxPail) {
-		return gallonError(fn, "low sap", sap.Low, 0, maxPail, hint)
+	if err := checkGallons(fn, "low sap", sap.Low, 0, maxPail, hint); err != nil {
+		return err
 	}
-	if !(sap.High >= sap.Low && sap.High <= maxPail) {
-		return gallonError(fn, "high sap", sap.High, sap.Low, maxPail, hint)
+	if err := checkGallons(fn, "high sap", sap.High, sap.Low, maxPail, hint); err != nil {
+		return err
 	}
 	for _, d := range []struct {
 		arg string
 		t   time.Duration
 	}{{"flowing", flowing}, {"next", next}} {
-		if d.t <= 0 || d.t > maxRound {
-			return &units.RangeError{Func: fn, Arg: d.arg, Value: d.t.Hours(), Low: 0, High: maxRound.Hours(), Unit: "h", Hint: "a time ahead, not none"}
+		if err := within(fn, d.arg, float64(d.t), float64(minRound), float64(maxRound), float64(time.Hour), "h", "a time ahead, not none"); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
 func (p Pail) check(fn string) error {
-	if !(p.Size > 0 && p.Size <= maxPail) {
-		return gallonError(fn, "size of pail "+p.Label, p.Size, 0, maxPail, "the volume to the brim, above zero")
+	if err := checkGallons(fn, "size of pail "+p.Label, p.Size, minPail, maxPail, "the volume to the brim"); err != nil {
+		return err
 	}
-	if !(p.Holds >= 0 && p.Holds <= p.Size) {
-		return gallonError(fn, "sap in pail "+p.Label, p.Holds, 0, p.Size, "no more than the pail takes")
+	if err := checkGallons(fn, "sap in pail "+p.Label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
+		return err
 	}
 	return checkCount(fn, "taps over pail "+p.Label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
 }
 
-func gallonError(fn, arg string, v, low, high units.Volume, hint string) error {
-	return &units.RangeError{Func: fn, Arg: arg, Value: v.USGallons(), Low: low.USGallons(), High: high.USGallons(), Unit: "US gal", Hint: hint}
+func checkGallons(fn, arg string, v, low, high units.Volume, hint string) error {
+	return within(fn, arg, v, low, high, units.USGallon, "US gal", hint)
 }

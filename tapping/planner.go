@@ -80,7 +80,7 @@ func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reac
 		return Planner{}, err
 	}
 	if reach == (Reach{}) {
-		return Planner{}, lengthError(fn, "reach", 0, minBandHeight, maxReach, "make it with tapping.ReachByHand or tapping.ReachByDropline")
+		return Planner{}, checkLength(fn, "reach", 0, minBandHeight, maxReach, "make it with tapping.ReachByHand or tapping.ReachByDropline")
 	}
 	const least, hint = units.Inch / 10, "tapping.DefaultDistances gives the published ones"
 	for _, d := range []struct {

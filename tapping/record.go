@@ -89,9 +89,6 @@ func checkRecord(fn string, record []OldHole) error {
 // checkAngle is the door for angles: one turn either way, with room for the
 // rounding of 360 degrees.
 func checkAngle(fn, arg string, a units.Angle) error {
-	const most = units.Turn
-	if !(math.Abs(a.In(most))-1 <= 1e-12) {
-		return &units.RangeError{Func: fn, Arg: arg, Value: a.Degrees(), Low: -most.Degrees(), High: most.Degrees(), Unit: "deg", Hint: "round the trunk from the mark"}
-	}
-	return nil
+	const most = units.Turn * (1 + 1e-13)
+	return within(fn, arg, a, -most, most, units.Degree, "deg", "round the trunk from the mark")
 }

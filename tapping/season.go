@@ -53,8 +53,8 @@ func (r SeasonRule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
 		return fmt.Errorf("%s: no criterion is set: %w: tapping.SapFlowDay() is one to start with", fn, units.ErrRange)
 	}
-	if r.Hemisphere > South {
-		return numberError(fn, "hemisphere", float64(r.Hemisphere), 0, float64(South), "tapping.North or tapping.South")
+	if err := checkCount(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "tapping.North or tapping.South"); err != nil {
+		return err
 	}
 	return checkCount(fn, "run days", r.RunDays, 0, 7, "a single warm day of January is no run; 3 days in a week are one")
 }

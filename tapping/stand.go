@@ -126,16 +126,9 @@ func (c StandCount) BasalAreaPer(unit, ground units.Area) (units.Area, error) {
 }
 
 func checkGround(fn string, unit, ground units.Area) error {
-	for _, a := range []struct {
-		arg  string
-		area units.Area
-	}{{"unit", unit}, {"ground", ground}} {
-		if !(a.area >= minGround && a.area <= maxGround) {
-			return &units.RangeError{
-				Func: fn, Arg: a.arg, Value: a.area.Acres(), Low: minGround.Acres(), High: maxGround.Acres(), Unit: "ac",
-				Hint: "the area that the counted trees stand on, and units.Acre or units.Hectare",
-			}
-		}
+	const hint = "the area that the counted trees stand on, and units.Acre or units.Hectare"
+	if err := within(fn, "unit", unit, minGround, maxGround, units.Acre, "ac", hint); err != nil {
+		return err
 	}
-	return nil
+	return within(fn, "ground", ground, minGround, maxGround, units.Acre, "ac", hint)
 }

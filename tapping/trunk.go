@@ -3,6 +3,7 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -13,6 +14,11 @@ const (
 )
 
 const girthHint = "measure round the trunk at breast height, and mind the unit"
+
+var girthRange = limit.Range{
+	Arg: "girth", Low: 0, High: float64(maxGirth), Unit: "in", Per: float64(units.Inch),
+	Below: girthHint, Above: girthHint,
+}
 
 // DiameterFromGirth returns the diameter of a round trunk of the given girth
 // (circumference). Diameter at breast height, DBH, is measured 4.5 ft above
@@ -25,8 +31,8 @@ const girthHint = "measure round the trunk at breast height, and mind the unit"
 //
 // Formula: D = girth/pi. Check: 37.699 in round is 12.000 in through.
 func DiameterFromGirth(girth units.Length) (units.Length, error) {
-	if !(girth >= 0 && girth <= maxGirth) {
-		return nan[units.Length](), lengthError("tapping.DiameterFromGirth", "girth", girth, 0, maxGirth, girthHint)
+	if err := girthRange.Check("tapping.DiameterFromGirth", float64(girth)); err != nil {
+		return nan[units.Length](), err
 	}
 	return girth / math.Pi, nil
 }
@@ -38,7 +44,7 @@ func DiameterFromGirth(girth units.Length) (units.Length, error) {
 //
 // Formula: girth = pi D. Check: 12.000 in through is 37.699 in round.
 func GirthFromDiameter(d units.Length) (units.Length, error) {
-	if err := checkDiameter("tapping.GirthFromDiameter", d); err != nil {
+	if err := diameterRange.Check("tapping.GirthFromDiameter", float64(d)); err != nil {
 		return nan[units.Length](), err
 	}
 	return d * math.Pi, nil
@@ -129,14 +135,14 @@ type Trunk struct {
 // else gives the zero Trunk and a [*units.RangeError].
 func NewTrunk(dbh units.Length, species Species, vigor Vigor) (Trunk, error) {
 	const fn = "tapping.NewTrunk"
-	if err := checkDiameter(fn, dbh); err != nil {
+	if err := diameterRange.Check(fn, float64(dbh)); err != nil {
 		return Trunk{}, err
 	}
-	if species > Birch {
-		return Trunk{}, numberError(fn, "species", float64(species), 0, float64(Birch), "use the constants of package tapping")
+	if err := checkCount(fn, "species", int(species), 0, int(Birch), "use the constants of package tapping"); err != nil {
+		return Trunk{}, err
 	}
-	if vigor > Unhealthy {
-		return Trunk{}, numberError(fn, "vigor", float64(vigor), 0, float64(Unhealthy), "use the constants of package tapping")
+	if err := checkCount(fn, "vigor", int(vigor), 0, int(Unhealthy), "use the constants of package tapping"); err != nil {
+		return Trunk{}, err
 	}
 	return Trunk{dbh, species, vigor}, nil
 }

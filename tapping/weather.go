@@ -75,8 +75,8 @@ func (w Weather) Len() int { return len(w.days) }
 // [*units.RangeError].
 func (w Weather) Shift(d units.TempDiff) (Weather, error) {
 	const most = 10.0
-	if !(d >= -most && d <= most) {
-		return Weather{}, &units.RangeError{Func: "tapping.Weather.Shift", Arg: "difference", Value: float64(d), Low: -most, High: most, Unit: "C deg", Hint: "1 C shows how much a season hangs on a degree"}
+	if err := within("tapping.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
+		return Weather{}, err
 	}
 	days := slices.Clone(w.days)
 	for i := range days {
@@ -94,8 +94,8 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if y := date.Year(); y < minYear || y > maxYear {
-		return numberError("tapping.Day", "year", float64(y), minYear, maxYear, "write the year with four digits")
+	if err := checkCount("tapping.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+		return err
 	}
 	n := dayNumber(date)
 	switch {
@@ -127,8 +127,8 @@ func (b *weatherBuilder) add(d Day, line int) error {
 	if err := checkAir("maximum", d.Max); err != nil {
 		return err
 	}
-	if d.Min.Compare(d.Max) > 0 {
-		return &units.RangeError{Func: "tapping.Day", Arg: "minimum", Value: d.Min.Celsius(), Low: minAir, High: d.Max.Celsius(), Unit: "C", Hint: "the minimum of a day is not above its maximum"}
+	if err := within("tapping.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
+		return err
 	}
 	if err := b.seen(d.Date, line); err != nil {
 		return err
@@ -148,10 +148,7 @@ func (b *weatherBuilder) skip(date time.Time, line int) error {
 }
 
 func checkAir(arg string, t units.Temperature) error {
-	if c := t.Celsius(); !(c >= minAir && c <= maxAir) {
-		return &units.RangeError{Func: "tapping.Day", Arg: arg, Value: c, Low: minAir, High: maxAir, Unit: "C", Hint: "mind the unit; leave the cell empty where the station has no figure"}
-	}
-	return nil
+	return within("tapping.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
 }
 
 // dayNumber counts calendar days from 1 January 1970.

@@ -167,12 +167,12 @@ func (b TappingBand) Steady(growth units.Length) (units.Share, error) {
 // for two taps at 40 and 33 cm, and this model gives 2.70 and 3.38.
 func (b TappingBand) GrowthNeeded(target units.Share) (units.Length, error) {
 	const fn = "tapping.TappingBand.GrowthNeeded"
+	if err := b.checkMade(fn); err != nil {
+		return nan[units.Length](), err
+	}
 	best := share(b.perYear())
-	if b.taps == 0 || !(target >= 0 && target <= best) {
-		return nan[units.Length](), &units.RangeError{
-			Func: fn, Arg: "target", Value: target.Percents(), Low: 0, High: best.Percents(), Unit: "%",
-			Hint: "fewer taps, a smaller hole or a higher band leave more",
-		}
+	if err := checkTarget(fn, target, best, "fewer taps, a smaller hole or a higher band leave more"); err != nil {
+		return nan[units.Length](), err
 	}
 	// S = m - r m(m-1)/2 with m terms while 1/m <= r < 1/(m-1), where S lies in
 	// (m/2, (m+1)/2]: m follows from S, and r from both.
@@ -196,8 +196,8 @@ func (b TappingBand) YearsToRecover(growth units.Length, tapped int, target unit
 	if err := b.checkUse(fn, growth, tapped); err != nil {
 		return 0, err
 	}
-	if !(target >= 0 && target <= units.Whole) {
-		return 0, &units.RangeError{Func: fn, Arg: "target", Value: target.Percents(), Low: 0, High: units.Whole.Percents(), Unit: "%", Hint: "90 % is the usual aim"}
+	if err := checkTarget(fn, target, units.Whole, "90 % is the usual aim"); err != nil {
+		return 0, err
 	}
 	low, high := 0, int(math.Ceil(float64(b.hole.depth/growth)))
 	for low < high {
@@ -211,8 +211,8 @@ func (b TappingBand) YearsToRecover(growth units.Length, tapped int, target unit
 }
 
 func (b TappingBand) checkUse(fn string, growth units.Length, tapped int) error {
-	if b.taps == 0 {
-		return numberError(fn, "taps", 0, 1, maxTaps, "make the band with tapping.NewTappingBand")
+	if err := b.checkMade(fn); err != nil {
+		return err
 	}
 	if err := checkLength(fn, "growth", growth, 0, maxGrowth, growthHint); err != nil {
 		return err
@@ -220,9 +220,18 @@ func (b TappingBand) checkUse(fn string, growth units.Length, tapped int) error 
 	return checkCount(fn, "tapped", tapped, 0, maxYears, "years")
 }
 
+// checkMade refuses the zero band.
+func (b TappingBand) checkMade(fn string) error {
+	return checkCount(fn, "taps", b.taps, 1, maxTaps, "make the band with tapping.NewTappingBand")
+}
+
+func checkTarget(fn string, target, best units.Share, hint string) error {
+	return within(fn, "target", target, 0, best, units.Percent, "%", hint)
+}
+
 func checkHole(fn string, h Hole) error {
 	if h == (Hole{}) {
-		return lengthError(fn, "hole depth", 0, minDepth, maxDepth, "make the hole with tapping.NewHole")
+		return checkLength(fn, "hole depth", 0, minDepth, maxDepth, "make the hole with tapping.NewHole")
 	}
 	return nil
 }

@@ -7,8 +7,9 @@ import "example.org/sapreckoner/units"
 // A Range is what an argument may be, both ends included.
 type Range struct {
 	Arg       string  // the argument, such as "sugar content"
-	Low, High float64 // in Unit
+	Low, High float64 // in Unit, or in the base unit if Per is set
 	Unit      string  // empty for pure numbers
+	Per       float64 // base units in one Unit, for messages; 0 if x is in Unit
 	Below     string  // the way out for a value under Low
 	Above     string  // the way out for a value over High
 }
@@ -27,7 +28,11 @@ func (r *Range) Check(fn string, x float64) error {
 //
 //go:noinline
 func (r *Range) outside(fn string, x float64) error {
-	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x, Low: r.Low, High: r.High, Unit: r.Unit}
+	per := r.Per
+	if per == 0 { // not set: x/1 is x
+		per = 1
+	}
+	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x / per, Low: r.Low / per, High: r.High / per, Unit: r.Unit}
 	switch {
 	case x < r.Low:
 		e.Hint = r.Below

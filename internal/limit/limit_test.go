@@ -34,3 +34,28 @@ func TestCheck(t *testing.T) {
 		}
 	}
 }
+
+// A range of lengths is guarded in meters and told in inches: a division would
+// move its ends.
+func TestPer(t *testing.T) {
+	const inch = 0.0254
+	r := limit.Range{Arg: "bit", Low: 7.0 / 16 * inch, High: 11 * inch, Unit: "in", Per: inch}
+	for _, x := range []float64{r.Low, r.High} {
+		if err := r.Check("f", x); err != nil {
+			t.Errorf("%v: %v", x, err)
+		}
+	}
+	for _, x := range []float64{math.Nextafter(r.Low, 0), math.Nextafter(r.High, 1)} {
+		err := r.Check("f", x)
+		var e *units.RangeError
+		if !errors.As(err, &e) {
+			t.Errorf("%v: %v, want a RangeError", x, err)
+			continue
+		}
+		for _, pair := range [][2]float64{{e.Low, 7.0 / 16}, {e.High, 11}, {e.Value, x / inch}} {
+			if math.Abs(pair[0]-pair[1]) > 1e-12 {
+				t.Errorf("%v: %v is told, want %v: %v", x, pair[0], pair[1], err)
+			}
+		}
+	}
+}

@@ -1,0 +1,42 @@
+package density
+
+import (
+	"math"
+	"testing"
+
+	"example.org/sapreckoner/units"
+)
+
+// The conventional value in air: what is as dense as the weights weighs true,
+// and what is as dense as air weighs nothing (OIML D 28: 8000 and 1.2 kg/m3).
+func TestWeighingInAir(t *testing.T) {
+	for _, c := range []struct{ density, apparent units.Density }{{8000, 8000}, {1.2, 0}} {
+		if got := InAir(c.density); !(math.Abs(float64(got-c.apparent)) <= 1e-9) {
+			t.Errorf("%v kg/m3 weighs as %v, want %v", float64(c.density), float64(got), float64(c.apparent))
+		}
+		if got := FromAir(c.apparent); !(math.Abs(float64(got-c.density)) <= 1e-9) {
+			t.Errorf("what weighs as %v is %v kg/m3, want %v", float64(c.apparent), float64(got), float64(c.density))
+		}
+	}
+}
+
+// The constants that no table holds, each from its definition or from where it
+// was taken, and rounded as it is written.
+func TestConstants(t *testing.T) {
+	z := math.Sqrt2 * math.Erfinv(0.95) // of the normal distribution, two sides
+	for _, c := range []struct {
+		name      string
+		got, want float64
+		digit     float64 // weight of the last one written
+	}{
+		{"chi-squared of one degree of freedom, 95 of 100 cases", disagreeAbove, z * z, 1e-2},
+		{"change of the density of water at 8 C (Kell 1975)", flatSlope, waterSlope(8), 1e-2},
+		{"surface tension, k = 2 (Aguilera, Wright, Bean 2008)", surfaceDoubt, 370e-6, 1e-9},
+		{"sodium light, mean of the D lines at 0.5889950 and 0.5895924 micrometers (from memory)", sodium, (0.5889950 + 0.5895924) / 2, 1e-4},
+		{"a tenth of the density of air", airLimit, airDensity / 10, 1e-9},
+	} {
+		if !(math.Abs(c.got-c.want) <= c.digit/2) {
+			t.Errorf("%s: %v, want %v", c.name, c.got, c.want)
+		}
+	}
+}

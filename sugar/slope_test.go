@@ -1,0 +1,16 @@
+package sugar
+
+import (
+	"testing"
+
+	"example.org/sapreckoner/internal/numeric/numerictest"
+)
+
+func TestSlopes(t *testing.T) {
+	for _, k := range []float64{253.15, 298.15, 413.15} {
+		numerictest.Slope(t, "logActivity", 0.01, 0.37, func(x float64) (float64, float64) { return logActivity(x, k) })
+	}
+	numerictest.Slope(t, "logIce", 260, 273, logIce)
+	numerictest.Slope(t, "Vavrinecz", 0, 110, Vavrinecz.at)
+	numerictest.Slope(t, "Charles", 0, 110, Charles.at)
+}
