@@ -223,12 +223,18 @@ func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 	}
 	w := p.work(record, from)
 	plan := Plan{Holes: make([]OldHole, 0, years*taps)}
+	closed := false
 	for year := from; year < from+years; year++ {
+		if closed {
+			plan.Resting = append(plan.Resting, year)
+			continue
+		}
 		w.begin(year)
 		for i := range taps {
 			at, ok := w.place(year, i, taps)
 			if !ok {
 				plan.Resting = append(plan.Resting, year)
+				closed = w.closed()
 				break
 			}
 			plan.Holes = append(plan.Holes, OldHole{year, at, p.hole})

@@ -9,6 +9,7 @@ import (
 
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
+	"github.com/google/go-cmp/cmp"
 )
 
 func byHand(t testing.TB, low, high float64) tapping.Reach {
@@ -196,6 +197,42 @@ func TestMapShowsTheHoles(t *testing.T) {
 	}
 }
 
+// A plan is what the planner would answer year after year, also where the trunk
+// does not grow and nothing ever heals.
+func TestPlanIsNextEveryYear(t *testing.T) {
+	r := rand.New(rand.NewPCG(21, 22))
+	for range 60 {
+		p := planner(t, 8+20*r.Float64(), []float64{0, 0.02, 0.1}[r.IntN(3)], byHand(t, 24, 30+30*r.Float64()))
+		var record []tapping.OldHole
+		for range r.IntN(20) {
+			record = append(record, tapping.OldHole{Year: 2000 + r.IntN(25), Hole: hole(t, 0.3125, 1.5), Position: tapping.Position{
+				At: units.Angle(r.Float64()) * units.Turn, Height: units.Inches(20 + 50*r.Float64()),
+			}})
+		}
+		old, taps := len(record), 1+r.IntN(2)
+		plan := must[tapping.Plan](t)(p.Plan(record, 2025, 60, taps))
+		var resting []int
+		for year := 2025; year < 2085; year++ {
+			at, err := p.Next(record, year, taps)
+			if err != nil {
+				resting = append(resting, year)
+			}
+			for _, a := range at {
+				record = append(record, tapping.OldHole{Year: year, Position: a, Hole: hole(t, 0.3125, 1.5)})
+			}
+		}
+		made := record[old:]
+		for i, h := range plan.Holes {
+			if len(made) != len(plan.Holes) || made[i].Year != h.Year || !near(float64(made[i].At), float64(h.At)) || !near(float64(made[i].Height), float64(h.Height)) {
+				t.Fatalf("%+v: hole %d of the plan is %+v", p, i, h)
+			}
+		}
+		if d := cmp.Diff(resting, plan.Resting); d != "" {
+			t.Fatalf("%+v: resting years: %s", p, d)
+		}
+	}
+}
+
 // The planner keeps its word on any record, and never fails but as documented.
 func FuzzPlanner(f *testing.F) {
 	f.Add(uint64(1), 12.0, 0.05, 30.0, 5, 1)
@@ -245,7 +282,7 @@ func BenchmarkPlan100Years(b *testing.B) {
 		name             string
 		diameter, growth float64
 		taps             int
-	}{{"OneTap", 14, 0.06, 1}, {"TwoTaps", 20, 0.08, 2}, {"Crowded", 12, 0.02, 1}} {
+	}{{"OneTap", 14, 0.06, 1}, {"TwoTaps", 20, 0.08, 2}, {"Crowded", 12, 0.02, 1}, {"NoGrowth", 20, 0, 2}} {
 		b.Run(c.name, func(b *testing.B) {
 			p := planner(b, c.diameter, c.growth, byHand(b, 24, 60))
 			b.ReportAllocs()

@@ -3,6 +3,7 @@ package tapping
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"example.org/sapreckoner/internal/records"
 )
@@ -24,20 +25,18 @@ type RowError struct {
 
 // Error tells line, column, reason and the way out.
 func (e *RowError) Error() string {
-	s := ""
+	var parts []string
 	if e.Line > 0 {
-		s = fmt.Sprintf("line %d", e.Line)
+		place := fmt.Sprintf("line %d", e.Line)
 		if e.Column != "" {
-			s += ", column " + e.Column
+			place += ", column " + e.Column
 		}
+		parts = append(parts, place)
 	}
-	if e.Err == nil {
-		return s
+	if e.Err != nil {
+		parts = append(parts, e.Err.Error())
 	}
-	if s != "" {
-		s += ": "
-	}
-	return s + e.Err.Error()
+	return strings.Join(parts, ": ")
 }
 
 // Unwrap returns the reason.

@@ -29,6 +29,7 @@ func (s spot) position() Position {
 type search struct {
 	p     Planner
 	spots []spot // whose stain is in reach, in order round the trunk
+	fresh []spot // those of them that keep Open
 	last  []spot // holes of the latest year before the present one, in order
 	now   []spot // holes of the present year
 	taken []interval
@@ -65,14 +66,28 @@ func (p Planner) work(record []OldHole, year int) *search {
 	return w
 }
 
-// begin opens a year: its predecessors' holes are the last, and stains that
-// have grown over are forgotten.
+// begin opens a year: its predecessors' holes are the last, stains that have
+// grown over are forgotten, and holes are fresh no longer.
 func (w *search) begin(year int) {
 	if len(w.now) > 0 {
 		w.last, w.now = append(w.last[:0], w.now...), w.now[:0]
 	}
-	w.spots = slices.DeleteFunc(w.spots, func(s spot) bool { return !w.p.inReach(s.year, year) })
+	w.fresh = w.fresh[:0]
+	w.spots = slices.DeleteFunc(w.spots, func(s spot) bool {
+		if isFresh(s, year) {
+			w.fresh = append(w.fresh, s)
+		}
+		return !w.p.inReach(s.year, year)
+	})
 }
+
+// isFresh reports whether a hole keeps Open in the year: it is open, or of the
+// year before.
+func isFresh(s spot, year int) bool { return s.year >= year-1 }
+
+// closed reports whether a year that found no room is followed by such years
+// alone: nothing heals, the trunk stands still, and no hole is fresh.
+func (w *search) closed() bool { return w.p.growth == 0 && len(w.fresh) == 0 }
 
 // place finds a place for hole i of taps in the year and takes it.
 func (w *search) place(year, i, taps int) (Position, bool) {
@@ -98,9 +113,8 @@ func (w *search) place(year, i, taps int) (Position, bool) {
 }
 
 func (w *search) take(s spot) Position {
-	w.now = append(w.now, s)
-	i := sort.Search(len(w.spots), func(i int) bool { return w.spots[i].t >= s.t })
-	w.spots = slices.Insert(w.spots, i, s)
+	w.now, w.fresh = append(w.now, s), append(w.fresh, s)
+	w.spots = slices.Insert(w.spots, w.from(s.t), s)
 	return s.position()
 }
 
@@ -140,14 +154,20 @@ func (w *search) try(year int, t, want, girth float64) (spot, bool) {
 }
 
 // gather collects the stretches that are forbidden at t; false if nothing of
-// the reach is left. Only holes within the widest distance to the side matter.
+// the reach is left. The few holes that keep Open are all looked at; of the
+// others only those that are no further than Side round the trunk.
 func (w *search) gather(year int, t, girth float64, reach interval) bool {
-	around := float64(w.p.keep.Open)/girth + slack
+	for _, s := range w.fresh {
+		if !w.forbid(s, year, t, girth, reach) {
+			return false
+		}
+	}
+	around := float64(w.p.keep.Side)/girth + slack
 	n := len(w.spots)
-	first := sort.Search(n, func(i int) bool { return w.spots[i].t >= t-around })
+	first := w.from(t - around)
 	// A window over the mark begins with the last holes of the turn.
 	if t-around < 0 {
-		first -= n - sort.Search(n, func(i int) bool { return w.spots[i].t >= t-around+1 })
+		first -= n - w.from(t-around+1)
 	}
 	for k := range n {
 		i := first + k
@@ -161,16 +181,26 @@ func (w *search) gather(year int, t, girth float64, reach interval) bool {
 		if s.t+turns > t+around {
 			break
 		}
-		f, ok := w.p.forbidden(s, year, t, girth)
-		if !ok || f.low >= reach.high || f.high <= reach.low {
-			continue
-		}
-		if f.low < reach.low && f.high > reach.high {
+		if !isFresh(s, year) && !w.forbid(s, year, t, girth, reach) {
 			return false
 		}
-		w.taken = append(w.taken, f)
 	}
 	return true
+}
+
+// forbid adds the stretch of one hole; false if nothing of the reach is left.
+func (w *search) forbid(s spot, year int, t, girth float64, reach interval) bool {
+	f, ok := w.p.forbidden(s, year, t, girth)
+	if !ok || f.low >= reach.high || f.high <= reach.low {
+		return true
+	}
+	w.taken = append(w.taken, f)
+	return f.low >= reach.low || f.high <= reach.high
+}
+
+// from returns the first of the spots in order at the place t or beyond.
+func (w *search) from(t float64) int {
+	return sort.Search(len(w.spots), func(i int) bool { return w.spots[i].t >= t })
 }
 
 // nearestFree returns the height in reach, outside all taken stretches, that is
@@ -206,7 +236,7 @@ func (w *search) edges(year int, girth float64) []float64 {
 	side, open := float64(w.p.keep.Side)/girth, float64(w.p.keep.Open)/girth
 	for _, s := range w.spots {
 		w.tries = append(w.tries, s.t-side, s.t+side)
-		if s.year >= year-1 {
+		if isFresh(s, year) {
 			w.tries = append(w.tries, s.t-open, s.t+open)
 		}
 	}
