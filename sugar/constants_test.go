@@ -96,3 +96,14 @@ func TestInversesNameTheirEnds(t *testing.T) {
 		}
 	}
 }
+
+// The formula in kJ/(kg K) as its source prints it, at the corners of its range.
+func TestSpecificHeatAsPrinted(t *testing.T) {
+	for _, c := range []struct{ b, t float64 }{{0, 0}, {0, 120}, {85, 0}, {85, 120}, {66, 20}} {
+		got, err := SpecificHeat(units.Brix(c.b), units.Celsius(c.t))
+		want := 4.1868 - c.b*(0.0297-4.6e-5*100) + 7.5e-5*c.b*c.t
+		if err != nil || !(math.Abs(got.KilojoulesPerKilogramKelvin()-want) <= 1e-12) {
+			t.Errorf("%v Brix at %v C: %v, %v; want %v", c.b, c.t, got, err, want)
+		}
+	}
+}

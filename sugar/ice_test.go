@@ -72,6 +72,11 @@ func TestIceLimits(t *testing.T) {
 			t.Errorf("case %d: %v", i, err)
 		}
 	}
+	var e *units.RangeError
+	_, err := sugar.FreezeTo(sap, units.Celsius(0.001), 0)
+	if !errors.As(err, &e) || e.Func != "sugar.FreezeTo" || e.Low != -10 || e.High != 0 {
+		t.Errorf("above 0 C: %v", err)
+	}
 	errs = nil
 	keep(sugar.TakeIce(sugar.Lot{}, 0, 0))
 	keep(sugar.TakeIce(sap, 100.1, 0))

@@ -24,6 +24,8 @@ type RangeError struct {
 }
 
 // Error tells the function, the argument, the value, the range and the way out.
+// A value that is an end of the range was refused because the range is open
+// there, and the message says so.
 func (e *RangeError) Error() string {
 	num := func(x float64) string { return strconv.FormatFloat(x, 'g', 8, 64) }
 	unit := ""
@@ -32,7 +34,12 @@ func (e *RangeError) Error() string {
 	}
 	s := e.prefix() + e.Arg + " " + num(e.Value) + unit +
 		" is outside " + num(e.Low) + " to " + num(e.High) + unit
-	if e.Value != e.Value {
+	switch {
+	case e.Value == e.Low:
+		s = e.prefix() + e.Arg + " must be more than " + num(e.Low) + " and at most " + num(e.High) + unit
+	case e.Value == e.High:
+		s = e.prefix() + e.Arg + " must be less than " + num(e.High) + unit + " and at least " + num(e.Low)
+	case e.Value != e.Value:
 		s = e.prefix() + e.Arg + " is not a number; it must lie in " +
 			num(e.Low) + " to " + num(e.High) + unit
 	}

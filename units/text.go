@@ -241,9 +241,12 @@ func text[Q ~float64](q, in Q, decimals int, tab *table) string {
 	return fixed(float64(q)/use.size, decimals) + " " + use.symbol
 }
 
+// mostDecimals is past the last digit of any float64: more would be zeros.
+const mostDecimals = 1074
+
 // fixed prints x with the given number of decimals and never a negative zero.
 func fixed(x float64, decimals int) string {
-	s := strconv.FormatFloat(x, 'f', max(decimals, 0), 64)
+	s := strconv.FormatFloat(x, 'f', min(max(decimals, 0), mostDecimals), 64)
 	if strings.HasPrefix(s, "-") && strings.Trim(s, "-0.") == "" {
 		return s[1:]
 	}

@@ -99,6 +99,16 @@ func TestRangeError(t *testing.T) {
 	if units.Under("x", other) != other || units.Under("x", nil) != nil {
 		t.Error("Under touches other errors")
 	}
+	for value, want := range map[float64]string{
+		0: "f: doubt must be more than 0 and at most 5 K",
+		5: "f: doubt must be less than 5 K and at least 0",
+		6: "f: doubt 6 K is outside 0 to 5 K",
+	} {
+		open := &units.RangeError{Func: "f", Arg: "doubt", Value: value, Low: 0, High: 5, Unit: "K"}
+		if got := open.Error(); got != want {
+			t.Errorf("%v: got %q, want %q", value, got, want)
+		}
+	}
 	nan := &units.RangeError{Func: "f", Arg: "Brix", Value: math.NaN(), Low: 0, High: 85}
 	if got := nan.Error(); got != "f: Brix is not a number; it must lie in 0 to 85" {
 		t.Errorf("NaN: %q", got)
