@@ -19,26 +19,15 @@ var diameterRange = limit.Range{
 
 const diameterHint = "a diameter at breast height, not a girth"
 
-// within checks an argument against its documented range and tells the way out
-// on either side of it. All are in the base unit, and told in the unit that the
-// trade uses.
-func within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint string) error {
-	r := limit.Range{
-		Arg: arg, Low: float64(low), High: float64(high), Unit: symbol, Per: float64(unit),
-		Below: hint, Above: hint,
-	}
-	return r.Check(fn, float64(x))
-}
-
 // checkLength is the door of lengths: inches are the unit of the drill and the
 // tape.
 func checkLength(fn, arg string, v, low, high units.Length, hint string) error {
-	return within(fn, arg, v, low, high, units.Inch, "in", hint)
+	return limit.Within(fn, arg, v, low, high, units.Inch, "in", hint)
 }
 
 // checkNumber is the door of pure numbers.
 func checkNumber(fn, arg string, x, low, high float64, hint string) error {
-	return within(fn, arg, x, low, high, 1, "", hint)
+	return limit.Within(fn, arg, x, low, high, 1, "", hint)
 }
 
 // checkCount is the door of whole numbers.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -42,7 +43,7 @@ func WithVacuum(p units.Pressure) (Method, error) {
 func (m Method) Vacuum() units.Pressure { return m.vacuum }
 
 func checkVacuum(fn string, p units.Pressure) error {
-	return within(fn, "vacuum", p, 0, maxVacuum, units.InchMercury, "inHg", "inches of mercury below the pressure of the air, at the hole")
+	return limit.Within(fn, "vacuum", p, 0, maxVacuum, units.InchMercury, "inHg", "inches of mercury below the pressure of the air, at the hole")
 }
 
 // Published gains, and the rate that compounds to the largest of them.
@@ -97,7 +98,7 @@ const (
 // draws 16 inHg.
 func NaturalVacuum(drop units.Length) (units.Pressure, error) {
 	const hint = "the height that the full line falls; a longer fall draws no more, since the sap column breaks"
-	if err := within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", hint); err != nil {
+	if err := limit.Within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", hint); err != nil {
 		return nan[units.Pressure](), err
 	}
 	return units.Pressure(drop/columnPerInch) * units.InchMercury, nil

@@ -3,6 +3,7 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -40,7 +41,7 @@ func RadialGrowth(diameter units.Length, area units.Area) (units.Length, error) 
 	if err != nil {
 		return nan[units.Length](), units.Under(fn, err)
 	}
-	if err := within(fn, "area", area, 0, most, units.SquareInch, "in2", "basal-area growth of one year"); err != nil {
+	if err := limit.Within(fn, "area", area, 0, most, units.SquareInch, "in2", "basal-area growth of one year"); err != nil {
 		return nan[units.Length](), err
 	}
 	if !(area > 0) {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -108,7 +109,7 @@ func checkPailSap(fn string, sap Span[units.Volume], flowing, next time.Duration
 		arg string
 		t   time.Duration
 	}{{"flowing", flowing}, {"next", next}} {
-		if err := within(fn, d.arg, float64(d.t), float64(minRound), float64(maxRound), float64(time.Hour), "h", "a time ahead, not none"); err != nil {
+		if err := limit.Within(fn, d.arg, float64(d.t), float64(minRound), float64(maxRound), float64(time.Hour), "h", "a time ahead, not none"); err != nil {
 			return err
 		}
 	}
@@ -126,5 +127,5 @@ func (p Pail) check(fn string) error {
 }
 
 func checkGallons(fn, arg string, v, low, high units.Volume, hint string) error {
-	return within(fn, arg, v, low, high, units.USGallon, "US gal", hint)
+	return limit.Within(fn, arg, v, low, high, units.USGallon, "US gal", hint)
 }

@@ -3,6 +3,7 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -90,5 +91,5 @@ func checkRecord(fn string, record []OldHole) error {
 // rounding of 360 degrees.
 func checkAngle(fn, arg string, a units.Angle) error {
 	const most = units.Turn * (1 + 1e-13)
-	return within(fn, arg, a, -most, most, units.Degree, "deg", "round the trunk from the mark")
+	return limit.Within(fn, arg, a, -most, most, units.Degree, "deg", "round the trunk from the mark")
 }

@@ -3,6 +3,7 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -127,8 +128,8 @@ func (c StandCount) BasalAreaPer(unit, ground units.Area) (units.Area, error) {
 
 func checkGround(fn string, unit, ground units.Area) error {
 	const hint = "the area that the counted trees stand on, and units.Acre or units.Hectare"
-	if err := within(fn, "unit", unit, minGround, maxGround, units.Acre, "ac", hint); err != nil {
+	if err := limit.Within(fn, "unit", unit, minGround, maxGround, units.Acre, "ac", hint); err != nil {
 		return err
 	}
-	return within(fn, "ground", ground, minGround, maxGround, units.Acre, "ac", hint)
+	return limit.Within(fn, "ground", ground, minGround, maxGround, units.Acre, "ac", hint)
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -75,7 +76,7 @@ func (w Weather) Len() int { return len(w.days) }
 // [*units.RangeError].
 func (w Weather) Shift(d units.TempDiff) (Weather, error) {
 	const most = 10.0
-	if err := within("tapping.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
+	if err := limit.Within("tapping.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
 		return Weather{}, err
 	}
 	days := slices.Clone(w.days)
@@ -127,7 +128,7 @@ func (b *weatherBuilder) add(d Day, line int) error {
 	if err := checkAir("maximum", d.Max); err != nil {
 		return err
 	}
-	if err := within("tapping.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
+	if err := limit.Within("tapping.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
 		return err
 	}
 	if err := b.seen(d.Date, line); err != nil {
@@ -148,7 +149,7 @@ func (b *weatherBuilder) skip(date time.Time, line int) error {
 }
 
 func checkAir(arg string, t units.Temperature) error {
-	return within("tapping.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
+	return limit.Within("tapping.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
 }
 
 // dayNumber counts calendar days from 1 January 1970.

@@ -3,6 +3,7 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -226,7 +227,7 @@ func (b TappingBand) checkMade(fn string) error {
 }
 
 func checkTarget(fn string, target, best units.Share, hint string) error {
-	return within(fn, "target", target, 0, best, units.Percent, "%", hint)
+	return limit.Within(fn, "target", target, 0, best, units.Percent, "%", hint)
 }
 
 func checkHole(fn string, h Hole) error {

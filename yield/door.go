@@ -29,8 +29,7 @@ func nan[Q ~float64]() Q { return Q(math.NaN()) }
 
 // within checks one argument against its documented range. NaN fails.
 func within(fn, arg string, x, low, high float64, unit, hint string) error {
-	r := limit.Range{Arg: arg, Low: low, High: high, Unit: unit, Below: hint, Above: hint}
-	return r.Check(fn, x)
+	return limit.Within(fn, arg, x, low, high, 1, unit, hint)
 }
 
 // withinItem is within for a field of an entry of a list. The name of the entry

@@ -79,7 +79,7 @@ type row struct {
 
 func newCard(in *flags) (*card, error) {
 	if b := in.target; !(b >= minTarget && b <= maxTarget) {
-		return nil, cli.For("target", &units.RangeError{Func: "wallcard", Arg: "syrup", Value: float64(b), Low: minTarget, High: maxTarget, Unit: "Brix",
+		return nil, cli.For("target", &units.RangeError{Arg: "syrup", Value: float64(b), Low: minTarget, High: maxTarget, Unit: "Brix",
 			Hint: "thinner it ferments, thicker it crystallizes; most laws ask for 66 to 68.9"})
 	}
 	s := newSystem(in.metric)

@@ -48,7 +48,7 @@ func newPlace(in *flags, s system) (place, error) {
 		return p, cli.For(p.flag, err)
 	}
 	if kPa := p.station.Kilopascals(); !(kPa >= minStation && kPa <= maxStation) {
-		return p, cli.For(p.flag, &units.RangeError{Func: "wallcard", Arg: "station pressure", Value: kPa, Low: minStation, High: maxStation, Unit: "kPa",
+		return p, cli.For(p.flag, &units.RangeError{Arg: "station pressure", Value: kPa, Low: minStation, High: maxStation, Unit: "kPa",
 			Hint: "no weather brings that to a sugarhouse: check the unit"})
 	}
 	return p, nil

@@ -20,7 +20,7 @@ import (
 	"regexp"
 	"strings"
 
-	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/internal/limit"
 )
 
 // Exit statuses.
@@ -115,10 +115,7 @@ func For(name string, err error) error {
 // Within holds the value of a flag against a range of the program's own and
 // names the flag. The message tells value and range in the given unit.
 func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
-	if x >= low && x <= high {
-		return nil
-	}
-	return For(name, &units.RangeError{Arg: arg, Value: float64(x / unit), Low: float64(low / unit), High: float64(high / unit), Unit: symbol, Hint: hint})
+	return For(name, limit.Within("", arg, x, low, high, unit, symbol, hint))
 }
 
 // function is the name of a Go function in front of an error of the library.

@@ -23,6 +23,17 @@ func (r *Range) Check(fn string, x float64) error {
 	return r.outside(fn, x)
 }
 
+// Within is [Range.Check] for a range that is made at the call, with one way out
+// on either side. Value and limits are in the base unit, and told in the given
+// one.
+func Within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint string) error {
+	r := Range{
+		Arg: arg, Low: float64(low), High: float64(high), Unit: symbol, Per: float64(unit),
+		Below: hint, Above: hint,
+	}
+	return r.Check(fn, float64(x))
+}
+
 // outside is kept out of line, so that a guard costs its caller two comparisons
 // and no room.
 //

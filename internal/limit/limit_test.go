@@ -39,16 +39,17 @@ func TestCheck(t *testing.T) {
 // move its ends.
 func TestPer(t *testing.T) {
 	const inch = 0.0254
-	r := limit.Range{Arg: "bit", Low: 7.0 / 16 * inch, High: 11 * inch, Unit: "in", Per: inch}
-	for _, x := range []float64{r.Low, r.High} {
-		if err := r.Check("f", x); err != nil {
+	const low, high = 7.0 / 16 * inch, 11 * inch
+	check := func(x float64) error { return limit.Within("f", "bit", x, low, high, inch, "in", "the bit is marked") }
+	for _, x := range []float64{low, high} {
+		if err := check(x); err != nil {
 			t.Errorf("%v: %v", x, err)
 		}
 	}
-	for _, x := range []float64{math.Nextafter(r.Low, 0), math.Nextafter(r.High, 1)} {
-		err := r.Check("f", x)
+	for _, x := range []float64{math.Nextafter(low, 0), math.Nextafter(high, 1)} {
+		err := check(x)
 		var e *units.RangeError
-		if !errors.As(err, &e) {
+		if !errors.As(err, &e) || e.Func != "f" || e.Arg != "bit" || e.Unit != "in" || e.Hint != "the bit is marked" {
 			t.Errorf("%v: %v, want a RangeError", x, err)
 			continue
 		}
