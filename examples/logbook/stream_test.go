@@ -78,7 +78,7 @@ func TestMillion(t *testing.T) {
 	if testing.Short() {
 		t.Skip("a million rows")
 	}
-	const rows = 1_000_000
+	const rows = million
 	dir, sap := folder(t, rows)
 	taken, live := memory()
 	b, told := season(dir)

@@ -1,0 +1,5 @@
+//go:build !race
+
+package main
+
+const million = 1_000_000
