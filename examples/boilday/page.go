@@ -117,7 +117,7 @@ func (p page) clockPart(part *cli.Part) {
 }
 
 func (p page) finishPart(part *cli.Part) {
-	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), p.how)
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), weather[p.from])
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))

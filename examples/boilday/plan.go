@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"math"
 	"time"
@@ -24,7 +25,7 @@ type plan struct {
 	sap        sugar.Lot
 
 	pressure   units.Pressure
-	how, from  string // the pressure was found, and by which flag
+	from       string // the flag that tells the pressure
 	waterBoils units.Temperature
 	syrupBoils units.Temperature
 
@@ -81,7 +82,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
 	}
-	if p.pressure, p.how, p.from, err = s.pressure(f); err != nil {
+	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
 		return nil, err
 	}
 	if p.gatherings, err = s.gather(e); err != nil {
@@ -111,7 +112,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := first(p.sure(s), p.clock(s), p.simulate(s), p.bottles(s, f)); err != nil {
+	if err := cmp.Or(p.sure(s), p.clock(s), p.simulate(s), p.bottles(s, f)); err != nil {
 		return nil, err
 	}
 	return p, p.fire(s)

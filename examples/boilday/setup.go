@@ -1,11 +1,11 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -21,10 +21,7 @@ type setup struct {
 	sapTemp units.Temperature
 	sapFile string
 
-	elevation  units.Length
-	station    units.Pressure
-	altimeter  units.Pressure
-	waterBoils units.Temperature
+	place cli.Place
 
 	area  units.Area
 	flux  units.Flux
@@ -67,11 +64,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
 	s.declareMembrane(f)
-	f.Group("Place and weather (give one)")
-	f.Quantity(&s.elevation, "elevation", "1150 ft", "elevation of the pan: standard weather is assumed")
-	f.Quantity(&s.station, "pressure", "", "station pressure: a barometer at the pan, not reduced to sea level")
-	f.Quantity(&s.altimeter, "altimeter", "", "altimeter setting of a weather station nearby; give -elevation too")
-	f.Quantity(&s.waterBoils, "water-boils", "", "what your thermometer shows in boiling water today: the best of all")
+	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
 	f.Quantity(&s.area, "pan-area", "12 ft2", "area of the boiling liquid")
 	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
@@ -99,18 +92,10 @@ const tank = 1e5 * units.USGallon
 
 // check tests what the library does not.
 func (s *setup) check(f *cli.Flags) error {
-	if err := f.Alone("water-boils", "pressure", "altimeter"); err != nil {
+	if _, err := s.place.Given(); err != nil {
 		return err
 	}
-	for _, name := range []string{"water-boils", "pressure"} {
-		if err := f.Alone(name, "elevation"); err != nil {
-			return err
-		}
-	}
-	if f.Given("altimeter") && !f.Given("elevation") {
-		return cli.For("altimeter", errors.New("give -elevation too: the setting is brought from sea level to the pan"))
-	}
-	if err := first(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
+	if err := cmp.Or(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
 		return err
 	}
 	for _, name := range []string{"draw-to", "out"} {
@@ -139,7 +124,7 @@ func (s *setup) check(f *cli.Flags) error {
 			return err
 		}
 	}
-	return first(
+	return cmp.Or(
 		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
@@ -175,33 +160,12 @@ func (s *setup) borrowed(f *cli.Flags) string {
 	return f.Kept(names...)
 }
 
-// first returns the first error that is not nil.
-func first(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// pressure returns the pressure at the pan, how it was found, and the flag that
-// gave it.
-func (s *setup) pressure(f *cli.Flags) (p units.Pressure, how, from string, err error) {
-	switch {
-	case f.Given("water-boils"):
-		from, how = "water-boils", "by your thermometer in boiling water"
-		p, err = boil.PressureFromWater(s.waterBoils)
-	case f.Given("pressure"):
-		from, how, p = "pressure", "as your barometer shows", s.station
-	case f.Given("altimeter"):
-		from, how = "altimeter", "by altimeter setting and elevation"
-		p, err = boil.StationPressure(s.altimeter, s.elevation)
-	default:
-		from, how = "elevation", "standard weather at the elevation"
-		p, err = boil.PressureAt(s.elevation)
-	}
-	return p, how, from, cli.For(flagOf(err, from, "elevation", "elevation"), err)
+// weather words how the pressure was found, by its flag.
+var weather = map[string]string{
+	cli.ByWaterBoils: "by your thermometer in boiling water",
+	cli.ByStation:    "as your barometer shows",
+	cli.ByAltimeter:  "by altimeter setting and elevation",
+	cli.ByElevation:  "standard weather at the elevation",
 }
 
 // flagOf returns other if err is about the argument arg, else flag.

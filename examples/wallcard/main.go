@@ -39,24 +39,16 @@ func program() cli.Program {
 
 // flags is what the command line says.
 type flags struct {
-	name                                string
-	elevation                           units.Length
-	pressure, altimeter                 units.Pressure
-	water                               units.Temperature
-	target                              units.Brix
-	syrupGraduation, sapGraduation      units.Temperature
-	metric                              bool
-	paper                               string
-	demo, byWater, byAltimeter, byMeter bool
+	name, paper                    string
+	place                          cli.Place
+	target                         units.Brix
+	syrupGraduation, sapGraduation units.Temperature
+	metric, demo                   bool
 }
 
 func setup(f *cli.Flags) func(*cli.Env) error {
 	var in flags
-	f.Group("Place: one of these says how hard the air presses on the pan")
-	f.Quantity(&in.elevation, "elevation", "1200 ft", "elevation of the pan; the card then stands for average weather")
-	f.Quantity(&in.pressure, "pressure", "", "station pressure: a barometer in the sugarhouse, not brought to sea level")
-	f.Quantity(&in.altimeter, "altimeter", "", "altimeter setting of a nearby weather station, together with -elevation")
-	f.Quantity(&in.water, "water-boils", "", "boiling point of water, measured today with the thermometer of the pan: the surest")
+	f.Place(&in.place, "1200 ft")
 	f.Group("Syrup and instruments")
 	f.Quantity(&in.target, "target", "66.9 Brix", "strength of the syrup, 60 to 75 Brix")
 	f.Quantity(&in.syrupGraduation, "hydrometer", "60 F", "temperature printed on the syrup hydrometer, at which its scale is true")
@@ -66,18 +58,11 @@ func setup(f *cli.Flags) func(*cli.Env) error {
 	f.Bool(&in.metric, "metric", "metric units in round steps, US units beside them")
 	f.Choice(&in.paper, "paper", "letter", []string{"letter", "a4"}, "size of the sheet: letter or a4")
 	return func(e *cli.Env) error {
-		for _, pair := range [][]string{
-			{"pressure", "altimeter", "water-boils"}, {"elevation", "pressure"}, {"elevation", "water-boils"},
-		} {
-			if err := f.Alone(pair...); err != nil {
-				return err
-			}
+		where, err := in.place.Given()
+		if err != nil {
+			return err
 		}
-		in.byWater, in.byAltimeter, in.byMeter = f.Given("water-boils"), f.Given("altimeter"), f.Given("pressure")
-		if in.byAltimeter && !f.Given("elevation") {
-			return cli.For("altimeter", fmt.Errorf("give -elevation too: an altimeter setting counts from the sea, and the pan does not stand there"))
-		}
-		in.demo = !(f.Given("name") || f.Given("elevation") || in.byWater || in.byAltimeter || in.byMeter)
+		in.demo = where == cli.ByElevation && !f.Given("elevation") && !f.Given("name")
 		if err := in.checkName(); err != nil {
 			return cli.For("name", err)
 		}

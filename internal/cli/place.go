@@ -1,0 +1,84 @@
+package cli
+
+import (
+	"errors"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/units"
+)
+
+// Place is where a pan stands and how the air presses on it today, which the
+// flags tell in one of four ways.
+type Place struct {
+	Elevation  units.Length
+	Station    units.Pressure
+	Altimeter  units.Pressure
+	WaterBoils units.Temperature
+
+	flags *Flags
+}
+
+// The flags of a [Place].
+const (
+	ByElevation  = "elevation"
+	ByStation    = "pressure"
+	ByAltimeter  = "altimeter"
+	ByWaterBoils = "water-boils"
+)
+
+// Place declares the flags of a place as a group of their own. The elevation is
+// the one of the demo.
+func (f *Flags) Place(p *Place, elevation string) {
+	p.flags = f
+	f.Group("Place and weather (give one)")
+	f.Quantity(&p.Elevation, ByElevation, elevation, "elevation of the pan: standard weather is assumed")
+	f.Quantity(&p.Station, ByStation, "", "station pressure: a barometer at the pan, not reduced to sea level")
+	f.Quantity(&p.Altimeter, ByAltimeter, "", "altimeter setting of a weather station nearby; give -elevation too")
+	f.Quantity(&p.WaterBoils, ByWaterBoils, "", "what your thermometer shows in boiling water today: the best of all")
+}
+
+// Given returns the flag that tells the pressure, [ByElevation] if none stands
+// on the command line, or an error if they say it twice.
+func (p *Place) Given() (flag string, err error) {
+	for _, same := range [][]string{
+		{ByStation, ByAltimeter, ByWaterBoils}, {ByElevation, ByStation}, {ByElevation, ByWaterBoils},
+	} {
+		if err := p.flags.Alone(same...); err != nil {
+			return "", err
+		}
+	}
+	for _, flag := range []string{ByWaterBoils, ByStation} {
+		if p.flags.Given(flag) {
+			return flag, nil
+		}
+	}
+	if !p.flags.Given(ByAltimeter) {
+		return ByElevation, nil
+	}
+	if !p.flags.Given(ByElevation) {
+		return "", For(ByAltimeter, errors.New("give -elevation too: the setting is brought from sea level to the pan"))
+	}
+	return ByAltimeter, nil
+}
+
+// Pressure returns the pressure at the pan and the flag that it comes from.
+func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
+	if flag, err = p.Given(); err != nil {
+		return pressure, flag, err
+	}
+	switch flag {
+	case ByWaterBoils:
+		pressure, err = boil.PressureFromWater(p.WaterBoils)
+	case ByStation:
+		pressure = p.Station
+	case ByAltimeter:
+		pressure, err = boil.StationPressure(p.Altimeter, p.Elevation)
+	default:
+		pressure, err = boil.PressureAt(p.Elevation)
+	}
+	var re *units.RangeError
+	if errors.As(err, &re) && re.Arg == "elevation" {
+		return pressure, flag, For(ByElevation, err)
+	}
+	return pressure, flag, For(flag, err)
+}
