@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -81,22 +82,22 @@ func TestBatchCoast(t *testing.T) {
 func TestBatchLimits(t *testing.T) {
 	ok := boil.Batch{Mass: 20, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
 	per := func(b boil.Batch) (float64, error) { v, err := b.PerMinute(); return float64(v), err }
-	edges(t, "boil.Batch.PerMinute", "mass of the batch", 1e-3, 1e6, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Batch.PerMinute", "mass of the batch", 1e-3, 1e6, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Mass = units.Mass(x)
 		return per(b)
 	})
-	edges(t, "boil.Batch.PerMinute", "sugar content", 0.1, 92, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Batch.PerMinute", "sugar content", 0.1, 92, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Brix = units.Brix(x)
 		return per(b)
 	})
-	edges(t, "boil.Batch.PerMinute", "evaporation", 1e-9, 1e3, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Batch.PerMinute", "evaporation", 1e-9, 1e3, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Evaporation = units.MassRate(x)
 		return per(b)
 	})
-	edges(t, "boil.Batch.Time", "target", 65, 92, 70, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Batch.Time", "target", 65, 92, 70, func(x float64) (float64, error) {
 		d, err := ok.Time(units.Brix(x))
 		if err != nil {
 			return math.NaN(), err
@@ -127,7 +128,7 @@ func TestBatchLimits(t *testing.T) {
 	}
 	// A lake of sap over a candle takes all times and heats there are.
 	lake := boil.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}
-	edges(t, "boil.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
 		b, err := lake.CoastOn(units.Energy(x), units.Atmosphere)
 		return float64(b), err
 	})

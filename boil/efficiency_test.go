@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -79,7 +80,7 @@ func TestLearnEfficiencyRefuses(t *testing.T) {
 		_, err = boil.LearnEfficiency(boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: basis}})
 		wantBasis(t, basis.String(), err)
 	}
-	edges(t, "boil.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
 		l, err := boil.LearnEfficiency(boil.Firing{Into: units.Energy(x), Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
 		if err != nil {
 			return math.NaN(), err

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -54,16 +55,16 @@ func TestFinishLimits(t *testing.T) {
 	if !near(last.FahrenheitDegrees(), 50.1, 0.05) {
 		t.Errorf("92 Brix rise by %v F, documented 50.1", last.FahrenheitDegrees())
 	}
-	edges(t, "boil.Finish.Strength", "rise", 0, float64(last), 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Finish.Strength", "rise", 0, float64(last), 10, func(x float64) (float64, error) {
 		s, err := boil.Finish{Low: units.TempDiff(x), High: units.TempDiff(x)}.Strength()
 		return float64(s.Middle), err
 	})
 	m, err := boil.Finish{Low: -1, High: 1}.Moisture()
-	refuses(t, "boil.Finish.Moisture", "rise", float64(m.Middle), err)
+	limittest.Refuses(t, "boil.Finish.Moisture", "rise", float64(m.Middle), err)
 	low, high, err := boil.Finish{Low: -1, High: 1}.At(units.Atmosphere)
-	refuses(t, "boil.Finish.At", "rise", low.Celsius(), err)
-	refuses(t, "boil.Finish.At", "rise", high.Celsius(), err)
-	edges(t, "boil.Finish.At", "pressure", 20, 120, 100, func(x float64) (float64, error) {
+	limittest.Refuses(t, "boil.Finish.At", "rise", low.Celsius(), err)
+	limittest.Refuses(t, "boil.Finish.At", "rise", high.Celsius(), err)
+	limittest.Edges(t, "boil.Finish.At", "pressure", 20, 120, 100, func(x float64) (float64, error) {
 		low, _, err := boil.ConfectionFinishes()[3].At(units.Kilopascals(x))
 		if err != nil && !math.IsNaN(low.Celsius()) {
 			t.Errorf("%v beside an error", low)

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -65,11 +66,11 @@ func TestFuelLimits(t *testing.T) {
 	}
 	for _, x := range []float64{-1e-300, math.NaN(), math.Inf(1), math.Inf(-1)} {
 		v, err := p.Needed(units.Energy(x), at)
-		refuses(t, "boil.Fuel.Needed", "amount", float64(v.Middle), err)
+		limittest.Refuses(t, "boil.Fuel.Needed", "amount", float64(v.Middle), err)
 		e, err := p.Makes(units.Volume(x), at)
-		refuses(t, "boil.Fuel.Makes", "amount", float64(e.Low), err)
+		limittest.Refuses(t, "boil.Fuel.Makes", "amount", float64(e.Low), err)
 		h, err := p.Of(units.Volume(x))
-		refuses(t, "boil.Fuel.Of", "amount", float64(h.Energy), err)
+		limittest.Refuses(t, "boil.Fuel.Of", "amount", float64(h.Energy), err)
 	}
 	for _, bad := range []boil.Fuel[units.Mass]{
 		{Basis: boil.Gross}, {Basis: boil.Gross, Heat: 1}, {Basis: boil.Gross, Per: 1},
@@ -82,7 +83,7 @@ func TestFuelLimits(t *testing.T) {
 			t.Errorf("%+v: %v, want NaN", bad, h)
 		}
 	}
-	edges(t, "boil.Fuel.Needed", "efficiency", 1, 100, 50, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Fuel.Needed", "efficiency", 1, 100, 50, func(x float64) (float64, error) {
 		v, err := p.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Of: boil.Gross})
 		return float64(v.Middle), err
 	})
@@ -90,7 +91,7 @@ func TestFuelLimits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	edges(t, "boil.Fuel.Needed", "efficiency", 1, 110, 50, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Fuel.Needed", "efficiency", 1, 110, 50, func(x float64) (float64, error) {
 		v, err := n.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Of: boil.Net})
 		return float64(v.Middle), err
 	})
@@ -137,11 +138,11 @@ func TestMoistureBases(t *testing.T) {
 }
 
 func TestWoodHeat(t *testing.T) {
-	edges(t, "boil.WoodHeat", "moisture, wet basis", 0, 70, 20, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.WoodHeat", "moisture, wet basis", 0, 70, 20, func(x float64) (float64, error) {
 		h, err := boil.WoodHeat(boil.WetMoisture(x))
 		return float64(h), err
 	})
-	edges(t, "boil.NetWood", "moisture, wet basis", 0, 70, 20, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.NetWood", "moisture, wet basis", 0, 70, 20, func(x float64) (float64, error) {
 		f, err := boil.NetWood(boil.WetMoisture(x))
 		if err != nil {
 			return math.NaN(), err
@@ -197,11 +198,11 @@ func TestFirewoodLimits(t *testing.T) {
 	if w.Species != "Maple (sugar)" {
 		t.Fatalf("row 10 is %s", w.Species)
 	}
-	edges(t, "boil.Firewood.CordWeight", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Firewood.CordWeight", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
 		m, err := w.CordWeight(boil.DryMoisture(x))
 		return float64(m), err
 	})
-	edges(t, "boil.Firewood.Net", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Firewood.Net", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
 		f, err := w.Net(boil.DryMoisture(x))
 		if err != nil {
 			return math.NaN(), err
@@ -225,17 +226,17 @@ func TestCords(t *testing.T) {
 			t.Errorf("pile %d: %v cords, %v", pile, v.Cords(), err)
 		}
 	}
-	edges(t, "boil.FullCord", "volume of the pile", 0, 1e6, 3, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.FullCord", "volume of the pile", 0, 1e6, 3, func(x float64) (float64, error) {
 		v, err := boil.FullCord(units.CubicMeters(x), boil.Stacked)
 		return float64(v), err
 	})
-	edges(t, "boil.FaceCord", "length of the sticks", 0.15, 2.5, 0.4, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.FaceCord", "length of the sticks", 0.15, 2.5, 0.4, func(x float64) (float64, error) {
 		v, err := boil.FaceCord(units.Meters(x))
 		return float64(v), err
 	})
 	for _, pile := range []boil.Pile{0, boil.LooseLong + 1} {
 		v, err := boil.FullCord(1, pile)
-		refuses(t, "boil.FullCord", "pile", float64(v), err)
+		limittest.Refuses(t, "boil.FullCord", "pile", float64(v), err)
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -148,7 +149,7 @@ func TestHeatLimits(t *testing.T) {
 			t.Errorf("sap of %v: %v", from, err)
 		}
 	}
-	edges(t, "boil.Heat", "target", 0.1, 85, 66, func(x float64) (float64, error) { return total(0.1, units.Brix(x)) })
+	limittest.Edges(t, "boil.Heat", "target", 0.1, 85, 66, func(x float64) (float64, error) { return total(0.1, units.Brix(x)) })
 	cold := units.Celsius(5)
 	for name, tc := range map[string]struct {
 		lot sugar.Lot

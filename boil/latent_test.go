@@ -5,11 +5,12 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 func TestLatentHeatLimits(t *testing.T) {
-	edges(t, "boil.LatentHeat", "boiling point", 0, 140, 100, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.LatentHeat", "boiling point", 0, 140, 100, func(x float64) (float64, error) {
 		h, err := boil.LatentHeat(units.Celsius(x))
 		return h.KilojoulesPerKilogram(), err
 	})

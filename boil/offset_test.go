@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -127,25 +128,25 @@ func TestOffsetLimits(t *testing.T) {
 			return float64(o.Mean), nil
 		}
 	}
-	edges(t, "boil.LearnOffset", "cup", 50, 80, 66, learn(func(s *boil.PastStop, x float64) { s.Cup = units.Brix(x) }))
-	edges(t, "boil.LearnOffset", "offset of a stop", -10, 10, 0, learn(func(s *boil.PastStop, x float64) { s.Stop = s.Stop.Add(units.TempDiff(x)) }))
+	limittest.Edges(t, "boil.LearnOffset", "cup", 50, 80, 66, learn(func(s *boil.PastStop, x float64) { s.Cup = units.Brix(x) }))
+	limittest.Edges(t, "boil.LearnOffset", "offset of a stop", -10, 10, 0, learn(func(s *boil.PastStop, x float64) { s.Stop = s.Stop.Add(units.TempDiff(x)) }))
 	s := pastStop(t, 1, 66.9, units.Atmosphere, 0)
 	s.Pressure = 121 * units.Kilopascal
 	_, err = boil.LearnOffset(s)
 	wantRange(t, "pressure", err)
 
 	o := boil.Offset{Stops: 2}
-	edges(t, "boil.Offset.Stop", "target", 50, 80, 66, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Offset.Stop", "target", 50, 80, 66, func(x float64) (float64, error) {
 		at, _, err := o.Stop(units.Brix(x), units.Atmosphere)
 		return at.Celsius(), err
 	})
-	edges(t, "boil.Offset.Stop", "pressure", 20, 120, 100, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Offset.Stop", "pressure", 20, 120, 100, func(x float64) (float64, error) {
 		at, _, err := o.Stop(66, units.Kilopascals(x))
 		return at.Celsius(), err
 	})
 	at, by, err := boil.Offset{}.Stop(66, units.Atmosphere)
-	refuses(t, "boil.Offset.Stop", "stops", at.Celsius(), err)
-	refuses(t, "boil.Offset.Stop", "stops", float64(by), err)
+	limittest.Refuses(t, "boil.Offset.Stop", "stops", at.Celsius(), err)
+	limittest.Refuses(t, "boil.Offset.Stop", "stops", float64(by), err)
 }
 
 func BenchmarkLearnOffset(b *testing.B) {

@@ -6,39 +6,40 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 func TestPressureLimits(t *testing.T) {
-	edges(t, "boil.PressureAt", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PressureAt", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
 		p, err := boil.PressureAt(units.Meters(x))
 		return p.Pascals(), err
 	})
-	edges(t, "boil.StationPressure", "altimeter setting", 25, 32.5, 30, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.StationPressure", "altimeter setting", 25, 32.5, 30, func(x float64) (float64, error) {
 		p, err := boil.StationPressure(units.InchesMercury(x), 100)
 		return p.Pascals(), err
 	})
-	edges(t, "boil.StationPressure", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.StationPressure", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
 		p, err := boil.StationPressure(30*units.InchMercury, units.Meters(x))
 		return p.Pascals(), err
 	})
-	edges(t, "boil.AltimeterSetting", "station pressure", 12, 36, 28, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.AltimeterSetting", "station pressure", 12, 36, 28, func(x float64) (float64, error) {
 		p, err := boil.AltimeterSetting(units.InchesMercury(x), 100)
 		return p.Pascals(), err
 	})
-	edges(t, "boil.AltimeterSetting", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.AltimeterSetting", "elevation", -500, 5000, 300, func(x float64) (float64, error) {
 		p, err := boil.AltimeterSetting(28*units.InchMercury, units.Meters(x))
 		return p.Pascals(), err
 	})
-	edges(t, "boil.PressureAtDepth", "pressure", 20, 120, 95, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PressureAtDepth", "pressure", 20, 120, 95, func(x float64) (float64, error) {
 		p, err := boil.PressureAtDepth(units.Kilopascals(x), units.Inch, 1270)
 		return p.Pascals(), err
 	})
-	edges(t, "boil.PressureAtDepth", "depth", 0, 2, 0.05, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PressureAtDepth", "depth", 0, 2, 0.05, func(x float64) (float64, error) {
 		p, err := boil.PressureAtDepth(units.Atmosphere, units.Meters(x), 1270)
 		return p.Pascals(), err
 	})
-	edges(t, "boil.PressureAtDepth", "density", 900, 1500, 1270, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PressureAtDepth", "density", 900, 1500, 1270, func(x float64) (float64, error) {
 		p, err := boil.PressureAtDepth(units.Atmosphere, units.Inch, units.Density(x))
 		return p.Pascals(), err
 	})

@@ -8,17 +8,18 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 func TestPanRate(t *testing.T) {
-	edges(t, "boil.PanRate", "area of the pan", 0, 1000, 1, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PanRate", "area of the pan", 0, 1000, 1, func(x float64) (float64, error) {
 		r, err := boil.PanRate(boil.FluePan, units.SquareMeters(x))
 		return float64(r.Middle), err
 	})
 	for _, kind := range []boil.PanKind{0, boil.FluePan + 1} {
 		r, err := boil.PanRate(kind, 1)
-		refuses(t, "boil.PanRate", "kind of pan", float64(r.Low), err)
+		limittest.Refuses(t, "boil.PanRate", "kind of pan", float64(r.Low), err)
 	}
 }
 
@@ -31,7 +32,7 @@ func TestHeatRateIsTheHeatOfTheBoil(t *testing.T) {
 	if err != nil || !near(float64(r.Middle.Over(time.Hour)/d.Water), 1, 1e-12) || r.Low >= r.Middle || r.High <= r.Middle {
 		t.Errorf("%v, %v; want %v in an hour", r, err, d.Water)
 	}
-	edges(t, "boil.HeatRate", "power", 0, 1e9, 1e4, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.HeatRate", "power", 0, 1e9, 1e4, func(x float64) (float64, error) {
 		r, err := boil.HeatRate(units.Watts(x), boil.Delivered, d, boil.Efficiency{})
 		return float64(r.Middle), err
 	})
@@ -121,9 +122,9 @@ func TestLevelRateRefuses(t *testing.T) {
 			return float64(got.Warm), nil
 		}
 	}
-	edges(t, "boil.LevelRate", "sap poured in", 0, 1000, 1, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Added = units.Volume(x) }))
-	edges(t, "boil.LevelRate", "level", 0, 2, 0.01, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Level = units.Length(x) }))
-	edges(t, "boil.LevelRate", "area of the pan", 1e-9, 1000, 1, rate(func(_ *boil.LevelReading, area *units.Area, x float64) { *area = units.Area(x) }))
+	limittest.Edges(t, "boil.LevelRate", "sap poured in", 0, 1000, 1, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Added = units.Volume(x) }))
+	limittest.Edges(t, "boil.LevelRate", "level", 0, 2, 0.01, rate(func(r *boil.LevelReading, _ *units.Area, x float64) { r.Level = units.Length(x) }))
+	limittest.Edges(t, "boil.LevelRate", "area of the pan", 1e-9, 1000, 1, rate(func(_ *boil.LevelReading, area *units.Area, x float64) { *area = units.Area(x) }))
 	call := func(area units.Area, cold time.Duration, r ...boil.LevelReading) error {
 		got, err := boil.LevelRate(area, cold, r...)
 		if err != nil && got != (boil.MeasuredRate{}) {
@@ -187,7 +188,7 @@ func TestEffects(t *testing.T) {
 	if err != nil || !near(float64(gain.Middle), 1.16, 1e-12) {
 		t.Errorf("between 15 and 17 percent: %v, %v", gain, err)
 	}
-	edges(t, "boil.Effect.Apply", "evaporation", 0, 1e6, 1, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Effect.Apply", "evaporation", 0, 1e6, 1, func(x float64) (float64, error) {
 		r, err := boil.Effects()[1].Apply(units.MassRate(x), d)
 		return float64(r.Middle), err
 	})

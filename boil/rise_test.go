@@ -6,28 +6,29 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/internal/proof"
 	"example.org/sapreckoner/units"
 )
 
 func TestRiseLimits(t *testing.T) {
-	edges(t, "boil.Rise", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Rise", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
 		d, err := boil.Rise(units.Brix(x), units.Atmosphere)
 		return d.CelsiusDegrees(), err
 	})
-	edges(t, "boil.Rise", "pressure", 20, 120, 95, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Rise", "pressure", 20, 120, 95, func(x float64) (float64, error) {
 		d, err := boil.Rise(66.9, units.Kilopascals(x))
 		return d.CelsiusDegrees(), err
 	})
-	edges(t, "boil.Solute.Rise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Solute.Rise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
 		d, err := boil.Solute{Inverted: units.Percents(x)}.Rise(66.9, units.Atmosphere)
 		return d.CelsiusDegrees(), err
 	})
-	edges(t, "boil.BrixFromRise", "pressure", 20, 120, 95, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.BrixFromRise", "pressure", 20, 120, 95, func(x float64) (float64, error) {
 		b, err := boil.BrixFromRise(4, units.Kilopascals(x))
 		return float64(b), err
 	})
-	edges(t, "boil.Solute.BrixFromRise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Solute.BrixFromRise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
 		b, err := boil.Solute{Inverted: units.Percents(x)}.BrixFromRise(4, units.Atmosphere)
 		return float64(b), err
 	})
@@ -40,7 +41,7 @@ func TestRiseLimits(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			edges(t, "boil.Solute.BrixFromRise", "rise", 0, top.CelsiusDegrees(), 4, func(x float64) (float64, error) {
+			limittest.Edges(t, "boil.Solute.BrixFromRise", "rise", 0, top.CelsiusDegrees(), 4, func(x float64) (float64, error) {
 				b, err := s.BrixFromRise(units.CelsiusDegrees(x), p)
 				return float64(b), err
 			})

@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -21,28 +22,28 @@ var goodCup = boil.HydrometerStop{
 }
 
 func TestErrorCostLimits(t *testing.T) {
-	edges(t, "boil.ErrorCost", "target", 50, 80, 66, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.ErrorCost", "target", 50, 80, 66, func(x float64) (float64, error) {
 		b, err := boil.ErrorCost(units.Brix(x), units.Atmosphere, 0.1)
 		return float64(b), err
 	})
-	edges(t, "boil.DepthCost", "target", 50, 80, 66, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.DepthCost", "target", 50, 80, 66, func(x float64) (float64, error) {
 		b, err := boil.DepthCost(units.Brix(x), units.Atmosphere, 0.1)
 		return float64(b), err
 	})
-	edges(t, "boil.DepthCost", "liquid over the probe", -0.5, 0.5, 0.1, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.DepthCost", "liquid over the probe", -0.5, 0.5, 0.1, func(x float64) (float64, error) {
 		b, err := boil.DepthCost(66, units.Atmosphere, units.Meters(x))
 		return float64(b), err
 	})
-	edges(t, "boil.ErrorCost", "temperature error", -5, 5, 0.1, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.ErrorCost", "temperature error", -5, 5, 0.1, func(x float64) (float64, error) {
 		b, err := boil.ErrorCost(80, units.Atmosphere, units.TempDiff(x))
 		return float64(b), err
 	})
 	b, err := boil.ErrorCost(66, units.Atmosphere, -5) // under the boiling point of water
-	refuses(t, "boil.ErrorCost", "rise", float64(b), err)
+	limittest.Refuses(t, "boil.ErrorCost", "rise", float64(b), err)
 	b, err = boil.ErrorCost(66, 121*units.Kilopascal, 0.1)
-	refuses(t, "boil.ErrorCost", "pressure", float64(b), err)
+	limittest.Refuses(t, "boil.ErrorCost", "pressure", float64(b), err)
 	b, err = boil.DepthCost(66, 121*units.Kilopascal, 0.1)
-	refuses(t, "boil.DepthCost", "pressure", float64(b), err)
+	limittest.Refuses(t, "boil.DepthCost", "pressure", float64(b), err)
 }
 
 // Each part stands alone and grows with its cause, and together they
@@ -113,10 +114,10 @@ func TestThermometerPartsLimits(t *testing.T) {
 		}
 	}
 	const fn = "boil.ThermometerStop.Parts"
-	edges(t, fn, "target", 50, 80, 66, with(func(s *boil.ThermometerStop, x float64) { s.Target = units.Brix(x) }))
-	edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *boil.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
-	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
-	edges(t, fn, "inverted share", 0, 19, 1, with(func(s *boil.ThermometerStop, x float64) { s.Inverted = units.Share(x) }))
+	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *boil.ThermometerStop, x float64) { s.Target = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *boil.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
+	limittest.Edges(t, fn, "inverted share", 0, 19, 1, with(func(s *boil.ThermometerStop, x float64) { s.Inverted = units.Share(x) }))
 	for name, change := range map[string]func(*boil.ThermometerStop){
 		"depth":    func(s *boil.ThermometerStop) { s.DepthBy = 0.51 },
 		"weather":  func(s *boil.ThermometerStop) { s.BarometerBy = 10.1 * units.Kilopascal },
@@ -169,12 +170,12 @@ func TestHydrometerPartsLimits(t *testing.T) {
 		}
 	}
 	const fn = "boil.HydrometerStop.Parts"
-	edges(t, fn, "target", 50, 80, 66, with(func(s *boil.HydrometerStop, x float64) { s.Target = units.Brix(x) }))
-	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
-	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
-	edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ReadingBy = units.Brix(x) }))
-	edges(t, fn, "temperature", 0, 110, 60, with(func(s *boil.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
-	edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *boil.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
+	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *boil.HydrometerStop, x float64) { s.Target = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ReadingBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "temperature", 0, 110, 60, with(func(s *boil.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
+	limittest.Edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *boil.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
 }
 
 func BenchmarkThermometerParts(b *testing.B) {

@@ -4,19 +4,20 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 func TestSyrupPointLimits(t *testing.T) {
-	edges(t, "boil.SyrupPoint", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.SyrupPoint", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
 		v, err := boil.SyrupPoint(units.Brix(x), units.Atmosphere)
 		return v.Celsius(), err
 	})
-	edges(t, "boil.SyrupPoint", "pressure", 20, 120, 95, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.SyrupPoint", "pressure", 20, 120, 95, func(x float64) (float64, error) {
 		v, err := boil.SyrupPoint(66.9, units.Kilopascals(x))
 		return v.Celsius(), err
 	})
-	edges(t, "boil.Solute.SyrupPoint", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Solute.SyrupPoint", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
 		v, err := boil.Solute{Inverted: units.Percents(x)}.SyrupPoint(66.9, units.Atmosphere)
 		return v.Celsius(), err
 	})

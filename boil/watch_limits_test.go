@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -23,9 +24,9 @@ func TestWatchLimits(t *testing.T) {
 		}
 	}
 	const fn = "boil.Watch.Outlook"
-	edges(t, fn, "target", 30, 92, 66, with(func(w *boil.Watch, x float64) { w.Target = units.Brix(x) }))
-	edges(t, fn, "uncertainty of a reading", 0.001, 5, 0.1, with(func(w *boil.Watch, x float64) { w.ProbeBy = units.TempDiff(x) }))
-	edges(t, fn, "uncertainty of the boiling water", 0, 5, 0.1, func(x float64) (float64, error) {
+	limittest.Edges(t, fn, "target", 30, 92, 66, with(func(w *boil.Watch, x float64) { w.Target = units.Brix(x) }))
+	limittest.Edges(t, fn, "uncertainty of a reading", 0.001, 5, 0.1, with(func(w *boil.Watch, x float64) { w.ProbeBy = units.TempDiff(x) }))
+	limittest.Edges(t, fn, "uncertainty of the boiling water", 0, 5, 0.1, func(x float64) (float64, error) {
 		w := watch(t)
 		w.WaterBy = units.TempDiff(x)
 		o, err := w.Outlook(r...)
@@ -46,7 +47,7 @@ func TestWatchLimits(t *testing.T) {
 			t.Errorf("%v: %+v, %v", b, o, err)
 		}
 	}
-	edges(t, fn, "inverted share", 0, 20, 1, with(func(w *boil.Watch, x float64) { w.Sugar.Inverted = units.Share(x) }))
+	limittest.Edges(t, fn, "inverted share", 0, 20, 1, with(func(w *boil.Watch, x float64) { w.Sugar.Inverted = units.Share(x) }))
 	for name, call := range map[string]func() (boil.Outlook, error){
 		"none":      func() (boil.Outlook, error) { return watch(t).Outlook() },
 		"one":       func() (boil.Outlook, error) { return watch(t).Outlook(r[0]) },

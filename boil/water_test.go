@@ -1,50 +1,17 @@
 package boil_test
 
 import (
-	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
-// refuses checks that an answer is NaN and its error a range error in the name
-// of fn that tells the way out.
-func refuses(t *testing.T, fn, arg string, got float64, err error) {
-	t.Helper()
-	var e *units.RangeError
-	if !errors.As(err, &e) || !errors.Is(err, units.ErrRange) {
-		t.Errorf("%s: error %v, want a RangeError", fn, err)
-		return
-	}
-	if e.Func != fn || e.Arg != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
-		t.Errorf("%s, %s: error %+v", fn, arg, *e)
-	}
-	if !math.IsNaN(got) {
-		t.Errorf("%s, %s: %v beside an error, want NaN", fn, arg, got)
-	}
-}
-
-// edges tries a function of one argument at, inside and outside its limits,
-// which are also the edges of what it takes: the next number beyond is refused.
-func edges(t *testing.T, fn, arg string, low, high, inside float64, f func(x float64) (float64, error)) {
-	t.Helper()
-	step := 1e-9 * (high - low)
-	for _, x := range []float64{low, low + step, inside, high - step, high} {
-		if y, err := f(x); err != nil || math.IsNaN(y) || math.IsInf(y, 0) {
-			t.Errorf("%s, %s of %v: %v, %v; want an answer", fn, arg, x, y, err)
-		}
-	}
-	for _, x := range []float64{low - step, high + step, math.Inf(-1), math.Inf(1), math.NaN()} {
-		y, err := f(x)
-		refuses(t, fn, arg, y, err)
-	}
-}
-
 func TestWaterLimits(t *testing.T) {
-	edges(t, "boil.Water", "pressure", 1, 3000, 100, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.Water", "pressure", 1, 3000, 100, func(x float64) (float64, error) {
 		v, err := boil.Water(units.Kilopascals(x))
 		return v.Celsius(), err
 	})
@@ -59,7 +26,7 @@ func TestWaterLimits(t *testing.T) {
 	if !near(low.Celsius(), 6.97, 0.005) || !near(high.Celsius(), 233.86, 0.005) {
 		t.Errorf("the range is %v to %v, documented 6.97 to 233.86 C", low, high)
 	}
-	edges(t, "boil.PressureFromWater", "boiling point of water", low.Celsius(), high.Celsius(), 100, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PressureFromWater", "boiling point of water", low.Celsius(), high.Celsius(), 100, func(x float64) (float64, error) {
 		v, err := boil.PressureFromWater(units.Celsius(x))
 		return v.Pascals(), err
 	})
@@ -116,7 +83,7 @@ func FuzzPressureFromWater(f *testing.F) {
 	f.Fuzz(func(t *testing.T, c float64) {
 		p, err := boil.PressureFromWater(units.Celsius(c))
 		if err != nil {
-			refuses(t, "boil.PressureFromWater", "boiling point of water", p.Pascals(), err)
+			limittest.Refuses(t, "boil.PressureFromWater", "boiling point of water", p.Pascals(), err)
 			return
 		}
 		back, err := boil.Water(p)

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
@@ -82,24 +83,24 @@ func TestPotLimits(t *testing.T) {
 		}
 	}
 	const fn = "boil.PotReading.Target"
-	edges(t, fn, "reading", 5, 80, 40, with(func(p *boil.PotReading, x float64) { p.Brix = units.Brix(x) }))
-	edges(t, fn, "standard uncertainty of the reading", 0, 10, 1, with(func(p *boil.PotReading, x float64) { p.BrixBy = units.Brix(x) }))
-	edges(t, fn, "weight", 0, 1e5, 1, with(func(p *boil.PotReading, x float64) { p.ScaleBy = units.Mass(x) }))
-	edges(t, fn, "target", 33.45, 100, 66, func(x float64) (float64, error) {
+	limittest.Edges(t, fn, "reading", 5, 80, 40, with(func(p *boil.PotReading, x float64) { p.Brix = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty of the reading", 0, 10, 1, with(func(p *boil.PotReading, x float64) { p.BrixBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "weight", 0, 1e5, 1, with(func(p *boil.PotReading, x float64) { p.ScaleBy = units.Mass(x) }))
+	limittest.Edges(t, fn, "target", 33.45, 100, 66, func(x float64) (float64, error) {
 		w, err := pot.Target(units.Brix(x))
 		if err != nil {
 			return math.NaN(), err
 		}
 		return float64(w.Gross), nil
 	})
-	edges(t, "boil.PotReading.At", "weight", (pot.Tare + pot.Brix.Sugar(pot.Gross-pot.Tare)).Kilograms(), pot.Gross.Kilograms(), 8, func(x float64) (float64, error) {
+	limittest.Edges(t, "boil.PotReading.At", "weight", (pot.Tare + pot.Brix.Sugar(pot.Gross-pot.Tare)).Kilograms(), pot.Gross.Kilograms(), 8, func(x float64) (float64, error) {
 		b, err := pot.At(units.Mass(x))
 		return float64(b), err
 	})
 	_, err := boil.PotReading{}.Target(66)
 	wantRange(t, "no reading", err)
 	b, err := boil.PotReading{}.At(1)
-	refuses(t, "boil.PotReading.At", "weight", float64(b), err)
+	limittest.Refuses(t, "boil.PotReading.At", "weight", float64(b), err)
 }
 
 func BenchmarkPotTarget(b *testing.B) {

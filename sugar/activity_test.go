@@ -1,65 +1,32 @@
 package sugar_test
 
 import (
-	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-// refusesWater checks that an answer is NaN and its error a range error in the
-// name of fn that tells the way out.
-func refusesWater(t *testing.T, fn, arg string, got float64, err error) {
-	t.Helper()
-	var e *units.RangeError
-	if !errors.As(err, &e) || !errors.Is(err, units.ErrRange) {
-		t.Errorf("%s: error %v, want a RangeError", fn, err)
-		return
-	}
-	if e.Func != fn || e.Arg != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
-		t.Errorf("%s, %s: error %+v", fn, arg, *e)
-	}
-	if !math.IsNaN(got) {
-		t.Errorf("%s, %s: %v beside an error, want NaN", fn, arg, got)
-	}
-}
-
-// edgesOfWater tries a function of one argument at, inside and outside its
-// limits.
-func edgesOfWater(t *testing.T, fn, arg string, low, high, inside float64, f func(x float64) (float64, error)) {
-	t.Helper()
-	step := 1e-9 * (high - low)
-	for _, x := range []float64{low, low + step, inside, high - step, high} {
-		if y, err := f(x); err != nil || math.IsNaN(y) || math.IsInf(y, 0) {
-			t.Errorf("%s, %s of %v: %v, %v; want an answer", fn, arg, x, y, err)
-		}
-	}
-	for _, x := range []float64{low - step, high + step, math.Inf(-1), math.Inf(1), math.NaN()} {
-		y, err := f(x)
-		refusesWater(t, fn, arg, y, err)
-	}
-}
-
 func within(got, want, tol float64) bool { return math.Abs(got-want) <= tol }
 
 func TestWaterActivityLimits(t *testing.T) {
-	edgesOfWater(t, "sugar.WaterActivity", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.WaterActivity", "sugar content", 0, 92, 66.9, func(x float64) (float64, error) {
 		return sugar.WaterActivity(units.Brix(x), units.Celsius(25))
 	})
-	edgesOfWater(t, "sugar.WaterActivity", "temperature", -20, 140, 25, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.WaterActivity", "temperature", -20, 140, 25, func(x float64) (float64, error) {
 		return sugar.WaterActivity(66.9, units.Celsius(x))
 	})
-	edgesOfWater(t, "sugar.Solute.WaterActivity", "inverted share", 0, 100, 5, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Solute.WaterActivity", "inverted share", 0, 100, 5, func(x float64) (float64, error) {
 		return sugar.Solute{Inverted: units.Percents(x)}.WaterActivity(66.9, units.Celsius(25))
 	})
-	edgesOfWater(t, "sugar.Solute.BrixFromWaterActivity", "inverted share", 0, 100, 5, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Solute.BrixFromWaterActivity", "inverted share", 0, 100, 5, func(x float64) (float64, error) {
 		b, err := sugar.Solute{Inverted: units.Percents(x)}.BrixFromWaterActivity(0.9, units.Celsius(25))
 		return float64(b), err
 	})
-	edgesOfWater(t, "sugar.BrixFromWaterActivity", "temperature", -20, 140, 25, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.BrixFromWaterActivity", "temperature", -20, 140, 25, func(x float64) (float64, error) {
 		b, err := sugar.BrixFromWaterActivity(0.9, units.Celsius(x))
 		return float64(b), err
 	})
@@ -70,7 +37,7 @@ func TestWaterActivityLimits(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			edgesOfWater(t, "sugar.Solute.BrixFromWaterActivity", "water activity", least, 1, 0.9, func(x float64) (float64, error) {
+			limittest.Edges(t, "sugar.Solute.BrixFromWaterActivity", "water activity", least, 1, 0.9, func(x float64) (float64, error) {
 				b, err := s.BrixFromWaterActivity(x, at)
 				return float64(b), err
 			})

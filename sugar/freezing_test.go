@@ -5,12 +5,13 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
 func TestFreezingLimits(t *testing.T) {
-	edgesOfWater(t, "sugar.FreezingPoint", "sugar content", 0, 60, 2, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.FreezingPoint", "sugar content", 0, 60, 2, func(x float64) (float64, error) {
 		at, err := sugar.FreezingPoint(units.Brix(x))
 		return at.Celsius(), err
 	})
@@ -21,7 +22,7 @@ func TestFreezingLimits(t *testing.T) {
 	if !within(low.Celsius(), -11.9, 0.05) {
 		t.Errorf("60 Brix freezes at %v, documented -11.9 C", low)
 	}
-	edgesOfWater(t, "sugar.BrixFromFreezingPoint", "freezing point", low.Celsius(), 0, -1, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.BrixFromFreezingPoint", "freezing point", low.Celsius(), 0, -1, func(x float64) (float64, error) {
 		b, err := sugar.BrixFromFreezingPoint(units.Celsius(x))
 		return float64(b), err
 	})
@@ -65,7 +66,7 @@ func FuzzBrixFromFreezingPoint(f *testing.F) {
 	f.Fuzz(func(t *testing.T, c float64) {
 		b, err := sugar.BrixFromFreezingPoint(units.Celsius(c))
 		if err != nil {
-			refusesWater(t, "sugar.BrixFromFreezingPoint", "freezing point", float64(b), err)
+			limittest.Refuses(t, "sugar.BrixFromFreezingPoint", "freezing point", float64(b), err)
 			return
 		}
 		back, err := sugar.FreezingPoint(b)

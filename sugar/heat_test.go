@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -19,10 +20,10 @@ func TestHeatLimits(t *testing.T) {
 			return float64(h), err
 		},
 	} {
-		edgesOfWater(t, fn, "sugar content", 0, 85, 2, func(x float64) (float64, error) { return f(units.Brix(x), units.Celsius(60)) })
-		edgesOfWater(t, fn, "temperature", 0, 120, 60, func(x float64) (float64, error) { return f(66, units.Celsius(x)) })
+		limittest.Edges(t, fn, "sugar content", 0, 85, 2, func(x float64) (float64, error) { return f(units.Brix(x), units.Celsius(60)) })
+		limittest.Edges(t, fn, "temperature", 0, 120, 60, func(x float64) (float64, error) { return f(66, units.Celsius(x)) })
 	}
-	edgesOfWater(t, "sugar.TemperatureFromEnthalpy", "sugar content", 0, 85, 2, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.TemperatureFromEnthalpy", "sugar content", 0, 85, 2, func(x float64) (float64, error) {
 		at, err := sugar.TemperatureFromEnthalpy(units.Brix(x), 50*units.KilojoulePerKilogram)
 		return at.Celsius(), err
 	})
@@ -31,7 +32,7 @@ func TestHeatLimits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		edgesOfWater(t, "sugar.TemperatureFromEnthalpy", "enthalpy", 0, high.KilojoulesPerKilogram(), 50, func(x float64) (float64, error) {
+		limittest.Edges(t, "sugar.TemperatureFromEnthalpy", "enthalpy", 0, high.KilojoulesPerKilogram(), 50, func(x float64) (float64, error) {
 			at, err := sugar.TemperatureFromEnthalpy(b, units.KilojoulesPerKilogram(x))
 			return at.Celsius(), err
 		})

@@ -4,20 +4,21 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
 func TestOsmoticLimits(t *testing.T) {
-	edgesOfWater(t, "sugar.OsmoticPressure", "sugar content", 0, 70, 8, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.OsmoticPressure", "sugar content", 0, 70, 8, func(x float64) (float64, error) {
 		p, err := sugar.OsmoticPressure(units.Brix(x), units.Celsius(10))
 		return p.Bars(), err
 	})
-	edgesOfWater(t, "sugar.OsmoticPressure", "temperature", 0, 110, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.OsmoticPressure", "temperature", 0, 110, 10, func(x float64) (float64, error) {
 		p, err := sugar.OsmoticPressure(8, units.Celsius(x))
 		return p.Bars(), err
 	})
-	edgesOfWater(t, "sugar.BrixFromOsmoticPressure", "temperature", 0, 110, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.BrixFromOsmoticPressure", "temperature", 0, 110, 10, func(x float64) (float64, error) {
 		b, err := sugar.BrixFromOsmoticPressure(30*units.Bar, units.Celsius(x))
 		return float64(b), err
 	})
@@ -26,7 +27,7 @@ func TestOsmoticLimits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		edgesOfWater(t, "sugar.BrixFromOsmoticPressure", "osmotic pressure", 0, high.Bars(), 30, func(x float64) (float64, error) {
+		limittest.Edges(t, "sugar.BrixFromOsmoticPressure", "osmotic pressure", 0, high.Bars(), 30, func(x float64) (float64, error) {
 			b, err := sugar.BrixFromOsmoticPressure(units.Bars(x), units.Celsius(c))
 			return float64(b), err
 		})

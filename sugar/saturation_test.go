@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -18,7 +19,7 @@ func TestSaturationLimits(t *testing.T) {
 			b, err := s.Saturation(units.Celsius(x))
 			return float64(b), err
 		}
-		edgesOfWater(t, "sugar.Solubility.Saturation", "temperature", 0, 110, 20, saturation)
+		limittest.Edges(t, "sugar.Solubility.Saturation", "temperature", 0, 110, 20, saturation)
 		low, err := saturation(0)
 		if err != nil {
 			t.Fatal(err)
@@ -27,16 +28,16 @@ func TestSaturationLimits(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		edgesOfWater(t, "sugar.Solubility.SaturationTemperature", "sugar content", low, high, 68, func(x float64) (float64, error) {
+		limittest.Edges(t, "sugar.Solubility.SaturationTemperature", "sugar content", low, high, 68, func(x float64) (float64, error) {
 			at, err := s.SaturationTemperature(units.Brix(x))
 			return at.Celsius(), err
 		})
 	}
 	bad := sugar.Solubility(2)
 	b, err := bad.Saturation(units.Celsius(20))
-	refusesWater(t, "sugar.Solubility.Saturation", "solubility formula", float64(b), err)
+	limittest.Refuses(t, "sugar.Solubility.Saturation", "solubility formula", float64(b), err)
 	at, err := bad.SaturationTemperature(68)
-	refusesWater(t, "sugar.Solubility.SaturationTemperature", "solubility formula", at.Celsius(), err)
+	limittest.Refuses(t, "sugar.Solubility.SaturationTemperature", "solubility formula", at.Celsius(), err)
 }
 
 func TestSaturationRoundTrip(t *testing.T) {
@@ -119,10 +120,10 @@ func TestCrystalsLimits(t *testing.T) {
 		}
 		return float64(r), nil
 	}
-	edgesOfWater(t, "sugar.Crystals", "sugar content", 0, 85, 66.9, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Crystals", "sugar content", 0, 85, 66.9, func(x float64) (float64, error) {
 		return answer(sugar.Crystals(units.Brix(x), units.Celsius(4)))
 	})
-	edgesOfWater(t, "sugar.Crystals", "temperature", 0, 110, 4, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Crystals", "temperature", 0, 110, 4, func(x float64) (float64, error) {
 		return answer(sugar.Crystals(66.9, units.Celsius(x)))
 	})
 }

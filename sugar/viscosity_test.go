@@ -4,16 +4,17 @@ import (
 	"math"
 	"testing"
 
+	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
 func TestViscosityLimits(t *testing.T) {
-	edgesOfWater(t, "sugar.Viscosity", "sugar content", 0, 85, 66, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Viscosity", "sugar content", 0, 85, 66, func(x float64) (float64, error) {
 		v, err := sugar.Viscosity(units.Brix(x), units.Celsius(20))
 		return float64(v), err
 	})
-	edgesOfWater(t, "sugar.Viscosity", "temperature", 0, 110, 20, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Viscosity", "temperature", 0, 110, 20, func(x float64) (float64, error) {
 		v, err := sugar.Viscosity(66, units.Celsius(x))
 		return float64(v), err
 	})

@@ -1,0 +1,43 @@
+// Package limittest tries the functions of the library at the ends of their
+// documented ranges.
+package limittest
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/sapreckoner/units"
+)
+
+// Refuses checks that an answer is NaN and its error a range error in the name
+// of fn that tells the way out.
+func Refuses(t *testing.T, fn, arg string, got float64, err error) {
+	t.Helper()
+	var e *units.RangeError
+	if !errors.As(err, &e) || !errors.Is(err, units.ErrRange) {
+		t.Errorf("%s: error %v, want a RangeError", fn, err)
+		return
+	}
+	if e.Func != fn || e.Arg != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
+		t.Errorf("%s, %s: error %+v", fn, arg, *e)
+	}
+	if !math.IsNaN(got) {
+		t.Errorf("%s, %s: %v beside an error, want NaN", fn, arg, got)
+	}
+}
+
+// Edges tries a function of one argument at, inside and outside its limits.
+func Edges(t *testing.T, fn, arg string, low, high, inside float64, f func(x float64) (float64, error)) {
+	t.Helper()
+	step := 1e-9 * (high - low)
+	for _, x := range []float64{low, low + step, inside, high - step, high} {
+		if y, err := f(x); err != nil || math.IsNaN(y) || math.IsInf(y, 0) {
+			t.Errorf("%s, %s of %v: %v, %v; want an answer", fn, arg, x, y, err)
+		}
+	}
+	for _, x := range []float64{low - step, high + step, math.Inf(-1), math.Inf(1), math.NaN()} {
+		y, err := f(x)
+		Refuses(t, fn, arg, y, err)
+	}
+}
