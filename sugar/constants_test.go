@@ -25,6 +25,7 @@ func TestConstants(t *testing.T) {
 	}{
 		{"gas constant", gasConstant, boltzmann * avogadro, 1e-9},
 		{"molar mass of hexose", molarHexose, 6*carbon + 12*hydrogen + 6*oxygen, 1e-2},
+		{"molar mass of water (IAPWS-95, from memory)", molarMassWater, 18.015268e-3, 1e-9},
 		{"molar mass of sucrose", coef.MolarSucrose, 12*carbon + 22*hydrogen + 11*oxygen, 1e-1},
 	} {
 		if !(math.Abs(c.got-c.want) <= c.digit/2) {

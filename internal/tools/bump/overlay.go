@@ -74,7 +74,7 @@ func (o overlay) write(folder string, dropped []string) (string, error) {
 // single makes one change.
 func (c change) single(folder string) (overlay, error) {
 	name := filepath.Join(c.target.dir, filepath.Base(c.file))
-	src, err := os.ReadFile(name)
+	src, err := c.target.source(name)
 	if err != nil {
 		return overlay{}, err
 	}
@@ -117,7 +117,7 @@ func switched(t *target, sites []*site, folder string) (overlay, error) {
 	}
 	for file, list := range edits {
 		name := filepath.Join(t.dir, filepath.Base(file))
-		src, err := os.ReadFile(name)
+		src, err := t.source(name)
 		if err != nil {
 			return o, err
 		}

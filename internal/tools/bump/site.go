@@ -5,7 +5,6 @@ import (
 	"go/constant"
 	"go/token"
 	"go/types"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -49,8 +48,6 @@ func (s *site) bumped(k kind) (string, bool) {
 // sites lists the numeric literals of a package by position.
 func (t *target) sites(root string) ([]*site, error) {
 	var list []*site
-	sources := map[string][]byte{}
-	var firstErr error
 	in := inspector.New(t.pkg.Syntax)
 	for cur := range in.Root().Preorder((*ast.BasicLit)(nil)) {
 		lit := cur.Node().(*ast.BasicLit)
@@ -58,20 +55,14 @@ func (t *target) sites(root string) ([]*site, error) {
 			continue
 		}
 		pos := t.pkg.Fset.Position(lit.Pos())
-		if sources[pos.Filename] == nil {
-			src, err := os.ReadFile(pos.Filename)
-			if err != nil {
-				firstErr = err
-				break
-			}
-			sources[pos.Filename] = src
+		src, err := t.source(pos.Filename)
+		if err != nil {
+			return nil, err
 		}
 		rel, err := filepath.Rel(root, pos.Filename)
 		if err != nil {
-			firstErr = err
-			break
+			return nil, err
 		}
-		src := sources[pos.Filename]
 		s := &site{
 			target: t, file: filepath.ToSlash(rel),
 			offset: pos.Offset, line: pos.Line, column: pos.Column,
@@ -81,7 +72,7 @@ func (t *target) sites(root string) ([]*site, error) {
 			list = append(list, s)
 		}
 	}
-	return list, firstErr
+	return list, nil
 }
 
 // place looks at what surrounds the literal: whether it is to be changed at

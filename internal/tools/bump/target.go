@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"go/parser"
 	"go/token"
+	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -22,6 +23,18 @@ type target struct {
 	dir       string
 	importers []*target // the module's packages that import it directly
 	above     map[string]bool
+	sources   map[string][]byte
+}
+
+// source returns a file as it was when it was first asked for, so that offsets
+// hold even if someone edits it meanwhile.
+func (t *target) source(name string) ([]byte, error) {
+	if src, ok := t.sources[name]; ok {
+		return src, nil
+	}
+	src, err := os.ReadFile(name)
+	t.sources[name] = src
+	return src, err
 }
 
 // load finds the packages that the patterns name, the lowest first.
@@ -36,7 +49,7 @@ func load(root string, patterns []string) ([]*target, error) {
 			continue
 		}
 		dir := filepath.Dir(p.GoFiles[0])
-		all[p.PkgPath] = &target{pkg: p, rel: filepath.ToSlash(module.Rel(root, dir)), dir: dir, above: map[string]bool{}}
+		all[p.PkgPath] = &target{pkg: p, rel: filepath.ToSlash(module.Rel(root, dir)), dir: dir, above: map[string]bool{}, sources: map[string][]byte{}}
 	}
 	wanted, err := choose(root, pkgs, patterns)
 	if err != nil {
