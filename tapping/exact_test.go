@@ -83,3 +83,88 @@ func TestPailRoundTimes(t *testing.T) {
 		}
 	}
 }
+
+// No taps beside an error, as documented.
+func TestNoTapsBesideAnError(t *testing.T) {
+	g := tapping.DefaultGuideline()
+	for name, call := range map[string]func() (int, error){
+		"out of range": func() (int, error) { return g.Taps(6 * units.Meter) },
+		"no guideline": func() (int, error) { return tapping.Guideline{}.Taps(20 * units.Inch) },
+		"no guideline, of a trunk": func() (int, error) {
+			return must[tapping.Trunk](t)(tapping.NewTrunk(20*units.Inch, tapping.Maple, tapping.Healthy)).Taps(tapping.Guideline{})
+		},
+	} {
+		if n, err := call(); n != 0 || err == nil {
+			t.Errorf("%s: %d taps, %v", name, n, err)
+		}
+	}
+}
+
+// A refused step is told by its number, counted from one.
+func TestGuidelineNamesTheStep(t *testing.T) {
+	good := tapping.Step{From: 10, To: 20, Before: true}
+	for says, second := range map[string]tapping.Step{
+		"step 2 from":        {From: 5, To: 30},
+		"step 2 to":          {From: 20, To: 20},
+		"steps 1 and 2 both": {From: 20, To: 30},
+	} {
+		first := good
+		first.Before = says != "steps 1 and 2 both"
+		_, err := tapping.NewGuideline(tapping.GuidelineInfo{ID: "by the inch", Unit: units.Inch, Steps: []tapping.Step{first, second}})
+		if err == nil || !strings.Contains(err.Error(), says) {
+			t.Errorf("%v, want an error that says %q", err, says)
+		}
+	}
+}
+
+// Half a degree over the base for a day is half a degree-day; without an added
+// area there is no growth.
+func TestSmallAmounts(t *testing.T) {
+	if got := tapping.GrowingDegreeDays(day("2024-04-01", 4, 7), units.Celsius(5)); !near(float64(got), 0.5) {
+		t.Errorf("%v degree-days, want 0.5", float64(got))
+	}
+	if got, err := tapping.RadialGrowth(10*units.Inch, 0); err != nil || !near(float64(got), 0) {
+		t.Errorf("growth of no area: %v, %v", got, err)
+	}
+}
+
+// A season from January to June of a leap year has 182 days: 26 whole weeks.
+func TestProducingWeeksFillTheSeason(t *testing.T) {
+	weeks := tapping.ProducingWeeks(season(t, "2024-01-01", "2024-12-31"), 2024, tapping.North)
+	if len(weeks) != 26 || !weeks[len(weeks)-1].Start.Equal(date("2024-06-24")) {
+		t.Errorf("%d weeks", len(weeks))
+	}
+}
+
+// Plans of 1 to 1000 years that end by the year 10000, as documented.
+func TestPlanYears(t *testing.T) {
+	reach, h := byHand(t, 24, 60), hole(t, 0.3125, 1.5)
+	for _, c := range []struct {
+		from, years int
+		ok          bool
+	}{
+		{2025, 0, false}, {2025, 1, true}, {2025, 1000, true}, {2025, 1001, false},
+		{10000, 1, true}, {9999, 2, true}, {9999, 3, false},
+	} {
+		p := must[tapping.Planner](t)(tapping.NewPlanner(1*units.Foot, min(c.from, 2025), 0, reach, h, tapping.DefaultDistances()))
+		if _, err := p.Plan(nil, c.from, c.years, 1); c.ok != (err == nil) || !c.ok && !errors.Is(err, units.ErrRange) {
+			t.Errorf("%d years from %d: %v", c.years, c.from, err)
+		}
+	}
+}
+
+// The map has a character for an inch of girth, and 72 where there are more.
+func TestMapWidth(t *testing.T) {
+	for girth, want := range map[float64]int{37.5: 38, 71.5: 72, 120: 72} {
+		p := must[tapping.Planner](t)(tapping.NewPlanner(must[units.Length](t)(tapping.DiameterFromGirth(units.Inches(girth))),
+			2025, 0, byHand(t, 24, 60), hole(t, 0.3125, 1.5), tapping.DefaultDistances()))
+		m := must[string](t)(p.Map(nil, 2025, nil))
+		widest := 0
+		for line := range strings.Lines(m) {
+			widest = max(widest, strings.Count(line, "."))
+		}
+		if widest != want {
+			t.Errorf("girth of %v in: %d characters, want %d\n%s", girth, widest, want, m)
+		}
+	}
+}
