@@ -160,7 +160,7 @@ func BenchmarkConvert(b *testing.B) {
 }
 
 // A season of readings, each in a cup of its own temperature, by as many workers
-// as -cpu says: ten thousand a turn, so that -benchtime=10000x reads 1e8 of them.
+// as -cpu says, ten thousand a turn.
 func BenchmarkTenThousandReadings(b *testing.B) {
 	type line struct {
 		reading units.Brix

@@ -240,7 +240,8 @@ func fullest(room int, need, onHand []int) []int {
 func (p *PackPlan) close(at68 float64, mass units.Mass) {
 	packed := 0.0
 	for _, l := range p.Lines {
-		packed += float64(l.Count) * float64(l.Filling.Content)
+		// The conversion forbids a fused multiply-add: same bits on every processor.
+		packed += float64(float64(l.Count) * float64(l.Filling.Content))
 	}
 	// Rounding may pack a hair more than there is.
 	packed = math.Min(packed, at68)

@@ -150,7 +150,9 @@ func (b *book) readPacking() error {
 			}
 			b.sizes[key] = s
 			s.count += int(count)
-			lot.volume += label * units.Volume(count)
+			// The conversion forbids a fused multiply-add: jars often end on half of
+			// the last digit printed, which must fall the same way on every processor.
+			lot.volume += units.Volume(label * units.Volume(count))
 			return nil
 		},
 	})

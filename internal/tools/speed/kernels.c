@@ -256,7 +256,7 @@ static double now(void)
 #define TIME(name, calls, expression)                                  \
 	do {                                                           \
 		double least = INFINITY;                               \
-		for (int run = 0; run < 50; run++) {                   \
+		for (int run = 0; run < 300; run++) {                   \
 			double start = now();                          \
 			for (int i = 0; i < (calls); i++)              \
 				sink = (expression);                   \
@@ -267,18 +267,18 @@ static double now(void)
 
 static void times(void)
 {
-	TIME("solution", 300000, solution(syrup, cup));
-	TIME("index", 300000, index_of(syrup));
-	TIME("saturation", 100000, saturation(kPa));
-	TIME("vapor", 100000, vapor(boils));
-	TIME("brix_of", 100000, brix_of(weight, cup));
-	TIME("hydrometer", 100000, hydrometer(reading, cup, graduated));
-	TIME("rise", 30000, rise(syrup, kPa));
-	TIME("brix_of_rise", 30000, brix_of_rise(above, kPa));
-	TIME("gsl_newton", 30000, gsl_brix_of(weight, cup, 1));
-	TIME("gsl_brent", 30000, gsl_brix_of(weight, cup, 0));
-	TIME("gsl_rise_newton", 10000, gsl_rise(syrup, kPa, 1));
-	TIME("gsl_rise_brent", 10000, gsl_rise(syrup, kPa, 0));
+	TIME("solution", 15000, solution(syrup, cup));
+	TIME("index", 15000, index_of(syrup));
+	TIME("saturation", 5000, saturation(kPa));
+	TIME("vapor", 5000, vapor(boils));
+	TIME("brix_of", 5000, brix_of(weight, cup));
+	TIME("hydrometer", 5000, hydrometer(reading, cup, graduated));
+	TIME("rise", 1500, rise(syrup, kPa));
+	TIME("brix_of_rise", 1500, brix_of_rise(above, kPa));
+	TIME("gsl_newton", 1500, gsl_brix_of(weight, cup, 1));
+	TIME("gsl_brent", 1500, gsl_brix_of(weight, cup, 0));
+	TIME("gsl_rise_newton", 500, gsl_rise(syrup, kPa, 1));
+	TIME("gsl_rise_brent", 500, gsl_rise(syrup, kPa, 0));
 }
 
 int main(int argc, char **argv)
