@@ -168,3 +168,26 @@ func TestMapWidth(t *testing.T) {
 		}
 	}
 }
+
+// A guideline that is silent answers 0, as documented.
+func TestSilenceIsZero(t *testing.T) {
+	silent := 0
+	for _, d := range []units.Length{5 * units.Inch, 20 * units.Inch} {
+		trunk := must[tapping.Trunk](t)(tapping.NewTrunk(d, tapping.Birch, tapping.Healthy))
+		if d < 10*units.Inch {
+			trunk = must[tapping.Trunk](t)(tapping.NewTrunk(d, tapping.Maple, tapping.Healthy))
+		}
+		a, _ := trunk.Advise(tapping.Guideline{})
+		for _, answer := range append(a.Others, a.Answer) {
+			if !answer.Covered {
+				silent++
+				if answer.Taps != 0 {
+					t.Errorf("%s is silent about %v and answers %d", answer.Guideline.ID(), d, answer.Taps)
+				}
+			}
+		}
+	}
+	if silent == 0 {
+		t.Error("no guideline is silent")
+	}
+}
