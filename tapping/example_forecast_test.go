@@ -89,11 +89,6 @@ func ExampleNaturalVacuum() {
 	// Output: 16 inHg
 }
 
-func ExampleStoragePerTap() {
-	fmt.Println((40 * tapping.StoragePerTap).Text(units.USGallon, 0))
-	// Output: 80 US gal
-}
-
 func ExampleSpan() {
 	s, _ := tapping.SapSugar(tapping.SugarMaple, tapping.WholeSeason)
 	fmt.Println(s.Low.Text(1), "to", s.High.Text(1))
