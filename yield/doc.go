@@ -50,7 +50,8 @@
 // [FewestLeftovers] and [InMix] choose containers for a lot, [CheckNet] weighs a
 // sample of them, and [Books] tie every jar to its lots, boils and days.
 // [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
-// that of candy, sugar and cream: sugar/(1 - moisture).
+// that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that
+// practice gets ([ProductFigures]).
 //
 // # Sharing, buying and cost
 //
