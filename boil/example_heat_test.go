@@ -130,7 +130,7 @@ func ExampleMeasuredRate() {
 		boil.LevelReading{At: time.Hour, Level: 2 * units.Inch},
 	)
 	// An inch over a square foot is 0.623 US gal, of 8 lb when it boils.
-	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.PlusMinus.KilogramsPerHour(), err)
+	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.WarmBy.KilogramsPerHour(), err)
 	// Output: 5 lb/h, plus or minus NaN of two readings <nil>
 }
 
