@@ -99,6 +99,11 @@ func ExamplePanKind() {
 	// Output: 1.5 to 3 gal/h <nil>
 }
 
+func ExamplePanKind_String() {
+	fmt.Println(boil.FlatPan, "or", boil.FluePan)
+	// Output: flat pan or flue pan
+}
+
 // A burner of 100,000 Btu/h under a kettle that is 50 percent efficient.
 func ExampleHeatRate() {
 	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))

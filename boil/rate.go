@@ -20,6 +20,17 @@ const (
 	FluePan
 )
 
+// String names the kind.
+func (k PanKind) String() string {
+	switch k {
+	case FlatPan:
+		return "flat pan"
+	case FluePan:
+		return "flue pan"
+	}
+	return "no kind of pan"
+}
+
 // What rates may be asked for.
 var (
 	panRange = limit.Range{Arg: "area of the pan", Low: 0, High: 1000, Unit: "m2",

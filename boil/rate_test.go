@@ -20,6 +20,9 @@ func TestPanRate(t *testing.T) {
 	for _, kind := range []boil.PanKind{0, boil.FluePan + 1} {
 		r, err := boil.PanRate(kind, 1)
 		limittest.Refuses(t, "boil.PanRate", "kind of pan", float64(r.Low), err)
+		if s := kind.String(); s != "no kind of pan" {
+			t.Errorf("pan %d is called %q", kind, s)
+		}
 	}
 }
 

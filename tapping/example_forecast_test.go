@@ -135,6 +135,11 @@ func ExampleSeasonPart() {
 	// Output: 1.50 Brix to 2.25 Brix
 }
 
+func ExampleSeasonPart_String() {
+	fmt.Println(tapping.WholeSeason, "or", tapping.SeasonEnd)
+	// Output: whole season or end of the season
+}
+
 // Two gallons are in the pail; the next round is tomorrow.
 func ExamplePailRound() {
 	pails := []tapping.Pail{

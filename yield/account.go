@@ -29,7 +29,8 @@ const densityRise = 0.0045
 // without error: zero limits are refused where there is something to measure.
 //
 // Limits are plus or minus. An [Account] only adds them up, by sums and by roots
-// of squares: expanded uncertainties (k = 2) that go in come out as such.
+// of squares: expanded uncertainties (k = 2) that go in come out as such, or a
+// little wide, since those of volume and Brix of a list are summed.
 type Measured struct {
 	Volume units.Share // 0.01 to 50 percent
 	Brix   units.Brix  // 0.01 to 5
