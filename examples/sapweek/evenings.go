@@ -132,7 +132,7 @@ func (p *plan) burn(f *cli.Flags) error {
 			if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
 				return cli.For("moisture", err)
 			}
-			at = boil.Efficiency{Low: s.learned, High: s.learned, Basis: boil.Net}
+			at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Net}
 		}
 		least, err := fuel.Needed(p.low.Heat, at)
 		if err != nil {

@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
 )
 
 // page lays a plan out.
@@ -132,10 +133,10 @@ func (p page) standingPart(part *cli.Part) {
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
 	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", bloom(p.toEnd))
 	if p.missing > 0 {
-		part.Remark("Every day without figures is missing in these sums, and so is a warm one. Give -weather all days "+since+".")
+		part.Remark("Every day without figures is missing in these sums, and so is a warm one. Give -weather all days " + since + ".")
 	}
 	if len(p.weeks) == 0 {
-		part.Remark("Whether a week is a producing one by Houle et al. 2015 is told for whole weeks, with no day missing "+since+".")
+		part.Remark("Whether a week is a producing one by Houle et al. 2015 is told for whole weeks, with no day missing " + since + ".")
 		return
 	}
 	var rows [][]cli.Value
@@ -148,11 +149,12 @@ func (p page) standingPart(part *cli.Part) {
 		tapping.HouleThreshold, since))
 }
 
-func warmth(d tapping.DegreeDays) cli.Value { return cli.DegreeDays(unitsOf(d)) }
+func warmth(d tapping.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
 
 // bloom words how far the buds are, by the warmth at the end of the days ahead.
 func bloom(sum tapping.DegreeDays) string {
 	first, full := tapping.SilverMapleBloom()
+	sum += 1e-9 // what rounding takes off a sum that is just enough
 	switch {
 	case sum < first:
 		return "not yet in these days"
@@ -189,7 +191,7 @@ func (p page) tapPart(part *cli.Part) {
 	for _, v := range []struct {
 		name string
 		w    tapping.Window
-	}{{off + " colder", p.tooCold}, {"as read", p.asRead}, {off + " warmer", p.tooWarm}} {
+	}{{off + " colder", p.ifColder}, {"as read", p.asRead}, {off + " warmer", p.ifWarmer}} {
 		if v.w.First.Years > 0 {
 			rows = append(rows, []cli.Value{cli.Words(v.name), cli.Words(v.w.First.Median.String()), cli.Words(v.w.Last.Median.String()), cli.Number(v.w.FlowDays, 1, "")})
 		}

@@ -12,9 +12,6 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-// unitsOf is a sum of warmth as the page takes it.
-func unitsOf(d tapping.DegreeDays) units.TempDiff { return units.CelsiusDegrees(d.Celsius()) }
-
 func rough(s tapping.Span[units.Volume]) cli.Value {
 	return cli.Between(cli.Rough(cli.Volume(s.Low)), cli.Rough(cli.Volume(s.High)))
 }
@@ -22,7 +19,7 @@ func rough(s tapping.Span[units.Volume]) cli.Value {
 func (p page) sapPart(part *cli.Part) {
 	part.Row("taps", "Taps", cli.Count(p.given.taps, ""), p.how)
 	if p.gain.High > 0 {
-		part.Row("gain", "That gives more by", cli.Between(cli.Share(p.gain.Low, 0), cli.Share(p.gain.High, 0)), p.gain.Source+": the sources do not agree")
+		part.Row("gain", "That gives more by", cli.Between(cli.Share(p.gain.Low, 1), cli.Share(p.gain.High, 1)), p.gain.Source+": the sources do not agree")
 	}
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
@@ -34,16 +31,14 @@ func (p page) sapPart(part *cli.Part) {
 	}
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
-	part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)), p.sugarNotes()...)
+	if p.measured {
+		part.Row("brix", "Sugar in it", cli.Brix(p.sugar.Low, 1), p.sugar.Source)
+	} else {
+		part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)),
+			p.given.species.String()+", "+parts[p.given.part].String(), p.sugar.Source, "measure yours and give -sugar")
+	}
 	part.Remark("The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; a day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
-}
-
-func (p page) sugarNotes() []string {
-	if p.sugar.Source == "your own reading" {
-		return []string{p.sugar.Source}
-	}
-	return []string{p.given.species.String() + ", " + parts[p.given.part].String(), p.sugar.Source, "measure yours and give -sugar"}
 }
 
 func (p page) pailPart(part *cli.Part) {
@@ -86,7 +81,11 @@ func (p page) pailPart(part *cli.Part) {
 
 func (p page) eveningPart(part *cli.Part) {
 	s := p.given
-	part.Row("heat", "An hour of fire brings", cli.Between(cli.Energy(p.low.power.Over(time.Hour)), cli.Energy(p.high.power.Over(time.Hour))), p.heatFrom())
+	heat := cli.Energy(p.low.power.Over(time.Hour))
+	if s.heat == 0 && !p.measured {
+		heat = cli.Between(heat, cli.Energy(p.high.power.Over(time.Hour)))
+	}
+	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure))
 	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
@@ -98,7 +97,7 @@ func (p page) eveningPart(part *cli.Part) {
 	p.trouble(part, "spill", "The tanks run over", func(f *firing) int { return f.FirstSpill })
 	p.trouble(part, "overdue", "Sap has waited too long", func(f *firing) int { return f.FirstOverdue })
 	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
-	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), "at "+s.syrup.Text(1)+", thin sap at the low end and sweet at the high")
+	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
 	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Energy(f.Heat) }))
 	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
@@ -122,8 +121,8 @@ func (p page) keepNote() string {
 
 func (p page) woodNote() string {
 	wood := strings.ToLower(p.given.wood)
-	if p.wet {
-		return wood + "; at " + p.given.learned.Text(0) + " of the net heat"
+	if p.learned {
+		return wood + "; at " + p.given.efficiency.Text(0) + " of the net heat"
 	}
 	return wood + "; a range for a home-built flat pan, from memory: learn your own and give -efficiency"
 }
@@ -163,7 +162,7 @@ func (p page) storePart(part *cli.Part) {
 		part.Row("seasons", "Seasons", cli.Count(f.Seasons, ""))
 		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+number(s.taps, "tap", "taps"))
 	} else {
-		notes = []string{"thin sap at the low end, sweet at the high"}
+		notes = p.sweet()
 		if p.gain.High > 0 {
 			notes = append(notes, "with what the vacuum adds")
 		}
@@ -188,6 +187,14 @@ func (p page) storePart(part *cli.Part) {
 	} else {
 		part.Row("wood", "Wood", cli.Wood(p.laid.Wood), "not known: give -syrup-per-cord")
 	}
+}
+
+// sweet tells which sap the ends of a range of syrup are of.
+func (p page) sweet() []string {
+	if p.measured {
+		return nil
+	}
+	return []string{"thin sap at the low end, sweet at the high"}
 }
 
 func (p page) jar() cli.Value {

@@ -20,6 +20,7 @@ type sap struct {
 	total    tapping.Span[units.Volume]
 	gain     tapping.Span[units.Share]
 	sugar    tapping.Span[units.Brix]
+	measured bool // the sugar is
 	rounds   []round
 }
 
@@ -94,7 +95,7 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 // expectSugar finds the range of sugar.
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
-	if f.Given("sugar") {
+	if p.measured = f.Given("sugar"); p.measured {
 		p.sugar = tapping.Span[units.Brix]{Low: s.reading, High: s.reading, Source: "your own reading"}
 		return nil
 	}

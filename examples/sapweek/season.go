@@ -40,7 +40,7 @@ type season struct {
 	look           tapping.Outlook
 
 	history                  bool
-	tooCold, asRead, tooWarm tapping.Window
+	ifColder, asRead, ifWarmer tapping.Window
 }
 
 // degree is how far a thermometer or a forecast is easily off.
@@ -92,6 +92,10 @@ func (s *setup) firstDay() (time.Time, error) {
 // readSeason reads the weather and looks through it.
 func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	s := p.given
+	w, err := readWeather(e, "weather", s.weather, demoWeather)
+	if err != nil {
+		return err
+	}
 	if p.today, err = s.firstDay(); err != nil {
 		return err
 	}
@@ -103,10 +107,6 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 		return cli.For("today", fmt.Errorf("%s is not in the half-year of the season: that begins with %v; -south changes it", p.today.Format(time.DateOnly), spring))
 	}
 	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
-	w, err := readWeather(e, "weather", s.weather, demoWeather)
-	if err != nil {
-		return err
-	}
 	if p.rule, err = s.rule(f); err != nil {
 		return err
 	}
@@ -207,6 +207,6 @@ func (p *plan) readHistory(e *cli.Env) error {
 		return err
 	}
 	p.history = true
-	p.tooCold, p.asRead, p.tooWarm, err = tapping.Sensitivity(w, p.rule, degree)
+	p.ifColder, p.asRead, p.ifWarmer, err = tapping.Sensitivity(w, p.rule, degree)
 	return err
 }

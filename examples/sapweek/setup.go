@@ -33,26 +33,26 @@ type setup struct {
 	part     string
 	reading  units.Brix
 
-	pail     units.Volume
-	perPail  int
-	inPails  units.Volume
-	round    time.Duration
-	flowing  time.Duration
-	storage  units.Volume
-	waiting  units.Volume
-	sapTemp  units.Temperature
-	keep     time.Duration
-	evening  time.Duration
-	warmup   time.Duration
-	area     units.Area
-	flux     units.Flux
-	rate     units.VolumeRate
-	heat     units.Power
-	syrup    units.Brix
-	place    cli.Place
-	wood     string
-	moisture units.Share
-	learned  units.Share // efficiency
+	pail       units.Volume
+	perPail    int
+	inPails    units.Volume
+	round      time.Duration
+	flowing    time.Duration
+	storage    units.Volume
+	waiting    units.Volume
+	sapTemp    units.Temperature
+	keep       time.Duration
+	evening    time.Duration
+	warmup     time.Duration
+	area       units.Area
+	flux       units.Flux
+	rate       units.VolumeRate
+	heat       units.Power
+	syrup      units.Brix
+	place      cli.Place
+	wood       string
+	moisture   units.Share
+	efficiency units.Share
 
 	jar     units.Volume
 	spare   units.Share
@@ -117,7 +117,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Place(&s.place, "900 ft")
 	f.Group("Fire")
 	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
-	f.Quantity(&s.learned, "efficiency", "", "share of the net heat of the wood that gets into the sap, learned from past days; without it the page shows a range")
+	f.Quantity(&s.efficiency, "efficiency", "", "share of the net heat of the wood that gets into the sap, learned from past days; without it the page shows a range")
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, for -efficiency")
 	f.Group("Stores for the season")
 	f.String(&s.past, "past", "", "CSV of your own past seasons: year, taps, syrup")
@@ -162,7 +162,7 @@ func (s *setup) check(f *cli.Flags) error {
 		s.rate = s.flux.Through(s.area)
 	}
 	if f.Given("efficiency") {
-		if err := cli.Within("efficiency", "efficiency", s.learned, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
+		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
 		}
 	}
