@@ -204,6 +204,9 @@ func (p page) jar() cli.Value {
 	return cli.SmallVolume(p.given.jar)
 }
 
+// cautions of the days ahead. Sources: Ohio State University Extension for cold
+// sap; OMAFRA for cold bark; US CPSC and NIOSH for burns and carbon monoxide; the
+// rest is common practice.
 func (p page) cautions() []string {
 	list := []string{
 		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",

@@ -39,7 +39,7 @@ type season struct {
 	colder, warmer []tapping.Day // the days ahead, a degree C off
 	look           tapping.Outlook
 
-	history                  bool
+	history                    bool
 	ifColder, asRead, ifWarmer tapping.Window
 }
 
