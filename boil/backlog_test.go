@@ -63,6 +63,113 @@ func TestPlan(t *testing.T) {
 	}
 }
 
+// Without a fire the tanks are a sum that can be done by hand.
+func TestPlanTanks(t *testing.T) {
+	b := sugarhouse()
+	b.Hours = 0
+	day := func(gallons float64) Gathering {
+		return Gathering{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Celsius(4)}
+	}
+	for _, tc := range []struct {
+		days                                         []float64
+		waiting, spilled, overdue                    []float64
+		first                                        []int
+		peak                                         float64
+		peakDay, firstSpill, firstOverdue, spillSums int
+	}{
+		// 300 gal of tanks; sap may wait for two evenings.
+		{
+			days: []float64{100, 100, 0, 200}, waiting: []float64{100, 200, 200, 300}, spilled: []float64{0, 0, 0, 100},
+			overdue: []float64{0, 0, 100, 200}, first: []int{0, 0, 0, 0}, peak: 300, peakDay: 3, firstSpill: 3, firstOverdue: 2, spillSums: 100,
+		},
+		{
+			days: []float64{0, 200, 0}, waiting: []float64{0, 200, 200}, spilled: []float64{0, 0, 0},
+			overdue: []float64{0, 0, 0}, first: []int{-1, 1, 1}, peak: 200, peakDay: 1, firstSpill: -1, firstOverdue: -1,
+		},
+		{
+			days: []float64{400, 50}, waiting: []float64{300, 300}, spilled: []float64{100, 50},
+			overdue: []float64{0, 0}, first: []int{0, 0}, peak: 300, peakDay: 0, firstSpill: 0, firstOverdue: -1, spillSums: 150,
+		},
+	} {
+		var days []Gathering
+		for _, gallons := range tc.days {
+			days = append(days, day(gallons))
+		}
+		p, err := b.Plan(days...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		is := func(what string, got units.Volume, want float64) {
+			t.Helper()
+			if math.Abs(got.USGallons()-want) > 1e-9 {
+				t.Errorf("%v: %s %v gal, want %v", tc.days, what, got.USGallons(), want)
+			}
+		}
+		for i, e := range p.Evenings {
+			is("waiting", e.Waiting, tc.waiting[i])
+			is("spilled", e.Spilled, tc.spilled[i])
+			is("overdue", e.Overdue, tc.overdue[i])
+			is("boiled", e.Boiled, 0)
+			if e.First != tc.first[i] {
+				t.Errorf("%v: on evening %d the sap of day %d is first, want %d", tc.days, i, e.First, tc.first[i])
+			}
+		}
+		is("peak", p.Peak, tc.peak)
+		is("all spilled", p.Spilled, float64(tc.spillSums))
+		is("left", p.LeftAfter, tc.waiting[len(tc.waiting)-1])
+		if p.PeakDay != tc.peakDay || p.FirstSpill != tc.firstSpill || p.FirstOverdue != tc.firstOverdue {
+			t.Errorf("%v: peak on day %d, spill on %d, overdue on %d", tc.days, p.PeakDay, p.FirstSpill, p.FirstOverdue)
+		}
+	}
+
+	// Both should be boiled by the third evening: the older comes first.
+	hasty := day(10)
+	hasty.Keep = 24 * time.Hour
+	if p, err := b.Plan(day(10), hasty); err != nil || p.Evenings[1].First != 0 {
+		t.Errorf("the sap of day %d is first, %v", p.Evenings[1].First, err)
+	}
+}
+
+// Evening by evening the sums of a plan add up, and the syrup holds the sugar
+// that was in the sap.
+func TestPlanSums(t *testing.T) {
+	b := sugarhouse()
+	b.Warmup = 20 * time.Minute
+	var days []Gathering
+	var into units.Mass
+	for i, gallons := range []float64{60, 150, 90, 0, 0, 120, 0, 0, 0} {
+		d := Gathering{Volume: units.USGallons(gallons), Brix: units.Brix(1.5 + 0.5*float64(i%3)), Temperature: units.Celsius(float64(1 + i))}
+		rho, err := density.Solution(d.Brix, d.Temperature)
+		if err != nil {
+			t.Fatal(err)
+		}
+		into += d.Brix.Sugar(rho.Mass(d.Volume))
+		days = append(days, d)
+	}
+	p, err := b.Plan(days...)
+	if err != nil || p.LeftAfter != 0 || p.Spilled != 0 {
+		t.Fatalf("%+v, %v", p, err)
+	}
+	var hours time.Duration
+	var heat units.Energy
+	var sugar units.Mass
+	fires := 0
+	for _, e := range p.Evenings {
+		hours += e.Hours
+		heat += e.Heat
+		sugar += e.Sugar
+		if e.Hours > 0 {
+			fires++
+		}
+	}
+	if fires < 3 || p.Hours != hours || !near(float64(p.Heat), float64(heat), 1e-12) || !near(float64(p.Heat), float64(b.Heat)*hours.Seconds(), 1e-9) {
+		t.Errorf("%d fires: %v and %v J, by the evening %v and %v J", fires, p.Hours, float64(p.Heat), hours, float64(heat))
+	}
+	if !near(float64(p.Sugar), float64(sugar), 1e-12) || !near(float64(p.Sugar), float64(into), 1e-12) {
+		t.Errorf("%v kg of sugar, by the evening %v, in the sap %v", float64(p.Sugar), float64(sugar), float64(into))
+	}
+}
+
 // TestPlanHeat holds a gallon of syrup to the balance in the doc of Plan.
 func TestPlanHeat(t *testing.T) {
 	b := sugarhouse()
