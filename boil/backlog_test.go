@@ -117,6 +117,41 @@ func TestPlanUrgentFirst(t *testing.T) {
 	}
 }
 
+// A plan in which nothing spills, waits too long or is left says so, and a liter
+// too much does not go unseen.
+func TestPlanSmall(t *testing.T) {
+	b := sugarhouse()
+	sap := SapDay{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
+	p, err := b.Plan(SapDay{}, sap)
+	if err != nil || p.Spills != -1 || p.Overdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
+		t.Errorf("a small day: %+v, %v", p, err)
+	}
+	b.Storage, b.Hours = 19*units.Liter, 0
+	p, err = b.Plan(SapDay{}, sap, SapDay{}, SapDay{})
+	if err != nil || p.Spills != 1 || !near(p.SpiltAll.Liters(), 1, 1e-12) {
+		t.Errorf("20 L into 19 L: %+v, %v", p, err)
+	}
+	// Two days old on the fourth day.
+	if p.Overdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
+		t.Errorf("19 L kept too long: %+v", p)
+	}
+}
+
+// Half an hour decides between saps of different days: 47.5 h from the second
+// day on end before 72 h from the first.
+func TestPlanHalfAnHour(t *testing.T) {
+	b := sugarhouse()
+	b.Heat = 5 * units.Kilowatt
+	first := SapDay{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
+	second := first
+	for keep, want := range map[time.Duration]int{47*time.Hour + 30*time.Minute: 1, 48*time.Hour + 30*time.Minute: 0} {
+		second.Keep = keep
+		if p, err := b.Plan(first, second); err != nil || p.Evenings[1].First != want {
+			t.Errorf("kept %v: %+v, %v", keep, p, err)
+		}
+	}
+}
+
 func TestPlanWarmup(t *testing.T) {
 	b := sugarhouse()
 	b.Warmup = 30 * time.Minute

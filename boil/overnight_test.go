@@ -133,6 +133,15 @@ func TestChase(t *testing.T) {
 			t.Errorf("%v: %v", held, err)
 		}
 	}
+	var e *units.RangeError
+	if _, err := r.Chase(water, 1, units.Fahrenheit(50), p); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+		t.Errorf("water alone: %v", err)
+	}
+	// A hundred grams of sugar are worth a chase.
+	water[0].Sugar = 0.1 * units.Kilogram
+	if _, err := r.Chase(water, 1, units.Fahrenheit(50), p); err != nil {
+		t.Error(err)
+	}
 	r.Draw = DrawOff{}
 	if _, err := r.Chase(held, 1, units.Fahrenheit(50), p); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
