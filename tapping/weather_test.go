@@ -149,6 +149,27 @@ func TestReadWeatherRefuses(t *testing.T) {
 	}
 }
 
+// A single day that is missing is a gap, and empty rows and missing days that
+// follow each other are one gap, also where it is the first.
+func TestGapsOfADay(t *testing.T) {
+	w := weather(t, day("2024-03-01", -5, 5), day("2024-03-03", -5, 5))
+	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-02", 0)}) {
+		t.Errorf("gaps %+v", w.Gaps())
+	}
+	w = must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader("date,tmin_c,tmax_c\n2024-03-01,-1,5\n2024-03-02,,\n2024-03-05,-1,5\n")))
+	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-04", 3)}) {
+		t.Errorf("gaps %+v", w.Gaps())
+	}
+}
+
+// The message tells the difference that was asked for.
+func TestShiftTellsTheDifference(t *testing.T) {
+	_, err := weather(t, day("2024-03-01", -5, 5)).Shift(11 * units.CelsiusDegree)
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 11 || e.Low != -10 || e.High != 10 {
+		t.Errorf("11 C deg: %v", err)
+	}
+}
+
 func TestNewWeather(t *testing.T) {
 	w := weather(t, day("2023-12-30", -5, 5), day("2024-01-02", -5, 5))
 	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2023-12-31", "2024-01-01", 0)}) {
