@@ -36,6 +36,9 @@ func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 			made, err2 := f.Makes(units.Liter, at)
 			switch {
 			case heat == boil.Delivered && of == 0:
+				if need.Low != need.Middle || need.High != need.Middle || made.Low != made.Middle || made.High != made.Middle {
+					t.Errorf("delivered heat is no span: %v, %v", need, made)
+				}
 				if err != nil || err2 != nil || !near(need.Middle.Liters(), 1, 1e-12) || !near(made.Middle.Megajoules(), 1, 1e-12) {
 					t.Errorf("delivered: %v, %v, %v, %v", need, err, made, err2)
 				}
@@ -177,6 +180,12 @@ func TestFirewoodBases(t *testing.T) {
 			t.Errorf("%s is on %v", w.Species, w.Basis)
 		}
 	}
+	// Kentucky has no living moisture of three species.
+	for _, w := range boil.FirewoodKentucky() {
+		if untold := w.Species == "Osage-orange" || w.Species == "Honey locust" || w.Species == "Sassafras"; untold != (w.Green == 0) || w.WeighedAt != 0 {
+			t.Errorf("%s: green at %v, weighed at %v", w.Species, w.Green, w.WeighedAt)
+		}
+	}
 	steam, err := boil.LatentHeat(units.Celsius(100))
 	if err != nil {
 		t.Fatal(err)
@@ -198,6 +207,10 @@ func TestFirewoodLimits(t *testing.T) {
 	if w.Species != "Maple (sugar)" {
 		t.Fatalf("row 10 is %s", w.Species)
 	}
+	limittest.Edges(t, "boil.Firewood.CordWeight", "weight of a cord", 300, 4000, 1500, func(x float64) (float64, error) {
+		m, err := boil.Firewood{Weight: units.Mass(x)}.CordWeight(25)
+		return float64(m), err
+	})
 	limittest.Edges(t, "boil.Firewood.CordWeight", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
 		m, err := w.CordWeight(boil.DryMoisture(x))
 		return float64(m), err
