@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
@@ -180,12 +181,6 @@ func TestFirewoodBases(t *testing.T) {
 			t.Errorf("%s is on %v", w.Species, w.Basis)
 		}
 	}
-	// Kentucky has no living moisture of three species.
-	for _, w := range boil.FirewoodKentucky() {
-		if untold := w.Species == "Osage-orange" || w.Species == "Honey locust" || w.Species == "Sassafras"; untold != (w.Green == 0) || w.WeighedAt != 0 {
-			t.Errorf("%s: green at %v, weighed at %v", w.Species, w.Green, w.WeighedAt)
-		}
-	}
 	steam, err := boil.LatentHeat(units.Celsius(100))
 	if err != nil {
 		t.Fatal(err)
@@ -198,6 +193,33 @@ func TestFirewoodBases(t *testing.T) {
 		less := 8600*w.OvenDry().Pounds() - steam.BtusITPerPound()*(wood-w.OvenDry()).Pounds()
 		if !near(w.Heat.BtusIT()/less, 1, 0.003) || w.Basis != boil.LessMoisture {
 			t.Errorf("%s: %v on %v, reckoned %.3g Btu", w.Species, w.Heat, w.Basis, less)
+		}
+	}
+}
+
+// What a table leaves out is 0, and only that.
+func TestFirewoodLeftOut(t *testing.T) {
+	for _, c := range []struct {
+		table, column string
+		woods         []boil.Firewood
+		figure        func(boil.Firewood) float64
+	}{
+		{"cordwood-kentucky", "living_tree_mc_pct", boil.FirewoodKentucky(), func(w boil.Firewood) float64 { return float64(w.Green) }},
+		{"cordwood-missouri", "kansas_MMBtu_per_cord", boil.FirewoodMissouri(), func(w boil.Firewood) float64 { return float64(w.OtherHeat) }},
+	} {
+		table, err := check.Load(c.table)
+		if err != nil || len(table.Rows) != len(c.woods) {
+			t.Fatalf("%s: %d species, want %d, %v", c.table, len(c.woods), len(table.Rows), err)
+		}
+		for i, row := range table.Rows {
+			if w := c.woods[i]; w.Species != row.Text("species") || (c.figure(w) == 0) != math.IsNaN(row.Float(c.column)) {
+				t.Errorf("%s, line %d: %s with %v", c.table, row.Line(), w.Species, c.figure(w))
+			}
+		}
+	}
+	for _, w := range boil.FirewoodKentucky() {
+		if w.WeighedAt != 0 {
+			t.Errorf("%s was weighed at %v percent, oven-dry is 0", w.Species, w.WeighedAt)
 		}
 	}
 }

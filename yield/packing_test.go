@@ -26,13 +26,16 @@ func jar(label units.Volume) yield.Container { return yield.Container{Label: lab
 func TestFillLimits(t *testing.T) {
 	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
 	f, err := c.Fill(66.9, units.Fahrenheit(185), 0)
+	if over := float64(f.Hot/f.Content) - 1; !(math.Abs(f.Overfill.Fraction()-over) <= 1e-12) || !(over > 0.02 && over < 0.05) {
+		t.Errorf("overfilled by %v, want %v", f.Overfill, over)
+	}
 	if err != nil || !(math.Abs(float64(c.Brimful-f.Hot-f.Headspace)) < 1e-15) || !(f.CooledHead > f.Headspace) {
 		t.Errorf("%+v, %v", f, err)
 	}
 	if f, err := jar(units.USPint).Fill(66.9, units.Fahrenheit(185), 0); err != nil || !math.IsNaN(float64(f.Headspace)) || !math.IsNaN(float64(f.CooledHead)) {
 		t.Errorf("a brim not known: %+v, %v", f, err)
 	}
-	for _, ok := range []yield.Container{jar(units.Milliliter), jar(units.Liters(250))} {
+	for _, ok := range []yield.Container{jar(units.Milliliter), jar(units.Liters(250)), {Label: units.Liters(200), Brimful: units.Liters(500)}} {
 		if _, err := ok.Fill(0, units.Celsius(0), 10); err != nil {
 			t.Error(err)
 		}
@@ -47,6 +50,7 @@ func TestFillLimits(t *testing.T) {
 		"brim below label": {Label: units.USPint, Brimful: units.USPint},
 		"brim NaN":         {Label: units.USPint, Brimful: units.Volume(notNum)},
 		"brim negative":    {Label: units.USPint, Brimful: -1},
+		"brim too large":  {Label: units.USPint, Brimful: units.Liters(500.001)},
 		"brim infinite":    {Label: units.USPint, Brimful: units.Volume(inf)},
 	} {
 		if f, err := bad.Fill(66.9, units.Fahrenheit(185), 0); !errors.Is(err, units.ErrRange) || f != (yield.Filling{}) {
