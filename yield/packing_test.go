@@ -50,7 +50,7 @@ func TestFillLimits(t *testing.T) {
 		"brim below label": {Label: units.USPint, Brimful: units.USPint},
 		"brim NaN":         {Label: units.USPint, Brimful: units.Volume(notNum)},
 		"brim negative":    {Label: units.USPint, Brimful: -1},
-		"brim too large":  {Label: units.USPint, Brimful: units.Liters(500.001)},
+		"brim too large":   {Label: units.USPint, Brimful: units.Liters(500.001)},
 		"brim infinite":    {Label: units.USPint, Brimful: units.Volume(inf)},
 	} {
 		if f, err := bad.Fill(66.9, units.Fahrenheit(185), 0); !errors.Is(err, units.ErrRange) || f != (yield.Filling{}) {
