@@ -58,6 +58,44 @@ func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 	}
 }
 
+// The message tells what to do about each pair of heat and efficiency.
+func TestBasisErrorTellsWhy(t *testing.T) {
+	for _, c := range []struct {
+		heat, of boil.Basis
+		want     string
+	}{
+		{boil.Delivered, boil.Gross, "holds an efficiency already"},
+		{boil.Delivered, boil.Net, "holds an efficiency already"},
+		{boil.Gross, 0, "needs an efficiency"},
+		{boil.Net, 0, "needs an efficiency"},
+		{boil.Net, boil.Gross, "does not belong"},
+		{0, boil.Gross, "has no basis"},
+	} {
+		if got := (&boil.BasisError{Heat: c.heat, Efficiency: c.of}).Error(); !strings.Contains(got, c.want) {
+			t.Errorf("%v heat, efficiency on %v: %q, want %q", c.heat, c.of, got, c.want)
+		}
+	}
+}
+
+// Half a joule is heat, none is not.
+func TestFuelOfLittleHeat(t *testing.T) {
+	f := boil.Fuel[units.Mass]{Heat: 0.5, Per: 1, Basis: boil.Gross}
+	if h, err := f.Of(2); err != nil || !near(h.Energy.Joules(), 1, 1e-12) {
+		t.Errorf("%v, %v", h, err)
+	}
+	f.Heat = 0
+	if _, err := f.Of(2); err == nil {
+		t.Error("a fuel without heat")
+	} else if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+		t.Error(err)
+	}
+	// By definition a therm and a kilowatt hour.
+	if gas, current := boil.NaturalGasTherms(), boil.Electricity(); !near(gas.Heat.Joules()/gas.Per.Joules(), 1, 1e-3) || !strings.Contains(gas.Name, "gas") ||
+		!near(current.Heat.Joules()/current.Per.Joules(), 1, 1e-3) || !strings.Contains(current.Name, "electricity") {
+		t.Errorf("%+v, %+v", gas, current)
+	}
+}
+
 func TestFuelLimits(t *testing.T) {
 	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Of: boil.Gross}
 	for _, x := range []float64{0, 1, math.MaxFloat64 / 1e10} {
