@@ -57,3 +57,9 @@ func TestEventNames(t *testing.T) {
 		t.Errorf("%q", s)
 	}
 }
+
+func TestNoFirstDraw(t *testing.T) {
+	if at, ok := new(Outcome).FirstDraw(); at != 0 || ok {
+		t.Errorf("of a day without syrup: %v, %v", at, ok)
+	}
+}

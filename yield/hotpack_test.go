@@ -141,6 +141,12 @@ func TestAfterFillingLimits(t *testing.T) {
 		t.Errorf("%v, %v", got, err)
 	}
 	// A thick little bottle at the frost would need syrup hotter than it gets.
+	// An answer between 110 C and where the enthalpy ends is no temperature of packing.
+	heavy := glass(units.USPint, units.Grams(200))
+	over, err := heavy.FillAt(66.9, units.Celsius(105), units.Celsius(20))
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != "answer" || e.Low != 0 || e.High != 110 || !(over.Celsius() > 110) {
+		t.Errorf("%v, %v", over, err)
+	}
 	got, err := glass(units.Milliliters(50), units.Grams(150)).FillAt(66.9, units.Fahrenheit(180), units.Celsius(0))
 	refused(t, "thick bottle", "yield.Container.FillAt", got.Celsius(), err)
 }
