@@ -85,7 +85,7 @@ func BuiltEvaporator() Efficiency {
 }
 
 // A Firing is a past boil that was measured: the heat that got into the sap, as
-// of [HeatDemand.Total], and the fuel that burned, as of [Fuel.Basis].
+// of [HeatDemand.Total], and the fuel that burned, as of [Fuel.Of].
 type Firing struct {
 	Into   units.Energy
 	Burned FuelHeat

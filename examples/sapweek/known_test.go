@@ -226,4 +226,3 @@ func count(yes bool) float64 {
 	}
 	return 0
 }
-
