@@ -121,12 +121,11 @@ func (p *plan) walk(f *cli.Flags) error {
 			come.Low += more.Low
 			come.High += more.High
 		}
-		flowing, next := s.flowing, s.round
+		next := s.round
 		if each > 1 {
 			next = time.Duration(end-i) * day
-			flowing = next
 		}
-		out, err := tapping.PailRound([]tapping.Pail{pail}, come, flowing, next)
+		out, err := tapping.PailRound([]tapping.Pail{pail}, come, s.flowing, next)
 		if err != nil {
 			return cli.For("round", err)
 		}

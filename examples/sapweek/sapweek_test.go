@@ -59,10 +59,11 @@ func oneContent(t *testing.T, b clitest.Binary) {
 	}
 }
 
-// Warmth of four days at 40 and 64 F: 2 F degree-days each over 50 F (Ohio State
-// University Extension). 17 such days make the 34 of the first flowers.
+// Warmth of days at 40 and 64 F: 2 F degree-days each over 50 F (Ohio State
+// University Extension). 17 such days make the 34 of the first flowers. Days of
+// December are not counted.
 func warm(t *testing.T, b clitest.Binary) {
-	days := "date,tmin_f,tmax_f\n"
+	days := "date,tmin_f,tmax_f\n2029-12-30,40,64\n2029-12-31,40,64\n"
 	for i := 1; i <= 31; i++ {
 		days += fmt.Sprintf("2030-01-%02d,40,64\n", i)
 	}
@@ -108,6 +109,8 @@ func words(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-01|-drop|18 ft", cold, "That gives more by 0.0 to 144.1 %", "A pail holds"},
 		// 300 and 900 US gal of sap, 43.389 to one of syrup.
 		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix", cold, "Syrup to expect 6.9 to 21 US gal", "thin sap"},
+		// 1.825 and 2.51 times as much.
+		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix|-vacuum|16.5 inHg", cold, "Syrup to expect 13 to 52 US gal", ""},
 		{at + "2030-01-01|-history|testdata/weather.csv", cold, "Springs looked at 0", "Have the taps in"},
 		{at + "2030-08-01|-south", south, "since July 1", "January"},
 		{"-night-below|31 F|-day-above|45 F", "", "own: your own criterion. your own.", ""},
@@ -120,7 +123,8 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-species|boxelder", "", "2.2 to 2.8 Brix (boxelder", ""},
 		{"-round|48h", "", "Sap that hangs for days", "full at the earliest"},
 		{"-pail|5 US gal", "", "lasts", "Walk again"},
-		{"-in-pails|2 US gal", "", "will overflow", ""},
+		{"-in-pails|2 US gal", "", "Wed Mar 12 2 to 2 US gal will overflow", ""},
+		{"-in-pails|2 US gal", "", "Thu Mar 13 0.071 to 2 US gal may overflow", ""},
 		{"-syrup-per-cord|8 US gal|-peak|3 US gal", "", "Wood 2 cord", "from memory: give -peak"},
 		{"-past|-", "year,taps,syrup_l\n2029,50,38\n", "So few seasons", ""},
 		{"-waiting|60 US gal", "", "most on Wed Mar 12", ""},
