@@ -31,7 +31,7 @@ var (
 	levelRange = limit.Range{Arg: "level", Low: 0, High: 2, Unit: "m",
 		Below: "measure the level up from the bottom",
 		Above: "check inches against feet"}
-	addedRange = limit.Range{Arg: "sap poured in", Low: 0, High: 1000, Unit: "m3",
+	addedRange = limit.Range{Arg: "sap poured in", Low: 0, High: 1000, Unit: "L", Per: float64(units.Liter),
 		Below: "what was drawn off is not poured in: measure between draws",
 		Above: "check the unit of the volume"}
 )
