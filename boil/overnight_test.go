@@ -83,6 +83,18 @@ func TestOvernightLimits(t *testing.T) {
 	}
 }
 
+// A pan as cold as the air leaves no room for a second reading, and the error
+// must not tell a range that ends before it begins.
+func TestHalvingCold(t *testing.T) {
+	for from := 10.0; from < 10.4; from += 0.05 {
+		_, err := Halving(units.Celsius(from), units.Celsius(10.05), units.Celsius(10), time.Hour)
+		var e *units.RangeError
+		if !errors.As(err, &e) || e.Low > e.High {
+			t.Errorf("from %v C: %v", from, err)
+		}
+	}
+}
+
 func TestHalving(t *testing.T) {
 	got, err := Halving(units.Fahrenheit(212), units.Fahrenheit(122), units.Fahrenheit(32), time.Hour)
 	if err != nil || (got-time.Hour).Abs() > time.Microsecond {

@@ -26,10 +26,10 @@ func TestSweep(t *testing.T) {
 			density.Doubt{Calibration: 0.1, Division: 0.1, Thermometer: 0.5}, density.FlaskDoubt{Volume: units.Milliliter, Division: units.Gram, Calibration: units.Gram, Thermometer: 0.5},
 		},
 		Except: map[string]string{
-			"Combine: NaN":                 "the parts of an uncertainty are told, not reckoned with",
+			"Measurement.Parts: NaN":       "the parts of an uncertainty are told, not reckoned with",
 			"Hydrometer.CheckedIn: NaN":    "what the instrument read too much is what it finds anew",
 			"Refractometer.CheckedIn: NaN": "the same",
-			"Hydrometer.FillCupTable: NaN": "it writes over the readings of the rows",
+			"Hydrometer.FillCupTable: NaN": "it writes over the readings of the rows, and of no rows nothing is asked",
 		},
 	})
 }

@@ -120,7 +120,9 @@ func (s *sweeper) wrecks(typ reflect.Type, list []candidate) []candidate {
 				v := reflect.New(typ).Elem()
 				v.Set(g)
 				v.Field(i).Set(c.value)
-				list = append(list, candidate{v, typ.Name() + "." + typ.Field(i).Name + " " + c.hostile, c.nan})
+				name := typeName(typ) + "." + typ.Field(i).Name
+				nan := c.nan && !s.excepted(name, "NaN")
+				list = append(list, candidate{v, name + " " + c.hostile, nan})
 			}
 		}
 	}

@@ -16,10 +16,11 @@ var failure = reflect.TypeFor[error]()
 // judge calls f and tells which rule its answer breaks.
 func (s *sweeper) judge(name string, f reflect.Value, args []candidate) (broken string) {
 	in := make([]reflect.Value, len(args))
-	nan := false
+	nan, bare := false, false // NaN somewhere, and as an argument itself
 	for i, a := range args {
 		in[i] = a.value
 		nan = nan || a.nan
+		bare = bare || a.nan && (a.value.Kind() == reflect.Float64 || a.value.Type() == temperature)
 	}
 	defer func() {
 		if r := recover(); r != nil {
@@ -49,7 +50,7 @@ func (s *sweeper) judge(name string, f reflect.Value, args []candidate) (broken 
 		return s.message(name, err)
 	case fails && (a.nan || a.inf) && !s.excepted(name, "finite"):
 		return fmt.Sprintf("%v and no error", out)
-	case nan && (fails || a.floats) && !a.nan && !s.excepted(name, "NaN"):
+	case (nan && fails || bare && a.floats) && !a.nan && !s.excepted(name, "NaN"):
 		return fmt.Sprintf("NaN went in, %v came out", out)
 	case a.crossed != "" && !nan && fails:
 		return a.crossed
@@ -73,8 +74,8 @@ func (s *sweeper) message(name string, err error) string {
 	if !errors.As(err, &e) {
 		return ""
 	}
-	if e.Value > e.Low && e.Value < e.High {
-		return "within the range that it tells: " + text
+	if e.Low > e.High || e.Value > e.Low && e.Value < e.High {
+		return "the range that it tells is wrong: " + text
 	}
 	if want := folder() + "." + name; e.Func != want && !s.excepted(name, "name") {
 		return fmt.Sprintf("an error in the name of %s: %s", e.Func, text)
@@ -120,6 +121,10 @@ func (a *answer) walk(v reflect.Value) {
 		if !v.IsNil() {
 			a.walk(v.Elem())
 		}
+	case reflect.Int64:
+		// A conversion of too large a number ends on one of these.
+		a.inf = a.inf || v.Type() == duration && (v.Int() == math.MinInt64 || v.Int() == math.MaxInt64)
+		a.something = a.something || v.Int() != 0
 	default:
 		a.something = a.something || !v.IsZero()
 	}

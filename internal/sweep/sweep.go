@@ -5,7 +5,8 @@
 //   - no panic;
 //   - a nil error never comes with NaN or infinity;
 //   - an error comes with nothing else: NaN, or the zero value;
-//   - NaN in an argument never gives a finite answer;
+//   - NaN never gives a finite answer, be it an argument or, if the function can
+//     fail, in a field of one;
 //   - a span's Low is at most its Middle, and that at most its High;
 //   - a message is short, and a range error tells a range that has two ends.
 package sweep
@@ -23,7 +24,7 @@ import (
 type Package struct {
 	Funcs  []any             // the exported functions
 	Values []any             // one good value or more of every type that has methods, and of every type that an argument has
-	Except map[string]string // a name such as "Rig.Run", or with the rule as in "Rig.Run: NaN", and why it is not held to it
+	Except map[string]string // a function or a field and a rule, such as "Rig.Pail: NaN", and why it is not held to it
 	Few    map[string]int    // how many calls of a function that takes long; 0 leaves it out
 }
 
