@@ -4,6 +4,8 @@ import (
 	"errors"
 	"math"
 	"strconv"
+
+	"example.org/sapreckoner/internal/clip"
 )
 
 // ErrRange is what every [*RangeError] unwraps to: an argument lies outside the
@@ -127,16 +129,9 @@ type ParseError struct {
 	Err   error  // ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous or ErrRange
 }
 
-// maxQuoted bounds how much of a bad text a message repeats.
-const maxQuoted = 48
-
 // Error tells the function, the text, the reason and the way out.
 func (e *ParseError) Error() string {
-	in := e.Input
-	if len(in) > maxQuoted {
-		in = in[:maxQuoted] + "..."
-	}
-	s := e.Func + ": " + strconv.Quote(in)
+	s := e.Func + ": " + strconv.Quote(clip.Text(e.Input))
 	if e.Err != nil {
 		s += ": " + e.Err.Error()
 	}

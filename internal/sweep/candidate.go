@@ -1,6 +1,7 @@
 package sweep
 
 import (
+	"fmt"
 	"io"
 	"math"
 	"reflect"
@@ -42,6 +43,11 @@ func (s *sweeper) candidates(typ reflect.Type) []candidate {
 	}
 	for _, v := range s.pool[typ] {
 		add(v, "", false)
+	}
+	for i, v := range s.Bad {
+		if r := reflect.ValueOf(v); r.Type() == typ {
+			add(r, fmt.Sprintf("%s no. %d on the bad list", typ, i+1), false)
+		}
 	}
 	convert := func(x any, hostile string, nan bool) {
 		add(reflect.ValueOf(x).Convert(typ), hostile, nan)

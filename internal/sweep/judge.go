@@ -59,7 +59,7 @@ func (s *sweeper) judge(name string, f reflect.Value, args []candidate) (broken 
 }
 
 // oddEnd finds an end of a range that tells nothing.
-var oddEnd = regexp.MustCompile(`to [+-]?(NaN|Inf)|(NaN|Inf) to |-0 |(most|least|than) [+-]?(NaN|Inf)`)
+var oddEnd = regexp.MustCompile(`(outside|in) .* to [+-]?(NaN|Inf)|(NaN|Inf) to |-0 |(most|least|than) [+-]?(NaN|Inf)`)
 
 // message tells what is wrong with an error.
 func (s *sweeper) message(name string, err error) string {
