@@ -209,6 +209,9 @@ type Plan struct {
 // add taps when the trunk outgrows its class: look at the guideline anew when
 // it does.
 //
+// Holes of the record from that year on keep their distances, but the pattern
+// does not go on from them: it does in Next, once they are last year's.
+//
 // Years: 1 to 1000. The rest as in [Planner.Next], but years without room are
 // no error: they are told in Resting.
 func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {

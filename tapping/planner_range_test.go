@@ -204,3 +204,23 @@ func TestPlaceIsNone(t *testing.T) {
 		t.Errorf("a step without an end: %v", err)
 	}
 }
+
+// A plan keeps clear of holes that the record holds for years to come.
+func TestPlanAroundTheFuture(t *testing.T) {
+	reach, h, keep := byHand(t, 24, 60), hole(t, 0.3125, 1.5), tapping.DefaultDistances()
+	p := must[tapping.Planner](t)(tapping.NewPlanner(12*units.Inch, 2024, units.Inch/10, reach, h, keep))
+	rng := rand.New(rand.NewPCG(24, 8))
+	for range 50 {
+		var record []tapping.OldHole
+		for year := 2022; year < 2030; year += 1 + rng.IntN(3) {
+			at := tapping.Position{At: units.Turn * units.Angle(rng.Float64()), Height: (24 + 36*units.Length(rng.Float64())) * units.Inch}
+			record = append(record, tapping.OldHole{Year: year, Position: at, Hole: h})
+		}
+		plan := must[tapping.Plan](t)(p.Plan(record, 2024, 6, 1))
+		for i, at := range plan.Holes {
+			if err := p.Check(append(record, plan.Holes[:i]...), at.Year, at.Position); err != nil {
+				t.Errorf("%v: %v", at, err)
+			}
+		}
+	}
+}

@@ -48,16 +48,24 @@ func Run(t *testing.T, p Package) {
 		seen[name] = true
 		s.try(t, name, v)
 	}
-	for _, v := range p.Values {
-		typ := reflect.TypeOf(v)
+	methods := func(typ reflect.Type) {
 		for i := range typ.NumMethod() {
 			m := typ.Method(i)
 			name := typeName(typ) + "." + m.Name
-			if !ours(typ) || seen[name] {
-				continue
+			if !seen[name] {
+				seen[name] = true
+				s.try(t, name, m.Func)
 			}
-			seen[name] = true
-			s.try(t, name, m.Func)
+		}
+	}
+	for _, v := range p.Values {
+		typ := reflect.TypeOf(v)
+		if !ours(typ) {
+			continue
+		}
+		methods(typ)
+		if typ.Kind() != reflect.Pointer {
+			methods(reflect.PointerTo(typ))
 		}
 	}
 	for _, name := range exported(t) {
