@@ -125,7 +125,7 @@
 //	                                    boil.Rig.Steady
 //	                                    boil.Transit
 //	yield
-//	  ratio-rules-worked                yield.Rule.Error
+//	  ratio-rules-worked                yield.Rule.ErrorAt
 //	  sap-to-syrup-rules                yield.Rule.Constants
 //	  sap-to-syrup-published            yield.Rule.Ratio
 //	  sap-purchase                      yield.Offer.PerUSGallon

@@ -99,6 +99,11 @@ func ExamplePanKind() {
 	// Output: 1.5 to 3 gal/h <nil>
 }
 
+func ExamplePanKind_String() {
+	fmt.Println(boil.FlatPan, "or", boil.FluePan)
+	// Output: flat pan or flue pan
+}
+
 // A burner of 100,000 Btu/h under a kettle that is 50 percent efficient.
 func ExampleHeatRate() {
 	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
@@ -130,7 +135,7 @@ func ExampleMeasuredRate() {
 		boil.LevelReading{At: time.Hour, Level: 2 * units.Inch},
 	)
 	// An inch over a square foot is 0.623 US gal, of 8 lb when it boils.
-	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.PlusMinus.KilogramsPerHour(), err)
+	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.WarmBy.KilogramsPerHour(), err)
 	// Output: 5 lb/h, plus or minus NaN of two readings <nil>
 }
 

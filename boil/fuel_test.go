@@ -237,6 +237,9 @@ func TestCords(t *testing.T) {
 	for _, pile := range []boil.Pile{0, boil.LooseLong + 1} {
 		v, err := boil.FullCord(1, pile)
 		limittest.Refuses(t, "boil.FullCord", "pile", float64(v), err)
+		if s := pile.String(); s != "no pile" {
+			t.Errorf("pile %d is called %q", pile, s)
+		}
 	}
 }
 
