@@ -17,7 +17,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"regexp"
 	"strings"
 
 	"example.org/sapreckoner/internal/limit"
@@ -117,13 +116,6 @@ func For(name string, err error) error {
 func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
 	return For(name, limit.Within("", arg, x, low, high, unit, symbol, hint))
 }
-
-// function is the name of a Go function in front of an error of the library.
-var function = regexp.MustCompile(`\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+: `)
-
-// Reason words an error for a person at the keyboard: without the names of Go
-// functions.
-func Reason(err error) string { return function.ReplaceAllString(err.Error(), "") }
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
