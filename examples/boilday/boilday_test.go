@@ -107,7 +107,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-altimeter|30 inHg|-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-pressure|1 atm|-elevation|5 ft", "says the same as"},
 		{"-pan-area|100 ft2|-sap|2 US gal", "-pan-area: the sap does not cover this pan"},
-		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h is outside"},
+		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h (0 L/m2/h) is outside"},
 		{"-boil-rate|12 gal/h", `write "US gal/h" or "imp gal/h"`},
 		{"-safe-depth|3 in", "-safe-depth: safe depth 3 in (7.62 cm) is outside"},
 		{"-heel|2 in", "-heel: heel 2 in (5.08 cm) is outside"},

@@ -235,6 +235,19 @@ func TestWithin(t *testing.T) {
 	}
 }
 
+func TestGraduation(t *testing.T) {
+	for _, c := range []float64{1, 20, 40} {
+		if err := cli.Graduation("stem", units.Celsius(c)); err != nil {
+			t.Errorf("%v C: %v", c, err)
+		}
+	}
+	for _, c := range []float64{0.9, 40.1, math.NaN(), math.Inf(1), math.Inf(-1)} {
+		if err := cli.Graduation("stem", units.Celsius(c)); !errors.Is(err, units.ErrRange) || !strings.HasPrefix(err.Error(), "-stem: graduation ") {
+			t.Errorf("%v C: %v", c, err)
+		}
+	}
+}
+
 func TestClock(t *testing.T) {
 	start := time.Date(1, 1, 1, 20, 0, 0, 0, time.UTC)
 	s := &cli.Sheet{}

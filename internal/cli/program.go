@@ -20,6 +20,7 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
 )
 
 // Exit statuses.
@@ -115,6 +116,17 @@ func For(name string, err error) error {
 // names the flag. The message tells value and range in the given unit.
 func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint string) error {
 	return For(name, limit.Within("", arg, x, low, high, unit, symbol, hint))
+}
+
+// WithinTemperature is [Within] for a temperature, with the range in C.
+func WithinTemperature(name, arg string, t units.Temperature, low, high float64, hint string) error {
+	return Within(name, arg, t.Celsius(), low, high, 1, "C", hint)
+}
+
+// Graduation checks the graduation temperature of a hydrometer. The range is
+// that of [example.org/sapreckoner/density.Hydrometer].
+func Graduation(name string, t units.Temperature) error {
+	return WithinTemperature(name, "graduation", t, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap")
 }
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }

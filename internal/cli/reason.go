@@ -112,6 +112,7 @@ var (
 	densities = []pair{pairOf(0, unit[units.Density]{units.PoundPerUSGallon, "lb/US gal", ""}, unit[units.Density]{units.KilogramPerCubicMeter, "kg/m3", ""})}
 	rates     = []pair{pairOf(0, unit[units.MassRate]{units.PoundPerHour, "lb/h", ""}, unit[units.MassRate]{units.KilogramPerHour, "kg/h", ""})}
 	flows     = []pair{pairOf(0, unit[units.VolumeRate]{units.USGallonPerHour, "US gal/h", ""}, unit[units.VolumeRate]{units.LiterPerHour, "L/h", ""})}
+	fluxes    = []pair{pairOf(0, unit[units.Flux]{units.USGallonPerSquareFootHour, "US gal/ft2/h", ""}, unit[units.Flux]{units.LiterPerSquareMeterHour, "L/m2/h", ""})}
 	powers    = []pair{pairOf(0, unit[units.Power]{units.BtuITPerHour, "Btu/h", ""}, unit[units.Power]{units.Kilowatt, "kW", ""})}
 )
 
@@ -125,10 +126,12 @@ var inBoth = map[string]struct {
 	"m3": {float64(units.CubicMeter), volumes}, "L": {float64(units.Liter), volumes}, "US gal": {float64(units.USGallon), volumes},
 	"kg": {float64(units.Kilogram), masses}, "lb": {float64(units.Pound), masses},
 	"m": {float64(units.Meter), lengths}, "ft": {float64(units.Foot), lengths}, "in": {float64(units.Inch), lengths[:1]},
-	"m2":  {float64(units.SquareMeter), areas},
+	"m2": {float64(units.SquareMeter), areas}, "ft2": {float64(units.SquareFoot), areas},
 	"kPa": {float64(units.Kilopascal), pressures}, "inHg": {float64(units.InchMercury), pressures}, "bar": {float64(units.Bar), pumps},
 	"kg/m3": {float64(units.KilogramPerCubicMeter), densities}, "kg/s": {float64(units.KilogramPerSecond), rates},
-	"m3/s": {float64(units.CubicMeterPerSecond), flows}, "W": {float64(units.Watt), powers},
+	"m3/s": {float64(units.CubicMeterPerSecond), flows}, "US gal/h": {float64(units.USGallonPerHour), flows},
+	"US gal/ft2/h": {float64(units.USGallonPerSquareFootHour), fluxes},
+	"W":            {float64(units.Watt), powers},
 }
 
 // A saying prints the numbers of one range error with the same number of
