@@ -143,7 +143,7 @@
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
 //	  natural-vacuum-worked             tapping.NaturalVacuum
-//	  producing-week-coefficients       tapping.HouleCoefficients
+//	  producing-week-coefficients       tapping.HouleProbability
 //	  producing-week-worked             tapping.HouleProbability
 //	  sap-sugar                         tapping.SugarFigures
 //

@@ -108,7 +108,7 @@ func ExamplePanKind_String() {
 func ExampleHeatRate() {
 	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
 	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
-	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: boil.Gross}
+	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: boil.Gross}
 	rate, err := boil.HeatRate(100000*units.BtuITPerHour, boil.Gross, demand, half)
 	// 50,000 Btu over 404,680/353.22 Btu/lb.
 	fmt.Printf("%.1f lb/h %v\n", rate.Middle.PoundsPerHour(), err)

@@ -30,7 +30,7 @@ func TestPanRate(t *testing.T) {
 // time that its heat takes to come.
 func TestHeatRateIsTheHeatOfTheBoil(t *testing.T) {
 	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
-	half := boil.Efficiency{Low: 40, High: 60, Of: boil.Gross}
+	half := boil.Efficiency{Low: 40, High: 60, Basis: boil.Gross}
 	r, err := boil.HeatRate(d.Total().Per(time.Hour)*2, boil.Gross, d, half)
 	if err != nil || !near(float64(r.Middle.Over(time.Hour)/d.Water), 1, 1e-12) || r.Low >= r.Middle || r.High <= r.Middle {
 		t.Errorf("%v, %v; want %v in an hour", r, err, d.Water)
