@@ -78,7 +78,7 @@ func all(w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	fmt.Fprintln(w, "| source table | obtained | function | figures | worst deviation, share of the tolerance |")
+	fmt.Fprintln(w, "| source table | obtained | function | figures | worst, of tolerance |")
 	fmt.Fprintln(w, "|---|---|---|--:|--:|")
 	figures, failures := 0, 0
 	tables := map[string]bool{}
