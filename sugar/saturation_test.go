@@ -88,19 +88,23 @@ func TestFormulasDiffer(t *testing.T) {
 }
 
 // By the published figures 66.9 Brix is saturated at 21.3 or 22.1 C, and 68 at
-// 28.3 or 28.9.
+// 28.3 or 28.9; at 20 C 66.72 Brix is saturated by one formula, and 66.60 by the
+// other. Likely begins a Brix above both.
 func TestCrystals(t *testing.T) {
 	for _, tc := range []struct {
 		b    units.Brix
 		c    float64
 		want sugar.CrystalRisk
 	}{
-		{66.9, 21.0, sugar.CrystalsLikely},
 		{66.9, 21.7, sugar.CrystalsPossible},
 		{66.9, 22.4, sugar.CrystalsUnlikely},
-		{68, 28.0, sugar.CrystalsLikely},
 		{68, 28.6, sugar.CrystalsPossible},
 		{68, 29.3, sugar.CrystalsUnlikely},
+		{66.59, 20, sugar.CrystalsUnlikely},
+		{66.61, 20, sugar.CrystalsPossible},
+		{66.9, 20, sugar.CrystalsPossible},
+		{67.71, 20, sugar.CrystalsPossible},
+		{67.73, 20, sugar.CrystalsLikely},
 		{2, 4, sugar.CrystalsUnlikely},
 	} {
 		got, err := sugar.Crystals(tc.b, units.Celsius(tc.c))

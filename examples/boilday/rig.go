@@ -181,6 +181,9 @@ func (p page) noSyrup() string {
 	return "the pans are still growing sweeter"
 }
 
+// upTo shows a mass in a column to a tenth of what it is known to.
+func upTo(m, known units.Mass) cli.Value { return cli.Known(cli.Mass(m), cli.Mass(known)) }
+
 func draws(n int) string {
 	if n == 1 {
 		return "1 draw"
@@ -201,7 +204,7 @@ func (p page) rigPart(part *cli.Part) {
 		for _, b := range s.brix {
 			row = append(row, cli.Number(float64(b), 1, ""))
 		}
-		rows = append(rows, append(row, cli.Mass(s.drawn), cli.Mass(s.sapLeft)))
+		rows = append(rows, append(row, upTo(s.drawn, units.Pound), upTo(s.sapLeft, 10*units.Pound)))
 	}
 	part.Remark("Brix in each compartment from the sap's end on, syrup drawn, and sap in the tank.")
 	part.Table("timeline", cols, rows)

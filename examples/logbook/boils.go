@@ -165,10 +165,11 @@ func (b *book) readBoils() error {
 			if err != nil {
 				return err
 			}
-			if math.IsNaN(float64(end)) {
-				end = b.given.target
+			to := end
+			if math.IsNaN(float64(to)) {
+				to = b.given.target
 			}
-			demand, err := boil.Heat(lot, end, b.given.pressure)
+			demand, err := boil.Heat(lot, to, b.given.pressure)
 			if err != nil {
 				return r.Fail("end", err)
 			}
@@ -179,10 +180,11 @@ func (b *book) readBoils() error {
 			if err != nil {
 				return err
 			}
-			if math.IsNaN(float64(moisture)) {
-				moisture = b.given.moisture
+			wet := moisture
+			if math.IsNaN(float64(wet)) {
+				wet = b.given.moisture
 			}
-			held, err := heat(k, amount, boil.DryMoisture(moisture))
+			held, err := heat(k, amount, boil.DryMoisture(wet))
 			if err != nil {
 				return r.Fail("moisture", err)
 			}

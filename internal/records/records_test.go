@@ -34,6 +34,30 @@ func (g *gathering) cols() []records.Col {
 	}
 }
 
+// What the caller put where a value was missing does not reach the next row,
+// whether the column is missing or only the cell.
+func TestMissingInEachRow(t *testing.T) {
+	for _, file := range []string{
+		"time,sap_us_gal,reading_brix\n2031-03-08 16:30,40,2.1\n2031-03-08 17:00,1,2.5\n",
+		"time,source,sap_us_gal,reading_brix,temp_f,fired_h\n2031-03-08 16:30,,40,2.1,,\n2031-03-08 17:00,,1,2.5,,\n",
+	} {
+		var g gathering
+		r, err := records.New("day.csv", strings.NewReader(file), g.cols()...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for range 2 {
+			if err := r.Next(); err != nil {
+				t.Fatal(err)
+			}
+			if g.source != "" || !math.IsNaN(g.temp.Celsius()) || g.fired != 0 {
+				t.Errorf("line %d: missing values read as %+v", r.Line(), g)
+			}
+			g.source, g.temp, g.fired = "south", units.Celsius(99), time.Hour
+		}
+	}
+}
+
 func TestRead(t *testing.T) {
 	const file = "\ufeff# an invented day\r\ntime,Source,sap_us_gal,reading_brix,temp_f,fired_min,note\r\n" +
 		"2031-03-08 16:30,north,40,2.1,41,90,\"two\r\nlines\"\r\n2031-03-08 17:00,,1,2.5,,,\r\n"
