@@ -114,6 +114,21 @@ func TestCrystals(t *testing.T) {
 	}
 }
 
+// A jar that is just saturated has nothing to spare: the risk begins above.
+func TestCrystalsJustSaturated(t *testing.T) {
+	for _, s := range []sugar.Solubility{sugar.Vavrinecz, sugar.Charles} {
+		for c := range 90 {
+			at := units.Celsius(float64(c))
+			b := must[units.Brix](t)(s.Saturation(at))
+			just := must[sugar.CrystalRisk](t)(sugar.Crystals(b, at))
+			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(b), 100)), at))
+			if above != just+1 {
+				t.Errorf("%v at %v C: %v saturated and %v above", s, c, just, above)
+			}
+		}
+	}
+}
+
 func TestCrystalsLimits(t *testing.T) {
 	answer := func(r sugar.CrystalRisk, err error) (float64, error) {
 		if err != nil {
