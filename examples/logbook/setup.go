@@ -104,13 +104,10 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.pressure, err = boil.PressureAt(s.elevation); err != nil {
 		return cli.For("elevation", err)
 	}
-	// Any sap and any syrup will do to try the instruments.
-	_, sapErr := s.sapHydrometer().Brix(2, units.Fahrenheit(40))
-	_, syrupErr := s.syrupHydrometer().Brix(60, units.Fahrenheit(200))
 	_, woodErr := boil.NetWood(boil.DryMoisture(s.moisture).Wet())
 	err = cmp.Or(
-		cli.For("sap-hydrometer", sapErr),
-		cli.For("hydrometer", syrupErr),
+		cli.Graduation("sap-hydrometer", s.sapStem),
+		cli.Graduation("hydrometer", s.stem),
 		cli.For("moisture", woodErr),
 		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
 	)
@@ -145,7 +142,7 @@ func (s *setup) syrupHydrometer() density.Hydrometer {
 
 // held returns a lot held in a tank: sweet at the temperature of a room.
 func held(v units.Volume, b units.Brix) (sugar.Lot, error) {
-	return sugar.NewLot(v, b, units.Celsius(20))
+	return sugar.NewLot(v, b, label)
 }
 
 // measured returns the limits that the flags give to a kind of lots.
