@@ -25,8 +25,8 @@ func sugarhouse() Backlog {
 
 func TestPlan(t *testing.T) {
 	b := sugarhouse()
-	day := func(gallons float64) SapDay {
-		return SapDay{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Fahrenheit(40)}
+	day := func(gallons float64) Gathering {
+		return Gathering{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Fahrenheit(40)}
 	}
 	p, err := b.Plan(day(150), day(250), day(250), day(0), day(0), day(0), day(20))
 	if err != nil {
@@ -48,13 +48,13 @@ func TestPlan(t *testing.T) {
 	if got := p.Evenings[1].Spilled.USGallons(); math.Abs(got-spilled) > 0.002*night {
 		t.Errorf("spilled %v gal on the second day, want %v", got, spilled)
 	}
-	if spilled > 0 && p.Spills != 1 || spilled == 0 && p.Spills == 1 {
-		t.Errorf("spills on day %d", p.Spills)
+	if spilled > 0 && p.FirstSpill != 1 || spilled == 0 && p.FirstSpill == 1 {
+		t.Errorf("spills on day %d", p.FirstSpill)
 	}
 	if p.Peak > b.Storage {
 		t.Errorf("peak %v", p.Peak)
 	}
-	total := p.SpiltAll + p.LeftAfter
+	total := p.Spilled + p.LeftAfter
 	for _, e := range p.Evenings {
 		total += e.Boiled
 	}
@@ -78,7 +78,7 @@ func TestPlanHeat(t *testing.T) {
 		t.Fatal(err)
 	}
 	v := 43.389 * units.USGallon * units.Volume(warm/cold)
-	p, err := b.Plan(SapDay{Volume: v, Brix: 2, Temperature: c40F})
+	p, err := b.Plan(Gathering{Volume: v, Brix: 2, Temperature: c40F})
 	if err != nil || !near(p.Heat.BtusIT(), 404680, 1e-3) {
 		t.Errorf("%v Btu, %v", p.Heat.BtusIT(), err)
 	}
@@ -92,23 +92,23 @@ func TestPlanHeat(t *testing.T) {
 func TestPlanUrgentFirst(t *testing.T) {
 	b := sugarhouse()
 	b.Heat = 20 * units.Kilowatt
-	sap := SapDay{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	sap := Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	concentrate := sap
 	concentrate.Brix, concentrate.Keep = 8, 12*time.Hour
-	p, err := b.Plan(sap, concentrate, sap, SapDay{}, SapDay{})
+	p, err := b.Plan(sap, concentrate, sap, Gathering{}, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	if p.Evenings[0].First != 0 || p.Evenings[1].First != 1 {
 		t.Errorf("first %d and %d", p.Evenings[0].First, p.Evenings[1].First)
 	}
-	if p.Overdue < 1 {
-		t.Errorf("overdue on day %d", p.Overdue)
+	if p.FirstOverdue < 1 {
+		t.Errorf("overdue on day %d", p.FirstOverdue)
 	}
 	b.Keep = 0
 	p, err = b.Plan(sap, sap, sap, sap)
-	if err != nil || p.Overdue != -1 || p.Evenings[3].First > 3 {
-		t.Errorf("without a keep time: overdue on day %d, %v", p.Overdue, err)
+	if err != nil || p.FirstOverdue != -1 || p.Evenings[3].First > 3 {
+		t.Errorf("without a keep time: overdue on day %d, %v", p.FirstOverdue, err)
 	}
 	for i := range 3 {
 		if p.Evenings[i].First > p.Evenings[i+1].First {
@@ -120,13 +120,13 @@ func TestPlanUrgentFirst(t *testing.T) {
 func TestPlanWarmup(t *testing.T) {
 	b := sugarhouse()
 	b.Warmup = 30 * time.Minute
-	sap := SapDay{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	with, err := b.Plan(sap, SapDay{})
+	sap := Gathering{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	with, err := b.Plan(sap, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	b.Warmup = 0
-	without, err := b.Plan(sap, SapDay{})
+	without, err := b.Plan(sap, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -141,24 +141,24 @@ func TestPlanWarmup(t *testing.T) {
 }
 
 func TestPlanLimits(t *testing.T) {
-	sap := SapDay{Volume: 1, Brix: 2, Temperature: units.Celsius(4)}
+	sap := Gathering{Volume: 1, Brix: 2, Temperature: units.Celsius(4)}
 	for _, tc := range []struct {
 		name   string
 		ok     []float64
 		bad    []float64
-		change func(b *Backlog, d *SapDay, x float64)
+		change func(b *Backlog, d *Gathering, x float64)
 	}{
-		{"storage", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *SapDay, x float64) { b.Storage = units.Volume(x) }},
-		{"hours", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *SapDay, x float64) { b.Hours = time.Duration(x * float64(time.Hour)) }},
-		{"warm-up", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *SapDay, x float64) { b.Warmup = time.Duration(x * float64(time.Hour)) }},
-		{"heat", []float64{1, 1e8}, append(outside(1, 1e8), 0), func(b *Backlog, d *SapDay, x float64) { b.Heat = units.Power(x) }},
-		{"syrup", []float64{2.1, 74}, append(outside(1, 74), 0, 2), func(b *Backlog, d *SapDay, x float64) { b.Syrup = units.Brix(x) }},
-		{"pressure", []float64{5e4, 1.1e5}, append(outside(5e4, 1.1e5), 0), func(b *Backlog, d *SapDay, x float64) { b.At = units.Pressure(x) }},
-		{"keep", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *SapDay, x float64) { b.Keep = time.Duration(x * float64(time.Hour)) }},
-		{"keep of a day", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *SapDay, x float64) { d.Keep = time.Duration(x * float64(time.Hour)) }},
-		{"volume", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *SapDay, x float64) { d.Volume = units.Volume(x) }},
-		{"brix", []float64{0, 65.9}, outside(0, 65.95), func(b *Backlog, d *SapDay, x float64) { d.Brix = units.Brix(x) }},
-		{"temperature", []float64{0, 100}, outside(0, 100), func(b *Backlog, d *SapDay, x float64) { d.Temperature = units.Celsius(x) }},
+		{"storage", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *Gathering, x float64) { b.Storage = units.Volume(x) }},
+		{"hours", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *Gathering, x float64) { b.Hours = time.Duration(x * float64(time.Hour)) }},
+		{"warm-up", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *Gathering, x float64) { b.Warmup = time.Duration(x * float64(time.Hour)) }},
+		{"heat", []float64{1, 1e8}, append(outside(1, 1e8), 0), func(b *Backlog, d *Gathering, x float64) { b.Heat = units.Power(x) }},
+		{"syrup", []float64{2.1, 74}, append(outside(1, 74), 0, 2), func(b *Backlog, d *Gathering, x float64) { b.Syrup = units.Brix(x) }},
+		{"pressure", []float64{5e4, 1.1e5}, append(outside(5e4, 1.1e5), 0), func(b *Backlog, d *Gathering, x float64) { b.At = units.Pressure(x) }},
+		{"keep", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *Gathering, x float64) { b.Keep = time.Duration(x * float64(time.Hour)) }},
+		{"keep of a day", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *Gathering, x float64) { d.Keep = time.Duration(x * float64(time.Hour)) }},
+		{"volume", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *Gathering, x float64) { d.Volume = units.Volume(x) }},
+		{"brix", []float64{0, 65.9}, outside(0, 65.95), func(b *Backlog, d *Gathering, x float64) { d.Brix = units.Brix(x) }},
+		{"temperature", []float64{0, 100}, outside(0, 100), func(b *Backlog, d *Gathering, x float64) { d.Temperature = units.Celsius(x) }},
 	} {
 		run := func(x float64) error {
 			b, d := sugarhouse(), sap
@@ -181,7 +181,7 @@ func TestPlanLimits(t *testing.T) {
 	if _, err := sugarhouse().Plan(); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
 	}
-	if _, err := sugarhouse().Plan(make([]SapDay, 1001)...); !errors.Is(err, units.ErrRange) {
+	if _, err := sugarhouse().Plan(make([]Gathering, 1001)...); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
 	}
 }
@@ -204,9 +204,9 @@ func BenchmarkPlan(b *testing.B) {
 	for _, days := range []int{40, 400} {
 		b.Run(strconv.Itoa(days), func(b *testing.B) {
 			b.ReportAllocs()
-			forecast := make([]SapDay, days)
+			forecast := make([]Gathering, days)
 			for i := range forecast {
-				forecast[i] = SapDay{Volume: units.USGallons(60 + 40*math.Sin(float64(i))), Brix: 2, Temperature: units.Celsius(4)}
+				forecast[i] = Gathering{Volume: units.USGallons(60 + 40*math.Sin(float64(i))), Brix: 2, Temperature: units.Celsius(4)}
 			}
 			for b.Loop() {
 				if _, err := sugarhouse().Plan(forecast...); err != nil {

@@ -116,6 +116,13 @@ func TestSapSugar(t *testing.T) {
 	if !errors.Is(err, tapping.ErrNotCovered) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
 		t.Errorf("red maple: %+v, %v", span, err)
 	}
+	if want := "tapping.SapSugar: the sugar of red maple sap: not covered: measure yours"; err == nil || err.Error() != want {
+		t.Errorf("%v, want %q", err, want)
+	}
+	span, err = tapping.SapSugar(tapping.SugarMaple, 2)
+	if !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
+		t.Errorf("part 2 of the season: %+v, %v", span, err)
+	}
 	f := tapping.SugarFigures()
 	f[0].Species[0] = tapping.Birch
 	if tapping.SugarFigures()[0].Species[0] != tapping.SugarMaple {
@@ -195,6 +202,9 @@ func TestPailRoundRefuses(t *testing.T) {
 		if _, err := tapping.PailRound([]tapping.Pail{good, small}, band2(0, 100), flowing, flowing); err != nil {
 			t.Errorf("%v: %v", flowing, err)
 		}
+	}
+	if got := tapping.SeasonPart(2).String(); got != "unknown (2)" {
+		t.Errorf("part 2 of the season prints as %q", got)
 	}
 	if got := tapping.Overflow(9).String(); got != "unknown (9)" {
 		t.Errorf("overflow 9 prints as %q", got)

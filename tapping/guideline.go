@@ -11,8 +11,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// ErrNotCovered is what every [*NotCoveredError] unwraps to: a guideline says
-// nothing about the trunk.
+// ErrNotCovered is what the errors of silent sources unwrap to: a guideline says
+// nothing about the trunk ([*NotCoveredError]), or nobody published a figure of
+// the species here ([SapSugar]).
 var ErrNotCovered = errors.New("not covered")
 
 // NotCoveredError says that a guideline is silent about a trunk. Silence is no

@@ -17,7 +17,7 @@ import (
 // to package [example.org/sapreckoner/yield].
 func Yield() []check.Claim {
 	return []check.Claim{
-		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.Error", Got: ruleError},
+		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.ErrorAt", Got: ruleError},
 		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
@@ -70,7 +70,7 @@ func ruleError(row check.Row) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	off, err := r.Error(units.Brix(row.Float("sap_brix")))
+	off, err := r.ErrorAt(units.Brix(row.Float("sap_brix")))
 	return off.Percents(), err
 }
 
