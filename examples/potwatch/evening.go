@@ -8,6 +8,7 @@ import (
 type evening struct {
 	given *setup
 	demo  bool
+	kept  string // flags that keep their default and move the answer
 
 	thermometer *thermometer
 	float       *float
@@ -32,6 +33,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
+	p.kept = f.Kept("target", "hydrometer", "cup")
 	var err error
 	if placed(f) {
 		if p.thermometer, err = s.thermometer(f); err != nil {

@@ -21,6 +21,8 @@ func (p *evening) sheet() *cli.Sheet {
 	page := page{p, sheet}
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
+	} else if p.kept != "" {
+		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
 	}
 	page.stopPart(sheet.Part("stop", "Where it stops"))
 	if p.thermometer != nil {
@@ -104,6 +106,9 @@ func (p page) heatPart(part *cli.Part) {
 		part.Row("over", "Uncorrected it misses by", cli.Brix(t.cost, 2), "too thin")
 	}
 	p.shares(part, t.shares(), t.parts.Total)
+	if t.from != cli.ByWaterBoils {
+		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
+	}
 }
 
 func (p page) floatPart(part *cli.Part) {
@@ -186,15 +191,17 @@ func (p page) pairTable(part *cli.Part) {
 func (p page) watchPart(part *cli.Part) {
 	w, target := p.watch, p.given.target
 	last := w.readings[len(w.readings)-1].At
-	part.Row("readings", "Readings", cli.Count(len(w.readings), ""), fmt.Sprintf("%d of them on the line", w.Used), "the last at "+p.In(w.at(last)))
+	part.Row("readings", "Readings", cli.Count(len(w.readings), ""), "the last at "+p.In(w.at(last)))
+	if !w.tooFew {
+		part.Row("used", "On one line", cli.Count(w.Used, ""), "since the last setback, without dips and spikes")
+		part.Row("now", "Strength now", cli.Brix(w.Now, 1), "give or take "+w.NowBy.Text(2)+" by the scatter of the readings and by the boiling water")
+	}
 	switch {
 	case w.tooFew:
-		part.Remark("After the last setback there is one reading alone: wait for another.")
-	case !w.Climbs:
-		part.Row("now", "Strength now", cli.Brix(w.Now, 1), "give or take "+w.NowBy.Text(2)+" by the scatter of the readings and by the boiling water")
-		part.Remark("It does not climb: more fire, or something was poured in.")
+		part.Remark("One reading does not make a line: wait for another.")
+	case !w.Climbs || w.Left > longest:
+		part.Remark("It does not climb: it wants more fire, or something was poured in.")
 	default:
-		part.Row("now", "Strength now", cli.Brix(w.Now, 1), "give or take "+w.NowBy.Text(2)+" by the scatter of the readings and by the boiling water")
 		part.Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+w.PerMinuteBy.Text(2))
 		if w.Left < 0 {
 			part.Row("past_min", "Past "+target.Text(1)+" since", minutes(-w.Left), "take it off now; too strong syrup is thinned, packday tells with what")
@@ -205,7 +212,10 @@ func (p page) watchPart(part *cli.Part) {
 		if w.clock {
 			part.Row("done", "Be there at", w.at(last+max(0, w.Left-w.LeftBy)), "expected at "+p.In(w.at(last+w.Left)))
 		}
-		part.Remark("As long as the fire is even and nothing is poured in.")
+		if w.LeftBy > w.Left {
+			part.Remark("The time is hardly known yet: each reading more narrows it.")
+		}
+		part.Remark("It holds as long as the fire is even and nothing is poured in.")
 	}
 	if len(w.Odd) > 0 {
 		var rows [][]cli.Value
@@ -299,9 +309,9 @@ func (p page) productPart(part *cli.Part) {
 			span(cli.Share(f.moisture.Low, 1), cli.Share(f.moisture.High, 1)), span(cli.Mass(f.least), cli.Mass(f.most))})
 	}
 	part.Table("points", []cli.Column{{Key: "source", Head: ""}, {Key: "above_water", Head: "above water"}, {Key: "today", Head: "today"},
-		{Key: "water", Head: "water in it"}, {Key: "at_most", Head: "of a US gallon, at most"}}, rows)
+		{Key: "water", Head: "water in it"}, {Key: "at_most", Head: "from a US gallon"}}, rows)
 	for i, f := range m.points {
-		note := f.Source + " (" + f.Obtained + ")"
+		note := f.Source + ", " + obtained(f.Obtained)
 		if f.Note != "" && len(m.points) == 1 {
 			note += "; " + f.Note
 		}
@@ -310,9 +320,13 @@ func (p page) productPart(part *cli.Part) {
 	if len(m.points) > 1 {
 		part.Remark("The sources disagree, and so each is shown.")
 	}
-	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. At most is a US gallon of syrup at 68 F with nothing left in pan and molds.")
+	cool := label.Text(units.ScaleFahrenheit, 0)
+	if p.Metric {
+		cool = label.Text(units.ScaleCelsius, 0)
+	}
+	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + cool + ", with nothing left in pan and molds: no more is possible.")
 	for i, f := range m.figures {
-		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(cli.Mass(f.Low), cli.Mass(f.High)), f.Source+" ("+f.Obtained+")")
+		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(cli.Mass(f.Low), cli.Mass(f.High)), f.Source, obtained(f.Obtained))
 	}
 	if len(m.figures) == 0 {
 		part.Remark("No published weight is at hand.")
@@ -321,6 +335,14 @@ func (p page) productPart(part *cli.Part) {
 		low, high := m.syrup.Inverted()
 		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")
 	}
+}
+
+// obtained words how the packages know a figure.
+func obtained(how string) string {
+	if how == "memory" {
+		return "from memory"
+	}
+	return how
 }
 
 func letter(i int) string { return string(rune('a' + i)) }

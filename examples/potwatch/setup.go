@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/density"
@@ -50,7 +51,7 @@ type setup struct {
 
 // demo is the call that an invented evening is: a small pot of a late run.
 var demo = []string{
-	"inverted", "2 %", "inverted-by", "1 %",
+	"inverted", "2 %",
 	cli.ByWaterBoils, "209.6 F", "over", "1/2 in",
 	"readings", "testdata/readings.csv", "stops", "testdata/stops.csv",
 	"cup", "209 F", "reading", "54.5 Brix", "hot-mark", "211 F", "cold-mark", "60 F",
@@ -65,7 +66,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.inverted, "inverted", "0 %", "share of the sugar that is glucose and fructose: late sap has a few percent")
-	f.Quantity(&s.invertedBy, "inverted-by", "0 %", "how well that share is known; seldom better than half of it")
+	f.Quantity(&s.invertedBy, "inverted-by", "", "how well that share is known; without it half of the share is taken, since it is seldom known better")
 	f.Place(&s.place, "")
 	f.Group("Thermometer in the pot (what ends in -by holds two times of three)")
 	f.Quantity(&s.probeBy, "probe-by", "0.2 F deg", "how well a difference of two of its readings is known")
@@ -104,7 +105,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.boilsOff, "boils-off", "", "water that the pot loses, as between two weighings: then the page tells the time")
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
-	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives")
+	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
 	f.Group("Page")
 	f.Bool(&s.metric, "metric", "metric units first")
 	f.Bool(&s.json, "json", "JSON instead of a page")
@@ -116,6 +117,8 @@ const hot, cold = "hot", "cold"
 var needs = []struct {
 	flag, other, why string
 }{
+	{"reading", "cup", "the temperature of the syrup when it was read"},
+	{"floats-at", "cup", "the temperature of the syrup when it was read"},
 	{"prism", "refractometer", "what the instrument reads"},
 	{"compensated", "refractometer", "what the instrument reads"},
 	{"gross", "tare", "the weight of the empty pot"},
@@ -167,6 +170,9 @@ func (s *setup) check(f *cli.Flags) error {
 	if !f.Given("mark-for") {
 		s.markFor = s.target
 	}
+	if !f.Given("inverted-by") {
+		s.invertedBy = s.inverted / 2
+	}
 	return s.ranges(f)
 }
 
@@ -187,8 +193,8 @@ func (s *setup) ranges(f *cli.Flags) error {
 	}
 	err := cmp.Or(
 		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments; candy is -make"),
-		cli.Within("inverted", "inverted share", s.inverted, 0, 15, 1, "%", share),
-		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 5, 1, "%", share),
+		cli.Within("inverted", "inverted share", s.inverted, 0, 12, 1, "%", share),
+		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 6, 1, "%", share),
 		degrees("probe-by", s.probeBy, 0.01),
 		degrees("water-by", s.waterBy, 0),
 		cli.Within("depth-by", "depth", s.depthBy, 0, 10*units.Inch, units.Inch, "in", weight),
@@ -200,11 +206,12 @@ func (s *setup) ranges(f *cli.Flags) error {
 		cli.Within("prism-division", "division", s.prismDoubt.Division, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("prism-thermometer", "error", s.prismDoubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
 		cli.Within("prism-calibration", "uncertainty", s.prismDoubt.Calibration, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("mark-for", "strength", s.markFor, 50, 80, 1, "Brix", "what the marks of a syrup stem stand for, such as 66.9 Brix"),
 		cli.Within("scale-by", "weight", s.scaleBy, 0, 10*units.Pound, units.Pound, "lb", weight),
 		cli.Within("pot-brix-by", "uncertainty", s.potBrixBy, 0, 5, 1, "Brix", doubt),
 	)
 	if err == nil && f.Given("over") {
-		err = cli.Within("over", "depth", s.over, 0, 20*units.Inch, units.Inch, "in", "the syrup over the probe, not the depth of the pot")
+		err = cli.Within("over", "depth", s.over, 0, 10*units.Inch, units.Inch, "in", "the syrup over the probe, not the depth of the pot")
 	}
 	if err == nil && f.Given("coals") && !(s.coals <= time.Hour) {
 		err = cli.For("coals", errors.New("a fire that holds up the boil for hours is no finishing fire: give up to 1h"))

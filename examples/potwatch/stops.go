@@ -70,7 +70,11 @@ func (o *own) read(path string, file io.Reader) ([]boil.PastStop, error) {
 	}
 	from := records.Pressure("pressure", &stop.Pressure)
 	column := "pressure"
-	if o.byWater = r.Names("water_boils"); o.byWater {
+	o.byWater = r.Names("water_boils")
+	switch {
+	case !o.byWater && !r.Names("pressure"):
+		return nil, r.Fail("", errors.New("no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa"))
+	case o.byWater:
 		if r.Names("pressure") {
 			return nil, r.Fail("", errors.New("water_boils and pressure say the same: leave one of the columns out"))
 		}

@@ -108,7 +108,11 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 	}
 	at := records.Hours("after", &after)
 	column := "after"
-	if w.clock = r.Names("time"); w.clock {
+	w.clock = r.Names("time")
+	switch {
+	case !w.clock && !r.Names("after"):
+		return nil, r.Fail("", errors.New("no column for the time of a reading: name it time or after_min"))
+	case w.clock:
 		if r.Names("after") {
 			return nil, r.Fail("", errors.New("time and after_min say the same: leave one of the columns out"))
 		}
@@ -127,11 +131,8 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 				after += longest
 			}
 		}
-		if n := len(w.readings); n > 0 && after <= w.readings[n-1].At {
-			return r.Fail(column, errors.New("not after the reading above it: sort the readings by time, one at a time"))
-		}
-		if after >= longest {
-			return r.Fail(column, errors.New("more than a day: give the readings of one boil"))
+		if n := len(w.readings); n > 0 && !(after > w.readings[n-1].At && after < w.readings[n-1].At+longest/2) {
+			return r.Fail(column, errors.New("not after the reading above it, or 12 hours after it: sort the readings of one boil by time"))
 		}
 		const low, high = 0, 150
 		if c := shown.Celsius(); !(c >= low && c <= high) {
