@@ -63,6 +63,113 @@ func TestPlan(t *testing.T) {
 	}
 }
 
+// Without a fire the tanks are a sum that can be done by hand.
+func TestPlanTanks(t *testing.T) {
+	b := sugarhouse()
+	b.Hours = 0
+	day := func(gallons float64) Gathering {
+		return Gathering{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Celsius(4)}
+	}
+	for _, tc := range []struct {
+		days                                         []float64
+		waiting, spilled, overdue                    []float64
+		first                                        []int
+		peak                                         float64
+		peakDay, firstSpill, firstOverdue, spillSums int
+	}{
+		// 300 gal of tanks; sap may wait for two evenings.
+		{
+			days: []float64{100, 100, 0, 200}, waiting: []float64{100, 200, 200, 300}, spilled: []float64{0, 0, 0, 100},
+			overdue: []float64{0, 0, 100, 200}, first: []int{0, 0, 0, 0}, peak: 300, peakDay: 3, firstSpill: 3, firstOverdue: 2, spillSums: 100,
+		},
+		{
+			days: []float64{0, 200, 0}, waiting: []float64{0, 200, 200}, spilled: []float64{0, 0, 0},
+			overdue: []float64{0, 0, 0}, first: []int{-1, 1, 1}, peak: 200, peakDay: 1, firstSpill: -1, firstOverdue: -1,
+		},
+		{
+			days: []float64{400, 50}, waiting: []float64{300, 300}, spilled: []float64{100, 50},
+			overdue: []float64{0, 0}, first: []int{0, 0}, peak: 300, peakDay: 0, firstSpill: 0, firstOverdue: -1, spillSums: 150,
+		},
+	} {
+		var days []Gathering
+		for _, gallons := range tc.days {
+			days = append(days, day(gallons))
+		}
+		p, err := b.Plan(days...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		is := func(what string, got units.Volume, want float64) {
+			t.Helper()
+			if math.Abs(got.USGallons()-want) > 1e-9 {
+				t.Errorf("%v: %s %v gal, want %v", tc.days, what, got.USGallons(), want)
+			}
+		}
+		for i, e := range p.Evenings {
+			is("waiting", e.Waiting, tc.waiting[i])
+			is("spilled", e.Spilled, tc.spilled[i])
+			is("overdue", e.Overdue, tc.overdue[i])
+			is("boiled", e.Boiled, 0)
+			if e.First != tc.first[i] {
+				t.Errorf("%v: on evening %d the sap of day %d is first, want %d", tc.days, i, e.First, tc.first[i])
+			}
+		}
+		is("peak", p.Peak, tc.peak)
+		is("all spilled", p.Spilled, float64(tc.spillSums))
+		is("left", p.LeftAfter, tc.waiting[len(tc.waiting)-1])
+		if p.PeakDay != tc.peakDay || p.FirstSpill != tc.firstSpill || p.FirstOverdue != tc.firstOverdue {
+			t.Errorf("%v: peak on day %d, spill on %d, overdue on %d", tc.days, p.PeakDay, p.FirstSpill, p.FirstOverdue)
+		}
+	}
+
+	// Both should be boiled by the third evening: the older comes first.
+	hasty := day(10)
+	hasty.Keep = 24 * time.Hour
+	if p, err := b.Plan(day(10), hasty); err != nil || p.Evenings[1].First != 0 {
+		t.Errorf("the sap of day %d is first, %v", p.Evenings[1].First, err)
+	}
+}
+
+// Evening by evening the sums of a plan add up, and the syrup holds the sugar
+// that was in the sap.
+func TestPlanSums(t *testing.T) {
+	b := sugarhouse()
+	b.Warmup = 20 * time.Minute
+	var days []Gathering
+	var into units.Mass
+	for i, gallons := range []float64{60, 150, 90, 0, 0, 120, 0, 0, 0} {
+		d := Gathering{Volume: units.USGallons(gallons), Brix: units.Brix(1.5 + 0.5*float64(i%3)), Temperature: units.Celsius(float64(1 + i))}
+		rho, err := density.Solution(d.Brix, d.Temperature)
+		if err != nil {
+			t.Fatal(err)
+		}
+		into += d.Brix.Sugar(rho.Mass(d.Volume))
+		days = append(days, d)
+	}
+	p, err := b.Plan(days...)
+	if err != nil || p.LeftAfter != 0 || p.Spilled != 0 {
+		t.Fatalf("%+v, %v", p, err)
+	}
+	var hours time.Duration
+	var heat units.Energy
+	var sugar units.Mass
+	fires := 0
+	for _, e := range p.Evenings {
+		hours += e.Hours
+		heat += e.Heat
+		sugar += e.Sugar
+		if e.Hours > 0 {
+			fires++
+		}
+	}
+	if fires < 3 || p.Hours != hours || !near(float64(p.Heat), float64(heat), 1e-12) || !near(float64(p.Heat), float64(b.Heat)*hours.Seconds(), 1e-9) {
+		t.Errorf("%d fires: %v and %v J, by the evening %v and %v J", fires, p.Hours, float64(p.Heat), hours, float64(heat))
+	}
+	if !near(float64(p.Sugar), float64(sugar), 1e-12) || !near(float64(p.Sugar), float64(into), 1e-12) {
+		t.Errorf("%v kg of sugar, by the evening %v, in the sap %v", float64(p.Sugar), float64(sugar), float64(into))
+	}
+}
+
 // TestPlanHeat holds a gallon of syrup to the balance in the doc of Plan.
 func TestPlanHeat(t *testing.T) {
 	b := sugarhouse()
@@ -86,6 +193,30 @@ func TestPlanHeat(t *testing.T) {
 	d := Day{Pressure: b.At, Out: 48 * time.Hour, Sap: []Sap{{Volume: v, Brix: 2, Temperature: c40F}}}
 	if o := mustRun(t, r, d); !near(o.Heat.BtusIT(), 404680, 1e-2) || !near(o.Evaporated.Pounds(), 353.22, 1e-4) {
 		t.Errorf("%v Btu, %v lb", o.Heat.BtusIT(), o.Evaporated.Pounds())
+	}
+}
+
+// Sap at the ice point takes more heat than as much sap of a degree: 4.15 kJ a
+// kilogram, of water's 4.214 (steam tables, from memory) and sugar's 1.2.
+func TestPlanHeatOfIceColdSap(t *testing.T) {
+	b := sugarhouse()
+	b.Hours = 24 * time.Hour
+	const mass = 100 * units.Kilogram
+	var heat [2]float64
+	for i, c := range []float64{0, 1} {
+		at := units.Celsius(c)
+		rho, err := density.Solution(2, at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p, err := b.Plan(SapDay{Volume: mass.Volume(rho), Brix: 2, Temperature: at})
+		if err != nil {
+			t.Fatal(err)
+		}
+		heat[i] = p.Heat.In(units.Kilojoule)
+	}
+	if got := (heat[0] - heat[1]) / mass.Kilograms(); !near(got, 4.154, 0.01) {
+		t.Errorf("a degree takes %v kJ/kg", got)
 	}
 }
 
@@ -113,6 +244,46 @@ func TestPlanUrgentFirst(t *testing.T) {
 	for i := range 3 {
 		if p.Evenings[i].First > p.Evenings[i+1].First {
 			t.Errorf("day %d before day %d", p.Evenings[i].First, p.Evenings[i+1].First)
+		}
+	}
+}
+
+// A plan in which nothing spills, waits too long or is left says so, and a liter
+// too much does not go unseen.
+func TestPlanSmall(t *testing.T) {
+	b := sugarhouse()
+	sap := SapDay{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
+	p, err := b.Plan(SapDay{}, sap)
+	if err != nil || p.Spills != -1 || p.Overdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
+		t.Errorf("a small day: %+v, %v", p, err)
+	}
+	b.Storage, b.Hours = 19*units.Liter, 0
+	p, err = b.Plan(SapDay{}, sap, SapDay{}, SapDay{})
+	if err != nil || p.Spills != 1 || !near(p.SpiltAll.Liters(), 1, 1e-12) {
+		t.Errorf("20 L into 19 L: %+v, %v", p, err)
+	}
+	// What spills again does not move the day on which it first did.
+	p2, err := b.Plan(sap, sap)
+	if err != nil || p2.Spills != 0 || !near(p2.SpiltAll.Liters(), 21, 1e-12) {
+		t.Errorf("twice 20 L into 19 L: %+v, %v", p2, err)
+	}
+	// Two days old on the fourth day.
+	if p.Overdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
+		t.Errorf("19 L kept too long: %+v", p)
+	}
+}
+
+// Half an hour decides between saps of different days: 47.5 h from the second
+// day on end before 72 h from the first.
+func TestPlanHalfAnHour(t *testing.T) {
+	b := sugarhouse()
+	b.Heat = 5 * units.Kilowatt
+	first := SapDay{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
+	second := first
+	for keep, want := range map[time.Duration]int{47*time.Hour + 30*time.Minute: 1, 48*time.Hour + 30*time.Minute: 0} {
+		second.Keep = keep
+		if p, err := b.Plan(first, second); err != nil || p.Evenings[1].First != want {
+			t.Errorf("kept %v: %+v, %v", keep, p, err)
 		}
 	}
 }

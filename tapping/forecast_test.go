@@ -3,6 +3,7 @@ package tapping_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -81,6 +82,9 @@ func TestSapModel(t *testing.T) {
 	}
 	v := must[tapping.Method](t)(tapping.WithVacuum(20 * units.InchMercury))
 	pumped := must[tapping.SapModel](t)(tapping.NewSapModel(v, 30)).Season()
+	if strings.Contains(s.Source, "vacuum") || !strings.HasPrefix(pumped.Source, s.Source+"; vacuum: ") {
+		t.Errorf("sources %q and %q", s.Source, pumped.Source)
+	}
 	if !near(pumped.Low.USGallons(), 10) || pumped.High <= 2*s.High || v.Vacuum() != 20*units.InchMercury {
 		t.Errorf("20 inHg: %+v", pumped)
 	}

@@ -121,6 +121,9 @@ func (g Guideline) ID() string {
 	return g.info.ID
 }
 
+// String is [Guideline.ID], and "(none)" for the zero Guideline.
+func (g Guideline) String() string { return cmp.Or(g.ID(), "(none)") }
+
 // Info returns the guideline written out.
 func (g Guideline) Info() GuidelineInfo {
 	if g.info == nil {

@@ -81,12 +81,12 @@ func sapPrice(row check.Row) (float64, error) {
 		step = decimal.New(1, -2)
 	}
 	offer := yield.Offer{
-		SyrupPerPound:   decimal.NewFromFloat(row.Float("price_per_lb")),
-		Share:           decimal.NewFromFloat(row.Float("share")),
-		Rule:            yield.Jones1946,
-		PoundsPerGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
-		PriceStep:       step,
-		Cent:            decimal.New(1, -2),
+		SyrupPerPound:     decimal.NewFromFloat(row.Float("price_per_lb")),
+		Share:             decimal.NewFromFloat(row.Float("share")),
+		Rule:              yield.Jones1946,
+		PoundsPerUSGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
+		PriceStep:         step,
+		Cent:              decimal.New(1, -2),
 	}
 	price, err := offer.PerUSGallon(units.Brix(row.Float("sap_brix")))
 	return price.InexactFloat64(), err
