@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 )
