@@ -26,7 +26,7 @@ func (p page) nowPart(part *cli.Part) {
 		part.Remark("The scale counts from the strength that was read then, and so it shares the error of that instrument: it is not compared.")
 	}
 	if p.has("refractometer") {
-		part.Remark("A drop of hot syrup loses water on the prism: let it cool in a closed spoon first.")
+		part.Remark("A drop of hot syrup takes a while to settle on the prism, loses water meanwhile, and scalds: close the lid on it, and wait.")
 	}
 	if thick {
 		part.Remark("So strong a syrup holds more sugar than its water keeps dissolved at that temperature: read it while it is clear.")

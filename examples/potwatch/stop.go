@@ -142,13 +142,16 @@ type share struct {
 }
 
 func (t *thermometer) shares() []share {
-	return []share{
+	all := []share{
 		{"the probe", cli.TempDiff(t.stop.ProbeBy), t.parts.Probe},
 		{"the depth of the probe", cli.Rough(cli.Length(t.stop.DepthBy)), t.parts.Depth},
 		{"the barometer", cli.Rough(cli.Pressure(t.stop.BarometerBy)), t.parts.Barometer},
-		{"the inverted sugar", cli.Share(t.stop.InvertedBy, 1), t.parts.Inverted},
-		{"the formula", cli.Words(""), t.parts.Formula},
 	}
+	// A share that is taken as sure has no part, but the library solves for one.
+	if t.stop.InvertedBy > 0 {
+		all = append(all, share{"the inverted sugar", cli.Share(t.stop.InvertedBy, 1), t.parts.Inverted})
+	}
+	return append(all, share{"the formula", cli.Words(""), t.parts.Formula})
 }
 
 func (h *float) shares() []share {

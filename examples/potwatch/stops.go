@@ -25,7 +25,7 @@ type own struct {
 	cost  units.Brix     // what by is worth in strength
 }
 
-// own reads the past stops and learns from them.
+// stops reads the past stops and learns from them.
 func (p *evening) stops(e *cli.Env) (*own, error) {
 	s := p.given
 	file, err := p.open(e, "stops", s.stops, demoStops)

@@ -72,7 +72,7 @@ type watch struct {
 	tooFew bool // since the last setback
 }
 
-// watch reads the readings and looks out.
+// readings reads the readings and looks out.
 func (p *evening) readings(e *cli.Env) (*watch, error) {
 	s, t := p.given, p.thermometer
 	file, err := p.open(e, "readings", s.readings, demoReadings)
