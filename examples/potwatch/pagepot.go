@@ -94,7 +94,7 @@ func (p page) productPart(part *cli.Part) {
 	for i, f := range m.points {
 		note := f.Source + ", " + obtained(f.Obtained)
 		if f.Note != "" && len(m.points) == 1 {
-			note += "; " + f.Note
+			note += "; with it stands: " + f.Note
 		}
 		part.Item(letter(i) + ": " + note)
 	}
