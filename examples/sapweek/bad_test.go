@@ -105,7 +105,7 @@ func badInput() (cases []clitest.Bad) {
 		{"past", past + "29,50,10\n", "-:2: column year: write the year with four digits"},
 		{"past", past + "2029,0,10\n", "-:2: column taps: the taps of that season"},
 		{"past", past + "2029,50.5,10\n", "-:2: column taps: the taps of that season"},
-		{"past", past + "2029,50,-1\n", "-:2: column syrup_us_gal: PastSeason.Syrup"},
+		{"past", past + "2029,50,-1\n", "-:2: column syrup_us_gal: syrup -1 US gal"},
 		{"past", past + "2029,50,10\n2029,50,11\n", "-:3: column year: 2029 is given twice"},
 		{"past", past + "2029,50\n", "-:2: 2 cells where the header names 3 columns"},
 	} {
