@@ -129,7 +129,7 @@ func (p page) standingPart(part *cli.Part) {
 	}
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
 	first, full := tapping.SilverMapleBloom()
-	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over 50 F (10 C), "+since)
+	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloomBase)+", "+since)
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
 	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", bloom(p.toEnd))
 	if p.missing > 0 {
@@ -201,7 +201,7 @@ func (p page) tapPart(part *cli.Part) {
 
 // drill tells the days for the drill, and what a hole is good for.
 func (p page) drill(part *cli.Part) {
-	coldest := p.In(cli.Temperature(tapping.ColdestDrilling()))
+	coldest := p.Degrees(tapping.ColdestDrilling())
 	if n := len(p.look.DrillOn); n > 0 {
 		part.Row("drill", "Warm enough to drill on", cli.Words(dates(p.look.DrillOn)), "up to the first day that runs; not below "+coldest)
 	} else {

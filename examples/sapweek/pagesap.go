@@ -111,12 +111,16 @@ func (p page) heatFrom() string {
 	return "into the liquid: " + p.In(cli.Flow(p.given.rate)) + " of water boiled off, from a pan fed with cold sap"
 }
 
+// Between these bacteria in sap grow neither slowly nor fast: Ohio State University
+// Extension, as boil.Spoiling.
+var cold, mild = units.Fahrenheit(40), units.Fahrenheit(50)
+
 func (p page) keepNote() string {
 	at := p.In(cli.Temperature(p.given.sapTemp)) + ": growth of bacteria is " + p.growth.String() + " (Ohio State University Extension)"
 	if p.given.keep > 0 {
 		return "as you say; at " + at
 	}
-	return "at " + at + "; the hours are this page's reading of it: 72 below 40 F, 24 up to 50 F, 12 above"
+	return "at " + at + "; the hours are this page's reading of it: 72 below " + p.Degrees(cold) + ", 24 up to " + p.Degrees(mild) + ", 12 above"
 }
 
 func (p page) woodNote() string {
@@ -179,7 +183,7 @@ func (p page) storePart(part *cli.Part) {
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
 	tank := "on the best day that you know"
 	if p.laid.PeakRemembered {
-		tank = yield.PeakFromMemory.Text(units.USGallon, 0) + " a tap on the best day, from memory: give -peak"
+		tank = p.In(cli.Volume(yield.PeakFromMemory)) + " a tap on the best day, from memory: give -peak"
 	}
 	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.laid.Tank)), tank, "for "+p.In(cli.Hours(p.keep))+" of waiting")
 	if s.perCord > 0 {
@@ -210,15 +214,15 @@ func (p page) jar() cli.Value {
 func (p page) cautions() []string {
 	list := []string{
 		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",
-		"Do not drill wood colder than " + p.In(cli.Temperature(tapping.ColdestDrilling())) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
+		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
 		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
 		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
-		"Sap spoils like milk: keep it below 40 F (4 C), shaded and in clean tanks, and boil the oldest first. Throw away what is cloudy, ropy or sour.",
-		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack.",
+		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Throw away what is cloudy, ropy or sour.",
+		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
 	}
 	if boil.Spoiling(p.given.sapTemp) == boil.GrowthFast {
-		list = append([]string{"This sap waits above 50 F, where bacteria grow fast: boil it today, or cool it."}, list...)
+		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}
 	return list
 }

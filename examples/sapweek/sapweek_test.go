@@ -118,6 +118,8 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-sap-temp|55 F", "", "This sap waits above 50 F", ""},
 		{"-sap-temp|55 F", "", "Sap may wait 12 h 00 min", ""},
 		{"-sap-temp|36 F", "", "Sap may wait 72 h 00 min", "This sap waits"},
+		{"-sap-temp|55 F|-metric", "", "72 below 4 C, 24 up to 10 C, 12 above", "50 F"},
+		{"-metric", "", "7.571 L a tap on the best day", "US gal a tap"},
 		{"-keep|30h", "", "Sap may wait 30 h 00 min (as you say", ""},
 		{"-part|end", "", "1.5 to 2.2 Brix (sugar maple, end of the season", ""},
 		{"-species|boxelder", "", "2.2 to 2.8 Brix (boxelder", ""},
