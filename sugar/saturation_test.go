@@ -114,21 +114,21 @@ func TestCrystals(t *testing.T) {
 	}
 }
 
-// A jar that is just saturated by the lower formula has nothing to spare, and one
-// that holds 1 Brix more than the higher is sure: the risk rises right above.
+// A jar that is just saturated by the formula that saturates first has nothing to
+// spare: the risk begins above. A Brix above both it becomes likely.
 func TestCrystalsJustSaturated(t *testing.T) {
 	for c := range 90 {
 		at := units.Celsius(float64(c))
 		v := must[units.Brix](t)(sugar.Vavrinecz.Saturation(at))
-		k := must[units.Brix](t)(sugar.Charles.Saturation(at))
+		h := must[units.Brix](t)(sugar.Charles.Saturation(at))
 		for _, tc := range []struct {
 			b    units.Brix
-			just sugar.CrystalRisk
-		}{{min(v, k), sugar.CrystalsUnlikely}, {max(v, k) + 1, sugar.CrystalsPossible}} {
+			want sugar.CrystalRisk
+		}{{min(v, h), sugar.CrystalsUnlikely}, {max(v, h) + 1, sugar.CrystalsPossible}} {
 			just := must[sugar.CrystalRisk](t)(sugar.Crystals(tc.b, at))
 			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(tc.b), 100)), at))
-			if just != tc.just || above != just+1 {
-				t.Errorf("%v at %v C: %v, and %v above", tc.b, c, just, above)
+			if just != tc.want || above != tc.want+1 {
+				t.Errorf("%v at %v C: %v and %v above, want %v", tc.b, c, just, above, tc.want)
 			}
 		}
 	}
