@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -18,7 +19,7 @@ func firing(percent float64) boil.Firing {
 
 func TestLearnEfficiency(t *testing.T) {
 	l, err := boil.LearnEfficiency(firing(40), firing(44), firing(48))
-	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Of != boil.Net || l.Days != 3 {
+	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Basis != boil.Net || l.Boils != 3 {
 		t.Errorf("%+v, middle %v, %v", l, l.Middle(), err)
 	}
 	one, err := boil.LearnEfficiency(firing(40))
@@ -73,7 +74,9 @@ func TestLearnedHoldsTheNext(t *testing.T) {
 
 func TestLearnEfficiencyRefuses(t *testing.T) {
 	_, err := boil.LearnEfficiency()
-	wantRange(t, "no boils", err)
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
+		t.Errorf("no boils: %v", err)
+	}
 	_, err = boil.LearnEfficiency(firing(40), boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: boil.Gross}})
 	wantBasis(t, "two bases", err)
 	for _, basis := range []boil.Basis{0, boil.Delivered, boil.Delivered + 1} {

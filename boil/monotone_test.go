@@ -64,7 +64,7 @@ func TestSpansAreInOrder(t *testing.T) {
 	demand := mustHeat(t, sap(t, 100, 2, units.Celsius(4)), 66, units.Atmosphere)
 	propane := boil.Propane()
 	for range 2000 {
-		e := boil.Efficiency{Low: units.Share(up(1, 60)), Of: boil.Gross}
+		e := boil.Efficiency{Low: units.Share(up(1, 60)), Basis: boil.Gross}
 		e.High = e.Low + units.Share(up(0, 40))
 		need, err := propane.Needed(units.Energy(up(0, 1e9)), e)
 		check("fuel needed", err, float64(need.Low), float64(need.Middle), float64(need.High))

@@ -32,6 +32,9 @@ var (
 	stopSigma = limit.Range{Arg: "standard uncertainty", Low: 0, High: 10,
 		Below: "an uncertainty is not negative",
 		Above: "with that the stop tells nothing: check the unit"}
+	stopDepthSigma = limit.Range{Arg: "standard uncertainty of the depth", Low: 0, High: 0.5, Unit: "m",
+		Below: "an uncertainty is not negative",
+		Above: "check inches against feet"}
 	stopDepth = limit.Range{Arg: "liquid over the probe", Low: -0.5, High: 0.5, Unit: "m",
 		Below: "check inches against feet",
 		Above: "check inches against feet"}
@@ -125,7 +128,7 @@ type ThermometerStop struct {
 	ProbeBy units.TempDiff
 	// DepthBy is that of the liquid over the probe, against the calibration.
 	DepthBy units.Length
-	// BarometerBy is how far the barometer may have moved since; in a day 0.3
+	// BarometerBy is that of how far the barometer has moved since; in a day 0.3
 	// inHg is nothing unusual (common practice).
 	BarometerBy units.Pressure
 	// Inverted is the share of the sugar that is taken as inverted in setting
@@ -164,10 +167,13 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
 		return d, err
 	}
-	for _, by := range [...]float64{s.ProbeBy.CelsiusDegrees(), 20 * s.DepthBy.Meters(), s.BarometerBy.Kilopascals(), float64(s.InvertedBy)} {
+	for _, by := range [...]float64{s.ProbeBy.CelsiusDegrees(), s.BarometerBy.Kilopascals(), float64(s.InvertedBy)} {
 		if err := stopSigma.Check(fn, by); err != nil {
 			return d, err
 		}
+	}
+	if err := stopDepthSigma.Check(fn, s.DepthBy.Meters()); err != nil {
+		return d, err
 	}
 	sap := Solute{Inverted: s.Inverted}
 	if d.Probe, err = sap.errorCost(fn, s.Target, s.Pressure, s.ProbeBy); err != nil {
@@ -205,7 +211,8 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 }
 
 // A HydrometerStop is a boil that is ended by a hydrometer in a cup drawn from
-// the pan. All that ends in By is a standard uncertainty.
+// the pan. All that ends in By is a standard uncertainty: half of a Calibration in
+// [example.org/sapreckoner/density.Doubt].
 type HydrometerStop struct {
 	Target     units.Brix
 	Instrument density.Hydrometer

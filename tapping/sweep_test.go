@@ -31,7 +31,7 @@ func TestSweep(t *testing.T) {
 			tapping.BasalAreaGrowth, tapping.ColdestDrilling, tapping.CountStand, tapping.Criteria, tapping.DefaultDistances,
 			tapping.DefaultGuideline, tapping.DepthAdvised, tapping.DiameterFromGirth, tapping.FahrenheitDegreeDays,
 			tapping.FreezeThawEvent, tapping.GirthFromDiameter, tapping.GrowingDegreeDays, tapping.GuidelineByID, tapping.Guidelines,
-			tapping.History, tapping.HoleLife, tapping.HoleLimits, tapping.HouleCoefficients, tapping.HouleProbability,
+			tapping.History, tapping.HoleLife, tapping.HoleLimits, tapping.HouleProbability,
 			tapping.LookAhead, tapping.NaturalVacuum, tapping.NewCriterion, tapping.NewGuideline, tapping.NewHole, tapping.NewPlanner,
 			tapping.NewSapModel, tapping.NewTappingBand, tapping.NewTrunk, tapping.NewWeather, tapping.PailRound, tapping.PositionAlong,
 			tapping.ProducingWeeks, tapping.RadialGrowth, tapping.ReachByDropline, tapping.ReachByHand, tapping.ReadStand,

@@ -28,7 +28,7 @@ func TestSweep(t *testing.T) {
 			units.ImperialGallonsPerHour, units.ParseVolumeRate,
 		},
 		Values: []any{
-			units.Degree, units.Acre, 66 * units.DegreeBrix, units.Density(1320), units.Megajoule, units.Flux(1e-5), units.Foot,
+			units.Degree, units.ScaleFahrenheit, units.Acre, 66 * units.DegreeBrix, units.Density(1320), units.Megajoule, units.Flux(1e-5), units.Foot,
 			units.Pound, units.KilogramPerHour, units.Kilowatt, units.Kilopascal, units.Percent, units.SpecificEnergy(2e6),
 			units.SpecificHeat(4000), units.TempDiff(4), units.Celsius(20), units.Viscosity(1e-3), units.USGallon, units.VolumeRate(1e-4),
 			&units.RangeError{Arg: "x", High: 1}, &units.ParseError{Err: units.ErrSyntax}, time.Hour, 2, []byte("a"), 20.0,

@@ -44,7 +44,7 @@ func TestSweep(t *testing.T) {
 		HeldBefore: []sugar.Lot{sap}, SapMeasured: measured, SyrupMeasured: measured, HeldMeasured: measured,
 	}
 	offer := yield.Offer{
-		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerGallon: decimal.New(11, 0), Syrup: 66.9, MinBrix: 1,
+		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), Syrup: 66.9, MinBrix: 1,
 		Cent: decimal.New(1, -2), PriceStep: decimal.New(1, -3), Rule: yield.Revised66,
 	}
 	delivery := yield.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
@@ -54,7 +54,7 @@ func TestSweep(t *testing.T) {
 			yield.CostPerUSGallon, yield.Divide, yield.DivideJars, yield.FewestLeftovers, yield.FilterAid, yield.FilterTime,
 			yield.FiltersFor, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough,
 			yield.InMix, yield.LayIn, yield.LyingCylinder, yield.LyingEllipse, yield.NewBooks, yield.PackingHeatOf, yield.Pail,
-			yield.PeakPerTap, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
+			yield.PeakPerTap, yield.ProductFigures, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
 			yield.RuleOf86, yield.UprightCylinder,
 		},
 		Values: []any{
@@ -64,7 +64,7 @@ func TestSweep(t *testing.T) {
 			lot, sap, tank, hours, season, offer, delivery, glass, jar, books, boils, lots, packings, boils[0], lots[0], packings[0], measured,
 			yield.Supply{Container: glass, OnHand: 100}, yield.Mix{Container: glass, Parts: 1}, yield.Jars{Label: 250 * units.Milliliter, Count: 7},
 			yield.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon},
-			yield.Habits{}, yield.Vermont, yield.Jones1946, yield.MoldedSugar,
+			yield.Habits{}, yield.Vermont, yield.Jones1946,
 			yield.OwnSeasons, yield.TooCool,
 			&yield.DecimalError{}, &yield.TraceError{},
 		},

@@ -141,6 +141,17 @@ func (f *Flags) Other(names ...string) bool {
 	return other
 }
 
+// Invent sets flags as if they stood on the command line, a name and a value in
+// turn: for a demo that is a call like any other.
+func (f *Flags) Invent(call ...string) error {
+	for i := 0; i+1 < len(call); i += 2 {
+		if err := f.set.Set(call[i], call[i+1]); err != nil {
+			return For(call[i], err)
+		}
+	}
+	return nil
+}
+
 // Kept lists those of the named flags that keep their default, as one would
 // write them: what a program takes from its demo.
 func (f *Flags) Kept(names ...string) string {
@@ -184,9 +195,21 @@ func (f *Flags) parse(args []string) error {
 	case err != nil:
 		return errors.New(strings.Replace(err.Error(), "flag provided but not defined: ", "no such flag (-h lists them): ", 1))
 	case f.set.NArg() > 0:
-		return fmt.Errorf("%q: there are flags only; put values with a space in quotes, as in -sap \"60 US gal\"", clip.Text(f.set.Arg(0)))
+		return fmt.Errorf("%q: there are flags only%s", clip.Text(f.set.Arg(0)), f.quoting())
 	}
 	return nil
+}
+
+// quoting reminds of quotes by a flag of the program whose value has a space.
+func (f *Flags) quoting() string {
+	for _, g := range f.groups {
+		for _, e := range g.flags {
+			if strings.Contains(e.def, " ") {
+				return "; put values with a space in quotes, as in -" + e.name + " " + quote(e.def)
+			}
+		}
+	}
+	return ""
 }
 
 // value is a flag.Value that keeps the error of its Set, which package flag
@@ -215,7 +238,9 @@ func (p Program) help(w io.Writer, f *Flags) {
 	page.Text(p.Does)
 	page.Heading("Calls")
 	for _, c := range p.Calls {
-		page.Line("  " + c)
+		for _, line := range callLines("  "+c, width) {
+			page.Line(line)
+		}
 	}
 	for _, g := range f.groups {
 		page.Heading(g.title)
@@ -246,6 +271,21 @@ func (p Program) help(w io.Writer, f *Flags) {
 		page.Heading("Take care")
 		page.Text(p.Caution)
 	}
+}
+
+// callLines breaks a call before a flag or a redirection, as a shell reads it
+// on, so that no line is longer than n where there is a place to break.
+func callLines(call string, n int) (lines []string) {
+	const on, further = " \\", "      "
+	for length(call) > n {
+		at := max(strings.LastIndex(call[:n-len(on)], " -"), strings.LastIndex(call[:n-len(on)], " >"))
+		if at < len(further) {
+			break
+		}
+		lines = append(lines, call[:at]+on)
+		call = further + call[at+1:]
+	}
+	return append(lines, call)
 }
 
 func quote(s string) string {

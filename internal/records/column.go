@@ -26,8 +26,8 @@ type Col struct {
 }
 
 // Optional returns the column as one that may be missing, or whose cells may be
-// empty: the value is then the zero of its type (NaN for numbers and
-// quantities).
+// empty: the value is then, in each row anew, the zero of its type (NaN for
+// numbers and quantities).
 func (c Col) Optional() Col { c.optional = true; return c.Blank() }
 
 // Blank returns the column as one that must be there, but whose cells may be
@@ -89,7 +89,6 @@ func (r *Reader) Bind(cols ...Col) error {
 			if !c.optional {
 				return r.fail("", fmt.Errorf("no column for %s: name it %s", c.name, c.suffixes))
 			}
-			c.clear()
 		}
 		r.fields = append(r.fields, f)
 	}

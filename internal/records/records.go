@@ -124,6 +124,7 @@ func (r *Reader) Next() error {
 	for i := range r.fields {
 		f := &r.fields[i]
 		if f.at < 0 {
+			f.clear() // in each row: the caller may have put a value of its own
 			continue
 		}
 		cell := strings.TrimSpace(row[f.at])
@@ -178,7 +179,7 @@ func (r *Reader) record() ([]string, error) {
 		r.line, _ = r.csv.FieldPos(0)
 	}
 	if err != nil {
-		return nil, r.ends(err, len(row) > 0)
+		return nil, r.ends(err)
 	}
 	for _, cell := range row {
 		if !isText(cell) {
@@ -188,18 +189,14 @@ func (r *Reader) record() ([]string, error) {
 	return row, nil
 }
 
-// ends returns the error that ends the file, in a record that has begun or in
-// the next one.
-func (r *Reader) ends(err error, begun bool) error {
+// ends returns the error that ends the file.
+func (r *Reader) ends(err error) error {
 	var pe *csv.ParseError
 	switch {
 	case err == io.EOF:
 		return io.EOF
 	case errors.Is(err, errTooLong):
 		r.broken = true
-		if !begun {
-			r.line++
-		}
 		return r.fail("", err)
 	case errors.As(err, &pe):
 		r.broken = true
