@@ -128,7 +128,6 @@ func (s *setup) check(f *cli.Flags) error {
 	if !f.Given("boil-rate") {
 		s.rate = s.flux.Through(s.area)
 	}
-	const printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
 	if s.learned {
 		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
@@ -144,8 +143,8 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("division", "division", s.doubt.Division, 0.001, 5, 1, "Brix", imperfect),
 		cli.Within("calibration", "error of the scale", s.doubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
 		cli.Within("thermometer", "error of the thermometer", s.doubt.Thermometer, 0.001, 10, units.CelsiusDegree, "C deg", imperfect),
-		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
-		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Graduation("sap-hydrometer", s.sapStem),
+		cli.Graduation("hydrometer", s.stem),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
