@@ -209,7 +209,7 @@ func TestPlanHeatOfIceColdSap(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		p, err := b.Plan(SapDay{Volume: mass.Volume(rho), Brix: 2, Temperature: at})
+		p, err := b.Plan(Gathering{Volume: mass.Volume(rho), Brix: 2, Temperature: at})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -252,23 +252,23 @@ func TestPlanUrgentFirst(t *testing.T) {
 // too much does not go unseen.
 func TestPlanSmall(t *testing.T) {
 	b := sugarhouse()
-	sap := SapDay{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
-	p, err := b.Plan(SapDay{}, sap)
-	if err != nil || p.Spills != -1 || p.Overdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
+	sap := Gathering{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
+	p, err := b.Plan(Gathering{}, sap)
+	if err != nil || p.FirstSpill != -1 || p.FirstOverdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
 		t.Errorf("a small day: %+v, %v", p, err)
 	}
 	b.Storage, b.Hours = 19*units.Liter, 0
-	p, err = b.Plan(SapDay{}, sap, SapDay{}, SapDay{})
-	if err != nil || p.Spills != 1 || !near(p.SpiltAll.Liters(), 1, 1e-12) {
+	p, err = b.Plan(Gathering{}, sap, Gathering{}, Gathering{})
+	if err != nil || p.FirstSpill != 1 || !near(p.Spilled.Liters(), 1, 1e-12) {
 		t.Errorf("20 L into 19 L: %+v, %v", p, err)
 	}
 	// What spills again does not move the day on which it first did.
 	p2, err := b.Plan(sap, sap)
-	if err != nil || p2.Spills != 0 || !near(p2.SpiltAll.Liters(), 21, 1e-12) {
+	if err != nil || p2.FirstSpill != 0 || !near(p2.Spilled.Liters(), 21, 1e-12) {
 		t.Errorf("twice 20 L into 19 L: %+v, %v", p2, err)
 	}
 	// Two days old on the fourth day.
-	if p.Overdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
+	if p.FirstOverdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
 		t.Errorf("19 L kept too long: %+v", p)
 	}
 }
@@ -278,7 +278,7 @@ func TestPlanSmall(t *testing.T) {
 func TestPlanHalfAnHour(t *testing.T) {
 	b := sugarhouse()
 	b.Heat = 5 * units.Kilowatt
-	first := SapDay{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
+	first := Gathering{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
 	second := first
 	for keep, want := range map[time.Duration]int{47*time.Hour + 30*time.Minute: 1, 48*time.Hour + 30*time.Minute: 0} {
 		second.Keep = keep

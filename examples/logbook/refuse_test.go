@@ -21,6 +21,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-held-after|3 gal", `write "US gal" or "imp gal"`},
 		{"-held-after|-3 US gal", "-held-after: volume"},
 		{"-held-before|1e9 m3", "-held-before: volume"},
+		{"-held-before|1.1e6 L", "-held-before: volume 290600 US gal (1100000 L) is outside 0 to 264200 US gal"},
 		{"-held-after-brix|90 Brix", "-held-after-brix: sugar content 90"},
 		{"-held-before-brix|-1 Brix", "-held-before-brix: sugar content -1"},
 		{"-sap-hydrometer|0 C", "-sap-hydrometer: graduation 32 F (0 C) is outside"},
@@ -33,7 +34,8 @@ func badFlags() (cases []clitest.Bad) {
 		{"-held-limit|NaN Brix", "-held-limit: "},
 		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-target|90 Brix", "-target: target 90 Brix is outside"},
-		{"-moisture|900 %", "-moisture: "},
+		{"-moisture|900 %", "-moisture: moisture on the dry basis 900 % is outside 0 to 233 %"},
+		{"-moisture|-1 %", "-moisture: "},
 		{"stray", `"stray": there are flags only`},
 		{"-nosuch", "no such flag"},
 	} {

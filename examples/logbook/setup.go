@@ -104,11 +104,10 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.pressure, err = boil.PressureAt(s.elevation); err != nil {
 		return cli.For("elevation", err)
 	}
-	_, woodErr := boil.NetWood(boil.DryMoisture(s.moisture).Wet())
 	err = cmp.Or(
 		cli.Graduation("sap-hydrometer", s.sapStem),
 		cli.Graduation("hydrometer", s.stem),
-		cli.For("moisture", woodErr),
+		cli.Within("moisture", dryMoisture.Arg, s.moisture, units.Share(dryMoisture.Low), units.Share(dryMoisture.High), units.Percent, "%", dryMoisture.Above),
 		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
 	)
 	for _, limits := range []struct {
@@ -125,9 +124,9 @@ func (s *setup) check(f *cli.Flags) (err error) {
 		volume units.Volume
 		brix   units.Brix
 	}{{"before", s.heldBefore, s.heldBeforeBrix}, {"after", s.heldAfter, s.heldAfterBrix}} {
-		_, volumeErr := held(sweet.volume, 35) // any strength will do
+		volumeErr := cli.Within("held-"+sweet.when, sapVolume.Arg, sweet.volume, 0, units.Liters(sapVolume.High), units.Liter, "L", "check its unit")
 		_, brixErr := held(0, sweet.brix)
-		err = cmp.Or(err, cli.For("held-"+sweet.when, volumeErr), cli.For("held-"+sweet.when+"-brix", brixErr))
+		err = cmp.Or(err, volumeErr, cli.For("held-"+sweet.when+"-brix", brixErr))
 	}
 	return err
 }

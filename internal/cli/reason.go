@@ -11,18 +11,24 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// function is the name of a Go function in front of an error of the library.
-var function = regexp.MustCompile(`\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+: `)
+// Names of Go: of a function in front of an error of the library, in brackets
+// behind a way out, and anywhere.
+var (
+	name     = `\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+`
+	function = regexp.MustCompile(name + ": ")
+	aside    = regexp.MustCompile(` \([^()]*` + name + `[^()]*\)`)
+	anyName  = regexp.MustCompile(name)
+)
 
-// Reason words an error for a person at the keyboard: without the names of Go
-// functions, and a value outside its range in US customary and metric units.
+// Reason words an error for a person at the keyboard: without names of Go, and a
+// value outside its range in US customary and metric units.
 func Reason(err error) string {
 	s := err.Error()
 	var re *units.RangeError
 	if errors.As(err, &re) {
 		s = strings.Replace(s, re.Error(), outside(re), 1)
 	}
-	return function.ReplaceAllString(s, "")
+	return aside.ReplaceAllString(function.ReplaceAllString(s, ""), "")
 }
 
 // endless is from where on the high end of a range bounds nothing that a person
@@ -48,10 +54,22 @@ func outside(e *units.RangeError) string {
 	default:
 		s += " " + say.one(e.Value) + " is outside " + say.span(e.Low, e.High)
 	}
-	if e.Hint != "" {
-		s += ": " + e.Hint
+	if hint := forPeople(e.Hint); hint != "" {
+		s += ": " + hint
 	}
 	return s
+}
+
+// forPeople leaves out of a way out what only a programmer can go.
+func forPeople(hint string) string {
+	hint = aside.ReplaceAllString(hint, "")
+	if anyName.MatchString(hint) {
+		hint, _, _ = strings.Cut(hint, ", such as ")
+	}
+	if anyName.MatchString(hint) {
+		return ""
+	}
+	return hint
 }
 
 // inWords makes words of an argument that is called by its field in Go:

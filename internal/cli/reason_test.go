@@ -63,6 +63,20 @@ func TestReason(t *testing.T) {
 			t.Errorf("around it: %s", got)
 		}
 	}
+	for hint, want := range map[string]string{
+		"it does not burn: check the basis (boil.DryMoisture)":            ": it does not burn: check the basis",
+		"take a published range, such as boil.HomeBuiltPan":               ": take a published range",
+		"choose sugar.Vavrinecz or sugar.Charles":                         "",
+		"boil it down (sugar.Concentrate) or add heavier (sugar.Thicken)": ": boil it down or add heavier",
+	} {
+		err := cli.For("x", &units.RangeError{Func: "boil.Heat", Arg: "count", Value: 3, Low: 1, High: 2, Hint: hint})
+		if got := cli.Reason(err); got != "-x: count 3 is outside 1 to 2"+want {
+			t.Errorf("%s: %s", hint, got)
+		}
+	}
+	if got := cli.Reason(errors.New("sugar.Mix: nothing to mix: take a lot (sugar.NewLot)")); got != "nothing to mix: take a lot" {
+		t.Errorf("without a range: %s", got)
+	}
 	if got := cli.Reason(errors.New("sugar.Blend: no lot")); got != "no lot" {
 		t.Errorf("without a range: %s", got)
 	}
