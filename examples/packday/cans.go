@@ -96,7 +96,7 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 	err = eachRow(e, "can-file", s.canFile, demoCans, mostCans, cols, func(r *records.Reader) error {
 		at := temp
 		if math.IsNaN(at.Celsius()) {
-			at = s.temp
+			at, s.tempTaken = s.temp, true
 		}
 		c, wrong, err := s.newCan(name, volume, weight, reading, readAt, at, light)
 		if err != nil {
