@@ -160,13 +160,17 @@ func (s *setup) checkDepths(f *cli.Flags) error {
 		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
 		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, 40*units.Inch, units.Inch, "in", "a pan scorches near 1 in, and nobody boils below an eighth"),
 	)
+	most := s.depth
+	if len(s.compartments) > 0 {
+		most *= 0.99 // there must be something to boil off before the level is low
+	}
 	switch {
 	case err != nil:
 		return err
-	case s.safe > s.depth && !f.Given("safe-depth"):
+	case s.safe > most && !f.Given("safe-depth"):
 		return cli.For("depth", fmt.Errorf("the safe depth is %s: keep the pan deeper, or give -safe-depth too", length(s.safe, s.metric)))
-	case s.safe > s.depth:
-		return cli.For("safe-depth", fmt.Errorf("it lies above the depth that is kept, %s: give less, or a larger -depth", length(s.depth, s.metric)))
+	case s.safe > most:
+		return cli.For("safe-depth", fmt.Errorf("it does not lie below the depth that is kept, %s: give less, or a larger -depth", length(s.depth, s.metric)))
 	}
 	return cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it is never negative, nor above the safe depth")
 }
