@@ -102,6 +102,12 @@ func Wood(v units.Volume) Value {
 	return both(v, unit[units.Volume]{units.Cord, "cord", "cord"}, unit[units.Volume]{units.CubicMeter, "m3", "m3"})
 }
 
+// TinyVolume shows a volume in cubic inches and milliliters: the wood of a hole.
+func TinyVolume(v units.Volume) Value {
+	const cubicInch = units.USGallon / 231
+	return both(v, unit[units.Volume]{cubicInch, "in3", "in3"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+}
+
 // Mass shows a mass in pounds and kilograms.
 func Mass(m units.Mass) Value {
 	return both(m, unit[units.Mass]{units.Pound, "lb", "lb"}, unit[units.Mass]{units.Kilogram, "kg", "kg"})

@@ -28,6 +28,16 @@ func TestSignificant(t *testing.T) {
 	}
 }
 
+// A cubic inch is 16.387064 mL (SP 811).
+func TestTinyVolume(t *testing.T) {
+	v := TinyVolume(16.387064 * units.Milliliter)
+	for metric, want := range map[bool]string{false: "1 in3", true: "16.39 mL"} {
+		if got := (&Sheet{Metric: metric}).In(v); got != want {
+			t.Errorf("%s, want %s", got, want)
+		}
+	}
+}
+
 func TestRough(t *testing.T) {
 	s := Sheet{}
 	v := Between(Rough(Wood(0.0812357*units.Cord)), Rough(Wood(0.2166286*units.Cord)))
