@@ -197,6 +197,61 @@ func TestMapShowsTheHoles(t *testing.T) {
 	}
 }
 
+// The map character by character. The trunk of 20 in is 62.8 in round, in 63
+// columns; lines stand for 3 in, from 60 down to 24. An old hole with its stain
+// in reach at a quarter turn and 42 in takes 2 in to either side and 12 up and
+// down; one that has grown over leaves a mark alone; one that is higher than the
+// reach, with its stain above it, nothing.
+func TestMapByHand(t *testing.T) {
+	p := planner(t, 20, 0.02, byHand(t, 24, 60))
+	old := func(year int, at units.Angle, inches float64) tapping.OldHole {
+		return tapping.OldHole{Year: year, Position: tapping.Position{At: at, Height: units.Inches(inches)}, Hole: hole(t, 0.3125, 1.5)}
+	}
+	m := must[string](t)(p.Map([]tapping.OldHole{old(2020, 90*units.Degree, 42), old(1900, 270*units.Degree, 24), old(2010, 0, 84)}, 2025, nil))
+	lines := strings.Split(m, "\n")[1:13]
+	for i, line := range lines {
+		middle := 58.5 - 3*float64(i)
+		want := []byte(strings.Repeat(".", 63))
+		if middle > 30 && middle < 54 {
+			copy(want[14:18], "::::") // the middles of the columns from 14.5 to 17.5 of 63, about 15.75
+		}
+		if i == 6 {
+			want[15] = 'o'
+		}
+		if i == 11 {
+			want[47] = '+'
+		}
+		if _, got, _ := strings.Cut(line, "|"); got != string(want)+"|" {
+			t.Errorf("about %v in:\n%s, want\n%s", middle, got, want)
+		}
+	}
+}
+
+// Check takes the reach with its ends and nothing beyond.
+func TestCheckReach(t *testing.T) {
+	p := planner(t, 20, 0.02, byHand(t, 24, 60))
+	for inches, want := range map[float64]bool{23.99: false, 24: true, 42: true, 60: true, 60.01: false} {
+		if err := p.Check(nil, 2025, tapping.Position{Height: units.Inches(inches)}); (err == nil) != want || err != nil && !errors.Is(err, tapping.ErrNoRoom) {
+			t.Errorf("%v in: %v", inches, err)
+		}
+	}
+}
+
+// What is drilled later than the year asked about does not lead the pattern.
+func TestNextPassesLaterHoles(t *testing.T) {
+	p := planner(t, 20, 0.1, byHand(t, 24, 60))
+	old := func(year int, at units.Angle) tapping.OldHole {
+		return tapping.OldHole{Year: year, Position: tapping.Position{At: at, Height: 42 * units.Inch}, Hole: hole(t, 0.3125, 1.5)}
+	}
+	last := old(2024, 90*units.Degree)
+	alone := must[[]tapping.Position](t)(p.Next([]tapping.OldHole{last}, 2025, 1))
+	for _, record := range [][]tapping.OldHole{{last, old(2030, 270*units.Degree)}, {old(2030, 270*units.Degree), last}} {
+		if got := must[[]tapping.Position](t)(p.Next(record, 2025, 1)); !cmp.Equal(got, alone) {
+			t.Errorf("beside a hole of 2030 the next is %+v, without it %+v", got, alone)
+		}
+	}
+}
+
 // A plan is what the planner would answer year after year, also where the trunk
 // does not grow and nothing ever heals.
 func TestPlanIsNextEveryYear(t *testing.T) {
