@@ -54,6 +54,28 @@ func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 	}
 }
 
+// Every refusal tells which of the two is at fault, and the way out.
+func TestBasisErrorTells(t *testing.T) {
+	for _, tc := range []struct {
+		heat, efficiency boil.Basis
+		want             string
+	}{
+		{boil.Delivered, boil.Gross, "delivered heat, which holds an efficiency already"},
+		{0, boil.Gross, "has no basis"},
+		{boil.Delivered + 1, boil.Gross, "has no basis"},
+		{0, 0, "has no basis"},
+		{boil.Gross, 0, "gross heat needs an efficiency"},
+		{boil.Net, 0, "net heat needs an efficiency"},
+		{boil.Net, boil.Gross, "an efficiency on gross heat does not belong to net heat"},
+		{boil.LessMoisture, boil.Net, "an efficiency on net heat does not belong to less moisture heat"},
+	} {
+		e := &boil.BasisError{Func: "boil.F", Heat: tc.heat, Efficiency: tc.efficiency}
+		if got := e.Error(); !strings.HasPrefix(got, "boil.F: ") || !strings.Contains(got, tc.want) {
+			t.Errorf("%v at %v: %q, want %q", tc.heat, tc.efficiency, got, tc.want)
+		}
+	}
+}
+
 func TestFuelLimits(t *testing.T) {
 	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Basis: boil.Gross}
 	for _, x := range []float64{0, 1, math.MaxFloat64 / 1e10} {
