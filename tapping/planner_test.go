@@ -2,6 +2,7 @@ package tapping_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -234,6 +235,55 @@ func TestCheckReach(t *testing.T) {
 		if err := p.Check(nil, 2025, tapping.Position{Height: units.Inches(inches)}); (err == nil) != want || err != nil && !errors.Is(err, tapping.ErrNoRoom) {
 			t.Errorf("%v in: %v", inches, err)
 		}
+	}
+}
+
+// A dropline reaches places that lie no lower than its fitting and no further
+// from it than it is long, measured over the bark: Pythagoras.
+func TestCheckDropline(t *testing.T) {
+	fitting := tapping.Position{At: 350 * units.Degree, Height: 40 * units.Inch}
+	p := planner(t, 20, 0.02, must[tapping.Reach](t)(tapping.ReachByDropline(fitting, 30*units.Inch)))
+	r := rand.New(rand.NewPCG(21, 22))
+	within := 0
+	for range 3000 {
+		at := tapping.Position{At: units.Angle(r.Float64()) * units.Turn, Height: units.Inches(30 + 50*r.Float64())}
+		side, _ := apart(at, fitting, math.Pi*20*units.Inch)
+		up := at.Height - fitting.Height
+		far := math.Hypot(side.Inches(), up.Inches())
+		want := up >= 0 && far <= 30
+		if want {
+			within++
+		}
+		if math.Abs(up.Inches()) < 1e-3 || math.Abs(far-30) < 1e-3 {
+			continue // on the edge
+		}
+		if err := p.Check(nil, 2025, at); (err == nil) != want {
+			t.Errorf("%.2f in round and %.2f in up: %v", side.Inches(), up.Inches(), err)
+		}
+	}
+	if within < 500 {
+		t.Errorf("%d of 3000 places are within", within)
+	}
+}
+
+// Old holes all round the top of the reach leave its bottom free, and the other
+// way round. Where holes stand is told when no more find room.
+func TestNextBesideAFullBelt(t *testing.T) {
+	p := planner(t, 6, 0, byHand(t, 24, 60))
+	for height, free := range map[float64][2]float64{60: {24, 48}, 24: {36, 60}} {
+		var record []tapping.OldHole
+		for i := range 5 { // 3.8 in apart, each keeping 2 in to either side
+			record = append(record, tapping.OldHole{Year: 2000 + i, Hole: hole(t, 0.3125, 1.5),
+				Position: tapping.Position{At: units.Angle(i) / 5 * units.Turn, Height: units.Inches(height)}})
+		}
+		at, err := p.Next(record, 2025, 1)
+		if err != nil || !(at[0].Height.Inches() >= free[0]-1e-6 && at[0].Height.Inches() <= free[1]+1e-6) {
+			t.Errorf("holes at %v in: %+v, %v", height, at, err)
+		}
+	}
+	at, err := p.Next(nil, 2025, 10)
+	if want := fmt.Sprintf("hole %d of 10 in 2025", len(at)+1); !errors.Is(err, tapping.ErrNoRoom) || len(at) == 0 || !strings.Contains(err.Error(), want) {
+		t.Errorf("%d holes, %v, want %q", len(at), err, want)
 	}
 }
 
