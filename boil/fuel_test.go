@@ -76,6 +76,15 @@ func TestBasisErrorTells(t *testing.T) {
 	}
 }
 
+// A heat that makes no sense is told for one of what the fuel is sold by.
+func TestFuelHeatTold(t *testing.T) {
+	f := boil.Fuel[units.Mass]{Heat: -5, Per: 2, Basis: boil.Gross}
+	var e *units.RangeError
+	if _, err := f.Of(1); !errors.As(err, &e) || math.Abs(e.Value+2.5) > 1e-12 {
+		t.Errorf("%v", err)
+	}
+}
+
 func TestFuelLimits(t *testing.T) {
 	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Basis: boil.Gross}
 	for _, x := range []float64{0, 1, math.MaxFloat64 / 1e10} {
