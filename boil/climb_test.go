@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -125,6 +126,20 @@ func TestBatchLimits(t *testing.T) {
 		if !math.IsNaN(float64(b)) {
 			t.Errorf("%s: %v, want NaN", name, b)
 		}
+	}
+	if d, err := (boil.Batch{}).Time(70); err == nil || d != 0 {
+		t.Errorf("no batch takes %v, %v", d, err)
+	}
+	var e *units.RangeError
+	if d, err := ok.Time(60); !errors.As(err, &e) || d != 0 || e.Low != 65 || e.High != 92 {
+		t.Errorf("boiling takes %v to thin, %v", d, err)
+	}
+	// 20 kg (1 - 65/92) = 5.86957 kg of water may go, in 2113.04 s.
+	if b, err := ok.After(2113 * time.Second); err != nil || !near(float64(b), 92, 0.01) {
+		t.Errorf("%v Brix before the candy burns, %v", b, err)
+	}
+	if _, err := ok.After(2114 * time.Second); !errors.As(err, &e) || e.Low != 0 || !near(e.High, 5.86957, 1e-5) {
+		t.Errorf("past the end: %v", err)
 	}
 	// A lake of sap over a candle takes all times and heats there are.
 	lake := boil.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}

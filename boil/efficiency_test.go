@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -73,7 +74,9 @@ func TestLearnedHoldsTheNext(t *testing.T) {
 
 func TestLearnEfficiencyRefuses(t *testing.T) {
 	_, err := boil.LearnEfficiency()
-	wantRange(t, "no boils", err)
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
+		t.Errorf("no boils: %v", err)
+	}
 	_, err = boil.LearnEfficiency(firing(40), boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: boil.Gross}})
 	wantBasis(t, "two bases", err)
 	for _, basis := range []boil.Basis{0, boil.Delivered, boil.Delivered + 1} {

@@ -15,6 +15,9 @@ func TestFinishes(t *testing.T) {
 		if err != nil || s.Low > s.Middle || s.Middle > s.High {
 			t.Errorf("%s: %v, %v", f.Product, s, err)
 		}
+		if middle, err := boil.Rise(s.Middle, units.Atmosphere); err != nil || !near(float64(middle), float64(f.Low+f.High)/2, 1e-9) {
+			t.Errorf("%s: the middle of %v and %v is %v, %v", f.Product, f.Low, f.High, middle, err)
+		}
 		m, err := f.Moisture()
 		if err != nil || !near(float64(m.Low)+float64(s.High), 100, 1e-12) || !near(float64(m.High)+float64(s.Low), 100, 1e-12) {
 			t.Errorf("%s: moisture %v of %v, %v", f.Product, m, s, err)

@@ -103,9 +103,10 @@ func (w Firewood) OvenDry() units.Mass {
 
 // CordWeight returns what a cord weighs at a moisture.
 //
-// Range: 0 to 200 percent. Uncertainty: 15 percent, of stacking and growth; the
-// shrinkage of wood as it dries, which packs a dry cord a few percent denser, is
-// left out. Outside the range the answer is NaN and a [units.RangeError].
+// Range: cords of 300 to 4,000 kg as tabulated, 0 to 200 percent. Uncertainty: 15
+// percent, of stacking and growth; the shrinkage of wood as it dries, which packs
+// a dry cord a few percent denser, is left out. Outside the range the answer is
+// NaN and a [units.RangeError].
 //
 // Check value: 3,577 lb for sugar maple at 20 percent in [FirewoodMissouri],
 // where the table has it.
@@ -127,7 +128,7 @@ func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
 // Net returns the fuel by the cord at the moisture of the wood on hand, as net
 // heat: the mass of the cord times [WoodHeat].
 //
-// Range and uncertainty: 0 to 200 percent; as of those two. Outside the range
+// Range and uncertainty: as of those two, 0 to 200 percent. Outside the range
 // the fuel is empty and the error a [units.RangeError].
 //
 // Check value: sugar maple of Missouri at 25 percent dry, 20 percent wet basis:

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
@@ -36,6 +37,9 @@ func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 			made, err2 := f.Makes(units.Liter, at)
 			switch {
 			case heat == boil.Delivered && of == 0:
+				if need.Low != need.Middle || need.High != need.Middle || made.Low != made.Middle || made.High != made.Middle {
+					t.Errorf("delivered heat is no span: %v, %v", need, made)
+				}
 				if err != nil || err2 != nil || !near(need.Middle.Liters(), 1, 1e-12) || !near(made.Middle.Megajoules(), 1, 1e-12) {
 					t.Errorf("delivered: %v, %v, %v, %v", need, err, made, err2)
 				}
@@ -82,6 +86,25 @@ func TestFuelHeatTold(t *testing.T) {
 	var e *units.RangeError
 	if _, err := f.Of(1); !errors.As(err, &e) || math.Abs(e.Value+2.5) > 1e-12 {
 		t.Errorf("%v", err)
+	}
+}
+
+// Half a joule is heat, none is not.
+func TestFuelOfLittleHeat(t *testing.T) {
+	f := boil.Fuel[units.Mass]{Heat: 0.5, Per: 1, Basis: boil.Gross}
+	if h, err := f.Of(2); err != nil || !near(h.Energy.Joules(), 1, 1e-12) {
+		t.Errorf("%v, %v", h, err)
+	}
+	f.Heat = 0
+	if _, err := f.Of(2); err == nil {
+		t.Error("a fuel without heat")
+	} else if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+		t.Error(err)
+	}
+	// By definition a therm and a kilowatt hour.
+	if gas, current := boil.NaturalGasTherms(), boil.Electricity(); !near(gas.Heat.Joules()/gas.Per.Joules(), 1, 1e-3) || !strings.Contains(gas.Name, "gas") ||
+		!near(current.Heat.Joules()/current.Per.Joules(), 1, 1e-3) || !strings.Contains(current.Name, "electricity") {
+		t.Errorf("%+v, %+v", gas, current)
 	}
 }
 
@@ -224,11 +247,42 @@ func TestFirewoodBases(t *testing.T) {
 	}
 }
 
+// What a table leaves out is 0, and only that.
+func TestFirewoodLeftOut(t *testing.T) {
+	for _, c := range []struct {
+		table, column string
+		woods         []boil.Firewood
+		figure        func(boil.Firewood) float64
+	}{
+		{"cordwood-kentucky", "living_tree_mc_pct", boil.FirewoodKentucky(), func(w boil.Firewood) float64 { return float64(w.Green) }},
+		{"cordwood-missouri", "kansas_MMBtu_per_cord", boil.FirewoodMissouri(), func(w boil.Firewood) float64 { return float64(w.OtherHeat) }},
+	} {
+		table, err := check.Load(c.table)
+		if err != nil || len(table.Rows) != len(c.woods) {
+			t.Fatalf("%s: %d species, want %d, %v", c.table, len(c.woods), len(table.Rows), err)
+		}
+		for i, row := range table.Rows {
+			if w := c.woods[i]; w.Species != row.Text("species") || (c.figure(w) == 0) != math.IsNaN(row.Float(c.column)) {
+				t.Errorf("%s, line %d: %s with %v", c.table, row.Line(), w.Species, c.figure(w))
+			}
+		}
+	}
+	for _, w := range boil.FirewoodKentucky() {
+		if w.WeighedAt != 0 {
+			t.Errorf("%s was weighed at %v percent, oven-dry is 0", w.Species, w.WeighedAt)
+		}
+	}
+}
+
 func TestFirewoodLimits(t *testing.T) {
 	w := boil.FirewoodMissouri()[10]
 	if w.Species != "Maple (sugar)" {
 		t.Fatalf("row 10 is %s", w.Species)
 	}
+	limittest.Edges(t, "boil.Firewood.CordWeight", "weight of a cord", 300, 4000, 1500, func(x float64) (float64, error) {
+		m, err := boil.Firewood{Weight: units.Mass(x)}.CordWeight(25)
+		return float64(m), err
+	})
 	limittest.Edges(t, "boil.Firewood.CordWeight", "moisture, dry basis", 0, 200, 25, func(x float64) (float64, error) {
 		m, err := w.CordWeight(boil.DryMoisture(x))
 		return float64(m), err

@@ -13,12 +13,15 @@ import (
 // ratio. At this number the total is within 2e-6 of its limit from sap to syrup.
 const heatSteps = 24
 
+// Strengths between which the heat is known, in Brix.
+const heatLow, heatHigh = 0.1, 85
+
 // What the heat of a boil may be asked for.
 var (
-	heatFrom = limit.Range{Arg: "sugar content of the sap", Low: 0.1, High: 85, Unit: "Brix",
+	heatFrom = limit.Range{Arg: "sugar content of the sap", Low: heatLow, High: heatHigh, Unit: "Brix",
 		Below: "that is water: no syrup comes of it",
 		Above: "that is candy already"}
-	heatTarget = limit.Range{Arg: "target", Low: 0.1, High: 85, Unit: "Brix",
+	heatTarget = limit.Range{Arg: "target", Low: heatLow, High: heatHigh, Unit: "Brix",
 		Below: "that is water: name the strength to boil to",
 		Above: "the specific heat is not known beyond: the last step of hard candy takes little heat"}
 )

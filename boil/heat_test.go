@@ -196,6 +196,19 @@ func TestHeatPer(t *testing.T) {
 	if err != nil || !near(float64(two/one), 2, 1e-12) {
 		t.Errorf("two gallons take %v, one %v, %v", two, one, err)
 	}
+	// A cup of sap boils as a tank does.
+	cup := mustHeat(t, sap(t, 0.06, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
+	small, err := cup.Per(units.USGallon, units.Celsius(20))
+	if err != nil || !near(float64(small/one), 1, 1e-9) || cup.Water > 1*units.Kilogram {
+		t.Errorf("of %v water: %v, of a tank %v, %v", cup.Water, small, one, err)
+	}
+	var e *units.RangeError
+	if _, err := (boil.HeatDemand{}).Per(1, units.Celsius(20)); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+		t.Errorf("empty: %v", err)
+	}
+	if _, err := boil.Heat(sap(t, 1, 2, units.Celsius(101)), 66, units.Atmosphere); !errors.As(err, &e) || e.Low != 0 || !near(e.High, 100, 0.05) {
+		t.Errorf("sap hotter than it boils: %v", err)
+	}
 	for name, call := range map[string]func() (units.Energy, error){
 		"empty":    func() (units.Energy, error) { return boil.HeatDemand{}.Per(units.USGallon, units.Celsius(20)) },
 		"negative": func() (units.Energy, error) { return h.Per(-1, units.Celsius(20)) },

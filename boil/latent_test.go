@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
@@ -26,6 +27,30 @@ func TestLatentHeatAtOneAtmosphere(t *testing.T) {
 	h, err := boil.LatentHeat(water)
 	if err != nil || !near(h.KilojoulesPerKilogram(), 2256.67, 0.005) {
 		t.Errorf("got %v, %v, want 2256.67 kJ/kg", h, err)
+	}
+}
+
+// The equations of IAPWS SR1-86(1992) once more, with the critical point of the
+// release, 647.096 K, 22.064 MPa and 322 kg/m3, its powers as they are printed,
+// and the slope of the pressure by differences instead of by terms.
+func TestLatentHeatByDifferences(t *testing.T) {
+	series := func(terms [6]coef.Power, k float64) (sum float64) {
+		for _, term := range terms {
+			sum += term.C * math.Pow(1-k/647.096, float64(term.Sixths)/6)
+		}
+		return sum
+	}
+	pressure := func(k float64) float64 { return 22.064e6 * math.Exp(647.096/k*series(coef.VaporPressure(), k)) }
+	for c := 0.0; c <= 140; c += 10 {
+		k := c + 273.15
+		const step = 0.01
+		slope := (8*(pressure(k+step)-pressure(k-step)) - (pressure(k+2*step) - pressure(k-2*step))) / (12 * step)
+		steam := 322 * math.Exp(series(coef.VaporDensity(), k))
+		liquid := 322 * (1 + series(coef.LiquidDensity(), k))
+		want := k * slope * (1/steam - 1/liquid)
+		if h, err := boil.LatentHeat(units.Celsius(c)); err != nil || !near(float64(h)/want, 1, 1e-9) {
+			t.Errorf("%v C: %v, %v; want %v J/kg", c, float64(h), err, want)
+		}
 	}
 }
 

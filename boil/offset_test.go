@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -44,6 +45,15 @@ func TestOffsetFollowsTheBarometer(t *testing.T) {
 	one, err := boil.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.30))
 	if err != nil || !math.IsNaN(float64(one.Spread)) {
 		t.Errorf("one stop: %+v, %v", one, err)
+	}
+	// Two stops a quarter of a degree apart and one degree of freedom: 0.25/sqrt 2
+	// is their spread, 1.837 Student's factor.
+	two, err := boil.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.25), pastStop(t, 2, 66.5, 95*units.Kilopascal, 0.5))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, by, err := two.Stop(66.9, units.Atmosphere); err != nil || !near(float64(by), 0.25/math.Sqrt2*1.837*math.Sqrt(1.5), 1e-9) {
+		t.Errorf("two stops: by %v, %v", by, err)
 	}
 	if at, by, err := one.Stop(66.9, units.Atmosphere); err != nil || math.IsNaN(at.Celsius()) || !math.IsNaN(float64(by)) {
 		t.Errorf("one stop: %v by %v, %v", at, by, err)
@@ -114,6 +124,12 @@ func TestOffsetDrift(t *testing.T) {
 func TestOffsetLimits(t *testing.T) {
 	_, err := boil.LearnOffset()
 	wantRange(t, "no stops", err)
+	_, _, unlearned := boil.Offset{}.Stop(66, units.Atmosphere)
+	for _, err := range []error{err, unlearned} {
+		if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
+			t.Errorf("no stops: %v", err)
+		}
+	}
 	learn := func(change func(*boil.PastStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := pastStop(t, 1, 66.9, units.Atmosphere, 0)

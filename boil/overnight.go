@@ -54,7 +54,7 @@ var (
 // liquid from the metal, and a dry spot scorches. Syrup above 60 Brix is taken to
 // freeze like 60.
 //
-// Range: nights to 60 days, air of -60 to 60 C, halving times of 1 s and more.
+// Range: nights to 60 days, air of -60 to 60 C, halving times of 1 to 1e8 s.
 // Uncertainty: a measured halving time holds for the same depth and wind.
 // Outside the range the answer is empty and a [units.RangeError].
 //
@@ -104,8 +104,8 @@ const mostFreezing units.Brix = 60
 // Halving returns the halving time of a [Night] from two readings of a
 // thermometer in the pan, so long apart, in air of one temperature.
 //
-// Range: air of -60 to 60 C, from above to and to above air, up to 110 C; at
-// least a minute apart. Uncertainty: read when the liquid is far above the air
+// Range: air of -60 to 60 C, from above to and to above air by a tenth of a degree
+// or more, up to 110 C; a minute to 1e7 s apart. Uncertainty: read when the liquid is far above the air
 // and has cooled a good part of the way. Outside the range the answer is zero
 // and a [units.RangeError].
 //

@@ -62,6 +62,21 @@ func TestOvernight(t *testing.T) {
 	}
 }
 
+// Half a liter freezes as well, and from close by in less than a halving: from 1
+// C toward -10 C it has 11 degrees to go and 10 and what its sugar keeps it liquid
+// by left.
+func TestIceSoon(t *testing.T) {
+	c := Contents{{Sugar: 0.01 * units.Kilogram, Water: 0.49 * units.Kilogram, Temperature: units.Celsius(1)}}
+	m, err := c.Overnight(Night{Length: time.Hour, Air: units.Celsius(-10), Halving: time.Hour})
+	point, err2 := sugar.FreezingPoint(2)
+	if err != nil || err2 != nil || !m.Ice[0].Forms {
+		t.Fatalf("%+v, %v, %v", m.Ice, err, err2)
+	}
+	if want := math.Log2(11 / (10 + point.Celsius())); !near(m.Ice[0].After.Hours(), want, 1e-9) || want > 0.2 {
+		t.Errorf("ice after %v, want %v h", m.Ice[0].After, want)
+	}
+}
+
 func TestOvernightLimits(t *testing.T) {
 	for _, n := range []Night{
 		{},
@@ -69,9 +84,20 @@ func TestOvernightLimits(t *testing.T) {
 		{Length: 61 * 24 * time.Hour, Halving: time.Hour},
 		{Halving: time.Hour, Air: units.Celsius(-61)},
 		{Halving: time.Hour, Air: units.Celsius(math.NaN())},
+		{Halving: time.Hour, Air: units.Celsius(60.01)},
 		{Halving: time.Second - 1},
+		{Halving: 1e8*time.Second + time.Second},
 	} {
 		if _, err := (Contents{{Water: 1}}).Overnight(n); !errors.Is(err, units.ErrRange) {
+			t.Errorf("%+v: %v", n, err)
+		}
+	}
+	for _, n := range []Night{
+		{Length: 60 * 24 * time.Hour, Halving: time.Second},
+		{Halving: 1e8 * time.Second, Air: units.Celsius(60)},
+		{Halving: time.Hour, Air: units.Celsius(-60)},
+	} {
+		if _, err := (Contents{{Water: 1}}).Overnight(n); err != nil {
 			t.Errorf("%+v: %v", n, err)
 		}
 	}
@@ -93,9 +119,23 @@ func TestHalving(t *testing.T) {
 			t.Errorf("%v: %v", tc, err)
 		}
 	}
-	for _, d := range []time.Duration{0, -1, 59 * time.Second, 1e7*time.Second + 1} {
-		if _, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); !errors.Is(err, units.ErrRange) {
+	for _, d := range []time.Duration{0, -1, 59 * time.Second, 1e7*time.Second + time.Second} {
+		if h, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); !errors.Is(err, units.ErrRange) || h != 0 {
+			t.Errorf("%v: %v, %v", d, h, err)
+		}
+	}
+	for _, d := range []time.Duration{60 * time.Second, 1e7 * time.Second} {
+		if _, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); err != nil {
 			t.Errorf("%v: %v", d, err)
+		}
+	}
+	// A tenth of a degree from the air and from each other, and not less.
+	for _, tc := range []struct {
+		from, to, air float64
+		ok            bool
+	}{{50, 20.11, 20, true}, {50, 20.09, 20, false}, {50, 49.89, 20, true}, {50, 49.91, 20, false}, {20, 10, 25, false}, {50, 40, 61, false}} {
+		if h, err := Halving(units.Celsius(tc.from), units.Celsius(tc.to), units.Celsius(tc.air), time.Hour); tc.ok != (err == nil) || !tc.ok && h != 0 {
+			t.Errorf("%+v: %v, %v", tc, h, err)
 		}
 	}
 }
@@ -132,6 +172,15 @@ func TestChase(t *testing.T) {
 		if _, err := r.Chase(held, 1, units.Fahrenheit(50), p); !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", held, err)
 		}
+	}
+	var e *units.RangeError
+	if _, err := r.Chase(water, 1, units.Fahrenheit(50), p); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+		t.Errorf("water alone: %v", err)
+	}
+	// A hundred grams of sugar are worth a chase.
+	water[0].Sugar = 0.1 * units.Kilogram
+	if _, err := r.Chase(water, 1, units.Fahrenheit(50), p); err != nil {
+		t.Error(err)
 	}
 	r.Draw = DrawOff{}
 	if _, err := r.Chase(held, 1, units.Fahrenheit(50), p); !errors.Is(err, units.ErrRange) {

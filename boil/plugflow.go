@@ -60,8 +60,8 @@ func checkPlug(fn string, sap, syrup units.Brix) error {
 // The depth is that of the hot liquid. The evaporation is a volume of water at
 // 60 F.
 //
-// Range: sap from 0.1 Brix, syrup to 75 Brix and thicker, depths to 10 m, 50 to
-// 110 kPa. Uncertainty: foam holds less than its depth of liquid. Outside the
+// Range: sap from 0.1 Brix, syrup to 75 Brix and thicker, depths to 10 m,
+// evaporations of 1e-9 to 1 m/s, 50 to 110 kPa. Uncertainty: foam holds less than its depth of liquid. Outside the
 // range the answer is zero and a [units.RangeError].
 //
 // Source: mass balance, t = (h/e) times the integral of rho/rho60 over the

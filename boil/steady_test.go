@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -68,6 +69,20 @@ func TestPlugFlowLimits(t *testing.T) {
 		if d, err := Transit(units.Brix(tc[0]), units.Brix(tc[1]), units.Length(tc[2]), units.Flux(tc[3]), units.Pressure(tc[4])); !errors.Is(err, units.ErrRange) || d != 0 {
 			t.Errorf("%v: %v, %v", tc, d, err)
 		}
+	}
+	for flux, ok := range map[units.Flux]bool{0.99e-9: false, 1e-9: true, 1: true, 1.01: false} {
+		if d, err := Transit(2, 66, 1, flux, p); ok != (err == nil) || !ok && d != 0 {
+			t.Errorf("evaporation of %v m/s: %v, %v", float64(flux), d, err)
+		}
+	}
+	// Over a thousandth of its strength the density stands still: that of the hot
+	// liquid over that of water of 60 F.
+	point, err := SyrupPoint(0.1, p)
+	hot, err2 := density.Solution(0.1, point)
+	cool, err3 := density.Water(units.Fahrenheit(60))
+	d, err4 := Transit(0.1, 0.1001, 1, 1e-6, p)
+	if want := 1e6 * math.Log(1.001) * float64(hot/cool); errors.Join(err, err2, err3, err4) != nil || !near(d.Seconds(), want, 2e-5) {
+		t.Errorf("water takes %v, want %v s", d, want)
 	}
 	if d, err := Transit(2, 66, 0, 1e-5, p); err != nil || d != 0 {
 		t.Errorf("no depth: %v, %v", d, err)

@@ -32,6 +32,9 @@ var (
 	stopSigma = limit.Range{Arg: "standard uncertainty", Low: 0, High: 10,
 		Below: "an uncertainty is not negative",
 		Above: "with that the stop tells nothing: check the unit"}
+	stopDepthSigma = limit.Range{Arg: "standard uncertainty of the depth", Low: 0, High: 0.5, Unit: "m",
+		Below: "an uncertainty is not negative",
+		Above: "check inches against feet"}
 	stopDepth = limit.Range{Arg: "liquid over the probe", Low: -0.5, High: 0.5, Unit: "m",
 		Below: "check inches against feet",
 		Above: "check inches against feet"}
@@ -164,10 +167,13 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
 		return d, err
 	}
-	for _, by := range [...]float64{s.ProbeBy.CelsiusDegrees(), 20 * s.DepthBy.Meters(), s.BarometerBy.Kilopascals(), float64(s.InvertedBy)} {
+	for _, by := range [...]float64{s.ProbeBy.CelsiusDegrees(), s.BarometerBy.Kilopascals(), float64(s.InvertedBy)} {
 		if err := stopSigma.Check(fn, by); err != nil {
 			return d, err
 		}
+	}
+	if err := stopDepthSigma.Check(fn, s.DepthBy.Meters()); err != nil {
+		return d, err
 	}
 	sap := Solute{Inverted: s.Inverted}
 	if d.Probe, err = sap.errorCost(fn, s.Target, s.Pressure, s.ProbeBy); err != nil {

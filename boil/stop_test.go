@@ -38,6 +38,10 @@ func TestErrorCostLimits(t *testing.T) {
 		b, err := boil.ErrorCost(80, units.Atmosphere, units.TempDiff(x))
 		return float64(b), err
 	})
+	// 80 Brix boil beyond 110 C here, where the density ends: it is taken there.
+	if deep, err := boil.DepthCost(80, 118*units.Kilopascal, units.Inch); err != nil || !(deep < 0) {
+		t.Errorf("80 Brix at 118 kPa: %v, %v", deep, err)
+	}
 	b, err := boil.ErrorCost(66, units.Atmosphere, -5) // under the boiling point of water
 	limittest.Refuses(t, "boil.ErrorCost", "rise", float64(b), err)
 	b, err = boil.ErrorCost(66, 121*units.Kilopascal, 0.1)
@@ -118,8 +122,8 @@ func TestThermometerPartsLimits(t *testing.T) {
 	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *boil.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
 	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
 	limittest.Edges(t, fn, "inverted share", 0, 19, 1, with(func(s *boil.ThermometerStop, x float64) { s.Inverted = units.Share(x) }))
+	limittest.Edges(t, fn, "standard uncertainty of the depth", 0, 0.5, 0.01, with(func(s *boil.ThermometerStop, x float64) { s.DepthBy = units.Length(x) }))
 	for name, change := range map[string]func(*boil.ThermometerStop){
-		"depth":    func(s *boil.ThermometerStop) { s.DepthBy = 0.51 },
 		"weather":  func(s *boil.ThermometerStop) { s.BarometerBy = 10.1 * units.Kilopascal },
 		"pressure": func(s *boil.ThermometerStop) { s.Pressure = units.Pressure(math.NaN()) },
 	} {
@@ -150,7 +154,7 @@ func TestHydrometerParts(t *testing.T) {
 	if err != nil || err2 != nil || !near(float64(lifted/rho)-1, 370e-6, 1e-9) {
 		t.Errorf("the float's %v are %v of the density", c.Float, lifted/rho-1)
 	}
-	for _, tc := range []struct{ at, want float64 }{{90, 0}, {94.5, 0.0175}, {99, 0.035}, {102, 0.055}, {105, 0.075}} {
+	for _, tc := range []struct{ at, want float64 }{{90, 0}, {94.5, 0.0175}, {98.1, 0.0315}, {99, 0.035}, {102, 0.055}, {105, 0.075}} {
 		hot := goodCup
 		hot.Cup = units.Celsius(tc.at)
 		h, err := hot.Parts()

@@ -21,7 +21,7 @@ func widen(free int) float64 {
 }
 
 // tail returns how many standard deviations chance exceeds once in twenty times.
-// Beyond the table it is right within 0.01.
+// Beyond the table it is right within 0.005.
 func tail(free int) float64 {
 	if free <= len(nineteenIn20) {
 		return nineteenIn20[free-1]

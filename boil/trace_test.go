@@ -132,3 +132,9 @@ func TestNames(t *testing.T) {
 		}
 	}
 }
+
+func TestNoFirstDraw(t *testing.T) {
+	if at, ok := new(Outcome).FirstDraw(); at != 0 || ok {
+		t.Errorf("of a day without syrup: %v, %v", at, ok)
+	}
+}

@@ -84,7 +84,7 @@ type Outlook struct {
 
 // What a watch may be given.
 var (
-	watchBrix = limit.Range{Arg: "strength shown", Low: 30, High: 92, Unit: "Brix",
+	watchBrix = limit.Range{Arg: "strength shown", Low: 30, High: riseBrix.High, Unit: "Brix",
 		Below: "a thermometer tells little of so thin a pan: wait, or check today's boiling water",
 		Above: "hardly any water is left: take the pan off"}
 	watchTarget = limit.Range{Arg: "target", Low: 30, High: 92, Unit: "Brix",
@@ -171,7 +171,7 @@ func (w Watch) straight(readings []WatchReading) (used []WatchReading, odd []Odd
 	slack := oddSigma * math.Sqrt2 * w.ProbeBy
 	falls := func(from, to WatchReading) bool { return from.Shown.Sub(to.Shown) > slack }
 	used = make([]WatchReading, 0, len(readings))
-	last := 0 // place of the last reading used
+	var last int // place of the last reading used
 	for i, r := range readings {
 		n := len(used)
 		switch {

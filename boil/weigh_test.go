@@ -93,6 +93,16 @@ func TestPotLimits(t *testing.T) {
 		}
 		return float64(w.Gross), nil
 	})
+	// Sap of 5 Brix is the thinnest reading, and the thinnest target.
+	thin := pot
+	thin.Brix = 5
+	limittest.Edges(t, fn, "target", 5, 100, 66, func(x float64) (float64, error) {
+		w, err := thin.Target(units.Brix(x))
+		if err != nil {
+			return math.NaN(), err
+		}
+		return float64(w.Gross), nil
+	})
 	limittest.Edges(t, "boil.PotReading.At", "weight", (pot.Tare + pot.Brix.Sugar(pot.Gross-pot.Tare)).Kilograms(), pot.Gross.Kilograms(), 8, func(x float64) (float64, error) {
 		b, err := pot.At(units.Mass(x))
 		return float64(b), err

@@ -13,8 +13,10 @@ const (
 	// A stem reads a little below its zero in warm water or cold: the scale is
 	// continued so far.
 	minReading units.Brix = -1
-	// stemRounding is [rounding] in Brix, for readings that were worked out at
-	// the ends of a stem.
+	// stemRounding is [rounding] in Brix, which are percent: how far a reading or
+	// an answer at an end of the scale may land outside it when it was worked out
+	// forth and back. On the Baume scale, whose degree holds about as much, it
+	// serves as well.
 	stemRounding = 100 * rounding
 
 	offStem = "the float would sink below its scale or rise above it: check the temperature, or let the cup cool"

@@ -196,3 +196,16 @@ func TestSilenceIsZero(t *testing.T) {
 		t.Error("no guideline is silent")
 	}
 }
+
+// A message repeats 48 bytes of a text that it does not understand.
+func TestMessagesAreShort(t *testing.T) {
+	for n, want := range map[int]string{
+		48: `"` + strings.Repeat("x", 48) + `" is no species`,
+		49: `"` + strings.Repeat("x", 48) + `..." is no species`,
+	} {
+		_, err := tapping.ReadStand(strings.NewReader("dbh_in,species\n12," + strings.Repeat("x", n) + "\n"))
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("a species of %d letters: %v, want %s", n, err, want)
+		}
+	}
+}

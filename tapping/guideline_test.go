@@ -216,4 +216,10 @@ func TestAdviceShowsTheRange(t *testing.T) {
 			t.Errorf("%v: notes %q", v, a.Notes)
 		}
 	}
+	// The depth of Cornell 2005, to the tenth of an inch.
+	slow := must[tapping.Trunk](t)(tapping.NewTrunk(26*units.Inch, tapping.SugarMaple, tapping.Slow))
+	a = must[tapping.Advice](t)(slow.Advise(tapping.DefaultGuideline()))
+	if want := "slow growth: at most one tap, 1.0 in to 1.0 in deep;"; !strings.HasPrefix(a.Notes[0], want) {
+		t.Errorf("of a slow trunk: %q, want %q", a.Notes[0], want)
+	}
 }

@@ -2,7 +2,6 @@ package tapping_test
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -198,36 +197,6 @@ func TestMapShowsTheHoles(t *testing.T) {
 	}
 }
 
-// The map character by character. The trunk of 20 in is 62.8 in round, in 63
-// columns; lines stand for 3 in, from 60 down to 24. An old hole with its stain
-// in reach at a quarter turn and 42 in takes 2 in to either side and 12 up and
-// down; one that has grown over leaves a mark alone; one that is higher than the
-// reach, with its stain above it, nothing.
-func TestMapByHand(t *testing.T) {
-	p := planner(t, 20, 0.02, byHand(t, 24, 60))
-	old := func(year int, at units.Angle, inches float64) tapping.OldHole {
-		return tapping.OldHole{Year: year, Position: tapping.Position{At: at, Height: units.Inches(inches)}, Hole: hole(t, 0.3125, 1.5)}
-	}
-	m := must[string](t)(p.Map([]tapping.OldHole{old(2020, 90*units.Degree, 42), old(1900, 270*units.Degree, 24), old(2010, 0, 84)}, 2025, nil))
-	lines := strings.Split(m, "\n")[1:13]
-	for i, line := range lines {
-		middle := 58.5 - 3*float64(i)
-		want := []byte(strings.Repeat(".", 63))
-		if middle > 30 && middle < 54 {
-			copy(want[14:18], "::::") // the middles of the columns from 14.5 to 17.5 of 63, about 15.75
-		}
-		if i == 6 {
-			want[15] = 'o'
-		}
-		if i == 11 {
-			want[47] = '+'
-		}
-		if _, got, _ := strings.Cut(line, "|"); got != string(want)+"|" {
-			t.Errorf("about %v in:\n%s, want\n%s", middle, got, want)
-		}
-	}
-}
-
 // Check takes the reach with its ends and nothing beyond.
 func TestCheckReach(t *testing.T) {
 	p := planner(t, 20, 0.02, byHand(t, 24, 60))
@@ -238,36 +207,8 @@ func TestCheckReach(t *testing.T) {
 	}
 }
 
-// A dropline reaches places that lie no lower than its fitting and no further
-// from it than it is long, measured over the bark: Pythagoras.
-func TestCheckDropline(t *testing.T) {
-	fitting := tapping.Position{At: 350 * units.Degree, Height: 40 * units.Inch}
-	p := planner(t, 20, 0.02, must[tapping.Reach](t)(tapping.ReachByDropline(fitting, 30*units.Inch)))
-	r := rand.New(rand.NewPCG(21, 22))
-	within := 0
-	for range 3000 {
-		at := tapping.Position{At: units.Angle(r.Float64()) * units.Turn, Height: units.Inches(30 + 50*r.Float64())}
-		side, _ := apart(at, fitting, math.Pi*20*units.Inch)
-		up := at.Height - fitting.Height
-		far := math.Hypot(side.Inches(), up.Inches())
-		want := up >= 0 && far <= 30
-		if want {
-			within++
-		}
-		if math.Abs(up.Inches()) < 1e-3 || math.Abs(far-30) < 1e-3 {
-			continue // on the edge
-		}
-		if err := p.Check(nil, 2025, at); (err == nil) != want {
-			t.Errorf("%.2f in round and %.2f in up: %v", side.Inches(), up.Inches(), err)
-		}
-	}
-	if within < 500 {
-		t.Errorf("%d of 3000 places are within", within)
-	}
-}
-
 // Old holes all round the top of the reach leave its bottom free, and the other
-// way round. Where holes stand is told when no more find room.
+// way round.
 func TestNextBesideAFullBelt(t *testing.T) {
 	p := planner(t, 6, 0, byHand(t, 24, 60))
 	for height, free := range map[float64][2]float64{60: {24, 48}, 24: {36, 60}} {
@@ -280,10 +221,6 @@ func TestNextBesideAFullBelt(t *testing.T) {
 		if err != nil || !(at[0].Height.Inches() >= free[0]-1e-6 && at[0].Height.Inches() <= free[1]+1e-6) {
 			t.Errorf("holes at %v in: %+v, %v", height, at, err)
 		}
-	}
-	at, err := p.Next(nil, 2025, 10)
-	if want := fmt.Sprintf("hole %d of 10 in 2025", len(at)+1); !errors.Is(err, tapping.ErrNoRoom) || len(at) == 0 || !strings.Contains(err.Error(), want) {
-		t.Errorf("%d holes, %v, want %q", len(at), err, want)
 	}
 }
 

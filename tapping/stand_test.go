@@ -49,6 +49,14 @@ func TestReadStand(t *testing.T) {
 	}
 }
 
+// The first tree of a stand may have two stems, too.
+func TestReadStandFirstTree(t *testing.T) {
+	trees := must[[]tapping.Tree](t)(tapping.ReadStand(strings.NewReader("tree,dbh_in\nA1,12\nA1,10\n")))
+	if len(trees) != 1 || len(trees[0].Stems) != 2 {
+		t.Errorf("two stems of the first tree: %+v", trees)
+	}
+}
+
 // says is a reason that is told by its message alone.
 type says string
 

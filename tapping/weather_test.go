@@ -108,6 +108,33 @@ func TestReadHourly(t *testing.T) {
 	}
 }
 
+// The first hour of a day may be its coldest or its warmest, on either side of
+// freezing.
+func TestHourlyStartsAtTheExtreme(t *testing.T) {
+	up := func(h int) float64 { return 5 + float64(h)/4 }
+	down := func(h int) float64 { return -5 - float64(h)/4 }
+	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader("time,temp_c\n" + hourly("2024-03-01", 0, up) + hourly("2024-03-02", 0, down))))
+	d := w.Days()
+	if len(d) != 2 || !near(d[0].Min.Celsius(), 5) || !near(d[0].Max.Celsius(), 10.75) || !near(d[1].Max.Celsius(), -5) || !near(d[1].Min.Celsius(), -10.75) {
+		t.Errorf("%+v", d)
+	}
+}
+
+// The message tells the temperature that was given and the limits in Celsius.
+func TestWeatherTellsTheTemperature(t *testing.T) {
+	for _, c := range []struct {
+		min, max, value, low, high float64
+	}{
+		{-96, 5, -96, -95, 60}, {-5, 61, 61, -95, 60}, {5, 4, 5, -95, 4},
+	} {
+		_, err := tapping.NewWeather([]tapping.Day{day("2024-03-01", c.min, c.max)})
+		e := (*units.RangeError)(nil)
+		if !errors.As(err, &e) || !near(e.Value, c.value) || !near(e.Low, c.low) || !near(e.High, c.high) {
+			t.Errorf("%v to %v C: %v", c.min, c.max, err)
+		}
+	}
+}
+
 func TestReadWeatherRefuses(t *testing.T) {
 	const daily, hours = "date,tmin_c,tmax_c\n", "time,temp_c\n"
 	for _, c := range []struct {
@@ -146,6 +173,27 @@ func TestReadWeatherRefuses(t *testing.T) {
 		if w.Len() != 0 {
 			t.Errorf("%s: days with an error", c.name)
 		}
+	}
+}
+
+// A single day that is missing is a gap, and empty rows and missing days that
+// follow each other are one gap, also where it is the first.
+func TestGapsOfADay(t *testing.T) {
+	w := weather(t, day("2024-03-01", -5, 5), day("2024-03-03", -5, 5))
+	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-02", 0)}) {
+		t.Errorf("gaps %+v", w.Gaps())
+	}
+	w = must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader("date,tmin_c,tmax_c\n2024-03-01,-1,5\n2024-03-02,,\n2024-03-05,-1,5\n")))
+	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-04", 3)}) {
+		t.Errorf("gaps %+v", w.Gaps())
+	}
+}
+
+// The message tells the difference that was asked for.
+func TestShiftTellsTheDifference(t *testing.T) {
+	_, err := weather(t, day("2024-03-01", -5, 5)).Shift(11 * units.CelsiusDegree)
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 11 || e.Low != -10 || e.High != 10 {
+		t.Errorf("11 C deg: %v", err)
 	}
 }
 

@@ -129,6 +129,15 @@ func TestLookAhead(t *testing.T) {
 	}
 }
 
+// One season has its own median.
+func TestHistoryOfOneSeason(t *testing.T) {
+	w := season(t, "2022-01-01", "2022-06-30", "2022-03-04", "2022-03-20", "2022-04-05")
+	h := must[tapping.Window](t)(tapping.History(w, tapping.SeasonRule{Criterion: tapping.SapFlowDay()}))
+	if h.Years != 1 || !near(h.FlowDays, 3) || h.First.Median != calendar(time.March, 4) {
+		t.Errorf("%+v", h)
+	}
+}
+
 // The quarters of five years are years of their own, and as many days of a
 // season may be missing as are told.
 func TestSpreadTakesQuarters(t *testing.T) {

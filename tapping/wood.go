@@ -115,9 +115,6 @@ func (b TappingBand) Conductive(growth units.Length, tapped, rested int) (units.
 }
 
 func (b TappingBand) conductive(growth units.Length, tapped, rested int) units.Share {
-	if b.taps == 0 {
-		return 0
-	}
 	if tapped == 0 {
 		return units.Whole
 	}
@@ -148,7 +145,7 @@ func (b TappingBand) Steady(growth units.Length) (units.Share, error) {
 	if err := b.checkUse("tapping.TappingBand.Steady", growth, 0); err != nil {
 		return nan[units.Share](), err
 	}
-	if !(growth > 0) || b.taps == 0 {
+	if !(growth > 0) {
 		return 0, nil
 	}
 	return share(b.perYear() * stainSum(float64(growth/b.hole.depth), 0, math.MaxInt32)), nil

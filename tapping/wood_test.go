@@ -204,3 +204,22 @@ func TestGrowthRoundTrip(t *testing.T) {
 		}
 	}
 }
+
+// A number that is none of years is 0, and a hole that was not made is told as
+// one of no depth.
+func TestWoodRefusesWithZero(t *testing.T) {
+	b := band(t, 12, 30, 0.3125, 1.5, 1)
+	for name, call := range map[string]func() (int, error){
+		"no growth":  func() (int, error) { return b.YearsToRecover(0, 10, 90) },
+		"no band":    func() (int, error) { return tapping.TappingBand{}.YearsToRecover(units.Inch/10, 10, 90) },
+		"far target": func() (int, error) { return b.YearsToRecover(units.Inch/10, 10, 101) },
+	} {
+		if n, err := call(); n != 0 || !errors.Is(err, units.ErrRange) {
+			t.Errorf("%s: %d years, %v", name, n, err)
+		}
+	}
+	_, err := tapping.NewTappingBand(12*units.Inch, 30*units.Inch, tapping.Hole{}, 1)
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || !near(e.Low, 0.5/2.54) {
+		t.Errorf("no hole: %v", err)
+	}
+}

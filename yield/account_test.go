@@ -59,6 +59,19 @@ func TestAccountWithoutLoss(t *testing.T) {
 	}
 }
 
+// A pot on the kitchen stove has a ratio, too: 200 g of sugar in 10 L of sap.
+func TestAccountOfAPot(t *testing.T) {
+	c20 := units.Celsius(20)
+	s := yield.Season{
+		Sap:         []sugar.Lot{lotOf(t, 10*units.Liter, 2, c20)},
+		Syrup:       []sugar.Lot{lotOf(t, 0.2*units.Liter, 66.9, c20)},
+		SapMeasured: gauge, HeldMeasured: gauge, SyrupMeasured: closer,
+	}
+	if a, err := s.Account(); err != nil || !(math.Abs(a.Ratio-50) <= 1e-9) || !(a.Exact > 40 && a.Exact < 50) {
+		t.Errorf("10 L of sap to 0.2 L of syrup: ratio %v, exact %v, %v", a.Ratio, a.Exact, err)
+	}
+}
+
 // Sap, 500 gal: 38.08 kg of sugar, known to 2 percent and 0.1 in 2 Brix: 0.762
 // and 1.904 (1 + 0.0045 x 2) kg. Syrup: 0.5 percent, and 0.2 in 66.9 Brix with the
 // density's 1.30: 0.190 and 0.148 kg. Together the root of 2.683^2 and 0.338^2.

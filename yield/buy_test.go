@@ -9,6 +9,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -72,6 +73,41 @@ func TestOfferLimits(t *testing.T) {
 		}
 		if p, err := o.PerPoundOfSugar(units.Brix(sap)); !errors.Is(err, units.ErrRange) || !p.IsZero() {
 			t.Errorf("%v: %v, %v", sap, p, err)
+		}
+	}
+}
+
+// The pounds of syrup in a gallon count to the ninth decimal: at the greatest
+// price a unit is a billionth of a pound. By the balance at 20 C, 2 Brix sap and
+// 66.9 Brix syrup weighed in air.
+func TestPriceToTheBillionth(t *testing.T) {
+	c20 := units.Celsius(20)
+	sap, err := density.Solution(2, c20)
+	syrup, err2 := density.Solution(66.9, c20)
+	if err != nil || err2 != nil {
+		t.Fatal(err, err2)
+	}
+	o := byBalance()
+	o.SyrupPerPound, o.Share, o.PriceStep = dec("1000000000"), dec("1"), dec("1")
+	got, err := o.PerUSGallon(2)
+	want := 1e9 * float64(sap) * 0.02 / (float64(syrup) * 0.669) * density.InAir(syrup).PoundsPerUSGallon()
+	if err != nil || !(math.Abs(got.InexactFloat64()-want) <= 0.51) {
+		t.Errorf("%v, %v; want %.1f", got, err, want)
+	}
+}
+
+// What is refused is told as it was given.
+func TestOfferTellsWhatWasGiven(t *testing.T) {
+	o := byRule()
+	o.Syrup = 0.5
+	_, err := o.PerUSGallon(2)
+	var e *units.RangeError
+	if !errors.As(err, &e) || e.Value != 0.5 || e.Low != 0 || e.High != 0 {
+		t.Errorf("a rule with a syrup of half a Brix: %v", err)
+	}
+	for _, sap := range []float64{inf, -inf} {
+		if _, err := byRule().PerUSGallon(units.Brix(sap)); !errors.As(err, &e) || e.Value != sap {
+			t.Errorf("sap of %v Brix: %v", sap, err)
 		}
 	}
 }

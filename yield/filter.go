@@ -50,8 +50,8 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 //
 // Range: measured from 0 to 1000 hours, temperatures and Brix as for the
 // viscosity. Uncertainty: that of the viscosity, some percent; it does not know
-// how the filter clogs. Outside the range the answer is 0 and a
-// [units.RangeError].
+// how the filter clogs. Outside the range, and where it would take more than a
+// million hours, the answer is 0 and a [units.RangeError].
 //
 // Check value: 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C (computed), so that
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.

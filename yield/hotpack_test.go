@@ -141,6 +141,12 @@ func TestAfterFillingLimits(t *testing.T) {
 		t.Errorf("%v, %v", got, err)
 	}
 	// A thick little bottle at the frost would need syrup hotter than it gets.
+	// An answer between 110 C and where the enthalpy ends is no temperature of packing.
+	heavy := glass(units.USPint, units.Grams(200))
+	over, err := heavy.FillAt(66.9, units.Celsius(105), units.Celsius(20))
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != "answer" || e.Low != 0 || e.High != 110 || !(over.Celsius() > 110) {
+		t.Errorf("%v, %v", over, err)
+	}
 	got, err := glass(units.Milliliters(50), units.Grams(150)).FillAt(66.9, units.Fahrenheit(180), units.Celsius(0))
 	refused(t, "thick bottle", "yield.Container.FillAt", got.Celsius(), err)
 }
@@ -167,7 +173,26 @@ func TestFilterLimits(t *testing.T) {
 		m, err := yield.FilterAid(1, units.Density(x))
 		refused(t, "FilterAid", "yield.FilterAid", float64(m), err)
 	}
+	// The longest time measured, and the longest told, a million hours.
 	hot, warm := units.Celsius(80), units.Celsius(60)
+	if _, err := yield.FilterTime(1000*time.Hour, 66, hot, hot); err != nil {
+		t.Error(err)
+	}
+	if d, err := yield.FilterTime(1000*time.Hour+time.Second, 66, hot, hot); !errors.Is(err, units.ErrRange) || d != 0 {
+		t.Errorf("a second more than 1000 h: %v, %v", d, err)
+	}
+	thin, err1 := sugar.Viscosity(80, units.Celsius(110))
+	thick, err2 := sugar.Viscosity(80, units.Celsius(0))
+	if err1 != nil || err2 != nil || thick < 2000*thin {
+		t.Fatal(thin, thick, err1, err2)
+	}
+	least := float64(1e6*time.Hour) * float64(thin/thick)
+	for share, ok := range map[float64]bool{1 - 1e-6: true, 1 + 1e-6: false} {
+		d, err := yield.FilterTime(time.Duration(least*share), 80, units.Celsius(110), units.Celsius(0))
+		if ok != (err == nil) || ok && !(math.Abs(d.Hours()/1e6-share) < 1e-9) {
+			t.Errorf("%v of a million hours: %v, %v", share, d, err)
+		}
+	}
 	for name, try := range map[string]func() (time.Duration, error){
 		"negative": func() (time.Duration, error) { return yield.FilterTime(-1, 66, hot, warm) },
 		"too long": func() (time.Duration, error) { return yield.FilterTime(1001*time.Hour, 66, hot, warm) },

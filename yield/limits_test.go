@@ -3,6 +3,7 @@ package yield_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -40,7 +41,7 @@ func TestLimits(t *testing.T) {
 		low, high float64
 		try       func(x float64) error
 	}{
-		"syrup of Ratio": {2, 85, func(x float64) error { _, err := yield.Ratio(2, units.Brix(x)); return err }},
+		"syrup of Ratio": {0.1, 85, func(x float64) error { _, err := yield.Ratio(0.1, units.Brix(x)); return err }},
 		"sap of Ratio":   {0.1, 66, func(x float64) error { _, err := yield.Ratio(units.Brix(x), 66); return err }},
 		"syrup of BrixFromRatio": {0.1, 85, func(x float64) error {
 			_, err := yield.BrixFromRatio(1, units.Brix(x))
@@ -119,6 +120,13 @@ func TestLimits(t *testing.T) {
 		for _, x := range []float64{tt.low - eps, tt.low - 1, tt.high * (1 + 1e-9), 2 * tt.high, notNum, inf, -inf} {
 			if err := tt.try(x); !errors.Is(err, units.ErrRange) {
 				t.Errorf("%s, outside at %v: %v", name, x, err)
+			}
+		}
+		// The message about no number tells the same limits, in its own unit.
+		var e *units.RangeError
+		if err := tt.try(notNum); errors.As(err, &e) && e.Value != e.Value && strings.HasPrefix(e.Func, "yield.") {
+			if unit := e.High / tt.high; !(math.Abs(e.Low-tt.low*unit) <= 1e-9*e.High) {
+				t.Errorf("%s is said to lie in %v to %v, want %v to %v: %v", name, e.Low, e.High, tt.low, tt.high, err)
 			}
 		}
 	}

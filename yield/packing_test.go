@@ -26,13 +26,16 @@ func jar(label units.Volume) yield.Container { return yield.Container{Label: lab
 func TestFillLimits(t *testing.T) {
 	c := yield.Container{Label: units.USPint, Brimful: units.Milliliters(500)}
 	f, err := c.Fill(66.9, units.Fahrenheit(185), 0)
+	if over := float64(f.Hot/f.Content) - 1; !(math.Abs(f.Overfill.Fraction()-over) <= 1e-12) || !(over > 0.02 && over < 0.05) {
+		t.Errorf("overfilled by %v, want %v", f.Overfill, over)
+	}
 	if err != nil || !(math.Abs(float64(c.Brimful-f.Hot-f.Headspace)) < 1e-15) || !(f.CooledHead > f.Headspace) {
 		t.Errorf("%+v, %v", f, err)
 	}
 	if f, err := jar(units.USPint).Fill(66.9, units.Fahrenheit(185), 0); err != nil || !math.IsNaN(float64(f.Headspace)) || !math.IsNaN(float64(f.CooledHead)) {
 		t.Errorf("a brim not known: %+v, %v", f, err)
 	}
-	for _, ok := range []yield.Container{jar(units.Milliliter), jar(units.Liters(250))} {
+	for _, ok := range []yield.Container{jar(units.Milliliter), jar(units.Liters(250)), {Label: units.Liters(200), Brimful: units.Liters(500)}} {
 		if _, err := ok.Fill(0, units.Celsius(0), 10); err != nil {
 			t.Error(err)
 		}
@@ -47,6 +50,7 @@ func TestFillLimits(t *testing.T) {
 		"brim below label": {Label: units.USPint, Brimful: units.USPint},
 		"brim NaN":         {Label: units.USPint, Brimful: units.Volume(notNum)},
 		"brim negative":    {Label: units.USPint, Brimful: -1},
+		"brim too large":   {Label: units.USPint, Brimful: units.Liters(500.001)},
 		"brim infinite":    {Label: units.USPint, Brimful: units.Volume(inf)},
 	} {
 		if f, err := bad.Fill(66.9, units.Fahrenheit(185), 0); !errors.Is(err, units.ErrRange) || f != (yield.Filling{}) {
@@ -291,5 +295,35 @@ func BenchmarkFewestLeftovers(b *testing.B) {
 			yield.Supply{Container: jar(units.USQuart), OnHand: 30},
 			yield.Supply{Container: jar(units.USPint), OnHand: 40},
 			yield.Supply{Container: jar(8 * units.USFluidOunce), OnHand: 48})
+	}
+}
+
+// twoSizes packs a lot of so many mL at 20 C into two sizes, in mL.
+func twoSizes(t *testing.T, lot, a, b float64) (plan yield.PackPlan) {
+	t.Helper()
+	plan, err := yield.FewestLeftovers(lotOf(t, units.Milliliters(lot), 66.9, units.Celsius(20)), 0,
+		yield.Supply{Container: jar(units.Milliliters(a)), OnHand: yield.Plenty}, yield.Supply{Container: jar(units.Milliliters(b)), OnHand: yield.Plenty})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return plan
+}
+
+// Contents count in tenths of a milliliter, rounded up: three of 66.65 mL are 200.1
+// and go into 200.2; in fifths they would be 200.4.
+func TestPackCountsInTenths(t *testing.T) {
+	if p := twoSizes(t, 200.2, 66.65, 49.9); p.Lines[0].Count != 3 || p.Lines[1].Count != 0 {
+		t.Errorf("%d of 66.65 mL and %d of 49.9 mL", p.Lines[0].Count, p.Lines[1].Count)
+	}
+}
+
+// To 40 L all combinations are searched; above, the largest container comes
+// first, also where two of the smaller hold all.
+func TestPackSearchesFortyLiters(t *testing.T) {
+	if p := twoSizes(t, 40000, 20100, 20000); p.Lines[0].Count != 0 || p.Lines[1].Count != 2 {
+		t.Errorf("40 L: %d and %d", p.Lines[0].Count, p.Lines[1].Count)
+	}
+	if p := twoSizes(t, 40000.1, 20100, 20000); p.Lines[0].Count != 1 || p.Lines[1].Count != 0 {
+		t.Errorf("a tenth of a milliliter more: %d and %d", p.Lines[0].Count, p.Lines[1].Count)
 	}
 }

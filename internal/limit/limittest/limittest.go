@@ -40,4 +40,19 @@ func Edges(t *testing.T, fn, arg string, low, high, inside float64, f func(x flo
 		y, err := f(x)
 		Refuses(t, fn, arg, y, err)
 	}
+	// Just outside, the message names the limit that was passed.
+	for _, x := range []float64{low - step, high + step} {
+		_, err := f(x)
+		var e *units.RangeError
+		if !errors.As(err, &e) {
+			continue
+		}
+		passed := e.Low
+		if x > high {
+			passed = e.High
+		}
+		if !(math.Abs(e.Value-passed) <= 1e-6*(e.High-e.Low)) {
+			t.Errorf("%s, %s of %v: message %q tells another limit", fn, arg, x, e)
+		}
+	}
 }

@@ -20,8 +20,9 @@
 // of the whole package and is told by the environment which one to make; a
 // constant is compiled anew for every change. The tests are those of the
 // package itself, first without the files that draw in packages built on it,
-// then all of them, then those of the packages that import it directly. Tests
-// run with -short, and those against second opinions are skipped.
+// then all of them, then those of the packages that import it directly; the
+// tests beside the changed file come before the rest. Tests run with -short, and
+// those against second opinions are skipped.
 //
 // Left alone are string and rune literals, lengths of arrays, expressions with
 // iota, test files, and the argument that tells math.Inf the sign except for
@@ -81,7 +82,7 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	flags.SetOutput(stderr)
 	flags.StringVar(&o.dir, "dir", ".", "root `folder` of the module")
 	flags.StringVar(&o.known, "known", "internal/tools/bump/known.txt", "`list` of survivors that are no fault, below -dir; empty for none")
-	flags.StringVar(&o.file, "file", "", "only literals in files whose path below -dir matches this `regexp`")
+	flags.StringVar(&o.file, "file", "", "only literals whose file below -dir and line, as in pans/pans.go:12:, match this `regexp`")
 	flags.StringVar(&o.bumps, "bumps", "last,sign,ten", "`kinds` of change")
 	flags.IntVar(&o.sample, "sample", 0, "only `n` literals drawn at random")
 	flags.Uint64Var(&o.seed, "seed", 1, "seed of the draw")
@@ -137,7 +138,7 @@ func run(args []string, stdout, stderr io.Writer) (bool, error) {
 		sites = append(sites, found...)
 	}
 	stale := known.apply(sites)
-	sites = slices.DeleteFunc(sites, func(s *site) bool { return !only.MatchString(s.file) })
+	sites = slices.DeleteFunc(sites, func(s *site) bool { return !only.MatchString(fmt.Sprintf("%s:%d:", s.file, s.line)) })
 	sites = draw(sites, o.sample, o.seed)
 	if len(sites) == 0 {
 		return false, errors.New("no numeric literal to change")

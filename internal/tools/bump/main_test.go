@@ -75,6 +75,7 @@ func TestOptions(t *testing.T) {
 	}{
 		{[]string{"-importers=false", "-bumps", "last", "./pans"}, "pans/pans.go:36:39 2 -> 3\n"},
 		{[]string{"-file", "^rig/"}, "rig/rig.go:5:38 200 -> 201\n\n3 changes: 0 noticed, 1 survived, 0 known, 2 do not compile\n"},
+		{[]string{"-importers=false", "-bumps", "last", "-file", "^pans/pans.go:36:"}, "pans/pans.go:36:39 2 -> 3\n\n"},
 		{[]string{"-sample", "1", "-bumps", "last"}, "1 changes: "},
 	} {
 		var out bytes.Buffer

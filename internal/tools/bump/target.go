@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"go/ast"
 	"go/parser"
 	"go/token"
 	"os"
@@ -130,6 +131,26 @@ func reach(p *packages.Package) map[string]*packages.Package {
 	}
 	visit(p)
 	return seen
+}
+
+// testsOf returns a regular expression for the names of the tests in the test
+// file beside the given one, empty if there are none.
+func (t *target) testsOf(file string) string {
+	name := filepath.Join(t.dir, strings.TrimSuffix(filepath.Base(file), ".go")+"_test.go")
+	f, err := parser.ParseFile(token.NewFileSet(), name, nil, parser.SkipObjectResolution)
+	if err != nil {
+		return "" // most often: no such file
+	}
+	var names []string
+	for _, d := range f.Decls {
+		if fn, ok := d.(*ast.FuncDecl); ok && fn.Recv == nil && strings.HasPrefix(fn.Name.Name, "Test") {
+			names = append(names, fn.Name.Name)
+		}
+	}
+	if names == nil {
+		return ""
+	}
+	return "^(" + strings.Join(names, "|") + ")$"
 }
 
 // testFiles lists the test files of the package, and those among them that

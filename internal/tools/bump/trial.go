@@ -115,7 +115,7 @@ func (b *bench) pass(st *stage, o overlay) (string, error) {
 	if err != nil {
 		return "", fmt.Errorf("%s does not compile: %w\n%s", st.t.rel, err, out)
 	}
-	if out, ok := b.test(st, program, ""); !ok {
+	if out, ok := b.test(st, program, "", ""); !ok {
 		return "", fmt.Errorf("%s fails before any change:\n%s", st.t.rel, out)
 	}
 	return program, nil
@@ -135,11 +135,12 @@ func (b *bench) build(st *stage, o overlay, folder string) (program string, out 
 	return program, out, err
 }
 
-// test runs a test program and reports whether it passed in time.
-func (b *bench) test(st *stage, program, chosen string) ([]byte, bool) {
+// test runs those tests of a program whose names match only, and reports whether
+// they passed in time.
+func (b *bench) test(st *stage, program, only, chosen string) ([]byte, bool) {
 	ctx, cancel := context.WithTimeout(context.Background(), b.timeout)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, program, "-test.short", "-test.failfast", "-test.count=1", "-test.skip="+b.skip)
+	cmd := exec.CommandContext(ctx, program, "-test.short", "-test.failfast", "-test.count=1", "-test.run="+only, "-test.skip="+b.skip)
 	cmd.Dir = st.t.dir
 	cmd.Env = append(slices.DeleteFunc(os.Environ(), func(v string) bool { return strings.HasPrefix(v, choice+"=") }), choice+"="+chosen)
 	cmd.WaitDelay = time.Second
@@ -155,6 +156,18 @@ func (tr *trial) run(c change) (outcome, error) {
 	return tr.compile(c)
 }
 
+// passes asks the tests beside the changed file first: they are few, and the
+// likeliest to notice.
+func (tr *trial) passes(st *stage, program string, c change, chosen string) bool {
+	if near := st.t.testsOf(c.file); st.t == c.target && near != "" {
+		if _, ok := tr.test(st, program, near, chosen); !ok {
+			return false
+		}
+	}
+	_, ok := tr.test(st, program, "", chosen)
+	return ok
+}
+
 func (tr *trial) choose(c change) (outcome, error) {
 	if c.variants[c.kind] == "" {
 		return invalid, nil
@@ -164,7 +177,7 @@ func (tr *trial) choose(c change) (outcome, error) {
 		if err != nil {
 			return 0, err
 		}
-		if _, ok := tr.test(&tr.stages[i], program, fmt.Sprintf("%d:%d", tr.index[c.site], c.kind)); !ok {
+		if !tr.passes(&tr.stages[i], program, c, fmt.Sprintf("%d:%d", tr.index[c.site], c.kind)) {
 			return noticed, nil
 		}
 	}
@@ -195,7 +208,7 @@ func (tr *trial) compile(c change) (outcome, error) {
 		} else if err != nil {
 			return 0, err
 		}
-		if _, ok := tr.test(st, program, ""); !ok {
+		if !tr.passes(st, program, c, "") {
 			return noticed, nil
 		}
 	}

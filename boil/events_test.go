@@ -1,0 +1,59 @@
+package boil
+
+import (
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// A pan that is not drawn boils down until it is too thick, at 75 Brix, and then
+// the day is over.
+func TestTooThick(t *testing.T) {
+	r := kettle()
+	r.Draw = DrawOff{}
+	r.Compartments[0].SafeDepth = 0.001
+	fill := r.Compartments[0].Area.Volume(r.Compartments[0].Depth)
+	d := Day{Pressure: units.Atmosphere, Out: 48 * time.Hour, Sap: []Sap{{Volume: fill * 2, Brix: 20, Temperature: units.Celsius(5)}}}
+	o := mustRun(t, r, d)
+	held := o.Held[0]
+	if o.End != TooThick || !near(float64(held.Brix()), 75, 1e-6) {
+		t.Errorf("%v at %v Brix", o.End, held.Brix())
+	}
+	if len(o.Draws) != 0 || o.Syrup.Mass() != 0 {
+		t.Errorf("a pan without a draw was drawn: %v", o.Draws)
+	}
+}
+
+// The last sap of the tank is poured, even where it is less than a kilogram.
+func TestLastPail(t *testing.T) {
+	r := kettle()
+	r.Feed, r.Pail, r.Draw.Until = PailFeed, 2*units.USGallon, 60
+	fill := r.Compartments[0].Area.Volume(r.Compartments[0].Depth)
+	pressure := 98 * units.Kilopascal
+	// What the first filling takes of cold sap, by a day that brings more.
+	d := Day{Pressure: pressure, Out: time.Second, Sap: []Sap{{Volume: 2 * fill, Brix: 2, Temperature: units.Celsius(5)}}}
+	first := mustRun(t, r, d)
+	d.Sap[0].Volume = 2 * fill * (1 - units.Volume(first.SapLeft/(first.SapLeft+first.Held.Mass())))
+	d.Sap[0].Volume += units.Liter / 2
+	d.Out = 48 * time.Hour
+	if o := mustRun(t, r, d); o.Pails != 1 || o.SapLeft != 0 {
+		t.Errorf("%d pails for half a liter, %v left", o.Pails, o.SapLeft)
+	}
+}
+
+// A thin stream holds its strength while pails come in, out of two compartments
+// as out of more.
+func TestThinStreamOfTwo(t *testing.T) {
+	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
+	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt, Draw: DrawOff{At: 10}, Feed: PailFeed, Pail: 2 * units.USGallon}
+	o := mustRun(t, r, longDay())
+	if len(o.Draws) == 0 || o.End != FireOut {
+		t.Fatalf("%d draws, then %v", len(o.Draws), o.End)
+	}
+	for _, draw := range o.Draws {
+		if !near(float64(draw.Brix()), 10, 0.01) {
+			t.Errorf("drawn at %v Brix from %v to %v", draw.Brix(), draw.From, draw.To)
+		}
+	}
+}
