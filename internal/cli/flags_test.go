@@ -48,8 +48,8 @@ func TestFlagLimits(t *testing.T) {
 		{"-rest|soon", "", `kettle: -rest: "soon" is not a stretch of time such as 8m or 1h30m, up to a week` + "\n"},
 		{"-rest|1h|-cups|4", "2.0 US gal, 1h0m0s, 4 cups; other than cups true; kept -sap \"2 US gal\"\n", ""},
 		{"-cups|4|-sap|3 US gal", "3.0 US gal, 8m0s, 4 cups; other than cups true; kept \n", ""},
-		{"-cups|" + strings.Repeat("9", 40), "", `kettle: -cups: "` + strings.Repeat("9", 40) + `" is not a whole number from 2 to 5` + "\n"},
-		{"-cups|" + strings.Repeat("9", 41), "", `kettle: -cups: "` + strings.Repeat("9", 40) + `..." is not a whole number from 2 to 5` + "\n"},
+		{"-cups|" + strings.Repeat("9", 48), "", `kettle: -cups: "` + strings.Repeat("9", 48) + `" is not a whole number from 2 to 5` + "\n"},
+		{"-cups|" + strings.Repeat("9", 49), "", `kettle: -cups: "` + strings.Repeat("9", 48) + `..." is not a whole number from 2 to 5` + "\n"},
 	} {
 		var args []string
 		if c.args != "" {
