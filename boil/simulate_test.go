@@ -179,6 +179,9 @@ func TestConserved(t *testing.T) {
 					t.Errorf("%d: %v speaks of compartment %d", i, m.Event, m.Compartment)
 				}
 			}
+			if m.Event == SapOut && m.SapLeft() > 1e-9 {
+				t.Errorf("%d: sap out with %v left", i, m.SapLeft())
+			}
 			if m.Event == Finished && m.Len() != 1 { // only a kettle is emptied
 				t.Errorf("%d: %d compartments finish", i, m.Len())
 			}

@@ -107,6 +107,45 @@ func TestTraceTemperatures(t *testing.T) {
 	}
 }
 
+// The fire is lit under pans that are full, whether they stood empty or low, and
+// nothing stands where there is no pan.
+func TestLitFillsUp(t *testing.T) {
+	rig, day := partitioned(), longDay()
+	for _, left := range []float64{0, 0.3, 0.7, 1} { // of a full pan; the safe depth is at half
+		start, err := rig.Fill(10, units.Celsius(90), day.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := range start {
+			start[i].Sugar *= units.Mass(left)
+			start[i].Water *= units.Mass(left)
+		}
+		day.Start = start
+		lit := false
+		o, err := rig.Trace(day, 0, func(m Moment) bool {
+			if m.Event != Lit {
+				return false
+			}
+			lit = true
+			for i, c := range rig.Compartments {
+				if full := c.Area.Volume(c.Depth); !near(m.Volume(i).Liters(), full.Liters(), 1e-6) {
+					t.Errorf("%v left: compartment %d holds %v L when the fire is lit, of %v", left, i, m.Volume(i).Liters(), full.Liters())
+				}
+			}
+			for _, i := range []int{-1, m.Len()} {
+				if m.Liquid(i) != (Liquid{}) || m.Volume(i) != 0 {
+					t.Errorf("%+v in compartment %d of %d", m.Liquid(i), i, m.Len())
+				}
+			}
+			return false
+		})
+		if err != nil || !lit {
+			t.Errorf("lit: %v, %v", lit, err)
+		}
+		checkConserved(t, day, o)
+	}
+}
+
 func TestZeroMoment(t *testing.T) {
 	var m Moment
 	if m.Len() != 0 || m.Liquid(0) != (Liquid{}) || m.Volume(1) != 0 || m.Drawn() != (Liquid{}) || m.Evaporated() != 0 || m.SapLeft() != 0 {
