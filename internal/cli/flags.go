@@ -141,6 +141,17 @@ func (f *Flags) Other(names ...string) bool {
 	return other
 }
 
+// Invent sets flags as if they stood on the command line, a name and a value in
+// turn: for a demo that is a call like any other.
+func (f *Flags) Invent(call ...string) error {
+	for i := 0; i+1 < len(call); i += 2 {
+		if err := f.set.Set(call[i], call[i+1]); err != nil {
+			return For(call[i], err)
+		}
+	}
+	return nil
+}
+
 // Kept lists those of the named flags that keep their default, as one would
 // write them: what a program takes from its demo.
 func (f *Flags) Kept(names ...string) string {

@@ -63,6 +63,40 @@ func TestFlagLimits(t *testing.T) {
 	}
 }
 
+// A demo that is a call counts as one that stands on the command line, and one
+// that cannot be read is told.
+func TestInvent(t *testing.T) {
+	for _, c := range []struct {
+		call      []string
+		out, errs string
+	}{
+		{[]string{"sap", "5 US gal", "rest", "1h"}, "5.0 US gal true 1h0m0s", ""},
+		{[]string{"sap", "5 gal"}, "", "tub: -sap: \"5 gal\": ambiguous unit"},
+		{[]string{"lid", "on"}, "", "tub: -lid: no such flag"},
+	} {
+		tub := cli.Program{Name: "tub", Setup: func(f *cli.Flags) func(*cli.Env) error {
+			var (
+				sap  units.Volume
+				rest time.Duration
+			)
+			f.Quantity(&sap, "sap", "", "sap in the tub")
+			f.Duration(&rest, "rest", "0s", "how long it rests")
+			return func(e *cli.Env) error {
+				if err := f.Invent(c.call...); err != nil {
+					return err
+				}
+				_, err := fmt.Fprint(e.Out, sap.Text(units.USGallon, 1), " ", f.Given("sap"), " ", rest)
+				return err
+			}
+		}}
+		var out, errs bytes.Buffer
+		status := tub.Main(nil, strings.NewReader(""), &out, &errs)
+		if out.String() != c.out || !strings.HasPrefix(errs.String(), c.errs) || (status == cli.OK) != (c.errs == "") {
+			t.Errorf("%v: status %d, %q, %q", c.call, status, out.String(), errs.String())
+		}
+	}
+}
+
 // A default that cannot be read is told at every run, not swallowed.
 func TestBadDefault(t *testing.T) {
 	for want, p := range map[string]cli.Program{
