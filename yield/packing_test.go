@@ -327,3 +327,23 @@ func TestPackSearchesFortyLiters(t *testing.T) {
 		t.Errorf("a tenth of a milliliter more: %d and %d", p.Lines[0].Count, p.Lines[1].Count)
 	}
 }
+
+// A lot that sets fill to the last drop makes all of them, and plenty is a
+// million.
+func TestPackToTheLastDrop(t *testing.T) {
+	c20 := units.Celsius(20)
+	p, err := yield.InMix(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Mix{Container: jar(units.Milliliters(100)), Parts: 2})
+	if err != nil || p.Sets != 4 || p.Lines[0].Count != 8 {
+		t.Errorf("%d sets, %v, %v", p.Sets, p.Lines, err)
+	}
+	for n, ok := range map[int]bool{1_000_000: true, 1_000_001: false} {
+		_, err := yield.FewestLeftovers(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: n})
+		if ok != (err == nil) {
+			t.Errorf("%d on hand: %v", n, err)
+		}
+	}
+	_, err = yield.FewestLeftovers(sugar.Lot{}, 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: 1})
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 {
+		t.Errorf("an empty lot: %v", err)
+	}
+}
