@@ -125,7 +125,7 @@
 //	                                    boil.Rig.Steady
 //	                                    boil.Transit
 //	yield
-//	  ratio-rules-worked                yield.Rule.Error
+//	  ratio-rules-worked                yield.Rule.ErrorAt
 //	  sap-to-syrup-rules                yield.Rule.Constants
 //	  sap-to-syrup-published            yield.Rule.Ratio
 //	  sap-purchase                      yield.Offer.PerUSGallon
@@ -143,7 +143,7 @@
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
 //	  natural-vacuum-worked             tapping.NaturalVacuum
-//	  producing-week-coefficients       tapping.HouleCoefficients
+//	  producing-week-coefficients       tapping.HouleProbability
 //	  producing-week-worked             tapping.HouleProbability
 //	  sap-sugar                         tapping.SugarFigures
 //

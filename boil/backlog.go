@@ -24,7 +24,7 @@ import (
 // There is no formula for it. As guidance: bacteria grow slowly below 40 F and
 // fast above 50 F ([Spoiling]); concentrate from a membrane feeds them better and
 // spoils sooner, in hours and not days, so that it has a Keep of its own in
-// [SapDay]. Look at the sap and smell it: cloudy or sour sap makes dark, ropy
+// [Gathering]. Look at the sap and smell it: cloudy or sour sap makes dark, ropy
 // syrup, and a clean cold tank does more than any number here.
 type Backlog struct {
 	Storage units.Volume   // of all tanks
@@ -36,8 +36,9 @@ type Backlog struct {
 	Keep    time.Duration
 }
 
-// SapDay is the sap of one day. A day without sap is one with no volume.
-type SapDay struct {
+// Gathering is the sap gathered on one day, or foreseen for it. A day without sap
+// is one with no volume.
+type Gathering struct {
 	Volume      units.Volume
 	Brix        units.Brix
 	Temperature units.Temperature
@@ -63,18 +64,22 @@ type Evening struct {
 	Overdue units.Volume
 }
 
-// Plan is what a forecast comes to, day by day. The days of the first spill and
-// of the first sap that waited too long are -1 if there is none.
+// Plan is a plan of firing: what a forecast of sap comes to, day by day. The days
+// of the first spill and of the first sap that waited too long are -1 if there is
+// none.
 type Plan struct {
-	Evenings  []Evening
-	Spills    int
-	Overdue   int
-	Peak      units.Volume // most sap waiting at the lighting of a fire
-	PeakDay   int
-	Hours     time.Duration
-	Heat      units.Energy
-	Sugar     units.Mass
-	SpiltAll  units.Volume
+	Evenings     []Evening
+	FirstSpill   int
+	FirstOverdue int
+	Peak         units.Volume // most sap waiting at the lighting of a fire
+	PeakDay      int
+
+	// Sums over the evenings.
+	Hours   time.Duration
+	Heat    units.Energy
+	Sugar   units.Mass
+	Spilled units.Volume
+
 	LeftAfter units.Volume // waiting after the last evening
 }
 
@@ -90,7 +95,7 @@ var (
 		Above: "no sap keeps for months"}
 )
 
-func (b *Backlog) check(fn string, days []SapDay) error {
+func (b *Backlog) check(fn string, days []Gathering) error {
 	syrup := drawAt
 	syrup.Arg = "strength of the syrup"
 	for _, q := range []struct {
@@ -146,7 +151,7 @@ type waiting struct {
 // Method: heat = m (h(boiling) - h(sap)) + water off times latent heat, by mass
 // balance. Check value: 404,680 Btu for a gallon of syrup of 66.0 Brix from sap of
 // 2.0 Brix and 40 F at 1 atm, to 0.1 percent (computed).
-func (b Backlog) Plan(days ...SapDay) (Plan, error) {
+func (b Backlog) Plan(days ...Gathering) (Plan, error) {
 	const fn = "boil.Backlog.Plan"
 	if err := b.check(fn, days); err != nil {
 		return Plan{}, err
@@ -155,7 +160,7 @@ func (b Backlog) Plan(days ...SapDay) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	p := Plan{Evenings: make([]Evening, len(days)), Spills: -1, Overdue: -1}
+	p := Plan{Evenings: make([]Evening, len(days)), FirstSpill: -1, FirstOverdue: -1}
 	var queue []waiting
 	held := 0.0
 	for i, d := range days {
@@ -198,20 +203,20 @@ func (b Backlog) Plan(days ...SapDay) (Plan, error) {
 
 // add counts evening i in.
 func (p *Plan) add(i int, e *Evening) {
-	if e.Spilled > 0 && p.Spills < 0 {
-		p.Spills = i
+	if e.Spilled > 0 && p.FirstSpill < 0 {
+		p.FirstSpill = i
 	}
-	if e.Overdue > 0 && p.Overdue < 0 {
-		p.Overdue = i
+	if e.Overdue > 0 && p.FirstOverdue < 0 {
+		p.FirstOverdue = i
 	}
 	p.Hours += e.Hours
 	p.Heat += e.Heat
 	p.Sugar += e.Sugar
-	p.SpiltAll += e.Spilled
+	p.Spilled += e.Spilled
 }
 
 // lot makes what waits of the sap of a day.
-func (b *Backlog) lot(fn string, h *hot, i int, d SapDay) (waiting, error) {
+func (b *Backlog) lot(fn string, h *hot, i int, d Gathering) (waiting, error) {
 	rho, err := density.Solution(d.Brix, d.Temperature)
 	if err != nil {
 		return waiting{}, units.Under(fn, err)

@@ -25,8 +25,8 @@ func sugarhouse() Backlog {
 
 func TestPlan(t *testing.T) {
 	b := sugarhouse()
-	day := func(gallons float64) SapDay {
-		return SapDay{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Fahrenheit(40)}
+	day := func(gallons float64) Gathering {
+		return Gathering{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Fahrenheit(40)}
 	}
 	p, err := b.Plan(day(150), day(250), day(250), day(0), day(0), day(0), day(20))
 	if err != nil {
@@ -48,18 +48,125 @@ func TestPlan(t *testing.T) {
 	if got := p.Evenings[1].Spilled.USGallons(); math.Abs(got-spilled) > 0.002*night {
 		t.Errorf("spilled %v gal on the second day, want %v", got, spilled)
 	}
-	if spilled > 0 && p.Spills != 1 || spilled == 0 && p.Spills == 1 {
-		t.Errorf("spills on day %d", p.Spills)
+	if spilled > 0 && p.FirstSpill != 1 || spilled == 0 && p.FirstSpill == 1 {
+		t.Errorf("spills on day %d", p.FirstSpill)
 	}
 	if p.Peak > b.Storage {
 		t.Errorf("peak %v", p.Peak)
 	}
-	total := p.SpiltAll + p.LeftAfter
+	total := p.Spilled + p.LeftAfter
 	for _, e := range p.Evenings {
 		total += e.Boiled
 	}
 	if !near(total.USGallons(), 670, 1e-12) {
 		t.Errorf("%v gal accounted for", total.USGallons())
+	}
+}
+
+// Without a fire the tanks are a sum that can be done by hand.
+func TestPlanTanks(t *testing.T) {
+	b := sugarhouse()
+	b.Hours = 0
+	day := func(gallons float64) Gathering {
+		return Gathering{Volume: units.USGallons(gallons), Brix: 2, Temperature: units.Celsius(4)}
+	}
+	for _, tc := range []struct {
+		days                                         []float64
+		waiting, spilled, overdue                    []float64
+		first                                        []int
+		peak                                         float64
+		peakDay, firstSpill, firstOverdue, spillSums int
+	}{
+		// 300 gal of tanks; sap may wait for two evenings.
+		{
+			days: []float64{100, 100, 0, 200}, waiting: []float64{100, 200, 200, 300}, spilled: []float64{0, 0, 0, 100},
+			overdue: []float64{0, 0, 100, 200}, first: []int{0, 0, 0, 0}, peak: 300, peakDay: 3, firstSpill: 3, firstOverdue: 2, spillSums: 100,
+		},
+		{
+			days: []float64{0, 200, 0}, waiting: []float64{0, 200, 200}, spilled: []float64{0, 0, 0},
+			overdue: []float64{0, 0, 0}, first: []int{-1, 1, 1}, peak: 200, peakDay: 1, firstSpill: -1, firstOverdue: -1,
+		},
+		{
+			days: []float64{400, 50}, waiting: []float64{300, 300}, spilled: []float64{100, 50},
+			overdue: []float64{0, 0}, first: []int{0, 0}, peak: 300, peakDay: 0, firstSpill: 0, firstOverdue: -1, spillSums: 150,
+		},
+	} {
+		var days []Gathering
+		for _, gallons := range tc.days {
+			days = append(days, day(gallons))
+		}
+		p, err := b.Plan(days...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		is := func(what string, got units.Volume, want float64) {
+			t.Helper()
+			if math.Abs(got.USGallons()-want) > 1e-9 {
+				t.Errorf("%v: %s %v gal, want %v", tc.days, what, got.USGallons(), want)
+			}
+		}
+		for i, e := range p.Evenings {
+			is("waiting", e.Waiting, tc.waiting[i])
+			is("spilled", e.Spilled, tc.spilled[i])
+			is("overdue", e.Overdue, tc.overdue[i])
+			is("boiled", e.Boiled, 0)
+			if e.First != tc.first[i] {
+				t.Errorf("%v: on evening %d the sap of day %d is first, want %d", tc.days, i, e.First, tc.first[i])
+			}
+		}
+		is("peak", p.Peak, tc.peak)
+		is("all spilled", p.Spilled, float64(tc.spillSums))
+		is("left", p.LeftAfter, tc.waiting[len(tc.waiting)-1])
+		if p.PeakDay != tc.peakDay || p.FirstSpill != tc.firstSpill || p.FirstOverdue != tc.firstOverdue {
+			t.Errorf("%v: peak on day %d, spill on %d, overdue on %d", tc.days, p.PeakDay, p.FirstSpill, p.FirstOverdue)
+		}
+	}
+
+	// Both should be boiled by the third evening: the older comes first.
+	hasty := day(10)
+	hasty.Keep = 24 * time.Hour
+	if p, err := b.Plan(day(10), hasty); err != nil || p.Evenings[1].First != 0 {
+		t.Errorf("the sap of day %d is first, %v", p.Evenings[1].First, err)
+	}
+}
+
+// Evening by evening the sums of a plan add up, and the syrup holds the sugar
+// that was in the sap.
+func TestPlanSums(t *testing.T) {
+	b := sugarhouse()
+	b.Warmup = 20 * time.Minute
+	var days []Gathering
+	var into units.Mass
+	for i, gallons := range []float64{60, 150, 90, 0, 0, 120, 0, 0, 0} {
+		d := Gathering{Volume: units.USGallons(gallons), Brix: units.Brix(1.5 + 0.5*float64(i%3)), Temperature: units.Celsius(float64(1 + i))}
+		rho, err := density.Solution(d.Brix, d.Temperature)
+		if err != nil {
+			t.Fatal(err)
+		}
+		into += d.Brix.Sugar(rho.Mass(d.Volume))
+		days = append(days, d)
+	}
+	p, err := b.Plan(days...)
+	if err != nil || p.LeftAfter != 0 || p.Spilled != 0 {
+		t.Fatalf("%+v, %v", p, err)
+	}
+	var hours time.Duration
+	var heat units.Energy
+	var sugar units.Mass
+	fires := 0
+	for _, e := range p.Evenings {
+		hours += e.Hours
+		heat += e.Heat
+		sugar += e.Sugar
+		if e.Hours > 0 {
+			fires++
+		}
+	}
+	if fires < 3 || p.Hours != hours || !near(float64(p.Heat), float64(heat), 1e-12) || !near(float64(p.Heat), float64(b.Heat)*hours.Seconds(), 1e-9) {
+		t.Errorf("%d fires: %v and %v J, by the evening %v and %v J", fires, p.Hours, float64(p.Heat), hours, float64(heat))
+	}
+	if !near(float64(p.Sugar), float64(sugar), 1e-12) || !near(float64(p.Sugar), float64(into), 1e-12) {
+		t.Errorf("%v kg of sugar, by the evening %v, in the sap %v", float64(p.Sugar), float64(sugar), float64(into))
 	}
 }
 
@@ -78,7 +185,7 @@ func TestPlanHeat(t *testing.T) {
 		t.Fatal(err)
 	}
 	v := 43.389 * units.USGallon * units.Volume(warm/cold)
-	p, err := b.Plan(SapDay{Volume: v, Brix: 2, Temperature: c40F})
+	p, err := b.Plan(Gathering{Volume: v, Brix: 2, Temperature: c40F})
 	if err != nil || !near(p.Heat.BtusIT(), 404680, 1e-3) {
 		t.Errorf("%v Btu, %v", p.Heat.BtusIT(), err)
 	}
@@ -102,7 +209,7 @@ func TestPlanHeatOfIceColdSap(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		p, err := b.Plan(SapDay{Volume: mass.Volume(rho), Brix: 2, Temperature: at})
+		p, err := b.Plan(Gathering{Volume: mass.Volume(rho), Brix: 2, Temperature: at})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -116,23 +223,23 @@ func TestPlanHeatOfIceColdSap(t *testing.T) {
 func TestPlanUrgentFirst(t *testing.T) {
 	b := sugarhouse()
 	b.Heat = 20 * units.Kilowatt
-	sap := SapDay{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	sap := Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	concentrate := sap
 	concentrate.Brix, concentrate.Keep = 8, 12*time.Hour
-	p, err := b.Plan(sap, concentrate, sap, SapDay{}, SapDay{})
+	p, err := b.Plan(sap, concentrate, sap, Gathering{}, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	if p.Evenings[0].First != 0 || p.Evenings[1].First != 1 {
 		t.Errorf("first %d and %d", p.Evenings[0].First, p.Evenings[1].First)
 	}
-	if p.Overdue < 1 {
-		t.Errorf("overdue on day %d", p.Overdue)
+	if p.FirstOverdue < 1 {
+		t.Errorf("overdue on day %d", p.FirstOverdue)
 	}
 	b.Keep = 0
 	p, err = b.Plan(sap, sap, sap, sap)
-	if err != nil || p.Overdue != -1 || p.Evenings[3].First > 3 {
-		t.Errorf("without a keep time: overdue on day %d, %v", p.Overdue, err)
+	if err != nil || p.FirstOverdue != -1 || p.Evenings[3].First > 3 {
+		t.Errorf("without a keep time: overdue on day %d, %v", p.FirstOverdue, err)
 	}
 	for i := range 3 {
 		if p.Evenings[i].First > p.Evenings[i+1].First {
@@ -145,23 +252,23 @@ func TestPlanUrgentFirst(t *testing.T) {
 // too much does not go unseen.
 func TestPlanSmall(t *testing.T) {
 	b := sugarhouse()
-	sap := SapDay{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
-	p, err := b.Plan(SapDay{}, sap)
-	if err != nil || p.Spills != -1 || p.Overdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
+	sap := Gathering{Volume: 20 * units.Liter, Brix: 2, Temperature: units.Celsius(4)}
+	p, err := b.Plan(Gathering{}, sap)
+	if err != nil || p.FirstSpill != -1 || p.FirstOverdue != -1 || p.Evenings[0].First != -1 || p.Evenings[1].First != 1 {
 		t.Errorf("a small day: %+v, %v", p, err)
 	}
 	b.Storage, b.Hours = 19*units.Liter, 0
-	p, err = b.Plan(SapDay{}, sap, SapDay{}, SapDay{})
-	if err != nil || p.Spills != 1 || !near(p.SpiltAll.Liters(), 1, 1e-12) {
+	p, err = b.Plan(Gathering{}, sap, Gathering{}, Gathering{})
+	if err != nil || p.FirstSpill != 1 || !near(p.Spilled.Liters(), 1, 1e-12) {
 		t.Errorf("20 L into 19 L: %+v, %v", p, err)
 	}
 	// What spills again does not move the day on which it first did.
 	p2, err := b.Plan(sap, sap)
-	if err != nil || p2.Spills != 0 || !near(p2.SpiltAll.Liters(), 21, 1e-12) {
+	if err != nil || p2.FirstSpill != 0 || !near(p2.Spilled.Liters(), 21, 1e-12) {
 		t.Errorf("twice 20 L into 19 L: %+v, %v", p2, err)
 	}
 	// Two days old on the fourth day.
-	if p.Overdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
+	if p.FirstOverdue != 3 || !near(p.Evenings[3].Overdue.Liters(), 19, 1e-12) {
 		t.Errorf("19 L kept too long: %+v", p)
 	}
 }
@@ -171,7 +278,7 @@ func TestPlanSmall(t *testing.T) {
 func TestPlanHalfAnHour(t *testing.T) {
 	b := sugarhouse()
 	b.Heat = 5 * units.Kilowatt
-	first := SapDay{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
+	first := Gathering{Volume: 500 * units.Liter, Brix: 2, Temperature: units.Celsius(4), Keep: 72 * time.Hour}
 	second := first
 	for keep, want := range map[time.Duration]int{47*time.Hour + 30*time.Minute: 1, 48*time.Hour + 30*time.Minute: 0} {
 		second.Keep = keep
@@ -184,13 +291,13 @@ func TestPlanHalfAnHour(t *testing.T) {
 func TestPlanWarmup(t *testing.T) {
 	b := sugarhouse()
 	b.Warmup = 30 * time.Minute
-	sap := SapDay{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	with, err := b.Plan(sap, SapDay{})
+	sap := Gathering{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	with, err := b.Plan(sap, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	b.Warmup = 0
-	without, err := b.Plan(sap, SapDay{})
+	without, err := b.Plan(sap, Gathering{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -205,24 +312,24 @@ func TestPlanWarmup(t *testing.T) {
 }
 
 func TestPlanLimits(t *testing.T) {
-	sap := SapDay{Volume: 1, Brix: 2, Temperature: units.Celsius(4)}
+	sap := Gathering{Volume: 1, Brix: 2, Temperature: units.Celsius(4)}
 	for _, tc := range []struct {
 		name   string
 		ok     []float64
 		bad    []float64
-		change func(b *Backlog, d *SapDay, x float64)
+		change func(b *Backlog, d *Gathering, x float64)
 	}{
-		{"storage", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *SapDay, x float64) { b.Storage = units.Volume(x) }},
-		{"hours", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *SapDay, x float64) { b.Hours = time.Duration(x * float64(time.Hour)) }},
-		{"warm-up", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *SapDay, x float64) { b.Warmup = time.Duration(x * float64(time.Hour)) }},
-		{"heat", []float64{1, 1e8}, append(outside(1, 1e8), 0), func(b *Backlog, d *SapDay, x float64) { b.Heat = units.Power(x) }},
-		{"syrup", []float64{2.1, 74}, append(outside(1, 74), 0, 2), func(b *Backlog, d *SapDay, x float64) { b.Syrup = units.Brix(x) }},
-		{"pressure", []float64{5e4, 1.1e5}, append(outside(5e4, 1.1e5), 0), func(b *Backlog, d *SapDay, x float64) { b.At = units.Pressure(x) }},
-		{"keep", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *SapDay, x float64) { b.Keep = time.Duration(x * float64(time.Hour)) }},
-		{"keep of a day", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *SapDay, x float64) { d.Keep = time.Duration(x * float64(time.Hour)) }},
-		{"volume", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *SapDay, x float64) { d.Volume = units.Volume(x) }},
-		{"brix", []float64{0, 65.9}, outside(0, 65.95), func(b *Backlog, d *SapDay, x float64) { d.Brix = units.Brix(x) }},
-		{"temperature", []float64{0, 100}, outside(0, 100), func(b *Backlog, d *SapDay, x float64) { d.Temperature = units.Celsius(x) }},
+		{"storage", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *Gathering, x float64) { b.Storage = units.Volume(x) }},
+		{"hours", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *Gathering, x float64) { b.Hours = time.Duration(x * float64(time.Hour)) }},
+		{"warm-up", []float64{0, 24}, []float64{-1, 24.1}, func(b *Backlog, d *Gathering, x float64) { b.Warmup = time.Duration(x * float64(time.Hour)) }},
+		{"heat", []float64{1, 1e8}, append(outside(1, 1e8), 0), func(b *Backlog, d *Gathering, x float64) { b.Heat = units.Power(x) }},
+		{"syrup", []float64{2.1, 74}, append(outside(1, 74), 0, 2), func(b *Backlog, d *Gathering, x float64) { b.Syrup = units.Brix(x) }},
+		{"pressure", []float64{5e4, 1.1e5}, append(outside(5e4, 1.1e5), 0), func(b *Backlog, d *Gathering, x float64) { b.At = units.Pressure(x) }},
+		{"keep", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *Gathering, x float64) { b.Keep = time.Duration(x * float64(time.Hour)) }},
+		{"keep of a day", []float64{0, 1440}, []float64{-1, 1441}, func(b *Backlog, d *Gathering, x float64) { d.Keep = time.Duration(x * float64(time.Hour)) }},
+		{"volume", []float64{0, 1e6}, outside(0, 1e6), func(b *Backlog, d *Gathering, x float64) { d.Volume = units.Volume(x) }},
+		{"brix", []float64{0, 65.9}, outside(0, 65.95), func(b *Backlog, d *Gathering, x float64) { d.Brix = units.Brix(x) }},
+		{"temperature", []float64{0, 100}, outside(0, 100), func(b *Backlog, d *Gathering, x float64) { d.Temperature = units.Celsius(x) }},
 	} {
 		run := func(x float64) error {
 			b, d := sugarhouse(), sap
@@ -245,7 +352,7 @@ func TestPlanLimits(t *testing.T) {
 	if _, err := sugarhouse().Plan(); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
 	}
-	if _, err := sugarhouse().Plan(make([]SapDay, 1001)...); !errors.Is(err, units.ErrRange) {
+	if _, err := sugarhouse().Plan(make([]Gathering, 1001)...); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
 	}
 }
@@ -268,9 +375,9 @@ func BenchmarkPlan(b *testing.B) {
 	for _, days := range []int{40, 400} {
 		b.Run(strconv.Itoa(days), func(b *testing.B) {
 			b.ReportAllocs()
-			forecast := make([]SapDay, days)
+			forecast := make([]Gathering, days)
 			for i := range forecast {
-				forecast[i] = SapDay{Volume: units.USGallons(60 + 40*math.Sin(float64(i))), Brix: 2, Temperature: units.Celsius(4)}
+				forecast[i] = Gathering{Volume: units.USGallons(60 + 40*math.Sin(float64(i))), Brix: 2, Temperature: units.Celsius(4)}
 			}
 			for b.Loop() {
 				if _, err := sugarhouse().Plan(forecast...); err != nil {

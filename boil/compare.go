@@ -6,8 +6,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Comparison is one day on two rigs: what a preheater, a membrane, dry wood or a
-// bigger pan would buy.
+// Comparison is one day on two rigs, or two days on one: what a preheater, a
+// membrane, a hotter fire or a bigger pan would buy. Dry wood burns hotter, and
+// less of it is needed: [Fuel.Needed] for the heat of either outcome.
 type Comparison struct {
 	Now, Then Outcome
 }

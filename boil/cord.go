@@ -24,6 +24,19 @@ const (
 	LooseLong
 )
 
+// String tells how the wood lies.
+func (p Pile) String() string {
+	switch p {
+	case Stacked:
+		return "stacked"
+	case LooseShort:
+		return "loose, 12 or 16 in"
+	case LooseLong:
+		return "loose, 24 in"
+	}
+	return "no pile"
+}
+
 // What piles and sticks may be.
 var (
 	pileRange = limit.Range{Arg: "volume of the pile", Low: 0, High: 1e6, Unit: "m3",

@@ -118,6 +118,7 @@
 //
 // Boiling sap and syrup scald, and syrup sticks: keep children and animals away,
 // never leave the pan, keep its level above the least safe depth, and keep
-// defoamer at hand. Burn only where smoke and carbon monoxide go outdoors. A
-// simulation does not watch the pan.
+// defoamer at hand. Burn only where smoke and carbon monoxide go outdoors, with
+// the clearances of local code. A pan cleaned with acid is rinsed and never meets
+// bleach: together they give off chlorine. A simulation does not watch the pan.
 package boil

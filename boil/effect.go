@@ -6,10 +6,10 @@ import (
 )
 
 // An Effect is what a change to a rig was found to do: more water off with the
-// same fuel, by More. The effects of several do not add up.
+// same fuel, by Low to High. The effects of several do not add up.
 type Effect struct {
 	Change    string
-	Low, High units.Share // more water off with the same fuel
+	Low, High units.Share
 	// Preheats says that it only warms the sap: physics holds it at
 	// [HeatDemand.More].
 	Preheats bool

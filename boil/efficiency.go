@@ -8,7 +8,7 @@ import (
 )
 
 // An Efficiency is the share of a fuel's heat that gets into the sap, between
-// Low and High. It belongs to heat on one basis, Of: 60 percent of net heat are
+// Low and High. It belongs to heat on one Basis: 60 percent of net heat are
 // 50 of gross. There is no safe default: learn it from a past day
 // ([LearnEfficiency]), or show the whole range ([HomeBuiltPan],
 // [BuiltEvaporator]).
@@ -18,7 +18,7 @@ import (
 // zero Efficiency means that none applies.
 type Efficiency struct {
 	Low, High units.Share
-	Of        Basis
+	Basis     Basis
 }
 
 // Middle returns the middle between the ends: the best guess if the efficiency
@@ -37,7 +37,7 @@ var (
 // check tells whether the efficiency makes sense.
 func (e Efficiency) check(fn string) error {
 	r := &wholeEfficiency
-	if e.Of == Net {
+	if e.Basis == Net {
 		r = &efficiencyRange
 	}
 	if err := r.Check(fn, float64(e.Low)); err != nil {
@@ -59,8 +59,8 @@ func (e Efficiency) of(fn string, heat Basis) (Span[float64], error) {
 	if heat == Delivered && e == (Efficiency{}) {
 		return Span[float64]{1, 1, 1}, nil
 	}
-	if heat == Delivered || heat != e.Of {
-		return nanSpan[float64](), &BasisError{Func: fn, Heat: heat, Efficiency: e.Of}
+	if heat == Delivered || heat != e.Basis {
+		return nanSpan[float64](), &BasisError{Func: fn, Heat: heat, Efficiency: e.Basis}
 	}
 	if err := e.check(fn); err != nil {
 		return nanSpan[float64](), err
@@ -72,7 +72,7 @@ func (e Efficiency) of(fn string, heat Basis) (Span[float64], error) {
 // makes of gross heat: 15 to 40 percent, from memory. Between its ends the wood
 // differs nearly threefold; a day's weighing narrows it ([LearnEfficiency]).
 func HomeBuiltPan() Efficiency {
-	return Efficiency{Low: 15 * units.Percent, High: 40 * units.Percent, Of: Gross}
+	return Efficiency{Low: 15 * units.Percent, High: 40 * units.Percent, Basis: Gross}
 }
 
 // BuiltEvaporator returns what built evaporators make of gross heat: 40 to 67
@@ -81,7 +81,7 @@ func HomeBuiltPan() Efficiency {
 // from 1.5 lb of steam for a pound of water (USDA Forest Service). The sources
 // do not print the basis; the cord figures that belong to them are gross.
 func BuiltEvaporator() Efficiency {
-	return Efficiency{Low: 40 * units.Percent, High: 67 * units.Percent, Of: Gross}
+	return Efficiency{Low: 40 * units.Percent, High: 67 * units.Percent, Basis: Gross}
 }
 
 // A Firing is a past boil that was measured: the heat that got into the sap, as
@@ -94,7 +94,7 @@ type Firing struct {
 // A Learned is an efficiency learned from past boils.
 type Learned struct {
 	Efficiency             // holds the next boil two times of three
-	Days       int         // boils it was learned from
+	Boils      int         // it was learned from
 	Spread     units.Share // standard deviation from boil to boil; NaN of one
 }
 
@@ -139,7 +139,7 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 		burned += b.Burned.Energy.Joules()
 	}
 	mean := into / burned
-	l := Learned{Days: len(boils), Spread: units.Share(math.NaN())}
+	l := Learned{Boils: len(boils), Spread: units.Share(math.NaN())}
 	apart := oneDay * mean
 	if n := float64(len(boils)); n > 1 {
 		var squares float64
@@ -158,10 +158,10 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 		most = efficiencyRange.High / 100
 	}
 	if apart = min(apart, mean-least, most-mean); apart < 0 {
-		l.Efficiency = Efficiency{Low: units.FractionShare(mean), High: units.FractionShare(mean), Of: basis}
+		l.Efficiency = Efficiency{Low: units.FractionShare(mean), High: units.FractionShare(mean), Basis: basis}
 		return Learned{}, l.check(fn)
 	}
-	l.Efficiency = Efficiency{Low: units.FractionShare(mean - apart), High: units.FractionShare(mean + apart), Of: basis}
+	l.Efficiency = Efficiency{Low: units.FractionShare(mean - apart), High: units.FractionShare(mean + apart), Basis: basis}
 	return l, nil
 }
 

@@ -19,7 +19,7 @@ func firing(percent float64) boil.Firing {
 
 func TestLearnEfficiency(t *testing.T) {
 	l, err := boil.LearnEfficiency(firing(40), firing(44), firing(48))
-	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Of != boil.Net || l.Days != 3 {
+	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Basis != boil.Net || l.Boils != 3 {
 		t.Errorf("%+v, middle %v, %v", l, l.Middle(), err)
 	}
 	one, err := boil.LearnEfficiency(firing(40))

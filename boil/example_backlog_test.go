@@ -20,7 +20,7 @@ func ExampleBacklog_Plan() {
 		At:      1 * units.Atmosphere,
 		Keep:    48 * time.Hour,
 	}
-	sap := boil.SapDay{Volume: 150 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}
+	sap := boil.Gathering{Volume: 150 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}
 	plan, err := b.Plan(sap, sap, sap)
 	if err != nil {
 		fmt.Println(err)
@@ -30,7 +30,7 @@ func ExampleBacklog_Plan() {
 		fmt.Printf("day %d: %.0f h, boil %s, first of day %d; spilled %s, waiting %s\n", i, e.Hours.Hours(),
 			e.Boiled.Text(units.USGallon, 0), e.First, e.Spilled.Text(units.USGallon, 0), e.Waiting.Text(units.USGallon, 0))
 	}
-	fmt.Println("first spill: day", plan.Spills)
+	fmt.Println("first spill: day", plan.FirstSpill)
 	// Output:
 	// day 0: 5 h, boil 100 US gal, first of day 0; spilled 0 US gal, waiting 50 US gal
 	// day 1: 5 h, boil 100 US gal, first of day 0; spilled 40 US gal, waiting 60 US gal

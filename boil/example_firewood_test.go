@@ -102,6 +102,16 @@ func ExamplePile() {
 	// Output: 1 cord <nil>
 }
 
+func ExamplePile_String() {
+	for _, pile := range []boil.Pile{boil.Stacked, boil.LooseShort, boil.LooseLong} {
+		fmt.Println(pile)
+	}
+	// Output:
+	// stacked
+	// loose, 12 or 16 in
+	// loose, 24 in
+}
+
 // Three faces of 16 in sticks are a cord, by definition.
 func ExampleFaceCord() {
 	face, err := boil.FaceCord(16 * units.Inch)

@@ -18,7 +18,7 @@ func ExampleLearnEfficiency() {
 		return
 	}
 	learned, err := boil.LearnEfficiency(boil.Firing{Into: 22 * 400000 * units.BtuIT, Burned: burned})
-	fmt.Println(learned.Middle().Text(0), learned.Of, err)
+	fmt.Println(learned.Middle().Text(0), learned.Basis, err)
 	// Output: 44 % gross <nil>
 }
 
@@ -30,7 +30,7 @@ func ExampleLearned() {
 		}
 	}
 	learned, err := boil.LearnEfficiency(day(40), day(44), day(48))
-	fmt.Printf("%.0f %% from %d days, spread %.0f %v\n", float64(learned.Middle()), learned.Days, float64(learned.Spread), err)
+	fmt.Printf("%.0f %% from %d days, spread %.0f %v\n", float64(learned.Middle()), learned.Boils, float64(learned.Spread), err)
 	// Output: 44 % from 3 days, spread 4 <nil>
 }
 
@@ -44,32 +44,32 @@ func ExampleFiring() {
 // From memory: 15 to 40 percent.
 func ExampleHomeBuiltPan() {
 	e := boil.HomeBuiltPan()
-	fmt.Println(e.Low, e.High, e.Of)
+	fmt.Println(e.Low, e.High, e.Basis)
 	// Output: 15 % 40 % gross
 }
 
 // Ohio State University Extension from 40, USDA Forest Service to 67 percent.
 func ExampleBuiltEvaporator() {
 	e := boil.BuiltEvaporator()
-	fmt.Println(e.Low, e.High, e.Of)
+	fmt.Println(e.Low, e.High, e.Basis)
 	// Output: 40 % 67 % gross
 }
 
 func ExampleEfficiency() {
-	e := boil.Efficiency{Low: 40 * units.Percent, High: 60 * units.Percent, Of: boil.Gross}
+	e := boil.Efficiency{Low: 40 * units.Percent, High: 60 * units.Percent, Basis: boil.Gross}
 	need, err := boil.Propane().Needed(units.MillionBtuIT, e)
 	fmt.Printf("%.0f to %.0f gal %v\n", need.Low.USGallons(), need.High.USGallons(), err)
 	// Output: 18 to 27 gal <nil>
 }
 
 func ExampleEfficiency_Middle() {
-	fmt.Println(boil.Efficiency{Low: 40, High: 60, Of: boil.Gross}.Middle())
+	fmt.Println(boil.Efficiency{Low: 40, High: 60, Basis: boil.Gross}.Middle())
 	// Output: 50 %
 }
 
 // Propane at 50 percent for 404,680 Btu, a US gallon of syrup from 2 Brix sap.
 func ExampleFuel_Needed() {
-	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: boil.Gross}
+	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: boil.Gross}
 	need, err := boil.Propane().Needed(404680*units.BtuIT, half)
 	fmt.Println(need.Middle.Text(units.USGallon, 2), err)
 	// Output: 8.86 US gal <nil>
@@ -82,7 +82,7 @@ func ExampleFuel_Needed_firing() {
 		fmt.Println(err)
 		return
 	}
-	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: boil.Net}
+	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: boil.Net}
 	need, err := wood.Needed((150000 * units.BtuITPerHour).Over(10*time.Minute), half)
 	// 50,000 Btu of wood of 6,216 Btu/lb.
 	fmt.Println(need.Middle.Text(units.Pound, 1), err)
@@ -91,7 +91,7 @@ func ExampleFuel_Needed_firing() {
 
 // Ohio State University Extension: 22 gallons of syrup to the cord.
 func ExampleFuel_Makes() {
-	at := boil.Efficiency{Low: 44 * units.Percent, High: 44 * units.Percent, Of: boil.Gross}
+	at := boil.Efficiency{Low: 44 * units.Percent, High: 44 * units.Percent, Basis: boil.Gross}
 	heat, err := boil.GenericCordwood().Makes(units.Cord, at)
 	fmt.Printf("%.0f gal of 400,000 Btu %v\n", heat.Middle.BtusIT()/400000, err)
 	// Output: 22 gal of 400,000 Btu <nil>

@@ -99,11 +99,16 @@ func ExamplePanKind() {
 	// Output: 1.5 to 3 gal/h <nil>
 }
 
+func ExamplePanKind_String() {
+	fmt.Println(boil.FlatPan, "or", boil.FluePan)
+	// Output: flat pan or flue pan
+}
+
 // A burner of 100,000 Btu/h under a kettle that is 50 percent efficient.
 func ExampleHeatRate() {
 	sap, _ := sugar.NewLotByMass(100*units.Pound, 2, units.Fahrenheit(40))
 	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
-	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: boil.Gross}
+	half := boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: boil.Gross}
 	rate, err := boil.HeatRate(100000*units.BtuITPerHour, boil.Gross, demand, half)
 	// 50,000 Btu over 404,680/353.22 Btu/lb.
 	fmt.Printf("%.1f lb/h %v\n", rate.Middle.PoundsPerHour(), err)
@@ -130,7 +135,7 @@ func ExampleMeasuredRate() {
 		boil.LevelReading{At: time.Hour, Level: 2 * units.Inch},
 	)
 	// An inch over a square foot is 0.623 US gal, of 8 lb when it boils.
-	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.PlusMinus.KilogramsPerHour(), err)
+	fmt.Printf("%.0f lb/h, plus or minus %v of two readings %v\n", rate.Warm.PoundsPerHour(), rate.WarmBy.KilogramsPerHour(), err)
 	// Output: 5 lb/h, plus or minus NaN of two readings <nil>
 }
 

@@ -29,6 +29,11 @@ func ExampleFeed() {
 	// Output: 16 pails, finished
 }
 
+func ExampleFeed_String() {
+	fmt.Println(boil.FloatFeed, "or", boil.PailFeed)
+	// Output: float or pail
+}
+
 // A valve that is opened and shut draws in turns, where a thin stream flows on.
 func ExampleDrawOff() {
 	day := boil.Day{

@@ -24,7 +24,7 @@ func wantBasis(t *testing.T, name string, err error) {
 // heat.
 func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 	half := func(of boil.Basis) boil.Efficiency {
-		return boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Of: of}
+		return boil.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: of}
 	}
 	for heat := boil.Basis(0); heat <= boil.Delivered+1; heat++ {
 		for of := boil.Basis(0); of <= boil.Delivered+1; of++ {
@@ -97,7 +97,7 @@ func TestFuelOfLittleHeat(t *testing.T) {
 }
 
 func TestFuelLimits(t *testing.T) {
-	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Of: boil.Gross}
+	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Basis: boil.Gross}
 	for _, x := range []float64{0, 1, math.MaxFloat64 / 1e10} {
 		if _, err := p.Needed(units.Energy(x), at); err != nil {
 			t.Error(err)
@@ -126,7 +126,7 @@ func TestFuelLimits(t *testing.T) {
 		}
 	}
 	limittest.Edges(t, "boil.Fuel.Needed", "efficiency", 1, 100, 50, func(x float64) (float64, error) {
-		v, err := p.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Of: boil.Gross})
+		v, err := p.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Basis: boil.Gross})
 		return float64(v.Middle), err
 	})
 	n, err := boil.NetWood(20)
@@ -134,10 +134,10 @@ func TestFuelLimits(t *testing.T) {
 		t.Fatal(err)
 	}
 	limittest.Edges(t, "boil.Fuel.Needed", "efficiency", 1, 110, 50, func(x float64) (float64, error) {
-		v, err := n.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Of: boil.Net})
+		v, err := n.Needed(1, boil.Efficiency{Low: units.Share(x), High: units.Share(x), Basis: boil.Net})
 		return float64(v.Middle), err
 	})
-	_, err = p.Needed(1, boil.Efficiency{Low: 50, High: 40, Of: boil.Gross})
+	_, err = p.Needed(1, boil.Efficiency{Low: 50, High: 40, Basis: boil.Gross})
 	wantRange(t, "ends the wrong way round", err)
 }
 
@@ -310,6 +310,9 @@ func TestCords(t *testing.T) {
 	for _, pile := range []boil.Pile{0, boil.LooseLong + 1} {
 		v, err := boil.FullCord(1, pile)
 		limittest.Refuses(t, "boil.FullCord", "pile", float64(v), err)
+		if s := pile.String(); s != "no pile" {
+			t.Errorf("pile %d is called %q", pile, s)
+		}
 	}
 }
 

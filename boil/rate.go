@@ -20,6 +20,17 @@ const (
 	FluePan
 )
 
+// String names the kind.
+func (k PanKind) String() string {
+	switch k {
+	case FlatPan:
+		return "flat pan"
+	case FluePan:
+		return "flue pan"
+	}
+	return "no kind of pan"
+}
+
 // What rates may be asked for.
 var (
 	panRange = limit.Range{Arg: "area of the pan", Low: 0, High: 1000, Unit: "m2",
@@ -110,7 +121,7 @@ type LevelReading struct {
 // A MeasuredRate is an evaporation found by the falling level.
 type MeasuredRate struct {
 	Warm      units.MassRate // once it boils
-	PlusMinus units.MassRate // standard uncertainty of it; NaN of two readings
+	WarmBy    units.MassRate // standard uncertainty of it; NaN of two readings
 	ColdStart units.Mass     // water lost before the first reading that counts
 	Readings  int            // that count
 }
@@ -127,7 +138,7 @@ type MeasuredRate struct {
 //
 // Range: areas over 0 to 1000 m2, levels of 0 to 2 m, sap added of 0 to 1000 m3;
 // times that rise; two readings or more after the cold start. Uncertainty:
-// PlusMinus tells what the scatter about the steady rate allows. Outside the
+// WarmBy tells what the scatter about the steady rate allows. Outside the
 // range the answer is empty and a [units.RangeError].
 //
 // Source: least squares of the mass lost against time. Check value: an inch over
@@ -184,6 +195,6 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 	}
 	line := sum.fit()
 	out.Warm = units.KilogramsPerHour(line.slope)
-	out.PlusMinus = units.KilogramsPerHour(line.slopeError(sum.scatter(line)))
+	out.WarmBy = units.KilogramsPerHour(line.slopeError(sum.scatter(line)))
 	return out, nil
 }

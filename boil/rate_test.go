@@ -20,6 +20,9 @@ func TestPanRate(t *testing.T) {
 	for _, kind := range []boil.PanKind{0, boil.FluePan + 1} {
 		r, err := boil.PanRate(kind, 1)
 		limittest.Refuses(t, "boil.PanRate", "kind of pan", float64(r.Low), err)
+		if s := kind.String(); s != "no kind of pan" {
+			t.Errorf("pan %d is called %q", kind, s)
+		}
 	}
 }
 
@@ -27,7 +30,7 @@ func TestPanRate(t *testing.T) {
 // time that its heat takes to come.
 func TestHeatRateIsTheHeatOfTheBoil(t *testing.T) {
 	d := mustHeat(t, sap(t, 100, 2, units.Fahrenheit(40)), 66, units.Atmosphere)
-	half := boil.Efficiency{Low: 40, High: 60, Of: boil.Gross}
+	half := boil.Efficiency{Low: 40, High: 60, Basis: boil.Gross}
 	r, err := boil.HeatRate(d.Total().Per(time.Hour)*2, boil.Gross, d, half)
 	if err != nil || !near(float64(r.Middle.Over(time.Hour)/d.Water), 1, 1e-12) || r.Low >= r.Middle || r.High <= r.Middle {
 		t.Errorf("%v, %v; want %v in an hour", r, err, d.Water)
@@ -58,8 +61,8 @@ func TestLevelRate(t *testing.T) {
 	if !near(float64(got.ColdStart/inch), 1, 2e-4) || !near(float64(got.Warm.Over(time.Hour)/(2*inch)), 1, 2e-4) || got.Readings != 4 {
 		t.Errorf("%+v; an inch is %v", got, inch)
 	}
-	if got.PlusMinus > got.Warm*1e-6 {
-		t.Errorf("plus or minus %v on a straight line", got.PlusMinus)
+	if got.WarmBy > got.Warm*1e-6 {
+		t.Errorf("plus or minus %v on a straight line", got.WarmBy)
 	}
 	fed, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 5, 10), level(2, 5, 10))
 	cold, err2 := density.Solution(2, units.Celsius(4))
@@ -67,7 +70,7 @@ func TestLevelRate(t *testing.T) {
 		t.Errorf("held by 10 gal an hour: %v lb/h, %v", fed.Warm.PoundsPerHour(), err)
 	}
 	two, err := boil.LevelRate(area, 0, level(0, 5, 0), level(1, 4, 0))
-	if err != nil || !math.IsNaN(float64(two.PlusMinus)) {
+	if err != nil || !math.IsNaN(float64(two.WarmBy)) {
 		t.Errorf("two readings: %+v, %v", two, err)
 	}
 }
@@ -90,9 +93,9 @@ func TestLevelRateUncertainty(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			sum += float64(got.PlusMinus)
+			sum += float64(got.WarmBy)
 			truth := units.KilogramsPerHour(958.35 * 2 * 0.0254)
-			if math.Abs(float64(got.Warm-truth)) < 2*float64(got.PlusMinus) {
+			if math.Abs(float64(got.Warm-truth)) < 2*float64(got.WarmBy) {
 				within++
 			}
 		}

@@ -2,6 +2,7 @@ package boil
 
 import (
 	"math"
+	"strconv"
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -88,6 +89,17 @@ const (
 	// PailFeed pours in a pail whenever there is room for it.
 	PailFeed
 )
+
+// String names the way.
+func (f Feed) String() string {
+	switch f {
+	case FloatFeed:
+		return "float"
+	case PailFeed:
+		return "pail"
+	}
+	return "feed " + strconv.Itoa(int(f))
+}
 
 // DrawOff says when syrup leaves the last compartment: at the boiling point of
 // At, which [SyrupPoint] gives.

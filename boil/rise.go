@@ -65,8 +65,9 @@ type Solute struct {
 // 0.1 F is 0.26 Brix. Inverted sugar adds: see [Solute]. Outside the range the
 // answer is NaN and a [units.RangeError].
 //
-// It is the exact form: the temperature at which the water activity times the
-// vapor pressure of water is p.
+// It is the exact form: the temperature at which the water activity, of the
+// equation at [example.org/sapreckoner/sugar.WaterActivity], times the vapor
+// pressure of water is p.
 //
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, for
 // the activity; IAPWS R7-97(2012) for water. Check value: 4.199 K (7.56 F) at

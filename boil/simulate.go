@@ -3,6 +3,7 @@ package boil
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 	"time"
@@ -14,7 +15,7 @@ import (
 // ErrTooBusy is what a simulation ends with when it would take more than 200,000
 // steps or 50,000 events: a compartment too small for its fire over too long a
 // time, or a valve that opens and shuts without end.
-var ErrTooBusy = errors.New("boil: too much happens on this day to follow it: check areas, depths, pail and rate of the draw")
+var ErrTooBusy = errors.New("too much happens on this day to follow it: check areas, depths, pail and rate of the draw")
 
 // Bounds of the work.
 const (
@@ -190,7 +191,7 @@ func (s *simulation) burn(fn string) error {
 	events, instant := 0, 0
 	for steps := 0; !s.ended; steps++ {
 		if steps > maxSteps || events > maxEvents {
-			return ErrTooBusy
+			return fmt.Errorf("%s: %w", fn, ErrTooBusy)
 		}
 		if s.now >= over {
 			s.end(FireOut)
@@ -218,7 +219,7 @@ func (s *simulation) burn(fn string) error {
 			before := s.now
 			var err error
 			if e, err = s.step(stop, blind); err != nil {
-				return err
+				return fmt.Errorf("%s: %w", fn, err)
 			}
 			if s.now > before {
 				instant = 0

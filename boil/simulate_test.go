@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 	"time"
 
@@ -228,7 +229,8 @@ func TestStepIndependent(t *testing.T) {
 // TestTooBusy asks for more than a step can do.
 func TestTooBusy(t *testing.T) {
 	rig := partitioned()
-	if _, err := rig.run("test", longDay(), 1e-30, 0, nil); !errors.Is(err, ErrTooBusy) {
+	_, err := rig.run("test", longDay(), 1e-30, 0, nil)
+	if !errors.Is(err, ErrTooBusy) || !strings.HasPrefix(err.Error(), "test: ") {
 		t.Error(err)
 	}
 }

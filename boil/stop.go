@@ -128,7 +128,7 @@ type ThermometerStop struct {
 	ProbeBy units.TempDiff
 	// DepthBy is that of the liquid over the probe, against the calibration.
 	DepthBy units.Length
-	// BarometerBy is how far the barometer may have moved since; in a day 0.3
+	// BarometerBy is that of how far the barometer has moved since; in a day 0.3
 	// inHg is nothing unusual (common practice).
 	BarometerBy units.Pressure
 	// Inverted is the share of the sugar that is taken as inverted in setting
@@ -211,7 +211,8 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 }
 
 // A HydrometerStop is a boil that is ended by a hydrometer in a cup drawn from
-// the pan. All that ends in By is a standard uncertainty.
+// the pan. All that ends in By is a standard uncertainty: half of a Calibration in
+// [example.org/sapreckoner/density.Doubt].
 type HydrometerStop struct {
 	Target     units.Brix
 	Instrument density.Hydrometer

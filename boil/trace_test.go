@@ -79,7 +79,7 @@ func TestCompartmentOfEvents(t *testing.T) {
 	}
 }
 
-func TestEventNames(t *testing.T) {
+func TestNames(t *testing.T) {
 	seen := map[string]bool{}
 	for e := Reading; e <= FireOut; e++ {
 		if s := e.String(); s == "" || seen[s] {
@@ -88,8 +88,13 @@ func TestEventNames(t *testing.T) {
 			seen[s] = true
 		}
 	}
-	if s := (FireOut + 1).String(); s != "event 16" {
-		t.Errorf("%q", s)
+	for _, c := range []struct{ got, want string }{
+		{(FireOut + 1).String(), "event 16"},
+		{FloatFeed.String(), "float"}, {PailFeed.String(), "pail"}, {(PailFeed + 1).String(), "feed 2"},
+	} {
+		if c.got != c.want {
+			t.Errorf("%q, want %q", c.got, c.want)
+		}
 	}
 }
 

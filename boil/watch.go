@@ -70,6 +70,7 @@ type OddReading struct {
 }
 
 // An Outlook is what a [Watch] makes of its readings, at the time of the last.
+// All that ends in By is a standard uncertainty.
 type Outlook struct {
 	Now, NowBy             units.Brix
 	PerMinute, PerMinuteBy units.Brix

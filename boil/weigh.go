@@ -14,7 +14,8 @@ import (
 // the strength.
 //
 // Pour in nothing and spill nothing from the reading on; what the cup took goes
-// back. All that ends in By is a standard uncertainty.
+// back. All that ends in By is a standard uncertainty: half of what
+// [example.org/sapreckoner/density.Measurement] gives.
 //
 // A full pot of boiling syrup scalds: hang the scale, or weigh with the fire
 // out and two pairs of hands.
@@ -32,8 +33,8 @@ type PotTarget struct {
 	Gross units.Mass // what the scale shows, pot included
 	Off   units.Mass // still to boil off from the reading on
 	// GrossBy is the standard uncertainty of the weight as a target, and BrixBy
-	// what the strength of a pot boiled to it is uncertain by, the scale's last
-	// reading included.
+	// that of the strength of a pot boiled to it, the scale's last reading
+	// included.
 	GrossBy units.Mass
 	BrixBy  units.Brix
 }

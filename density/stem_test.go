@@ -18,7 +18,8 @@ func TestStemLimitsFollowItsError(t *testing.T) {
 		if got, err := h.BrixFromBaume(be(low), f60); err != nil || math.Abs(float64(got+1)) > 1e-9 {
 			t.Errorf("reads %v high: its lowest mark is %v Brix, %v", high, float64(got), err)
 		}
-		if _, err := h.BrixFromBaume(be(low-0.001), f60); !errors.Is(err, units.ErrRange) {
+		var e *units.RangeError
+		if _, err := h.BrixFromBaume(be(low-0.001), f60); !errors.As(err, &e) || math.Abs(e.Low-low) > 1e-9 {
 			t.Errorf("reads %v high: below its lowest mark: %v", high, err)
 		}
 	}

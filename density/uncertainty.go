@@ -63,7 +63,7 @@ func (p Parts) total() units.Brix {
 // Carlo of the same inputs after JCGM 101:2008.
 type Measurement struct {
 	Brix        units.Brix
-	Uncertainty units.Brix
+	Uncertainty units.Brix // expanded, k = 2
 	Parts       Parts
 	Caveats
 }

@@ -249,6 +249,19 @@ func TestCombine(t *testing.T) {
 	}
 }
 
+// A caveat of either is a caveat of both, and of none but its own kind.
+func TestCombineCaveats(t *testing.T) {
+	for _, c := range []density.Caveats{{Extrapolated: true}, {Supersaturated: true}, {DensityMaximum: true}} {
+		with := density.Measurement{Brix: 66, Uncertainty: 0.2, Caveats: c}
+		without := density.Measurement{Brix: 66, Uncertainty: 0.2}
+		for _, pair := range [][2]density.Measurement{{with, without}, {without, with}, {with, with}} {
+			if got, err := density.Combine(pair[0], pair[1]); err != nil || got.Caveats != c {
+				t.Errorf("%+v: %+v, %v", c, got.Caveats, err)
+			}
+		}
+	}
+}
+
 // The warning comes for 5 of 100 pairs of honest instruments, as documented.
 func TestDisagreeRate(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 77))

@@ -55,6 +55,11 @@ func (s Solute) moles() float64 {
 // water, 1 for water. Below 0.85 few bacteria grow (common practice); molds go
 // on to about 0.7.
 //
+//	ln a = ln(1-x) + Q/(R T) x^2 (1 + a1 x + a2 x^2)
+//
+// with x the mole fraction of the sugar, T in kelvin, Q = -17638 J/mol, a1 =
+// -1.0038 and a2 = -0.24653.
+//
 // Range: 0 to 92 Brix, -20 to 140 C. Uncertainty: about 1 percent at syrup
 // strength: 0.87 to 0.88 is also published for 66.9 Brix. In thin solutions the
 // depression is low, by 6 percent of itself at 0.1 molal, 3 at 0.2. Outside the

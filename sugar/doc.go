@@ -79,8 +79,15 @@
 //
 // # What sugar does to water
 //
-// It lowers the [WaterActivity], and with it the freezing point
-// ([FreezingPoint]); it raises the [OsmoticPressure], the [Viscosity] and the
-// boiling point; it lowers the [SpecificHeat] and the [Enthalpy]. More of it
-// than [Solubility.Saturation] crystallizes in time ([Crystals]).
+// It lowers the [WaterActivity] a, on which most of the rest depends. With x the
+// mole fraction of the sugar and T in kelvin,
+//
+//	ln a = ln(1-x) + Q/(R T) x^2 (1 + a1 x + a2 x^2)
+//	x = (B/342.3)/(B/342.3 + (100-B)/18.02)
+//	Q = -17638 J/mol    a1 = -1.0038    a2 = -0.24653
+//
+// With it goes the freezing point ([FreezingPoint]); it raises the
+// [OsmoticPressure], the [Viscosity] and the boiling point; it lowers the
+// [SpecificHeat] and the [Enthalpy]. More of it than [Solubility.Saturation]
+// crystallizes in time ([Crystals]).
 package sugar

@@ -72,12 +72,16 @@ func logIce(k float64) (y, slope float64) {
 // freezing returns the freezing point in kelvin.
 func freezing(b units.Brix) float64 {
 	x := Solute{}.moleFraction(b)
-	ideal := math.Log1p(-x)
-	// Other than its ideal part, the logarithm of the activity goes with 1/k.
-	k, _ := numeric.Newton(func(k float64) (float64, float64) {
-		ice, slope := logIce(k)
-		liquid, _ := logActivity(x, k)
-		return ice - liquid, slope + (liquid-ideal)/k
-	}, coldest, meltingK, meltingK+100*ideal, 1e-12)
+	k, _ := numeric.Newton(func(k float64) (float64, float64) { return thaw(x, k) }, coldest, meltingK, meltingK+100*math.Log1p(-x), 1e-12)
 	return k
+}
+
+// thaw returns by how much the logarithm of the activity of ice is above that
+// of the water beside mole fraction x of sugar, at k kelvin, and its slope with
+// k. At the freezing point it is zero.
+func thaw(x, k float64) (y, slope float64) {
+	ice, slope := logIce(k)
+	liquid, _ := logActivity(x, k)
+	// Other than its ideal part, the logarithm of the activity goes with 1/k.
+	return ice - liquid, slope + (liquid-math.Log1p(-x))/k
 }

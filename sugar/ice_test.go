@@ -104,6 +104,16 @@ func TestIceLimits(t *testing.T) {
 			t.Errorf("to %v: %v", target, err)
 		}
 	}
+	// Three of four kilograms of 15 Brix leave one of 60, the most.
+	strong := must[sugar.Lot](t)(sugar.NewLotByMass(4, 15, units.Celsius(1)))
+	if s, err := sugar.TakeIce(strong, 3, 0); err != nil || !near(float64(s.Concentrate.Brix()), 60, 1e-12) {
+		t.Errorf("to 60 Brix: %v, %v", s.Concentrate.Brix(), err)
+	}
+	// Plain water gives clean ice and stays plain water.
+	water := must[sugar.Lot](t)(sugar.NewLotByMass(4, 0, units.Celsius(1)))
+	if s, err := sugar.TakeIce(water, 3, sugar.CleanIce); err != nil || !near(float64(s.Concentrate.Mass()), 1, 1e-12) || s.Concentrate.Brix() > 0 {
+		t.Errorf("ice off plain water: %v of %v, %v", s.Concentrate.Mass(), s.Concentrate.Brix(), err)
+	}
 	for _, c := range []float64{-10, 0} {
 		if _, err := sugar.FreezeTo(sap, units.Celsius(c), 0); err != nil {
 			t.Errorf("at %v C: %v", c, err)

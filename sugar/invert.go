@@ -81,8 +81,9 @@ func MeterFromInverted(inverted units.Share, dilution float64) (Glucose, error) 
 }
 
 // A Confection is a product whose making depends on inverted sugar: too little
-// and it sets hard or coarse, too much and it stays soft or never sets. The zero
-// value is none.
+// and it sets hard or coarse, too much and it stays soft or never sets. What a
+// product weighs is told by [example.org/sapreckoner/yield.ProductWeight]. The
+// zero value is none.
 type Confection uint8
 
 // The confections.

@@ -113,6 +113,26 @@ func TestConfectionBlend(t *testing.T) {
 	}
 }
 
+// At the limits themselves: two syrups that both have the most or the least in
+// any shares, and one at the edge beside one beyond it alone.
+func TestConfectionBlendAtTheLimits(t *testing.T) {
+	low, high := sugar.MoldedSugar.Inverted()
+	for _, tc := range []struct{ have, other, least, most units.Share }{
+		{low, low, 0, 100},
+		{high, high, 0, 100},
+		{low, high, 0, 100},
+		{low / 2, low, 100, 100},
+		{low, low / 2, 0, 0},
+		{high * 2, high, 100, 100},
+		{high, high * 2, 0, 0},
+	} {
+		least, most, err := sugar.MoldedSugar.Blend(tc.have, tc.other)
+		if err != nil || !near(float64(least), float64(tc.least), 1e-9) || !near(float64(most), float64(tc.most), 1e-9) {
+			t.Errorf("%v with %v: %v to %v, %v, want %v to %v", tc.have, tc.other, least, most, err, tc.least, tc.most)
+		}
+	}
+}
+
 func TestInvertLimits(t *testing.T) {
 	var errs []error
 	for _, x := range append([]float64{19.99, 600.01, -1, 0}, notNumbers...) {

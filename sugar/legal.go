@@ -18,7 +18,8 @@ var (
 )
 
 // A Jurisdiction is a place whose rule on the density of maple syrup is known
-// here. The zero value is none.
+// here: a state, a province or a country. States whose harvest is surveyed are
+// others: [example.org/sapreckoner/yield.State]. The zero value is none.
 type Jurisdiction uint8
 
 // The jurisdictions, with the source of each in [Jurisdiction.Standard].
@@ -124,7 +125,9 @@ func (v Verdict) String() string {
 // Judge compares a measured strength and its uncertainty with the rule: clearly
 // inside, clearly too thin or too dense, or too close to call, which is when a
 // limit lies between measured - uncertainty and measured + uncertainty. A limit
-// met exactly by an end of that span counts as kept.
+// met exactly by an end of that span counts as kept. Give the expanded uncertainty
+// (k = 2), as an [example.org/sapreckoner/density.Measurement] has it: a standard
+// one calls too much.
 //
 // Take the strength at the temperature of the instrument, or corrected for it
 // (see [example.org/sapreckoner/density.Hydrometer]); percent by mass does not

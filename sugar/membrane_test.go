@@ -115,8 +115,10 @@ func TestPump(t *testing.T) {
 			t.Errorf("%v at %v stops at %v, where the osmotic pressure is %v", m.Pump, at, stop, p)
 		}
 		feed := must[sugar.Lot](t)(sugar.NewLotByMass(100, stop/4, at))
-		if _, err := m.Concentrate(feed, stop*0.999); err != nil {
-			t.Errorf("%v short of %v: %v", m.Pump, stop, err)
+		for _, target := range []units.Brix{stop * 0.999, stop} {
+			if _, err := m.Concentrate(feed, target); err != nil {
+				t.Errorf("%v to %v, where it stops at %v: %v", m.Pump, target, stop, err)
+			}
 		}
 		if _, err := m.Concentrate(feed, stop*1.001); !errors.Is(err, sugar.ErrInfeasible) {
 			t.Errorf("%v beyond %v: %v", m.Pump, stop, err)
@@ -212,6 +214,11 @@ func TestMembraneLimits(t *testing.T) {
 				t.Errorf("%v passing to %v: %v", m.Passage, target, err)
 			}
 		}
+	}
+	// One pass that halves 42.5 Brix leaves 85, the most.
+	half := must[sugar.Lot](t)(sugar.NewLotByMass(8, 42.5, at))
+	if s, err := (sugar.Membrane{}).Passes(half, 50, 1); err != nil || !near(float64(s.Concentrate.Brix()), 85, 1e-12) {
+		t.Errorf("to 85 Brix: %v, %v", s.Concentrate.Brix(), err)
 	}
 	for _, share := range []units.Share{0.1, 95} {
 		if _, err := tight.Passes(feed, share, 1); err != nil {

@@ -114,9 +114,13 @@ type CrystalRisk uint8
 const (
 	CrystalsUnknown  CrystalRisk = iota
 	CrystalsUnlikely             // below saturation by both formulas
-	CrystalsPossible             // above saturation by one of them
-	CrystalsLikely               // above saturation by both formulas
+	CrystalsPossible             // not below by both, and not more than 1 Brix above by both
+	CrystalsLikely               // more than 1 Brix above saturation by both formulas
 )
+
+// clearExcess is the excess up to which syrup often stays clear, in Brix: what
+// the saturation of syrup is uncertain by.
+const clearExcess = 1.0
 
 // String tells the risk in a word.
 func (r CrystalRisk) String() string {
@@ -142,9 +146,10 @@ func (r CrystalRisk) String() string {
 // Brix at room temperature. They do no harm: warm the jar in hot water.
 //
 // Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: of the order of 1 Brix, by
-// inverted sugar and other matter. Outside the range the answer is
-// CrystalsUnknown and a [units.RangeError]. Check value: likely for 68 Brix at
-// 20 C, and unlikely for 66 (computed).
+// inverted sugar and other matter; an excess within that is possible and not
+// likely. Outside the range the answer is CrystalsUnknown and a
+// [units.RangeError]. Check values: at 20 C, where 66.6 and 66.7 Brix are
+// saturated, likely for 68 Brix, possible for 66.9, unlikely for 66 (computed).
 func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	const fn = "sugar.Crystals"
 	if err := storageBrix.Check(fn, float64(b)); err != nil {
@@ -153,11 +158,16 @@ func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	if err := saturationTemp.Check(fn, storage.Celsius()); err != nil {
 		return CrystalsUnknown, err
 	}
-	risk := CrystalsUnlikely
+	low, high := math.Inf(1), math.Inf(-1)
 	for s := range solubilities {
-		if most, _ := Solubility(s).at(storage.Celsius()); float64(b) > most {
-			risk++
-		}
+		most, _ := Solubility(s).at(storage.Celsius())
+		low, high = min(low, most), max(high, most)
 	}
-	return risk, nil
+	switch {
+	case float64(b) <= low:
+		return CrystalsUnlikely, nil
+	case float64(b) <= high+clearExcess:
+		return CrystalsPossible, nil
+	}
+	return CrystalsLikely, nil
 }

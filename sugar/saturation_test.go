@@ -88,24 +88,43 @@ func TestFormulasDiffer(t *testing.T) {
 }
 
 // By the published figures 66.9 Brix is saturated at 21.3 or 22.1 C, and 68 at
-// 28.3 or 28.9.
+// 28.3 or 28.9; at 20 C 66.72 Brix is saturated by one formula, and 66.60 by the
+// other. Likely begins a Brix above both.
 func TestCrystals(t *testing.T) {
 	for _, tc := range []struct {
 		b    units.Brix
 		c    float64
 		want sugar.CrystalRisk
 	}{
-		{66.9, 21.0, sugar.CrystalsLikely},
 		{66.9, 21.7, sugar.CrystalsPossible},
 		{66.9, 22.4, sugar.CrystalsUnlikely},
-		{68, 28.0, sugar.CrystalsLikely},
 		{68, 28.6, sugar.CrystalsPossible},
 		{68, 29.3, sugar.CrystalsUnlikely},
+		{66.59, 20, sugar.CrystalsUnlikely},
+		{66.61, 20, sugar.CrystalsPossible},
+		{66.9, 20, sugar.CrystalsPossible},
+		{67.71, 20, sugar.CrystalsPossible},
+		{67.73, 20, sugar.CrystalsLikely},
 		{2, 4, sugar.CrystalsUnlikely},
 	} {
 		got, err := sugar.Crystals(tc.b, units.Celsius(tc.c))
 		if err != nil || got != tc.want {
 			t.Errorf("%v at %v C: %v, %v; want %v", tc.b, tc.c, got, err, tc.want)
+		}
+	}
+}
+
+// A jar that is just saturated has nothing to spare: the risk begins above.
+func TestCrystalsJustSaturated(t *testing.T) {
+	for _, s := range []sugar.Solubility{sugar.Vavrinecz, sugar.Charles} {
+		for c := range 90 {
+			at := units.Celsius(float64(c))
+			b := must[units.Brix](t)(s.Saturation(at))
+			just := must[sugar.CrystalRisk](t)(sugar.Crystals(b, at))
+			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(b), 100)), at))
+			if above != just+1 {
+				t.Errorf("%v at %v C: %v saturated and %v above", s, c, just, above)
+			}
 		}
 	}
 }

@@ -11,6 +11,9 @@ func TestSlopes(t *testing.T) {
 		numerictest.Slope(t, "logActivity", 0.01, 0.37, func(x float64) (float64, float64) { return logActivity(x, k) })
 	}
 	numerictest.Slope(t, "logIce", 260, 273, logIce)
+	for _, x := range []float64{0.001, 0.02, 0.07} {
+		numerictest.Slope(t, "thaw", 260, 273, func(k float64) (float64, float64) { return thaw(x, k) })
+	}
 	numerictest.Slope(t, "Vavrinecz", 0, 110, Vavrinecz.at)
 	numerictest.Slope(t, "Charles", 0, 110, Charles.at)
 }

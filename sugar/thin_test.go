@@ -3,6 +3,7 @@ package sugar_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/sugar"
@@ -132,16 +133,49 @@ func TestInfeasible(t *testing.T) {
 		}
 	}
 	for name, err := range map[string]error{
-		"plain water itself": addition(lot(68.9), 0.3, 68.9*10/10.3),
-		"candy itself":       addition(lot(60), 5, (60*10+85*5)/15.0),
-		"square at one end":  square(68.9, 64, 64),
-		"recipe at one end":  recipe(lot(64), 68.9, 64),
-		"boil to itself":     boil(lot(66.9), lot(66.9).Brix()),
-		"boil water to 0":    boil(lot(0), 0),
-		"save all":           saved(sap8, 8.0000001),
+		"plain water itself":  addition(lot(68.9), 0.3, 68.9*10/10.3),
+		"candy itself":        addition(lot(60), 5, (60*10+85*5)/15.0),
+		"square at one end":   square(68.9, 64, 64),
+		"square at the other": square(68.9, 64, 68.9),
+		"recipe at one end":   recipe(lot(64), 68.9, 64),
+		"boil to itself":      boil(lot(66.9), lot(66.9).Brix()),
+		"boil water to 0":     boil(lot(0), 0),
+		"save all":            saved(sap8, 8.0000001),
 	} {
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// Two refusals of one kind, each with its own way out: what is as strong as the
+// target is not merely near it.
+func TestThinHints(t *testing.T) {
+	at := units.Celsius(20)
+	l := must[sugar.Lot](t)(sugar.NewLotByMass(10, 68.9, at))
+	for with, want := range map[units.Brix]string{66.9: "thin with something thinner", 66.9 - 1e-9: "lies too near"} {
+		_, err := sugar.Thin(l, with, at, 66.9)
+		var e *sugar.InfeasibleError
+		if !errors.As(err, &e) || !strings.Contains(e.Hint, want) {
+			t.Errorf("thinned with %v: %v, want %q", float64(with), err, want)
+		}
+	}
+}
+
+// A lot that has its target already comes back as it is, and not a grain less.
+func TestNothingToTake(t *testing.T) {
+	r := newDraw()
+	for range draws {
+		l := drawLot(t, r, 0.5, 60)
+		b := l.Brix()
+		for name, take := range map[string]func() (sugar.Separation, error){
+			"Concentrate": func() (sugar.Separation, error) { return sugar.Concentrate(l, b) },
+			"Membrane":    func() (sugar.Separation, error) { return sugar.Membrane{Passage: 1}.Concentrate(l, b) },
+			"IceToReach":  func() (sugar.Separation, error) { return sugar.IceToReach(l, b, 0) },
+		} {
+			if s, err := take(); err != nil || s != (sugar.Separation{Concentrate: l}) {
+				t.Errorf("%s: %v to itself: %+v, %v", name, float64(b), s, err)
+			}
 		}
 	}
 }

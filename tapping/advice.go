@@ -95,9 +95,9 @@ func (t Trunk) notes() []string {
 	case NotJudged:
 		notes = append(notes, "vigor was not judged: a healthy, vigorous trunk is assumed; look at crown, bark and growth first")
 	case Slow:
-		low, high := DepthAdvised(Slow)
-		notes = append(notes, fmt.Sprintf("slow growth: at most one tap, %s to %s deep; the University of Vermont would not tap it at all",
-			low.Text(units.Inch, 1), high.Text(units.Inch, 1)))
+		_, deepest := DepthAdvised(Slow)
+		notes = append(notes, fmt.Sprintf("slow growth: at most one tap, near %s deep; the University of Vermont would not tap it at all",
+			deepest.Text(units.Inch, 0)))
 	case Unhealthy:
 		notes = append(notes, "an unhealthy trunk is not tapped")
 	}

@@ -89,11 +89,6 @@ func ExampleNaturalVacuum() {
 	// Output: 16 inHg
 }
 
-func ExampleStoragePerTap() {
-	fmt.Println((40 * tapping.StoragePerTap).Text(units.USGallon, 0))
-	// Output: 80 US gal
-}
-
 func ExampleSpan() {
 	s, _ := tapping.SapSugar(tapping.SugarMaple, tapping.WholeSeason)
 	fmt.Println(s.Low.Text(1), "to", s.High.Text(1))
@@ -138,6 +133,11 @@ func ExampleSeasonPart() {
 	s, _ := tapping.SapSugar(tapping.SugarMaple, tapping.SeasonEnd)
 	fmt.Println(s.Low.Text(2), "to", s.High.Text(2))
 	// Output: 1.50 Brix to 2.25 Brix
+}
+
+func ExampleSeasonPart_String() {
+	fmt.Println(tapping.WholeSeason, "or", tapping.SeasonEnd)
+	// Output: whole season or end of the season
 }
 
 // Two gallons are in the pail; the next round is tomorrow.

@@ -28,6 +28,11 @@ func ExampleGuideline_ID() {
 	// Output: NAMSPM-conservative
 }
 
+func ExampleGuideline_String() {
+	fmt.Println(tapping.DefaultGuideline(), tapping.Guideline{})
+	// Output: NAMSPM-conservative (none)
+}
+
 func ExampleGuideline_Info() {
 	g, _ := tapping.GuidelineByID("QC-private-plan-2023")
 	i := g.Info()

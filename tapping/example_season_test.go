@@ -210,8 +210,3 @@ func ExampleHouleThreshold() {
 	fmt.Println(tapping.HouleThreshold)
 	// Output: 0.51
 }
-
-func ExampleHouleCoefficients() {
-	fmt.Println(tapping.HouleCoefficients())
-	// Output: -5.09 0.722 -0.014 -0.07
-}

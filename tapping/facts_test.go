@@ -53,7 +53,6 @@ func TestFacts(t *testing.T) {
 		{"conductive-wood-facts", "stained volume over hole volume, sugar maple", "value", tapping.StainRatio},
 		{"season-criteria", "silver maple first bloom", "low", bloom.Fahrenheit()},
 		{"season-criteria", "silver maple full bloom", "low", full.Fahrenheit()},
-		{"season-criteria", "storage, a day of sap per tap", "low", tapping.StoragePerTap.USGallons()},
 		{"yield-effects", "per tap, gravity", "low", season.Low.USGallons()},
 		{"yield-effects", "per tap, gravity", "high", season.High.USGallons()},
 		{"yield-effects", "each inHg of vacuum at the hole", "low", one.Low.Percents()},

@@ -110,10 +110,6 @@ const (
 	gravityHigh = 15 * units.USGallon
 )
 
-// StoragePerTap is about what a tap gives on its best day, from memory. Size
-// storage by your own peak day where you know it.
-const StoragePerTap = 2 * units.USGallon
-
 // How the sap of a season is spread over its days: the best fifth of them gave
 // 74 % in one studied season (Kurokawa et al. 2024, iForest 17:323-330).
 const (

@@ -3,6 +3,7 @@ package tapping_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -81,6 +82,9 @@ func TestSapModel(t *testing.T) {
 	}
 	v := must[tapping.Method](t)(tapping.WithVacuum(20 * units.InchMercury))
 	pumped := must[tapping.SapModel](t)(tapping.NewSapModel(v, 30)).Season()
+	if strings.Contains(s.Source, "vacuum") || !strings.HasPrefix(pumped.Source, s.Source+"; vacuum: ") {
+		t.Errorf("sources %q and %q", s.Source, pumped.Source)
+	}
 	if !near(pumped.Low.USGallons(), 10) || pumped.High <= 2*s.High || v.Vacuum() != 20*units.InchMercury {
 		t.Errorf("20 inHg: %+v", pumped)
 	}
@@ -115,6 +119,13 @@ func TestSapSugar(t *testing.T) {
 	span, err := tapping.SapSugar(tapping.RedMaple, tapping.WholeSeason)
 	if !errors.Is(err, tapping.ErrNotCovered) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
 		t.Errorf("red maple: %+v, %v", span, err)
+	}
+	if want := "tapping.SapSugar: the sugar of red maple sap: not covered: measure yours"; err == nil || err.Error() != want {
+		t.Errorf("%v, want %q", err, want)
+	}
+	span, err = tapping.SapSugar(tapping.SugarMaple, 2)
+	if !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
+		t.Errorf("part 2 of the season: %+v, %v", span, err)
 	}
 	f := tapping.SugarFigures()
 	f[0].Species[0] = tapping.Birch
@@ -195,6 +206,9 @@ func TestPailRoundRefuses(t *testing.T) {
 		if _, err := tapping.PailRound([]tapping.Pail{good, small}, band2(0, 100), flowing, flowing); err != nil {
 			t.Errorf("%v: %v", flowing, err)
 		}
+	}
+	if got := tapping.SeasonPart(2).String(); got != "unknown (2)" {
+		t.Errorf("part 2 of the season prints as %q", got)
 	}
 	if got := tapping.Overflow(9).String(); got != "unknown (9)" {
 		t.Errorf("overflow 9 prints as %q", got)

@@ -11,8 +11,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// ErrNotCovered is what every [*NotCoveredError] unwraps to: a guideline says
-// nothing about the trunk.
+// ErrNotCovered is what the errors of silent sources unwrap to: a guideline says
+// nothing about the trunk ([*NotCoveredError]), or nobody published a figure of
+// the species here ([SapSugar]).
 var ErrNotCovered = errors.New("not covered")
 
 // NotCoveredError says that a guideline is silent about a trunk. Silence is no
@@ -119,6 +120,9 @@ func (g Guideline) ID() string {
 	}
 	return g.info.ID
 }
+
+// String is [Guideline.ID], and "(none)" for the zero Guideline.
+func (g Guideline) String() string { return cmp.Or(g.ID(), "(none)") }
 
 // Info returns the guideline written out.
 func (g Guideline) Info() GuidelineInfo {

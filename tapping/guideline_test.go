@@ -17,6 +17,24 @@ func isNotCovered(err error) bool {
 
 const silent = -1
 
+// The ends of a step belong to it unless it says otherwise: "16 to less than 17"
+// and "more than 18" hold neither 17 nor 18.
+func TestOpenEnds(t *testing.T) {
+	g := must[tapping.Guideline](t)(tapping.NewGuideline(tapping.GuidelineInfo{ID: "open", Unit: units.Inch, Steps: []tapping.Step{
+		{From: 10, To: 15, Taps: 1}, {From: 16, To: 17, Before: true, Taps: 2}, {From: 18, After: true, To: math.Inf(1), Taps: 3},
+	}}))
+	for inches, want := range map[float64]int{10: 1, 15: 1, 15.5: silent, 16: 2, 16.9: 2, 17: silent, 17.5: silent, 18: silent, 18.1: 3} {
+		got, err := g.Taps(units.Inches(inches))
+		if want == silent {
+			if !isNotCovered(err) {
+				t.Errorf("%v in: %d taps, %v", inches, got, err)
+			}
+		} else if err != nil || got != want {
+			t.Errorf("%v in: %d taps, %v, want %d", inches, got, err, want)
+		}
+	}
+}
+
 // Every boundary of every guideline, below, on and above, in the unit that the
 // rule prints. A step below or above is 2e-6 of that unit.
 func TestBoundaries(t *testing.T) {

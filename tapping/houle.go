@@ -4,16 +4,11 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/units"
 )
 
-// Coefficients of Houle et al. 2015, PLoS ONE 10(12) e0144844, equations 1 and 2.
 const (
-	houleC0 = -5.09
-	houleN  = 0.722
-	houleN2 = -0.014
-	houleG  = -0.07
-
 	maxEvents     = 366
 	maxDegreeDays = 10000.0
 )
@@ -24,10 +19,6 @@ const HouleThreshold = 0.51
 // houleBase is the base of the degree-days of that paper.
 var houleBase = units.Celsius(5)
 
-// HouleCoefficients returns the published coefficients of
-// [HouleProbability]: logit p = c0 + n N + n2 N^2 + g G.
-func HouleCoefficients() (c0, n, n2, g float64) { return houleC0, houleN, houleN2, houleG }
-
 // HouleProbability returns the probability that sugarhouses of a region
 // produce in a week, from the freeze-thaw events and growing degree-days over
 // 5 C cumulated since 1 January. A week counts as producing where it is above
@@ -37,7 +28,8 @@ func HouleCoefficients() (c0, n, n2, g float64) { return houleC0, houleN, houleN
 // [*units.RangeError]. Skill as published: 83 % of the producing weeks and
 // 95 % of the others, 11 regions of Quebec, 1999-2011; elsewhere unproven.
 //
-// Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2. Check: 15
+// Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2: logit p = c0 +
+// c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check: 15
 // events and 10 degree-days give 0.8688.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	const fn = "tapping.HouleProbability"
@@ -52,7 +44,7 @@ func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 
 func houleProbability(events int, warmth DegreeDays) float64 {
 	n := float64(events)
-	return 1 / (1 + math.Exp(-(houleC0 + houleN*n + houleN2*n*n + houleG*float64(warmth))))
+	return 1 / (1 + math.Exp(-(coef.HouleC0 + coef.HouleC1*n + coef.HouleC2*n*n + coef.HouleC3*float64(warmth))))
 }
 
 // Week is seven days of a season as Houle's equation sees them at their end.

@@ -194,7 +194,7 @@ func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	return out, nil
 }
 
-// Plan is a plan of many years.
+// Plan is where to drill on one trunk over many years.
 type Plan struct {
 	Holes   []OldHole // by year
 	Resting []int     // years with fewer holes than were asked for, for want of room

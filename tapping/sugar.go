@@ -1,6 +1,7 @@
 package tapping
 
 import (
+	"fmt"
 	"slices"
 
 	"example.org/sapreckoner/units"
@@ -45,6 +46,9 @@ const (
 	SeasonEnd              // the last weeks, when sugar falls
 )
 
+// String names the part.
+func (p SeasonPart) String() string { return names{"whole season", "end of the season"}.name(int(p)) }
+
 // SapSugar returns the range of sugar published for the species. Towards the
 // end of the season sugar falls (from memory): the range is then its lower
 // half. Sugar differs from tree to tree and from year to year: the same trees
@@ -52,9 +56,14 @@ const (
 // 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
 //
 // A species that nobody published a figure of here gives a span of NaN and
-// [ErrNotCovered]; where a mean alone was published, low and high are that
-// mean. Check: sugar maple, 1.5 to 3 Brix.
+// [ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
+// mean alone was published, low and high are that mean. Check: sugar maple, 1.5 to 3 Brix.
 func SapSugar(s Species, part SeasonPart) (Span[units.Brix], error) {
+	const fn = "tapping.SapSugar"
+	none := Span[units.Brix]{Low: nan[units.Brix](), High: nan[units.Brix]()}
+	if err := checkCount(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "tapping.WholeSeason or tapping.SeasonEnd"); err != nil {
+		return none, err
+	}
 	var span Span[units.Brix]
 	for _, f := range sugarFigures {
 		if !slices.Contains(f.Species, s) {
@@ -76,7 +85,7 @@ func SapSugar(s Species, part SeasonPart) (Span[units.Brix], error) {
 		span.Source += "; " + source
 	}
 	if span.Source == "" {
-		return Span[units.Brix]{Low: nan[units.Brix](), High: nan[units.Brix]()}, ErrNotCovered
+		return none, fmt.Errorf("%s: the sugar of %v sap: %w: measure yours", fn, s, ErrNotCovered)
 	}
 	if part == SeasonEnd {
 		span.High = span.Low + (span.High-span.Low)/2

@@ -1,8 +1,10 @@
 package tapping_test
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/tapping"
@@ -71,8 +73,19 @@ func TestNamesRoundTrip(t *testing.T) {
 	if _, err := tapping.Vigor(9).MarshalText(); err == nil {
 		t.Error("an unknown vigor was written")
 	}
-	if got := tapping.Species(99).String(); got != "unknown (99)" {
-		t.Errorf("species 99 prints as %q", got)
+	for _, n := range []tapping.Species{tapping.Birch + 1, 99} {
+		if got, want := n.String(), fmt.Sprintf("unknown (%d)", int(n)); got != want {
+			t.Errorf("species %d prints as %q", int(n), got)
+		}
+		if text, err := n.MarshalText(); err == nil {
+			t.Errorf("species %d is written as %q", int(n), text)
+		}
+	}
+	// What cannot be read is repeated in the message, to 48 bytes.
+	for letters, want := range map[int]string{48: strings.Repeat("x", 48) + "\"", 49: strings.Repeat("x", 48) + "...\""} {
+		if err := s.UnmarshalText([]byte(strings.Repeat("x", letters))); err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%d letters: %v, want %s", letters, err, want)
+		}
 	}
 }
 

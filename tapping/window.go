@@ -141,7 +141,7 @@ func Sensitivity(w Weather, rule SeasonRule, d units.TempDiff) (colder, asRead, 
 	return history(down, rule), history(w, rule), history(up, rule), nil
 }
 
-// Outlook is what a forecast of some days tells.
+// Outlook is what a forecast of the weather of some days tells of its sap.
 type Outlook struct {
 	FlowDays []time.Time // days on which sap runs by the criterion
 	DrillOn  []time.Time // days up to the first of them, or all, that warm up to [ColdestDrilling] or more

@@ -63,6 +63,11 @@ func ExampleScale() {
 	// 273.15 K
 }
 
+func ExampleScale_String() {
+	fmt.Println(units.ScaleFahrenheit)
+	// Output: Fahrenheit
+}
+
 // A Fahrenheit degree is 5/9 of a Celsius degree.
 func ExampleTempDiff() {
 	rise := units.CelsiusDegrees(4)

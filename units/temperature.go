@@ -69,6 +69,19 @@ const (
 	ScaleKelvin
 )
 
+// String returns the name of the scale.
+func (s Scale) String() string {
+	switch s {
+	case ScaleCelsius:
+		return "Celsius"
+	case ScaleFahrenheit:
+		return "Fahrenheit"
+	case ScaleKelvin:
+		return "kelvin"
+	}
+	return "Scale(" + strconv.Itoa(int(s)) + ")"
+}
+
 // The size column serves to tell the three rows apart; conversion is by scale.
 var temperatures = table{parse: "units.ParseTemperature", units: []unit{
 	{float64(ScaleCelsius), "C", []string{"deg C", "Celsius"}},

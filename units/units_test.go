@@ -66,11 +66,33 @@ func TestProducts(t *testing.T) {
 	near("arc", units.Degrees(180).Arc(units.Meter).Meters(), math.Pi)
 }
 
+// What one unit holds of another, by definition: SP 811, appendix B.
+func TestReadInAnotherUnit(t *testing.T) {
+	near := func(name string, got, want float64) {
+		t.Helper()
+		if math.Abs(got-want) > 1e-12*math.Abs(want) {
+			t.Errorf("%s: got %v, want %v", name, got, want)
+		}
+	}
+	near("two feet", (24 * units.Inch).Feet(), 2)
+	near("two inches", (2 * units.Inch).Millimeters(), 50.8)
+	near("two acres", (2 * 43560 * units.SquareFoot).Acres(), 2)
+	near("three tonnes", (3000 * units.Kilogram).Tonnes(), 3)
+	near("two short tons", (4000 * units.Pound).ShortTons(), 2)
+	near("a liter over a square meter, a millimeter deep", (2 * units.InchPerHour).LitersPerSquareMeterHour(), 50.8)
+}
+
 // Flows of zero never end, and no flow makes a negative or undefined time.
 func TestTimeSaturates(t *testing.T) {
 	const never = time.Duration(math.MaxInt64)
 	if got := units.VolumeRate(0).Time(units.USGallon); got != never {
 		t.Errorf("no flow takes %v", got)
+	}
+	// 2^63 ns is one more than a Duration holds.
+	for _, v := range []units.Volume{0x1p63 / 1e9, 1e12} {
+		if got := units.CubicMeterPerSecond.Time(v); got != never {
+			t.Errorf("%v at 1 m3/s takes %v", float64(v), got)
+		}
 	}
 	for _, q := range []units.VolumeRate{-1, units.VolumeRate(math.NaN())} {
 		if got := q.Time(units.USGallon); got != 0 {

@@ -27,6 +27,10 @@ const densityRise = 0.0045
 // Measured says within which limits volumes and Brix of a kind were measured: a
 // gauge good to 2 percent, a hydrometer good to 0.1 Brix. Nobody measures
 // without error: zero limits are refused where there is something to measure.
+//
+// Limits are plus or minus. An [Account] only adds them up, by sums and by roots
+// of squares: expanded uncertainties (k = 2) that go in come out as such, or a
+// little wide, since those of volume and Brix of a list are summed.
 type Measured struct {
 	Volume units.Share // 0.01 to 50 percent
 	Brix   units.Brix  // 0.01 to 5
@@ -55,15 +59,15 @@ type Account struct {
 	SugarOut units.Mass // in the syrup
 	Kept     units.Mass // held at the end, and chased out
 
-	SugarInLimits  units.Mass // each total is known within its limits,
-	SugarOutLimits units.Mass // from those of the measurements
-	KeptLimits     units.Mass
+	// Each total is known within its limits, plus or minus, of the kind of those
+	// in [Measured].
+	SugarInLimits, SugarOutLimits, KeptLimits units.Mass
 
 	// Lost is what is missing: to filters, foam, spills, scorched pans and,
 	// if the sap stood warm, to what grows in it. It may come out negative.
 	Lost        units.Mass
 	LostShare   units.Share // of SugarIn
-	Uncertainty units.Mass  // limits of Lost
+	Uncertainty units.Mass  // limits of Lost, of the same kind
 	// Impossible says that more sugar came out than went in, beyond the
 	// uncertainty: a reading, a volume or a lot is wrong or missing.
 	Impossible bool

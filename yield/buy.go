@@ -33,10 +33,10 @@ var (
 //
 // The pounds of syrup come from a rule of thumb or from the exact balance:
 //
-//   - By rule: Rule is set and PoundsPerGallon is the weight of a gallon of
+//   - By rule: Rule is set and PoundsPerUSGallon is the weight of a US gallon of
 //     syrup that goes with it, 11 lb by custom; Syrup is left zero. The pounds
-//     are PoundsPerGallon/(86/X).
-//   - Exact: Rule and PoundsPerGallon are left zero and Syrup is the strength
+//     are PoundsPerUSGallon/(86/X).
+//   - Exact: Rule and PoundsPerUSGallon are left zero and Syrup is the strength
 //     that the price is for. The pounds are those of the sugar's balance at 20
 //     C, as a scale in air shows them.
 //
@@ -48,14 +48,14 @@ var (
 //
 // The zero Offer is refused: steps are part of the bargain and not a default.
 type Offer struct {
-	SyrupPerPound   decimal.Decimal // price of a pound of syrup, to 1e9
-	Share           decimal.Decimal // part of it that is paid for the sap, 0 to 1
-	Rule            Rule            // rule of thumb; zero for the exact balance
-	PoundsPerGallon decimal.Decimal // of syrup, with Rule only: 8 to 15
-	Syrup           units.Brix      // with the exact balance only: the syrup priced, 60 to 70 Brix
-	MinBrix         units.Brix      // thinner sap is not bought; zero for no limit
-	PriceStep       decimal.Decimal // prices are multiples of it, such as 0.0001
-	Cent            decimal.Decimal // payments are multiples of it, such as 0.01
+	SyrupPerPound     decimal.Decimal // price of a pound of syrup, to 1e9
+	Share             decimal.Decimal // part of it that is paid for the sap, 0 to 1
+	Rule              Rule            // rule of thumb; zero for the exact balance
+	PoundsPerUSGallon decimal.Decimal // of syrup, with Rule only: 8 to 15
+	Syrup             units.Brix      // with the exact balance only: the syrup priced, 60 to 70 Brix
+	MinBrix           units.Brix      // thinner sap is not bought; zero for no limit
+	PriceStep         decimal.Decimal // prices are multiples of it, such as 0.0001
+	Cent              decimal.Decimal // payments are multiples of it, such as 0.01
 }
 
 // A Price is what sap of one strength is worth.
@@ -90,7 +90,7 @@ func (o *Offer) check(fn string) error {
 		if err := within(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
 			return err
 		}
-		return exactly(fn, "Offer.PoundsPerGallon", o.PoundsPerGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
+		return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
 	}
 	if err := o.Rule.valid(fn); err != nil {
 		return err
@@ -98,7 +98,7 @@ func (o *Offer) check(fn string) error {
 	if err := within(fn, "Offer.Syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
 		return err
 	}
-	return exactly(fn, "Offer.PoundsPerGallon", o.PoundsPerGallon, minPoundsGal, maxPoundsGal, "11 lb by custom")
+	return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, minPoundsGal, maxPoundsGal, "11 lb by custom")
 }
 
 // PerUSGallon returns the price of a US gallon of sap, rounded to PriceStep.
@@ -171,7 +171,7 @@ func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 	worth, per := o.Share.Mul(o.SyrupPerPound).Mul(exact), one
 	if o.Rule != noRule {
 		r := rules[o.Rule]
-		worth = o.Share.Mul(o.SyrupPerPound).Mul(o.PoundsPerGallon).Mul(x)
+		worth = o.Share.Mul(o.SyrupPerPound).Mul(o.PoundsPerUSGallon).Mul(x)
 		per = decimal.NewFromFloat(r.over).Sub(decimal.NewFromFloat(r.less).Mul(x))
 	}
 	return Price{

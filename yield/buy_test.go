@@ -18,7 +18,7 @@ import (
 func byRule() yield.Offer {
 	return yield.Offer{
 		SyrupPerPound: dec("2.50"), Share: dec("0.5"),
-		Rule: yield.Jones1946, PoundsPerGallon: dec("11"),
+		Rule: yield.Jones1946, PoundsPerUSGallon: dec("11"),
 		PriceStep: dec("0.0001"), Cent: dec("0.01"),
 	}
 }
@@ -26,7 +26,7 @@ func byRule() yield.Offer {
 // byBalance is the same bargain by the exact balance.
 func byBalance() yield.Offer {
 	o := byRule()
-	o.Rule, o.PoundsPerGallon, o.Syrup = 0, decimal.Zero, 66.9
+	o.Rule, o.PoundsPerUSGallon, o.Syrup = 0, decimal.Zero, 66.9
 	return o
 }
 
@@ -42,12 +42,12 @@ func TestOfferLimits(t *testing.T) {
 		"negative step":     func(o *yield.Offer) { o.PriceStep = dec("-0.01") },
 		"no cent":           func(o *yield.Offer) { o.Cent = decimal.Zero },
 		"unknown rule":      func(o *yield.Offer) { o.Rule = 99 },
-		"rule, no weight":   func(o *yield.Offer) { o.PoundsPerGallon = decimal.Zero },
+		"rule, no weight":   func(o *yield.Offer) { o.PoundsPerUSGallon = decimal.Zero },
 		"rule with a syrup": func(o *yield.Offer) { o.Syrup = 66.9 },
 		"exact, no syrup":   func(o *yield.Offer) { *o = byBalance(); o.Syrup = 0 },
 		"exact, thin syrup": func(o *yield.Offer) { *o = byBalance(); o.Syrup = 59.9 },
 		"exact, NaN syrup":  func(o *yield.Offer) { *o = byBalance(); o.Syrup = units.Brix(notNum) },
-		"exact with weight": func(o *yield.Offer) { *o = byBalance(); o.PoundsPerGallon = dec("11") },
+		"exact with weight": func(o *yield.Offer) { *o = byBalance(); o.PoundsPerUSGallon = dec("11") },
 		"minimum NaN":       func(o *yield.Offer) { o.MinBrix = units.Brix(notNum) },
 		"minimum negative":  func(o *yield.Offer) { o.MinBrix = -1 },
 	} {

@@ -12,7 +12,7 @@
 //	sap per syrup = B_syrup rho(B_syrup)/(B_sap rho(B_sap))
 //
 // The second line is [Ratio]: 43.4 gallons of 2 Brix sap for one of 66 Brix
-// syrup. A [Rule] such as 86/X is what people use in its place, and [Rule.Error]
+// syrup. A [Rule] such as 86/X is what people use in its place, and [Rule.ErrorAt]
 // tells how far it is off.
 //
 // # Before the season
@@ -50,7 +50,8 @@
 // [FewestLeftovers] and [InMix] choose containers for a lot, [CheckNet] weighs a
 // sample of them, and [Books] tie every jar to its lots, boils and days.
 // [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
-// that of candy, sugar and cream: sugar/(1 - moisture).
+// that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that
+// practice gets ([ProductFigures]).
 //
 // # Sharing, buying and cost
 //

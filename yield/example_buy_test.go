@@ -12,12 +12,12 @@ import (
 // bulk, 2 Brix, half share: 0.32 per gallon (0.3198).
 func ExampleOffer_PerUSGallon() {
 	offer := yield.Offer{
-		SyrupPerPound:   decimal.RequireFromString("2.50"),
-		Share:           decimal.RequireFromString("0.5"),
-		Rule:            yield.Jones1946,
-		PoundsPerGallon: decimal.NewFromInt(11),
-		PriceStep:       decimal.RequireFromString("0.0001"),
-		Cent:            decimal.RequireFromString("0.01"),
+		SyrupPerPound:     decimal.RequireFromString("2.50"),
+		Share:             decimal.RequireFromString("0.5"),
+		Rule:              yield.Jones1946,
+		PoundsPerUSGallon: decimal.NewFromInt(11),
+		PriceStep:         decimal.RequireFromString("0.0001"),
+		Cent:              decimal.RequireFromString("0.01"),
 	}
 	price, err := offer.PerUSGallon(2)
 	fmt.Println(price, err)
@@ -49,12 +49,12 @@ func ExampleOffer_PerPoundOfSugar() {
 // Half of 2.50 per pound and 11 lb over 86/X: 0.159884 for each Brix.
 func ExampleOffer_Prices() {
 	offer := yield.Offer{
-		SyrupPerPound:   decimal.RequireFromString("2.50"),
-		Share:           decimal.RequireFromString("0.5"),
-		Rule:            yield.Jones1946,
-		PoundsPerGallon: decimal.NewFromInt(11),
-		PriceStep:       decimal.RequireFromString("0.001"),
-		Cent:            decimal.RequireFromString("0.01"),
+		SyrupPerPound:     decimal.RequireFromString("2.50"),
+		Share:             decimal.RequireFromString("0.5"),
+		Rule:              yield.Jones1946,
+		PoundsPerUSGallon: decimal.NewFromInt(11),
+		PriceStep:         decimal.RequireFromString("0.001"),
+		Cent:              decimal.RequireFromString("0.01"),
 	}
 	table, err := offer.Prices(nil, 1.5, 3, 0.5)
 	if err != nil {
@@ -74,13 +74,13 @@ func ExampleOffer_Prices() {
 // Invented deliveries at 0.3198, 0.3517 and 0.3837 for 2.0, 2.2 and 2.4 Brix.
 func ExampleOffer_Statement() {
 	offer := yield.Offer{
-		SyrupPerPound:   decimal.RequireFromString("2.50"),
-		Share:           decimal.RequireFromString("0.5"),
-		Rule:            yield.Jones1946,
-		PoundsPerGallon: decimal.NewFromInt(11),
-		MinBrix:         1.5,
-		PriceStep:       decimal.RequireFromString("0.0001"),
-		Cent:            decimal.RequireFromString("0.01"),
+		SyrupPerPound:     decimal.RequireFromString("2.50"),
+		Share:             decimal.RequireFromString("0.5"),
+		Rule:              yield.Jones1946,
+		PoundsPerUSGallon: decimal.NewFromInt(11),
+		MinBrix:           1.5,
+		PriceStep:         decimal.RequireFromString("0.0001"),
+		Cent:              decimal.RequireFromString("0.01"),
 	}
 	s, err := offer.Statement([]yield.Delivery{
 		{Slip: "14 March", Seller: "Creek lot", USGallons: decimal.NewFromInt(61), Sap: 2.0},

@@ -114,13 +114,11 @@ func ExampleProductMoisture() {
 }
 
 // Cornell Maple Bulletin 208 and Ohio State University Extension print 7.5 lb.
-func ExampleProduct_Published() {
-	low, high, source, err := yield.MoldedSugar.Published()
-	fmt.Println(low.Text(units.Pound, 1), high.Text(units.Pound, 1), source, err)
-	// Output: 7.5 lb 7.5 lb Cornell Maple Bulletin 208; Ohio State University Extension <nil>
-}
-
-func ExampleProduct_String() {
-	fmt.Println(yield.MapleCream)
-	// Output: cream
+func ExampleProductFigures() {
+	f := yield.ProductFigures()[0]
+	fmt.Println(f.Product, f.Low.Text(units.Pound, 1), f.High.Text(units.Pound, 1), f.Obtained)
+	fmt.Println(f.Source)
+	// Output:
+	// molded soft sugar 7.5 lb 7.5 lb read
+	// Cornell Maple Bulletin 208; Ohio State University Extension
 }

@@ -61,9 +61,9 @@ func ExampleRule_Ratio() {
 	// Output: 8.5 <nil>
 }
 
-func ExampleRule_Error() {
+func ExampleRule_ErrorAt() {
 	for _, sap := range []units.Brix{2, 10, 20} {
-		off, err := yield.Jones1946.Error(sap)
+		off, err := yield.Jones1946.ErrorAt(sap)
 		if err != nil {
 			fmt.Println(err)
 			return

@@ -13,7 +13,8 @@ const (
 	gravityHigh = 15 * units.USGallon
 )
 
-// A Basis is what a forecast rests on, best first.
+// A Basis is what a forecast rests on, best first. (That of a heat is a
+// [example.org/sapreckoner/boil.Basis].)
 type Basis uint8
 
 const (
@@ -144,7 +145,8 @@ func ForecastFromGravity(taps int, sap, syrup units.Brix) (Forecast, error) {
 }
 
 // A State is a state of the US whose maple producers are surveyed, or all of
-// them together.
+// them together. Places whose law on syrup is known are others:
+// [example.org/sapreckoner/sugar.Jurisdiction].
 type State uint8
 
 // The states of the survey, and their sum.

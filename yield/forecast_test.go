@@ -133,6 +133,27 @@ func TestSeasonsCount(t *testing.T) {
 	}
 }
 
+// The peak that stands for one that is not known is that of the table.
+func TestPeakFromMemory(t *testing.T) {
+	table, err := check.Load("season-criteria")
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := 0
+	for _, r := range table.Rows {
+		if r.Name() != "storage, a day of sap per tap" {
+			continue
+		}
+		seen++
+		if got, want := yield.PeakFromMemory.USGallons(), r.Float("low"); !(math.Abs(got-want) < 1e-9) {
+			t.Errorf("%v US gal a tap, the table has %v", got, want)
+		}
+	}
+	if seen != 1 {
+		t.Errorf("%d rows of 1 found in the table", seen)
+	}
+}
+
 func TestLayInLimits(t *testing.T) {
 	pint := jar(units.USPint)
 	s, err := yield.LayIn(1, 0, pint, yield.Habits{})

@@ -61,7 +61,7 @@ func FuzzOffer(f *testing.F) {
 			ds[i] = d
 		}
 		o := yield.Offer{
-			SyrupPerPound: ds[0], Share: ds[1], PoundsPerGallon: ds[2], PriceStep: ds[3], Cent: ds[4],
+			SyrupPerPound: ds[0], Share: ds[1], PoundsPerUSGallon: ds[2], PriceStep: ds[3], Cent: ds[4],
 			Rule: yield.Rule(rule), Syrup: units.Brix(syrup),
 		}
 		s, err := o.Statement([]yield.Delivery{{USGallons: ds[5], Sap: units.Brix(sap)}, {USGallons: ds[5], Sap: 2}})

@@ -261,42 +261,32 @@ func TestProducts(t *testing.T) {
 		m, err := yield.ProductMoisture(none, 5)
 		refused(t, "no sugar", "yield.ProductMoisture", float64(m), err)
 	}
-	for _, p := range []yield.Product{0, 4, 255} {
-		low, _, source, err := p.Published()
-		refused(t, p.String(), "yield.Product.Published", float64(low), err)
-		if source != "" || p.String() != "no product" {
-			t.Errorf("Product(%d) is %q by %q", p, p, source)
-		}
-	}
 }
 
 // The published yields are those of the table, and none is above the ceiling of
 // the wettest product that practice makes.
-func TestPublishedProducts(t *testing.T) {
+func TestProductFigures(t *testing.T) {
 	table, err := check.Load("confection-yields")
 	if err != nil {
 		t.Fatal(err)
 	}
-	lot := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
-	seen := 0
-	for _, r := range table.Rows {
-		for p := yield.MoldedSugar; p <= yield.MapleCream; p++ {
-			if p.String() != r.Text("product") {
-				continue
-			}
-			seen++
-			low, high, _, err := p.Published()
-			if err != nil || !(math.Abs(low.Pounds()-r.Float("low")) < 1e-9) || !(math.Abs(high.Pounds()-r.Float("high")) < 1e-9) {
-				t.Errorf("%v: %v to %v, %v; the table has %v to %v", p, low, high, err, r.Float("low"), r.Float("high"))
-			}
-			ceiling, err := yield.ProductWeight(lot, 16) // as wet as cream at 23 F
-			if err != nil || high > ceiling {
-				t.Errorf("%v: %v is above the ceiling %v, %v", p, high, ceiling, err)
-			}
-		}
+	ceiling, err := yield.ProductWeight(lotOf(t, units.USGallon, 66.9, units.Celsius(20)), 16) // as wet as cream at 23 F
+	if err != nil {
+		t.Fatal(err)
 	}
-	if seen != 3 {
-		t.Errorf("%d products of 3 found in the table", seen)
+	figures := yield.ProductFigures()
+	if len(figures) != len(table.Rows) {
+		t.Fatalf("%d products, the table has %d", len(figures), len(table.Rows))
+	}
+	for i, r := range table.Rows {
+		f := figures[i]
+		if f.Product != r.Text("product") || f.Obtained != r.Text("obtained") || f.Source != r.Text("source") ||
+			!(math.Abs(f.Low.Pounds()-r.Float("low")) < 1e-9) || !(math.Abs(f.High.Pounds()-r.Float("high")) < 1e-9) {
+			t.Errorf("%+v; the table has %v to %v of %s, %s, %s", f, r.Float("low"), r.Float("high"), r.Text("product"), r.Text("obtained"), r.Text("source"))
+		}
+		if f.High > ceiling {
+			t.Errorf("%s: %v is above the ceiling %v", f.Product, f.High, ceiling)
+		}
 	}
 }
 

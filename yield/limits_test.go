@@ -176,7 +176,7 @@ func TestExactLimits(t *testing.T) {
 	}{
 		"price of syrup": {"0", "1000000000", "-1e-30", "1000000000.000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.SyrupPerPound = d })},
 		"share":          {"0", "1", "-1e-30", "1.000000000000000000000000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Share = d })},
-		"pounds":         {"8", "15", "7.999", "15.001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PoundsPerGallon = d })},
+		"pounds":         {"8", "15", "7.999", "15.001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PoundsPerUSGallon = d })},
 		"price step":     {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PriceStep = d })},
 		"cent":           {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Cent = d })},
 		"weight": {"1e-30", "1e30", "1e-31", "1000000000000000000000000000001", func(d decimal.Decimal) error {

@@ -62,48 +62,24 @@ func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 	return units.FractionShare(1 - float64(solids/weight)), nil
 }
 
-// A Product is something made of syrup.
-type Product uint8
-
-// The products whose yield is published.
-const (
-	noProduct       Product = iota
-	MoldedSugar             // soft candy, poured into molds
-	GranulatedSugar         // dry sugar, stirred
-	MapleCream              // spread, cooled and stirred
-)
-
-// products holds published yields in lb per US gal of syrup.
-var products = [...]struct {
-	name      string
-	low, high float64
-	source    string
-}{
-	noProduct:       {name: "no product"},
-	MoldedSugar:     {"molded soft sugar", 7.5, 7.5, "Cornell Maple Bulletin 208; Ohio State University Extension"},
-	GranulatedSugar: {"granulated sugar", 6.5, 7, "producers' manuals, from memory"},
-	MapleCream:      {"cream", 7.5, 8, "producers' manuals, from memory"},
+// A ProductFigure is what practice gets of a further product from a US gallon of
+// syrup, as it was published. It lies below the ceiling of [ProductWeight] by what
+// stays in pans and molds. Points at which the products are done are
+// [example.org/sapreckoner/boil.ConfectionFinishes], and syrup that suits them is
+// told by [example.org/sapreckoner/sugar.Confection].
+type ProductFigure struct {
+	Product   string
+	Low, High units.Mass // from a US gallon of syrup
+	Obtained  string     // read or memory
+	Source    string
 }
 
-// String returns the name of the product.
-func (p Product) String() string {
-	if int(p) >= len(products) {
-		p = noProduct
+// ProductFigures returns the published weights of further products. Check value:
+// 7.5 lb of molded soft sugar (Cornell Maple Bulletin 208).
+func ProductFigures() []ProductFigure {
+	return []ProductFigure{
+		{"molded soft sugar", 7.5 * units.Pound, 7.5 * units.Pound, "read", "Cornell Maple Bulletin 208; Ohio State University Extension"},
+		{"granulated sugar", 6.5 * units.Pound, 7 * units.Pound, "memory", "producers manuals"},
+		{"cream", 7.5 * units.Pound, 8 * units.Pound, "memory", "producers manuals"},
 	}
-	return products[p].name
-}
-
-// Published returns what practice gets of a product from a US gallon of syrup,
-// least and most, and where that is said. It lies below the ceiling of
-// [ProductWeight] by what stays in pans and molds.
-//
-// Range: the products named here; for any other value the answer is NaN and a
-// [units.RangeError]. Check value: 7.5 lb of molded soft sugar (Cornell Maple
-// Bulletin 208).
-func (p Product) Published() (low, high units.Mass, source string, err error) {
-	if err := within("yield.Product.Published", "product", float64(p), float64(MoldedSugar), float64(MapleCream), "", "choose one, such as yield.MoldedSugar"); err != nil {
-		return nan[units.Mass](), nan[units.Mass](), "", err
-	}
-	d := products[p]
-	return units.Pounds(d.low), units.Pounds(d.high), d.source, nil
 }

@@ -89,7 +89,7 @@ func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 // none and refused.
 //
 // The rules leave out the density of the sap and drift from the truth as the sap
-// gets stronger: see [Rule.Error].
+// gets stronger: see [Rule.ErrorAt].
 type Rule uint8
 
 // The rules of thumb in use. The revised figures were read second-hand, in
@@ -160,7 +160,7 @@ func (r Rule) Syrup() units.Brix {
 
 // Ratio returns the volumes of sap per volume of syrup by the rule.
 //
-// Range: sap of 0.5 to 30 Brix. Uncertainty: see [Rule.Error]. Outside the range,
+// Range: sap of 0.5 to 30 Brix. Uncertainty: see [Rule.ErrorAt]. Outside the range,
 // or for a value that is no rule, the answer is NaN and a [units.RangeError].
 // Check value: 86/2.5 is 34.4 (University of New Hampshire Cooperative
 // Extension).
@@ -178,15 +178,15 @@ func (r Rule) ratio(fn string, sap units.Brix) (float64, error) {
 	return rules[r].over/float64(sap) - rules[r].less, nil
 }
 
-// Error returns by how much the rule's ratio is off the exact [Ratio] to the
+// ErrorAt returns by how much the rule's ratio is off the exact [Ratio] to the
 // rule's [Rule.Syrup], in percent of the exact one. Where it is positive the
 // rule asks for more sap than is needed and so promises too little syrup.
 //
 // Range and errors: those of [Rule.Ratio]. Check values: 86/X is off by -0.90,
 // +2.27 and +6.49 percent at 2, 10 and 20 Brix; 88.2/X - 0.32 by -0.87, -0.69
 // and -0.49 percent (computed).
-func (r Rule) Error(sap units.Brix) (units.Share, error) {
-	const fn = "yield.Rule.Error"
+func (r Rule) ErrorAt(sap units.Brix) (units.Share, error) {
+	const fn = "yield.Rule.ErrorAt"
 	byRule, err := r.ratio(fn, sap)
 	if err != nil {
 		return nan[units.Share](), err

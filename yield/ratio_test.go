@@ -49,8 +49,8 @@ func TestRuleRange(t *testing.T) {
 	for _, sap := range []float64{0.49, 30.01, 0, -2, notNum, inf, -inf} {
 		r, err := yield.RuleOf86(units.Brix(sap))
 		refused(t, "RuleOf86", "yield.RuleOf86", r, err)
-		off, err := yield.Revised66.Error(units.Brix(sap))
-		refused(t, "Error", "yield.Rule.Error", float64(off), err)
+		off, err := yield.Revised66.ErrorAt(units.Brix(sap))
+		refused(t, "ErrorAt", "yield.Rule.ErrorAt", float64(off), err)
 	}
 	for _, r := range []yield.Rule{0, 6, 255} {
 		x, err := r.Ratio(2)
@@ -98,7 +98,7 @@ func TestRuleErrors(t *testing.T) {
 		{yield.Jones1946, 2, -0.90}, {yield.Jones1946, 10, 2.27}, {yield.Jones1946, 20, 6.49},
 		{yield.Revised669Less, 2, -0.87}, {yield.Revised669Less, 10, -0.69}, {yield.Revised669Less, 20, -0.49},
 	} {
-		off, err := tt.rule.Error(tt.sap)
+		off, err := tt.rule.ErrorAt(tt.sap)
 		if err != nil || !(math.Abs(off.Percents()-tt.want) <= 0.005) {
 			t.Errorf("%v at %v: %v, %v; want %v", tt.rule, tt.sap, off, err, tt.want)
 		}

@@ -15,7 +15,7 @@ const PeakFromMemory = 2 * units.USGallon
 // fields say what then follows.
 type Habits struct {
 	// SyrupPerCord is the syrup from a full cord of wood. Zero: no wood is told,
-	// since a home-built pan makes 7 to 17 US gal where a built evaporator makes 32.
+	// since a home-built pan makes 7 to 20 US gal where a built evaporator makes 32.
 	SyrupPerCord units.Volume
 	PerFilter    units.Volume  // syrup through a gravity filter before a change; zero: [GravityFilter]
 	PeakPerTap   units.Volume  // sap of a tap on the best day; zero: [PeakFromMemory], see [PeakPerTap]

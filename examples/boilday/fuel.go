@@ -44,7 +44,7 @@ func (p *plan) fire(s *setup) (err error) {
 	}
 	given := s.learned
 	if given {
-		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Of: boil.Gross}
+		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Gross}
 		how = fmt.Sprintf("at %s of the gross heat", s.efficiency.Text(0))
 	}
 	p.burn.how = how
@@ -81,7 +81,7 @@ func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) 
 		if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
 			return cli.For("moisture", err)
 		}
-		at.Of = boil.Net
+		at.Basis = boil.Net
 		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
 	}
 	need, err := fuel.Needed(p.heat, at)

@@ -12,6 +12,7 @@ import (
 	"io"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.org/sapreckoner/internal/check"
@@ -47,6 +48,8 @@ type line struct {
 	table    *check.Table
 	fn       string
 	figures  int
+	exact    int
+	apart    int
 	failures int
 	worst    float64
 }
@@ -66,6 +69,8 @@ func lines() ([]line, error) {
 		}
 		l := &all[i]
 		l.figures += r.Rows
+		l.exact += r.Exact
+		l.apart += r.Apart
 		l.failures += len(r.Failures)
 		l.worst = max(l.worst, r.Worst) // NaN stays NaN
 	}
@@ -78,18 +83,39 @@ func all(w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	fmt.Fprintln(w, "| source table | obtained | function | figures | worst deviation, share of the tolerance |")
-	fmt.Fprintln(w, "|---|---|---|--:|--:|")
-	figures, failures := 0, 0
+	fmt.Fprintln(w, "| source table | obtained | function | figures | apart | worst deviation, share of the tolerance |")
+	fmt.Fprintln(w, "|---|---|---|--:|--:|--:|")
+	var sum line
 	tables := map[string]bool{}
 	for _, l := range lines {
-		figures += l.figures
-		failures += l.failures
+		sum.figures += l.figures
+		sum.exact += l.exact
+		sum.apart += l.apart
+		sum.failures += l.failures
 		tables[l.table.ID] = true
-		fmt.Fprintf(w, "| %s | %s | %s | %d | %s |\n", l.table.ID, obtained(l.table), l.fn, l.figures, percent(l.worst))
+		fmt.Fprintf(w, "| %s | %s | %s | %d | %s | %s |\n", l.table.ID, obtained(l.table), l.fn, l.figures, some(l.apart), l.deviation())
 	}
-	fmt.Fprintf(w, "\n%d figures of %d tables, %d outside their tolerance.\n", figures, len(tables), failures)
+	fmt.Fprintf(w, "\n%d figures of %d tables, %d outside their tolerance.\n", sum.figures, len(tables), sum.failures)
+	fmt.Fprintf(w, "%d are met exactly: constants that the library copies, factors, counts. %d are reckoned.\n%d stand apart: the table documents by how much, and the deviation is what is left.\n",
+		sum.exact, sum.figures-sum.exact, sum.apart)
 	return nil
+}
+
+// some prints a count, and nothing for none.
+func some(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return strconv.Itoa(n)
+}
+
+// deviation prints the worst of a line: a share says nothing of figures that are
+// met exactly or not at all.
+func (l line) deviation() string {
+	if l.exact == l.figures {
+		return "exact"
+	}
+	return percent(l.worst)
 }
 
 // obtained shortens how a table was obtained to its first words.

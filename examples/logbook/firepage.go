@@ -50,7 +50,7 @@ func (p page) firePart(part *cli.Part) error {
 	}
 	var rows [][]cli.Value
 	for _, e := range all {
-		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Days, ""), cli.Share(e.Middle(), 1),
+		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Boils, ""), cli.Share(e.Middle(), 1),
 			cli.Between(cli.Share(e.Low, 1), cli.Share(e.High, 1)), cli.Share(e.Spread, 1)})
 	}
 	part.Table("fire", []cli.Column{{Key: "fuel", Head: "fuel"}, {Key: "basis", Head: "heat"}, {Key: "boils", Head: "boils"},

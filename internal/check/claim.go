@@ -20,6 +20,8 @@ type Result struct {
 	Claim    Claim
 	Table    *Table
 	Rows     int     // figures compared
+	Exact    int     // those met but for rounding: constants that are copied, exact factors, counts
+	Apart    int     // those with a documented deviation
 	Worst    float64 // largest deviation as a share of its tolerance; 1 is the limit
 	WorstRow string  // name of the row where it was found
 	Failures []Failure
@@ -55,6 +57,12 @@ func Evaluate(c Claim) (Result, error) {
 	}
 	r := Result{Claim: c, Table: t, Rows: len(outcomes)}
 	for _, o := range outcomes {
+		if o.exact() {
+			r.Exact++
+		}
+		if o.apart {
+			r.Apart++
+		}
 		if s := o.share(); r.WorstRow == "" || s > r.Worst {
 			r.Worst, r.WorstRow = s, o.row.Name()
 		}
@@ -107,6 +115,7 @@ func (c Claim) covers(row Row) bool {
 type outcome struct {
 	row            Row
 	want, got, tol float64
+	apart          bool // the row documents a deviation, which is in want
 	err            error
 }
 
@@ -115,6 +124,7 @@ func compare(c Claim, col Column, row Row) (outcome, error) {
 	printed := row.Text(c.Column)
 	if d := row.Text(c.Column + deviationSuffix); d != "" {
 		printed = d
+		o.apart = true
 		o.want += row.Float(c.Column + deviationSuffix)
 	}
 	var err error
@@ -135,6 +145,12 @@ func (o outcome) share() float64 {
 		return 0
 	}
 	return d / o.tol
+}
+
+// exact reports whether nothing but the rounding of float64 lies between.
+func (o outcome) exact() bool {
+	const rounding = 1e-12
+	return o.err == nil && math.Abs(o.got-o.want) <= rounding*max(1, math.Abs(o.want))
 }
 
 // pass grants a deviation that lies on the limit, such as 0.3375 printed as

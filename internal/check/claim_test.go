@@ -30,6 +30,26 @@ func TestEvaluate(t *testing.T) {
 	}
 }
 
+// What is copied is told from what is reckoned within a tolerance, and figures
+// with a documented deviation from those without.
+func TestExactAndApart(t *testing.T) {
+	for _, tt := range []struct {
+		table, column string
+		off           float64
+		exact, apart  int
+	}{
+		{"kell-1975-water", "value", 0, 7, 0},
+		{"water-activity-worked", "a_w", 0, 3, 0},
+		{"water-activity-worked", "a_w", 1e-11, 0, 0},
+		{"syrup-finish-rise", "rise_F", 0.001, 0, 4},
+	} {
+		r, err := Evaluate(Claim{Table: tt.table, Column: tt.column, Func: "f", Got: published(tt.column, tt.off)})
+		if err != nil || r.Exact != tt.exact || r.Apart != tt.apart {
+			t.Errorf("%s off by %v: %d exact, %d apart, %v", tt.table, tt.off, r.Exact, r.Apart, err)
+		}
+	}
+}
+
 func TestTieAtTheLimitPasses(t *testing.T) {
 	wisconsin := func(r Row) bool {
 		return r.Name() == "Wisconsin year=2019 taps_thousand=800 production_thousand_gal=270"

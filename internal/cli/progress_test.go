@@ -59,6 +59,19 @@ func TestProgress(t *testing.T) {
 	}
 }
 
+// Of a stream nobody knows the size.
+func TestProgress_stream(t *testing.T) {
+	var out bytes.Buffer
+	p, now := clock(&out, true)
+	*now = now.Add(2 * time.Second)
+	if _, err := p.Reader("-", 0, strings.NewReader(strings.Repeat("x", 3e6))).Read(make([]byte, 2e6)); err != nil {
+		t.Fatal(err)
+	}
+	if got := strings.TrimRight(out.String(), " "); got != "\r-: 2.0 MB read" {
+		t.Errorf("told %q", got)
+	}
+}
+
 // A file that is written to instead of a terminal gets no progress.
 func TestProgress_file(t *testing.T) {
 	f, err := os.CreateTemp(t.TempDir(), "err")

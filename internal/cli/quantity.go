@@ -55,7 +55,7 @@ func significant(x float64, n int) string {
 
 func decimal(x float64, decimals int) string {
 	s := strconv.FormatFloat(x, 'f', max(decimals, 0), 64)
-	if x < 0 && s[1:] == strconv.FormatFloat(0, 'f', max(decimals, 0), 64) {
+	if math.Signbit(x) && s[1:] == strconv.FormatFloat(0, 'f', max(decimals, 0), 64) {
 		return s[1:]
 	}
 	return s

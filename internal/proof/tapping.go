@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -18,7 +19,7 @@ func Tapping() []check.Claim {
 		{Table: "conductive-wood", Column: "least_growth", Func: "tapping.TappingBand.GrowthNeeded", Got: leastGrowth},
 		{Table: "growth-two-taps", Column: "growth", Func: "tapping.TappingBand.GrowthNeeded", Got: twoTapGrowth},
 		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "tapping.NaturalVacuum", Got: vacuumColumn},
-		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleCoefficients", Got: houleCoefficient},
+		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleProbability", Got: houleCoefficient},
 		{Table: "producing-week-worked", Column: "p", Func: "tapping.HouleProbability", Got: houleProbability},
 		{Table: "sap-sugar", Column: "low", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Low })},
 		{Table: "sap-sugar", Column: "high", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.High })},
@@ -110,12 +111,10 @@ func vacuumColumn(r check.Row) (float64, error) {
 }
 
 func houleCoefficient(r check.Row) (float64, error) {
-	c0, c1, c2, c3 := tapping.HouleCoefficients()
-	x, ok := map[string]float64{"c0": c0, "c1": c1, "c2": c2, "c3": c3, "threshold of p": tapping.HouleThreshold}[r.Text("name")]
-	if !ok {
-		return math.NaN(), fmt.Errorf("no coefficient %q", r.Text("name"))
+	if r.Text("name") == "threshold of p" {
+		return tapping.HouleThreshold, nil
 	}
-	return x, nil
+	return listed(coef.Houle(), r.Text("name"))
 }
 
 func houleProbability(r check.Row) (float64, error) {

@@ -17,7 +17,7 @@ import (
 // to package [example.org/sapreckoner/yield].
 func Yield() []check.Claim {
 	return []check.Claim{
-		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.Error", Got: ruleError},
+		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.ErrorAt", Got: ruleError},
 		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
 		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
@@ -70,7 +70,7 @@ func ruleError(row check.Row) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	off, err := r.Error(units.Brix(row.Float("sap_brix")))
+	off, err := r.ErrorAt(units.Brix(row.Float("sap_brix")))
 	return off.Percents(), err
 }
 
@@ -81,12 +81,12 @@ func sapPrice(row check.Row) (float64, error) {
 		step = decimal.New(1, -2)
 	}
 	offer := yield.Offer{
-		SyrupPerPound:   decimal.NewFromFloat(row.Float("price_per_lb")),
-		Share:           decimal.NewFromFloat(row.Float("share")),
-		Rule:            yield.Jones1946,
-		PoundsPerGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
-		PriceStep:       step,
-		Cent:            decimal.New(1, -2),
+		SyrupPerPound:     decimal.NewFromFloat(row.Float("price_per_lb")),
+		Share:             decimal.NewFromFloat(row.Float("share")),
+		Rule:              yield.Jones1946,
+		PoundsPerUSGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
+		PriceStep:         step,
+		Cent:              decimal.New(1, -2),
 	}
 	price, err := offer.PerUSGallon(units.Brix(row.Float("sap_brix")))
 	return price.InexactFloat64(), err

@@ -11,13 +11,13 @@ import (
 
 // A number is the one that the standard library reads, to the last bit.
 func TestPlainNumber(t *testing.T) {
-	for _, s := range []string{"", "-", ".", "-.", "1e3", "0x10", "1_0", "+1", "1.2.3", " 1", "NaN", "inf", "1234567890123456", "12345678.12345678"} {
+	for _, s := range []string{"", "-", ".", "-.", "1e3", "0x10", "1_0", "+1", "1.2.3", ".1.2", " 1", "NaN", "inf", "1234567890123456", "12345678.12345678"} {
 		if x, ok := plainNumber(s); ok {
 			t.Errorf("%q is read as %v", s, x)
 		}
 	}
 	draw := rand.New(rand.NewPCG(3, 9))
-	for _, s := range []string{"0", "-0", "5.", ".5", "-.5", "2.1", "999999999999999", "0.00000000000001", "00000000000000.1"} {
+	for _, s := range []string{"0", "-0", "5.", ".5", "-.5", "2.1", "999999999999999", "0.00000000000001", "00000000000000.1", "12345678.1234567", "-12345678.1234567"} {
 		same(t, s)
 	}
 	for range 20_000 {
@@ -33,7 +33,7 @@ func same(t *testing.T, s string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(strings.Trim(s, "-.")) <= 15 && !ok {
+	if strings.Count(s, "")-1-strings.Count(s, ".")-strings.Count(s, "-") <= 15 && !ok {
 		t.Errorf("%q is not read", s)
 	}
 	if ok && strconv.FormatFloat(x, 'b', -1, 64) != strconv.FormatFloat(want, 'b', -1, 64) {
@@ -45,7 +45,7 @@ func same(t *testing.T, s string) {
 func TestPlainTime(t *testing.T) {
 	for _, s := range []string{"2031-02-29 10:00", "2031-13-01 10:00", "2031-00-01 10:00", "2031-03-00 10:00", "2031-03-01 24:00",
 		"2031-03-01 10:60", "2031-03-01t10:00", "2031-03-01 1a:00", "2031/03/01 10:00", "2031-03-01 -1:00",
-		"2031-02-29", "2031-13-01", "2031-00-01", "2031-03-00", "2031/03/01", "31-03-01", "2031-03-1a", "2031-03-01 10:00:00", ""} {
+		"2031-02-29", "2031-13-01", "2031-00-01", "2031-03-00", "2031/03/01", "31-03-01", "2031-03-1a", "2031-0:-01", "2031-03-:1", "2031-03-01 10:00:00", ""} {
 		if got, _, ok := plainTime(s); ok {
 			t.Errorf("%q is read as %v", s, got)
 		}
@@ -75,14 +75,18 @@ func TestNames(t *testing.T) {
 	if len(n) != mostNames {
 		t.Errorf("%d names are kept", len(n))
 	}
-	long := strings.Repeat("x", longestName+1)
+	long := strings.Repeat("x", longestName)
+	if n = (names{}); n.keep(long) != long || len(n) != 1 {
+		t.Errorf("the longest name is not kept")
+	}
+	long += "x"
 	if n = (names{}); n.keep(long) != long || len(n) != 0 {
 		t.Errorf("a long name is kept")
 	}
 }
 
 func TestIsText(t *testing.T) {
-	for s, want := range map[string]bool{"": true, "érable": true, "a\x00": false, "é\x00": false, "a\xe9": false, "a b\n": true} {
+	for s, want := range map[string]bool{"": true, "érable": true, "a\x00": false, "é\x00": false, "a\xe9": false, "a\x80b": false, "a b\n": true} {
 		if got := isText(s); got != want {
 			t.Errorf("%q: %v", s, got)
 		}

@@ -178,7 +178,7 @@ func (r *Reader) record() ([]string, error) {
 		r.line, _ = r.csv.FieldPos(0)
 	}
 	if err != nil {
-		return nil, r.ends(err, len(row) > 0)
+		return nil, r.ends(err)
 	}
 	for _, cell := range row {
 		if !isText(cell) {
@@ -188,18 +188,14 @@ func (r *Reader) record() ([]string, error) {
 	return row, nil
 }
 
-// ends returns the error that ends the file, in a record that has begun or in
-// the next one.
-func (r *Reader) ends(err error, begun bool) error {
+// ends returns the error that ends the file.
+func (r *Reader) ends(err error) error {
 	var pe *csv.ParseError
 	switch {
 	case err == io.EOF:
 		return io.EOF
 	case errors.Is(err, errTooLong):
 		r.broken = true
-		if !begun {
-			r.line++
-		}
 		return r.fail("", err)
 	case errors.As(err, &pe):
 		r.broken = true

@@ -84,6 +84,14 @@ func TestRefuses(t *testing.T) {
 		"long line":      {head + row + strings.Repeat("x", 200<<10), "day.csv:3: a record longer than 64 KiB", true},
 		"quote to heart": {head + "\"" + strings.Repeat("\n", 200<<10), "day.csv:2: a record longer than 64 KiB", true},
 		"long header":    {strings.Repeat("x", 200<<10), "day.csv:1: a record longer than 64 KiB", true},
+		"twice at once":  {"sap_l,sap_us_gal,time,reading_brix\n", "day.csv:1: column sap_us_gal: a second column for sap, beside sap_l", false},
+		"no unit first":  {"sap,time,reading_brix\n", "day.csv:1: column sap: no unit that is known", false},
+		"date alone":     {head + "2031-03-08,north,40,2.1,41\n", "day.csv:2: column time: \"2031-03-08\" is not a time such as 2006-01-02 15:04", false},
+		"long comment":   {head + row + "#" + strings.Repeat("x", 200<<10), "day.csv:3: a record longer than 64 KiB", true},
+		"40 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 40) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 40) + "\" is", false},
+		"41 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 41) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 40) + "...\" is", false},
+		"less than none": {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,-0.01\n", "day.csv:2: column fired_h", false},
+		"over a year":    {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,8784.01\n", "day.csv:2: column fired_h", false},
 		"columns":        {strings.Repeat("c,", 300) + "\n", "301 columns, more than 256", false},
 		"a century":      {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,876600\n", "day.csv:2: column fired_h", false},
 	}
@@ -123,6 +131,45 @@ func TestGoesOn(t *testing.T) {
 	}
 	if got := r.Fail("sap", errors.New("too much")).Error(); got != "day.csv:3: column sap_l: too much" {
 		t.Errorf("Fail: %q", got)
+	}
+}
+
+// What lies just within the limits is read: 256 columns, and no time at all or
+// a leap year of 8784 hours.
+func TestJustWithin(t *testing.T) {
+	var hours time.Duration
+	file := "fired_h" + strings.Repeat(",c", 255) + "\n0" + strings.Repeat(",", 255) + "\n8784" + strings.Repeat(",", 255) + "\n"
+	r, err := records.New("day.csv", strings.NewReader(file), records.Hours("fired", &hours))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []time.Duration{0, 366 * 24 * time.Hour} {
+		if err := r.Next(); err != nil || hours != want {
+			t.Errorf("%v, %v, want %v", hours, err, want)
+		}
+	}
+	if !r.Has("fired") {
+		t.Error("the first column is not there")
+	}
+	if got := r.Fail("fired", errors.New("odd")).Error(); got != "day.csv:3: column fired_h: odd" {
+		t.Errorf("Fail: %q", got)
+	}
+}
+
+// A number has no unit, and a column that merely begins like the one asked for
+// does not stand in its way.
+func TestNamesAlike(t *testing.T) {
+	var taps float64
+	var sap units.Volume
+	r, err := records.New("day.csv", strings.NewReader("taps_note,taps,sap_note,sap_l\nall,250,good,7\n"), records.Number("taps", &taps), records.Volume("sap", &sap))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := r.Next(); err != nil || math.Abs(taps-250) > 1e-12 || math.Abs(sap.Liters()-7) > 1e-12 {
+		t.Errorf("%v taps, %v, %v", taps, sap, err)
+	}
+	if _, err := records.New("day.csv", strings.NewReader("taps_l\n250\n"), records.Number("taps", &taps)); err == nil {
+		t.Error("a number with a unit is read")
 	}
 }
 
