@@ -196,34 +196,6 @@ func TestPlanHeat(t *testing.T) {
 	}
 }
 
-func TestPlanUrgentFirst(t *testing.T) {
-	b := sugarhouse()
-	b.Heat = 20 * units.Kilowatt
-	sap := Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	concentrate := sap
-	concentrate.Brix, concentrate.Keep = 8, 12*time.Hour
-	p, err := b.Plan(sap, concentrate, sap, Gathering{}, Gathering{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	if p.Evenings[0].First != 0 || p.Evenings[1].First != 1 {
-		t.Errorf("first %d and %d", p.Evenings[0].First, p.Evenings[1].First)
-	}
-	if p.FirstOverdue < 1 {
-		t.Errorf("overdue on day %d", p.FirstOverdue)
-	}
-	b.Keep = 0
-	p, err = b.Plan(sap, sap, sap, sap)
-	if err != nil || p.FirstOverdue != -1 || p.Evenings[3].First > 3 {
-		t.Errorf("without a keep time: overdue on day %d, %v", p.FirstOverdue, err)
-	}
-	for i := range 3 {
-		if p.Evenings[i].First > p.Evenings[i+1].First {
-			t.Errorf("day %d before day %d", p.Evenings[i].First, p.Evenings[i+1].First)
-		}
-	}
-}
-
 func TestPlanWarmup(t *testing.T) {
 	b := sugarhouse()
 	b.Warmup = 30 * time.Minute
@@ -290,20 +262,6 @@ func TestPlanLimits(t *testing.T) {
 	}
 	if _, err := sugarhouse().Plan(make([]Gathering, 1001)...); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
-	}
-}
-
-func TestSpoiling(t *testing.T) {
-	for _, tc := range []struct {
-		f    float64
-		want Growth
-	}{{39.9, GrowthSlow}, {40.1, GrowthBetween}, {49.9, GrowthBetween}, {50.1, GrowthFast}, {math.NaN(), GrowthUnknown}, {math.Inf(1), GrowthFast}, {math.Inf(-1), GrowthSlow}} {
-		if got := Spoiling(units.Fahrenheit(tc.f)); got != tc.want {
-			t.Errorf("%v F: %v, want %v", tc.f, got, tc.want)
-		}
-	}
-	if Growth(9).String() != "unknown" {
-		t.Error("a growth without a name")
 	}
 }
 
