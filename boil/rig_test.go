@@ -28,10 +28,10 @@ func TestLimits(t *testing.T) {
 		bad    []float64
 		change func(p *pan, x float64)
 	}{
-		{"heat", []float64{1, 2e4}, outside(rigHeat.Low, rigHeat.High), func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
+		{"heat", []float64{1, 2e4}, outside(1, 1e8), func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
 		{"heat of a small pan", []float64{1e5}, []float64{1e8}, func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
-		{"area", []float64{0.5, 1e4}, append(outside(rigArea.Low, rigArea.High), 0), func(p *pan, x float64) { p.rig.Compartments[0].Area = units.Area(x) }},
-		{"depth", []float64{0.05, 10}, append(outside(rigDepth.Low, rigDepth.High), 0), func(p *pan, x float64) { p.rig.Compartments[0].Depth = units.Length(x) }},
+		{"area", []float64{0.5, 1e4}, append(outside(1e-4, 1e4), 0), func(p *pan, x float64) { p.rig.Compartments[0].Area = units.Area(x) }},
+		{"depth", []float64{0.05, 10}, append(outside(1e-3, 10), 0), func(p *pan, x float64) { p.rig.Compartments[0].Depth = units.Length(x) }},
 		{"safe depth", []float64{1e-4, 0.099}, append(outside(1e-4, 0.099), 0), func(p *pan, x float64) { p.rig.Compartments[0].SafeDepth = units.Length(x) }},
 		{"share", []float64{99.9, 100}, append(outside(0, 100), 50, 99.8), func(p *pan, x float64) { p.rig.Compartments[0].Fire = units.Share(x) }},
 		{"feed", []float64{0}, []float64{2, 255}, func(p *pan, x float64) { p.rig.Feed = Feed(x) }},
@@ -39,7 +39,7 @@ func TestLimits(t *testing.T) {
 			p.rig.Feed, p.rig.Pail, p.rig.Draw.Until = PailFeed, units.Volume(x), 60
 		}},
 		{"preheater", []float64{0, 100}, outside(0, 100), func(p *pan, x float64) { p.rig.PreheatTo = units.Celsius(x) }},
-		{"draw at", []float64{1, 74}, append(outside(drawAt.Low, drawAt.High), -66), func(p *pan, x float64) { p.rig.Draw.At = units.Brix(x) }},
+		{"draw at", []float64{1, 74}, append(outside(1, 74), -66), func(p *pan, x float64) { p.rig.Draw.At = units.Brix(x) }},
 		{"draw until", []float64{0, 0.5, 65.95}, outside(0.5, 65.95), func(p *pan, x float64) { p.rig.Draw.Until = units.Brix(x) }},
 		{"draw rate", []float64{0, 0.01, 1e-8}, outside(1e-8, 0.01), func(p *pan, x float64) { p.rig.Draw.Rate = units.VolumeRate(x) }},
 		{"rate without a draw", nil, []float64{0.001}, func(p *pan, x float64) { p.rig.Draw = DrawOff{Rate: units.VolumeRate(x)} }},
@@ -88,16 +88,48 @@ func TestLimits(t *testing.T) {
 	}
 }
 
+// What is no number is told with the range in which it must lie.
+func TestRigTellsItsLimits(t *testing.T) {
+	nan := math.NaN()
+	for _, tc := range []struct {
+		arg       string
+		low, high float64
+		change    func(r *Rig, d *Day)
+	}{
+		{"heat", 1, 1e8, func(r *Rig, d *Day) { r.Heat = units.Power(nan) }},
+		{"area of a compartment", 1e-4, 1e4, func(r *Rig, d *Day) { r.Compartments[0].Area = units.Area(nan) }},
+		{"depth of a compartment", 1e-3, 10, func(r *Rig, d *Day) { r.Compartments[0].Depth = units.Length(nan) }},
+		{"share of the fire", 0, 100, func(r *Rig, d *Day) { r.Compartments[0].Fire = units.Share(nan) }},
+		{"temperature of the preheater", 0, 100, func(r *Rig, d *Day) { r.PreheatTo = units.Celsius(nan) }},
+		{"strength of the draw", 1, 74, func(r *Rig, d *Day) { r.Draw.At = units.Brix(nan) }},
+		{"strength at which the draw ends", 0.5, 65.95, func(r *Rig, d *Day) { r.Draw.Until = units.Brix(nan) }},
+		{"time in which the valve empties the last compartment", 10, 1e7, func(r *Rig, d *Day) { r.Draw.Rate = units.VolumeRate(nan) }},
+		{"volume of sap", 0, 1e6, func(r *Rig, d *Day) { d.Sap[0].Volume = units.Volume(nan) }},
+		{"sugar content of the sap", 0, 75, func(r *Rig, d *Day) { d.Sap[0].Brix = units.Brix(nan) }},
+		{"temperature of the sap", 0, 100, func(r *Rig, d *Day) { d.Sap[0].Temperature = units.Celsius(nan) }},
+		{"mass in a compartment", 0, 1e8, func(r *Rig, d *Day) { d.Start = Contents{{Water: units.Mass(nan)}} }},
+		{"temperature of a compartment", 0, 110, func(r *Rig, d *Day) { d.Start = Contents{{Water: 1, Temperature: units.Celsius(nan)}} }},
+	} {
+		r, d := kettle(), longDay()
+		tc.change(&r, &d)
+		var e *units.RangeError
+		if _, err := r.Run(d); !errors.As(err, &e) || e.Arg != tc.arg || !near(e.Low, tc.low, 1e-12) || !near(e.High, tc.high, 1e-12) {
+			t.Errorf("%v; want %s from %v to %v", err, tc.arg, tc.low, tc.high)
+		}
+	}
+}
+
 func TestTraceEvery(t *testing.T) {
 	see := func(Moment) bool { return true }
-	for _, every := range []time.Duration{0, time.Second, longestDay} {
+	const longest = 14 * 24 * time.Hour
+	for _, every := range []time.Duration{0, time.Second, longest} {
 		d := longDay()
 		d.Out = time.Minute
 		if _, err := partitioned().Trace(d, every, see); err != nil {
 			t.Errorf("%v: %v", every, err)
 		}
 	}
-	for _, every := range []time.Duration{-1, 1, time.Second - 1, longestDay + 1} {
+	for _, every := range []time.Duration{-1, 1, time.Second - 1, longest + 1} {
 		if _, err := partitioned().Trace(longDay(), every, see); !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", every, err)
 		}
