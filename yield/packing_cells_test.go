@@ -58,3 +58,14 @@ func TestPackToTheLastDrop(t *testing.T) {
 		t.Errorf("an empty lot: %v", err)
 	}
 }
+
+// Labels count to a hundred-thousandth of a milliliter: the larger jar is handed
+// out first, and of two that are alike by that the first in the list.
+func TestLabelsToTheHundredThousandth(t *testing.T) {
+	for more, first := range map[float64]int{0.00001: 1, 0.000004: 0} {
+		got, err := yield.DivideJars([]yield.Jars{{Label: units.Milliliters(100), Count: 1}, {Label: units.Milliliters(100 + more), Count: 1}}, weights("1", "1"))
+		if err != nil || got[0].Counts[first] != 1 || got[1].Counts[1-first] != 1 {
+			t.Errorf("%v mL more: %v, %v", more, got, err)
+		}
+	}
+}
