@@ -88,6 +88,29 @@ func TestLimits(t *testing.T) {
 	}
 }
 
+// A hundred compartments, and shares of the fire that add up to 99.9 to 100.1.
+func TestCompartmentsAndShares(t *testing.T) {
+	d := longDay()
+	d.Out = time.Minute
+	c := Compartment{Area: 1, Depth: 0.1, SafeDepth: 0.01}
+	for n, ok := range map[int]bool{100: true, 101: false} {
+		r := Rig{Heat: units.Kilowatt}
+		for range n {
+			r.Compartments = append(r.Compartments, c)
+		}
+		if _, err := r.Run(d); ok != (err == nil) {
+			t.Errorf("%d compartments: %v", n, err)
+		}
+	}
+	for second, ok := range map[units.Share]bool{49.89: false, 49.91: true, 50.09: true, 50.11: false} {
+		a, b := c, c
+		a.Fire, b.Fire = 50, second
+		if _, err := (Rig{Heat: units.Kilowatt, Compartments: []Compartment{a, b}}).Run(d); ok != (err == nil) {
+			t.Errorf("50 and %v percent of the fire: %v", float64(second), err)
+		}
+	}
+}
+
 // What is no number is told with the range in which it must lie.
 func TestRigTellsItsLimits(t *testing.T) {
 	nan := math.NaN()

@@ -69,3 +69,17 @@ func TestLabelsToTheHundredThousandth(t *testing.T) {
 		}
 	}
 }
+
+// A million jars in all.
+func TestDivideAMillionJars(t *testing.T) {
+	half := yield.Jars{Label: units.USPint, Count: 500_000}
+	got, err := yield.DivideJars([]yield.Jars{half, half}, weights("1"))
+	if err != nil || got[0].Counts[0]+got[0].Counts[1] != 1_000_000 {
+		t.Errorf("%v, %v", got, err)
+	}
+	more := half
+	more.Count++
+	if got, err := yield.DivideJars([]yield.Jars{half, more}, weights("1")); err == nil || got != nil {
+		t.Errorf("one more: %v", got)
+	}
+}
