@@ -111,6 +111,21 @@ func TestCompartmentsAndShares(t *testing.T) {
 	}
 }
 
+// The whole fire takes ten seconds or more to boil a compartment away: 100 L of
+// water at 2.16 GJ a cubic meter are 216 MJ, or 21.6 MW.
+func TestNoFlash(t *testing.T) {
+	d := longDay()
+	d.Out = time.Second
+	r := Rig{Compartments: []Compartment{{Area: 1, Depth: 0.1, SafeDepth: 0.01}}}
+	for megawatts, ok := range map[float64]bool{21.5: true, 21.7: false} {
+		r.Heat = units.Watts(megawatts * 1e6)
+		_, err := r.Run(d)
+		if e := (*units.RangeError)(nil); ok != (err == nil) || !ok && (!errors.As(err, &e) || e.Low != 10 || !near(e.Value, 216/megawatts, 1e-9)) {
+			t.Errorf("%v MW: %v", megawatts, err)
+		}
+	}
+}
+
 // What is no number is told with the range in which it must lie.
 func TestRigTellsItsLimits(t *testing.T) {
 	nan := math.NaN()
