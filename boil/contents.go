@@ -1,6 +1,8 @@
 package boil
 
 import (
+	"math"
+
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -21,18 +23,25 @@ func (l Liquid) Mass() units.Mass { return l.Sugar + l.Water }
 
 // Brix returns the sugar content; 0 of nothing.
 func (l Liquid) Brix() units.Brix {
-	if !(l.Mass() > 0) {
+	if l.Mass() <= 0 { // NaN stays NaN
 		return 0
 	}
 	return units.Brix(100 * float64(l.Sugar) / float64(l.Mass()))
 }
 
 // VolumeAt returns the volume of the liquid once it is at temperature t, as when
-// syrup is measured at 68 F; 0 of nothing. Range: 0 to 85 Brix, 0 to 110 C.
-// Outside the range the answer is NaN and a [units.RangeError].
+// syrup is measured at 68 F; 0 of nothing. Range: 0 to 1e8 kg, 0 to 85 Brix, 0 to
+// 110 C. Outside the range the answer is NaN and a [units.RangeError].
 func (l Liquid) VolumeAt(t units.Temperature) (units.Volume, error) {
+	const fn = "boil.Liquid.VolumeAt"
+	if err := liquidMass.Check(fn, l.Mass().Kilograms()); err != nil {
+		return units.Volume(math.NaN()), err
+	}
 	d, err := density.Solution(l.Brix(), t)
-	return l.Mass().Volume(d), units.Under("boil.Liquid.VolumeAt", err)
+	if err != nil {
+		return units.Volume(math.NaN()), units.Under(fn, err)
+	}
+	return l.Mass().Volume(d), nil
 }
 
 // Sugar returns the sugar in all compartments: the sweet that is left.
@@ -89,7 +98,7 @@ func (r Rig) Fill(b units.Brix, t units.Temperature, p units.Pressure) (Contents
 // What may stand in a pan.
 var (
 	liquidMass = limit.Range{Arg: "mass in a compartment", Low: 0, High: 1e8, Unit: "kg",
-		Below: "a mass cannot be negative"}
+		Below: "a mass cannot be negative", Above: "check its unit"}
 	liquidBrix = limit.Range{Arg: "sugar content of a compartment", Low: 0, High: thickest, Unit: "Brix",
 		Above: "thin it before a fire is lit under it"}
 	liquidTemp = limit.Range{Arg: "temperature of a compartment", Low: 0, High: 110, Unit: "C",

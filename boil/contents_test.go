@@ -2,6 +2,7 @@ package boil
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"example.org/sapreckoner/units"
@@ -56,6 +57,13 @@ func TestLiquid(t *testing.T) {
 		t.Error(err)
 	}
 	syrup := Liquid{Sugar: 66, Water: 34}
+	for _, x := range []units.Mass{units.Mass(math.NaN()), units.Mass(math.Inf(1)), units.Mass(math.Inf(-1)), -3} {
+		for _, l := range []Liquid{{Sugar: 1, Water: x}, {Sugar: x, Water: 1}} {
+			if v, err := l.VolumeAt(units.Celsius(20)); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(v)) {
+				t.Errorf("%+v: %v, %v", l, v, err)
+			}
+		}
+	}
 	v, err := syrup.VolumeAt(units.Celsius(20))
 	// 66 Brix weighs 1322.662 kg/m3 at 20 C (computed).
 	if err != nil || !near(float64(v), 100/1322.662, 1e-6) || !near(float64(syrup.Brix()), 66, 1e-12) {

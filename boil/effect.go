@@ -48,15 +48,26 @@ var effectRange = limit.Range{Arg: "evaporation", Low: 0, High: 1e6, Unit: "kg/s
 	Below: "a pan boils off no less than nothing",
 	Above: "check the unit of the rate"}
 
+var shareRange = limit.Range{Arg: "effect of the change", Low: 0, High: 1000, Unit: "%",
+	Below: "take one of boil.Effects, or say how much more water goes off",
+	Above: "take one of boil.Effects, or say how much more water goes off"}
+
 // Apply returns what the evaporation of a boil becomes with the change; what
 // only warms the sap is held at [HeatDemand.More] of the boil.
 //
-// Range: evaporation of 0 to 1e6 kg/s, a demand that is not empty. Outside the
+// Range: evaporation of 0 to 1e6 kg/s, effects of 0 to 1000 percent with Low no
+// more than High, and for what preheats a demand that is not empty. Outside the
 // range the answer is NaN and a [units.RangeError]. Check value: 8 percent more
 // of 100 lb/h is 108 lb/h.
 func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (Span[units.MassRate], error) {
 	const fn = "boil.Effect.Apply"
 	if err := effectRange.Check(fn, float64(rate)); err != nil {
+		return nanSpan[units.MassRate](), err
+	}
+	if err := shareRange.Check(fn, float64(e.Low)); err != nil {
+		return nanSpan[units.MassRate](), err
+	}
+	if err := limit.Within(fn, shareRange.Arg+", high end", e.High, e.Low, units.Share(shareRange.High), units.Percent, "%", shareRange.Above); err != nil {
 		return nanSpan[units.MassRate](), err
 	}
 	low, high := e.Low, e.High

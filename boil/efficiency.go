@@ -120,7 +120,7 @@ const oneDay = 0.2
 func LearnEfficiency(boils ...Firing) (Learned, error) {
 	const fn = "boil.LearnEfficiency"
 	if len(boils) == 0 {
-		return Learned{}, &units.RangeError{Func: fn, Arg: "boils", Low: 1, High: math.MaxInt32,
+		return Learned{}, &units.RangeError{Func: fn, Arg: "boils", Low: 1, High: math.Inf(1),
 			Hint: "nothing to learn from: take a published range, such as boil.HomeBuiltPan"}
 	}
 	basis := boils[0].Burned.Basis

@@ -72,7 +72,7 @@ func SyrupFinishes() []Finish {
 // point at 1 atm; Middle belongs to the middle of the rise. The moisture of the
 // product is what is missing to 100: see [Finish.Moisture].
 //
-// Range: rises of 0 to that of 92 Brix, 50.1 F. Uncertainty: that of [Rise],
+// Range: rises of 0 to that of 92 Brix, 50.1 F, Low no more than High. Uncertainty: that of [Rise],
 // which is less sure above 85 Brix; a sap with inverted sugar gives a moister
 // product. Outside the range the answer is NaN and a [units.RangeError].
 //
@@ -89,6 +89,10 @@ func (f Finish) strength(fn string) (Span[units.Brix], error) {
 		if b[i], err = (Solute{}).fromRise(fn, rise, units.Atmosphere); err != nil {
 			return nanSpan[units.Brix](), err
 		}
+	}
+	if !(f.Low <= f.High) {
+		return nanSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "rise, high end", Value: f.High.CelsiusDegrees(),
+			Low: f.Low.CelsiusDegrees(), High: math.Inf(1), Unit: "C deg", Hint: "Low and High are the wrong way round"}
 	}
 	return Span[units.Brix]{Low: b[0], Middle: b[1], High: b[2]}, nil
 }
@@ -123,6 +127,8 @@ func (f Finish) At(p units.Pressure) (low, high units.Temperature, err error) {
 	if low, err = (Solute{}).syrupPoint(fn, s.Low, p); err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
-	high, err = (Solute{}).syrupPoint(fn, s.High, p)
-	return low, high, err
+	if high, err = (Solute{}).syrupPoint(fn, s.High, p); err != nil {
+		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
+	}
+	return low, high, nil
 }

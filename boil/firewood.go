@@ -119,6 +119,11 @@ func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
 	if err := cordRange.Check(fn, w.Weight.Kilograms()); err != nil {
 		return nan, err
 	}
+	weighed := dryRange
+	weighed.Arg = "moisture of the published weight, dry basis"
+	if err := weighed.Check(fn, float64(w.WeighedAt)); err != nil {
+		return nan, err
+	}
 	if err := dryRange.Check(fn, float64(m)); err != nil {
 		return nan, err
 	}

@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -104,17 +105,24 @@ func (f Fuel[Q]) check(fn string) error {
 	if f.Basis < Gross || f.Basis > Delivered {
 		return &BasisError{Func: fn, Heat: f.Basis}
 	}
-	if !(f.Heat > 0 && f.Heat <= math.MaxFloat64) || !(f.Per > 0 && float64(f.Per) <= math.MaxFloat64) {
-		return &units.RangeError{Func: fn, Arg: "heat of the fuel", Value: float64(f.Heat) / float64(f.Per), Low: 0, High: math.MaxFloat64,
-			Hint: "set Heat and Per, such as 91333 Btu for a US gallon"}
+	if !(f.Per > 0) {
+		return fuelRange.Check(fn, math.NaN())
 	}
-	return nil
+	return fuelRange.Check(fn, f.each())
 }
+
+// each returns the heat in one base unit.
+func (f Fuel[Q]) each() float64 { return float64(f.Heat) / float64(f.Per) }
+
+// fuelRange is far wider than any fuel: it catches what was not set.
+var fuelRange = limit.Range{Arg: "heat of the fuel", Low: 1e-6, High: 1e18, Below: howFuel, Above: howFuel}
+
+const howFuel = "set Heat and Per, such as 91333 Btu for a US gallon"
 
 // Of returns the heat in an amount of the fuel, on the basis of its figure.
 //
-// Range: amounts of 0 and more. Outside it the answer is NaN and a
-// [units.RangeError]; a fuel without a basis gives a [BasisError]. Check value:
+// Range: amounts of 0 to 1e15, in the base unit. Outside it the answer is NaN and
+// a [units.RangeError]; a fuel without a basis gives a [BasisError]. Check value:
 // 182,666 Btu gross in 2 US gal of propane of 91,333 each.
 func (f Fuel[Q]) Of(amount Q) (FuelHeat, error) {
 	return f.of("boil.Fuel.Of", amount)
@@ -126,9 +134,9 @@ func (f Fuel[Q]) of(fn string, amount Q) (FuelHeat, error) {
 		err = amountRange.Check(fn, float64(amount))
 	}
 	if err != nil {
-		return FuelHeat{Energy: units.Energy(math.NaN()), Basis: f.Basis}, err
+		return FuelHeat{Energy: units.Energy(math.NaN())}, err
 	}
-	return FuelHeat{Energy: units.Energy(float64(f.Heat) / float64(f.Per) * float64(amount)), Basis: f.Basis}, nil
+	return FuelHeat{Energy: units.Energy(f.each() * float64(amount)), Basis: f.Basis}, nil
 }
 
 // Needed returns the fuel that brings heat into the sap: the heat of [Heat] for
@@ -136,7 +144,7 @@ func (f Fuel[Q]) of(fn string, amount Q) (FuelHeat, error) {
 // answer is what a poor efficiency takes. For a delivered figure give the zero
 // [Efficiency].
 //
-// Range: heats of 0 and more; efficiencies as in [Efficiency], on the basis of
+// Range: heats of 0 to 1e15 J; efficiencies as in [Efficiency], on the basis of
 // the fuel. Outside it the answer is NaN and a [units.RangeError]; an efficiency
 // of another basis, one for a delivered figure, and none for another figure
 // give a [BasisError].
@@ -155,7 +163,7 @@ func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (Span[Q], error) {
 	if err != nil {
 		return nanSpan[Q](), err
 	}
-	whole := Q(float64(heat) / float64(f.Heat) * float64(f.Per))
+	whole := Q(float64(heat) / f.each())
 	return Span[Q]{Low: whole / Q(share.High), Middle: whole / Q(share.Middle), High: whole / Q(share.Low)}, nil
 }
 

@@ -85,7 +85,7 @@ func TestFuelOfLittleHeat(t *testing.T) {
 	f.Heat = 0
 	if _, err := f.Of(2); err == nil {
 		t.Error("a fuel without heat")
-	} else if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+	} else if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1e-6 {
 		t.Error(err)
 	}
 	// By definition a therm and a kilowatt hour.
@@ -97,15 +97,15 @@ func TestFuelOfLittleHeat(t *testing.T) {
 
 func TestFuelLimits(t *testing.T) {
 	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Basis: boil.Gross}
-	for _, x := range []float64{0, 1, math.MaxFloat64 / 1e10} {
+	for _, x := range []float64{0, 1, 1e15} {
 		if _, err := p.Needed(units.Energy(x), at); err != nil {
 			t.Error(err)
 		}
-		if _, err := p.Makes(units.Volume(x)*1e-10, at); err != nil {
+		if _, err := p.Makes(units.Volume(x), at); err != nil {
 			t.Error(err)
 		}
 	}
-	for _, x := range []float64{-1e-300, math.NaN(), math.Inf(1), math.Inf(-1)} {
+	for _, x := range []float64{-1e-300, 1.001e15, math.NaN(), math.Inf(1), math.Inf(-1)} {
 		v, err := p.Needed(units.Energy(x), at)
 		limittest.Refuses(t, "boil.Fuel.Needed", "amount", float64(v.Middle), err)
 		e, err := p.Makes(units.Volume(x), at)

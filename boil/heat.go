@@ -71,7 +71,7 @@ func (h HeatDemand) PreheaterCeiling() units.Share {
 //
 //	perGallon, err := demand.Per(units.USGallon, units.Celsius(20))
 //
-// Range: volumes of 0 and more, targets to 85 Brix, 0 to 110 C, and a demand
+// Range: volumes of 0 to 1e15 m3, targets to 85 Brix, 0 to 110 C, and a demand
 // that is not empty. Outside the range the answer is NaN and a
 // [units.RangeError].
 //
@@ -92,19 +92,31 @@ func (h HeatDemand) Per(syrup units.Volume, at units.Temperature) (units.Energy,
 	return units.Energy(float64(h.Total()) * float64(rho.Mass(syrup)) / float64(h.Syrup())), nil
 }
 
-// check tells whether there is water to boil.
+// What a demand may hold. A crumb of sap is none.
+var (
+	demandMass = limit.Range{Arg: "water to boil off", Low: 1e-9, High: 1e15, Unit: "kg", Below: emptyDemand, Above: emptyDemand}
+	demandHeat = limit.Range{Arg: "heat of the demand", Low: 1e-9, High: 1e24, Unit: "J", Below: emptyDemand, Above: emptyDemand}
+)
+
+const emptyDemand = "ask boil.Heat for a lot with sap in it, and a stronger target"
+
+// check tells whether there is water to boil, and what it costs.
 func (h HeatDemand) check(fn string) error {
-	if h.Sugar > 0 && h.Water > 0 {
-		return nil
+	if err := demandMass.Check(fn, h.Water.Kilograms()); err != nil {
+		return err
 	}
-	return &units.RangeError{Func: fn, Arg: "water to boil off", Value: h.Water.Kilograms(), Low: 0, High: math.MaxFloat64, Unit: "kg",
-		Hint: "this demand is empty: ask boil.Heat for a lot with sap in it, and a stronger target"}
+	sugar := demandMass
+	sugar.Arg = "sugar of the demand"
+	if err := sugar.Check(fn, h.Sugar.Kilograms()); err != nil {
+		return err
+	}
+	return demandHeat.Check(fn, h.Total().Joules())
 }
 
 // amountRange holds amounts that are counted, whatever their unit.
-var amountRange = limit.Range{Arg: "amount", Low: 0, High: math.MaxFloat64,
+var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
 	Below: "an amount cannot be less than none",
-	Above: "an amount must be finite"}
+	Above: "check its unit: there is no such heap"}
 
 // Heat returns the heat that boils a lot of sap down to a strength under the
 // pressure at the pan, for a gallon of syrup ([HeatDemand.Per]) or for the sap
@@ -164,8 +176,10 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	}
 	h := HeatDemand{From: from, To: to, Sugar: sap.Sugar(), Water: sap.Mass() - to.Of(sap.Sugar()),
 		Sensible: (hot - cold).Energy(sap.Mass())}
-	h.Latent, h.Climb, err = boilDown(fn, sap.Sugar(), from, to, start, p)
-	return h, err
+	if h.Latent, h.Climb, err = boilDown(fn, sap.Sugar(), from, to, start, p); err != nil {
+		return HeatDemand{}, err
+	}
+	return h, nil
 }
 
 // boilDown returns the heat between two strengths of a boil: that of the steam,

@@ -203,7 +203,7 @@ func TestHeatPer(t *testing.T) {
 		t.Errorf("of %v water: %v, of a tank %v, %v", cup.Water, small, one, err)
 	}
 	var e *units.RangeError
-	if _, err := (boil.HeatDemand{}).Per(1, units.Celsius(20)); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 {
+	if _, err := (boil.HeatDemand{}).Per(1, units.Celsius(20)); !errors.As(err, &e) || e.Value != 0 || e.Low != 1e-9 {
 		t.Errorf("empty: %v", err)
 	}
 	if _, err := boil.Heat(sap(t, 1, 2, units.Celsius(101)), 66, units.Atmosphere); !errors.As(err, &e) || e.Low != 0 || !near(e.High, 100, 0.05) {

@@ -43,6 +43,9 @@ var (
 	offsetRange = limit.Range{Arg: "offset of a stop", Low: -10, High: 10, Unit: "C deg",
 		Below: "stop, cup and pressure do not belong together: check station pressure against sea level, Fahrenheit against Celsius",
 		Above: "stop, cup and pressure do not belong together: check station pressure against sea level, Fahrenheit against Celsius"}
+	// No stops within offsetRange are wider apart.
+	stopSpread = limit.Range{Arg: "spread of the stops", Low: 0, High: 15, Unit: "C deg",
+		Below: "learn it from the stops: boil.LearnOffset", Above: "learn it from the stops: boil.LearnOffset"}
 )
 
 // driftStops is the number of stops from which a drift can be told.
@@ -59,7 +62,7 @@ const driftStops = 6
 func LearnOffset(stops ...PastStop) (Offset, error) {
 	const fn = "boil.LearnOffset"
 	if len(stops) == 0 {
-		return Offset{}, &units.RangeError{Func: fn, Arg: "stops", Low: 1, High: math.MaxInt32,
+		return Offset{}, &units.RangeError{Func: fn, Arg: "stops", Low: 1, High: math.Inf(1),
 			Hint: "nothing to learn from: boil water with the probe, and set the stop by that"}
 	}
 	offs := make([]pastOffset, len(stops))
@@ -124,7 +127,7 @@ func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature,
 	const fn = "boil.Offset.Stop"
 	at, by = units.Celsius(math.NaN()), units.TempDiff(math.NaN())
 	if o.Stops < 1 {
-		return at, by, &units.RangeError{Func: fn, Arg: "stops", Value: float64(o.Stops), Low: 1, High: math.MaxInt32,
+		return at, by, &units.RangeError{Func: fn, Arg: "stops", Value: float64(o.Stops), Low: 1, High: math.Inf(1),
 			Hint: "learn the offset first: boil.LearnOffset"}
 	}
 	if err := stopTarget.Check(fn, float64(target)); err != nil {
@@ -136,9 +139,15 @@ func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature,
 	}
 	off, n := o.Mean, o.Stops
 	if o.Drifts {
-		off, n = o.Late, o.Stops/3
+		off, n = o.Late, max(o.Stops/3, 1)
+	}
+	if err := offsetRange.Check(fn, off.CelsiusDegrees()); err != nil {
+		return at, by, err
 	}
 	if o.Stops > 1 {
+		if err := stopSpread.Check(fn, o.Spread.CelsiusDegrees()); err != nil {
+			return at, by, err
+		}
 		by = o.Spread * units.TempDiff(widen(o.Stops-1)*math.Sqrt(1+1/float64(n)))
 	}
 	return point.Add(off), by, nil

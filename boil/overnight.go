@@ -101,11 +101,15 @@ func (c Contents) Overnight(n Night) (Morning, error) {
 // mostFreezing is the strongest liquid whose freezing point is known.
 const mostFreezing units.Brix = 60
 
+// cooled is how far readings of a cooling pan must lie apart, from each other and
+// from the air, to tell anything, in K.
+const cooled = 0.1
+
 // Halving returns the halving time of a [Night] from two readings of a
 // thermometer in the pan, so long apart, in air of one temperature.
 //
 // Range: air of -60 to 60 C, from above to and to above air by a tenth of a degree
-// or more, up to 110 C; a minute to 1e7 s apart. Uncertainty: read when the liquid is far above the air
+// or more, up to 110 C; a minute to 1e6 s apart. Uncertainty: read when the liquid is far above the air
 // and has cooled a good part of the way. Outside the range the answer is zero
 // and a [units.RangeError].
 //
@@ -115,19 +119,19 @@ func Halving(from, to, air units.Temperature, apart time.Duration) (time.Duratio
 	if err := nightAir.Check(fn, air.Celsius()); err != nil {
 		return 0, err
 	}
-	hot := limit.Range{Arg: "first reading", Low: air.Celsius(), High: liquidTemp.High, Unit: "C",
-		Below: "the liquid must be warmer than the air"}
+	hot := limit.Range{Arg: "first reading", Low: air.Celsius() + 2*cooled, High: liquidTemp.High, Unit: "C",
+		Below: "the liquid must be warmer than the air", Above: liquidTemp.Above}
 	if err := hot.Check(fn, from.Celsius()); err != nil {
 		return 0, err
 	}
-	later := limit.Range{Arg: "second reading", Low: air.Celsius() + 0.1, High: from.Celsius() - 0.1, Unit: "C",
+	later := limit.Range{Arg: "second reading", Low: air.Celsius() + cooled, High: from.Celsius() - cooled, Unit: "C",
 		Below: "it has come to the temperature of the air: read earlier",
 		Above: "it has not cooled: read later"}
 	if err := later.Check(fn, to.Celsius()); err != nil {
 		return 0, err
 	}
-	wait := limit.Range{Arg: "time between the readings", Low: 60, High: 1e7, Unit: "s",
-		Below: "wait longer between the readings"}
+	wait := limit.Range{Arg: "time between the readings", Low: 60, High: 1e6, Unit: "s",
+		Below: "wait longer between the readings", Above: "check the times of the readings"}
 	if err := wait.Check(fn, apart.Seconds()); err != nil {
 		return 0, err
 	}

@@ -109,6 +109,18 @@ func TestOvernightLimits(t *testing.T) {
 	}
 }
 
+// A pan as cold as the air leaves no room for a second reading, and the error
+// must not tell a range that ends before it begins.
+func TestHalvingCold(t *testing.T) {
+	for from := 10.0; from < 10.4; from += 0.05 {
+		_, err := Halving(units.Celsius(from), units.Celsius(10.05), units.Celsius(10), time.Hour)
+		var e *units.RangeError
+		if !errors.As(err, &e) || e.Low > e.High {
+			t.Errorf("from %v C: %v", from, err)
+		}
+	}
+}
+
 func TestHalving(t *testing.T) {
 	got, err := Halving(units.Fahrenheit(212), units.Fahrenheit(122), units.Fahrenheit(32), time.Hour)
 	if err != nil || (got-time.Hour).Abs() > time.Microsecond {
@@ -119,12 +131,12 @@ func TestHalving(t *testing.T) {
 			t.Errorf("%v: %v", tc, err)
 		}
 	}
-	for _, d := range []time.Duration{0, -1, 59 * time.Second, 1e7*time.Second + time.Second} {
+	for _, d := range []time.Duration{0, -1, 59 * time.Second, 1e6*time.Second + time.Second} {
 		if h, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); !errors.Is(err, units.ErrRange) || h != 0 {
 			t.Errorf("%v: %v, %v", d, h, err)
 		}
 	}
-	for _, d := range []time.Duration{60 * time.Second, 1e7 * time.Second} {
+	for _, d := range []time.Duration{60 * time.Second, 1e6 * time.Second} {
 		if _, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); err != nil {
 			t.Errorf("%v: %v", d, err)
 		}

@@ -42,7 +42,7 @@ var (
 	levelRange = limit.Range{Arg: "level", Low: 0, High: 2, Unit: "m",
 		Below: "measure the level up from the bottom",
 		Above: "check inches against feet"}
-	addedRange = limit.Range{Arg: "sap poured in", Low: 0, High: 1000, Unit: "m3",
+	addedRange = limit.Range{Arg: "sap poured in", Low: 0, High: 1000, Unit: "L", Per: float64(units.Liter),
 		Below: "what was drawn off is not poured in: measure between draws",
 		Above: "check the unit of the volume"}
 )
@@ -175,7 +175,7 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 		at := r.At.Seconds()
 		if i > 0 {
 			if !(at > before) {
-				return bad("time of a reading", at, before, math.MaxInt32, "s", "readings follow each other: sort them by time")
+				return bad("time of a reading", at, before, math.Inf(1), "s", "readings follow each other: sort them by time")
 			}
 			drop := readings[i-1].Level - r.Level
 			lost += float64(boiling.Mass(area.Volume(drop))) + float64(poured.Mass(r.Added))
@@ -191,7 +191,7 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 		sum.add(at/3600, lost, 1)
 	}
 	if out.Readings < 2 {
-		return bad("readings after the cold start", float64(out.Readings), 2, math.MaxInt32, "", "read the level again, a good while later")
+		return bad("readings after the cold start", float64(out.Readings), 2, math.Inf(1), "", "read the level again, a good while later")
 	}
 	line := sum.fit()
 	out.Warm = units.KilogramsPerHour(line.slope)

@@ -193,6 +193,14 @@ func TestEffects(t *testing.T) {
 	if err != nil || !near(float64(r.High), 1+warm.More().Fraction(), 1e-12) || r.High > 1.02 {
 		t.Errorf("with hot sap: %v, ceiling %v, %v", r, warm.More(), err)
 	}
+	for _, x := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), -1, 1001} {
+		for _, e := range []boil.Effect{{Low: units.Share(x), High: 10}, {Low: 10, High: units.Share(x)}} {
+			r, err := e.Apply(1, d)
+			if wantRange(t, "an effect that is none", err); !math.IsNaN(float64(r.Low)) {
+				t.Errorf("%v beside an error", r)
+			}
+		}
+	}
 	_, err = boil.Effects()[0].Apply(1, boil.HeatDemand{})
 	wantRange(t, "no demand", err)
 	gain, err := boil.Effects()[2].Apply(1, d)

@@ -223,7 +223,8 @@ func (r *Rig) checkFeed(fn string, first []Compartment) error {
 	}
 	for _, c := range first {
 		full := float64(c.Area.Volume(c.Depth))
-		pail := limit.Range{Arg: "pail", Low: full / 100, High: full - float64(c.Area.Volume(c.SafeDepth)), Unit: "m3",
+		room := full - float64(c.Area.Volume(c.SafeDepth))
+		pail := limit.Range{Arg: "pail", Low: min(full/100, room), High: room, Unit: "L", Per: float64(units.Liter),
 			Below: "pouring so little is a float feed: take FloatFeed",
 			Above: "there is no room for it between the safe depth and the full one"}
 		if err := pail.Check(fn, float64(r.Pail)); err != nil {

@@ -132,13 +132,13 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	}
 	for i, r := range readings {
 		if i > 0 && r.At <= readings[i-1].At {
-			return Outlook{}, &units.RangeError{Func: fn, Arg: "time of a reading", Value: r.At.Seconds(), Low: readings[i-1].At.Seconds(), High: math.MaxInt32, Unit: "s",
+			return Outlook{}, &units.RangeError{Func: fn, Arg: "time of a reading", Value: r.At.Seconds(), Low: readings[i-1].At.Seconds(), High: math.Inf(1), Unit: "s",
 				Hint: "readings follow each other: sort them by time"}
 		}
 	}
 	used, odd := w.straight(readings)
 	if len(used) < 2 {
-		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.MaxInt32,
+		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
 			Hint: "wait for another reading"}
 	}
 	out, err := w.fit(fn, used, p, 0)

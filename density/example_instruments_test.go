@@ -237,5 +237,5 @@ func ExampleFlask_Net() {
 func ExampleFlask() {
 	_, err := density.Flask{}.Brix(units.Pounds(11), units.Celsius(20))
 	fmt.Println(err)
-	// Output: density.Flask.Brix: volume of the flask 0 m3 is outside 1e-09 to 1000000 m3: set Volume to what the flask holds, such as units.Milliliters(500)
+	// Output: density.Flask.Brix: volume of the flask 0 L is outside 1e-06 to 1e+09 L: set Volume to what the flask holds, such as units.Milliliters(500)
 }

@@ -86,7 +86,7 @@ func ExampleFlaskDoubt() {
 	f := density.Flask{Volume: 500 * units.Milliliter, CalibratedAt: units.Celsius(20)}
 	_, err := f.Measure(663.4*units.Gram, units.Celsius(20), density.FlaskDoubt{Division: 0.1 * units.Gram})
 	fmt.Println(err)
-	// Output: density.Flask.Measure: calibration doubt must be more than 0 and at most 0.06634 kg: say how far off it may be: no instrument is perfect, and zero stands for not stated
+	// Output: density.Flask.Measure: calibration doubt must be more than 0 and at most 66.34 g: say how far off it may be: no instrument is perfect, and zero stands for not stated
 }
 
 // By hand: weights 1 to 4, and the square of 0.4 over 0.04 + 0.01.

@@ -62,7 +62,7 @@ const howCalibrated = "set CalibratedAt to the temperature at which the volume h
 
 var (
 	// The least volume tells one that was set from one that was not.
-	flaskRange = limit.Range{Arg: "volume of the flask", Low: float64(units.Milliliter / 1000), High: float64(maxVolume), Unit: "m3",
+	flaskRange = limit.Range{Arg: "volume of the flask", Low: float64(units.Milliliter / 1000), High: float64(maxVolume), Unit: "L", Per: float64(units.Liter),
 		Below: "set Volume to what the flask holds, such as units.Milliliters(500)", Above: volumeRange.Above}
 	calibrationRange = limit.Range{Arg: "calibration temperature", Low: 1, High: 40, Unit: "C", Below: howCalibrated, Above: howCalibrated}
 )

@@ -140,8 +140,8 @@ func limits() []limit {
 			return float64(r.ReadsHigh), err
 		}},
 		{"density.Flask.Brix", "temperature", 0, 110, func(x float64) (float64, error) { return of(flask.Brix(units.Grams(600), c(x))) }},
-		{"density.Flask.Net", "volume of the flask", 1e-9, 1e6, func(x float64) (float64, error) {
-			return of(density.Flask{Volume: m3(x), CalibratedAt: c20}.Net(66.9, c20))
+		{"density.Flask.Net", "volume of the flask", 1e-6, 1e9, func(x float64) (float64, error) {
+			return of(density.Flask{Volume: units.Liters(x), CalibratedAt: c20}.Net(66.9, c20))
 		}},
 		{"density.Flask.Brix", "calibration temperature", 1, 40, func(x float64) (float64, error) {
 			return of(density.Flask{Volume: 1, CalibratedAt: c(x)}.Brix(1200, c20))

@@ -252,13 +252,13 @@ func (d Doubt) check(fn string, thermometer bool) error {
 }
 
 func (d FlaskDoubt) check(fn string, net units.Mass, v units.Volume) error {
-	if err := checkDoubt(fn, "division", float64(d.Division), maxShare*float64(net), "kg"); err != nil {
+	if err := checkDoubt(fn, "division", d.Division.Grams(), maxShare*net.Grams(), "g"); err != nil {
 		return err
 	}
-	if err := checkDoubt(fn, "calibration", float64(d.Calibration), maxShare*float64(net), "kg"); err != nil {
+	if err := checkDoubt(fn, "calibration", d.Calibration.Grams(), maxShare*net.Grams(), "g"); err != nil {
 		return err
 	}
-	if err := checkDoubt(fn, "volume", float64(d.Volume), maxShare*float64(v), "m3"); err != nil {
+	if err := checkDoubt(fn, "volume", d.Volume.Milliliters(), maxShare*v.Milliliters(), "mL"); err != nil {
 		return err
 	}
 	return checkDoubt(fn, "thermometer", float64(d.Thermometer), float64(maxThermometer), "K")

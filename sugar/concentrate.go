@@ -48,11 +48,15 @@ func checkThickening(fn string, l Lot, target units.Brix) error {
 		return &InfeasibleError{Func: fn, Why: "there is no sugar in the lot", Hint: "water boils away without becoming syrup"}
 	case target < l.Brix():
 		return &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the lot has %.4g Brix, more than the target of %.4g", float64(l.Brix()), float64(target)),
+			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
 			Hint: "thin it (sugar.Thin)"}
 	}
 	return nil
 }
+
+// strength prints a checked strength for a message. The sign of zero tells
+// nothing.
+func strength(b units.Brix) string { return fmt.Sprintf("%.4g", max(float64(b), 0)) }
 
 // part takes a mass of strength b away from a lot, unchecked. What is kept is
 // the rest to the last bit.
@@ -67,7 +71,8 @@ func part(l Lot, removed units.Mass, b units.Brix) Separation {
 // rest of the water stays in the syrup.
 //
 // Range: syrup from the strength of the concentrate to 85 Brix; thinner syrup,
-// or a separation of nothing, is an [InfeasibleError]. Sugar lost with what
+// sap that was syrup before, or a separation of nothing, is an
+// [InfeasibleError]. Sugar lost with what
 // was removed counts as syrup not made, not as evaporation saved.
 //
 // Method: mass balance, 1 - water to boil off the concentrate / water to boil
@@ -84,5 +89,9 @@ func (s Separation) EvaporationSaved(syrup units.Brix) (units.Share, error) {
 	// The same sugar in the sap as it came.
 	sap := units.Mass(float64(s.Concentrate.mass+s.Removed.mass) *
 		float64(s.Concentrate.sugar) / float64(s.Concentrate.sugar+s.Removed.sugar))
-	return units.FractionShare(1 - float64(left)/float64(sap-made)), nil
+	water := sap - made
+	if !(water > 1e-9*sap) { // 1e-9: a difference of two sums
+		return none, &InfeasibleError{Func: fn, Why: "the sap was no thinner than the syrup", Hint: "it takes no fire: check the strength of the syrup"}
+	}
+	return units.FractionShare(1 - float64(left)/float64(water)), nil
 }

@@ -117,7 +117,7 @@ func (m Membrane) checkPump(fn string, b units.Brix, t units.Temperature) error 
 	}
 	if b > most {
 		return &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the osmotic pressure of %.3g Brix is more than the pump's; it stands still at %.3g", float64(b), float64(most)),
+			Why:  fmt.Sprintf("the osmotic pressure of %.3g Brix is more than the pump's; it stands still at %.3g Brix", float64(b), float64(most)),
 			Hint: "stop below that and boil the rest, or find a stronger pump"}
 	}
 	return nil

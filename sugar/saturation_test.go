@@ -114,16 +114,21 @@ func TestCrystals(t *testing.T) {
 	}
 }
 
-// A jar that is just saturated has nothing to spare: the risk begins above.
+// A jar that is just saturated by the formula that saturates first has nothing to
+// spare: the risk begins above. A Brix above both it becomes likely.
 func TestCrystalsJustSaturated(t *testing.T) {
-	for _, s := range []sugar.Solubility{sugar.Vavrinecz, sugar.Charles} {
-		for c := range 90 {
-			at := units.Celsius(float64(c))
-			b := must[units.Brix](t)(s.Saturation(at))
-			just := must[sugar.CrystalRisk](t)(sugar.Crystals(b, at))
-			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(b), 100)), at))
-			if above != just+1 {
-				t.Errorf("%v at %v C: %v saturated and %v above", s, c, just, above)
+	for c := range 90 {
+		at := units.Celsius(float64(c))
+		v := must[units.Brix](t)(sugar.Vavrinecz.Saturation(at))
+		h := must[units.Brix](t)(sugar.Charles.Saturation(at))
+		for _, tc := range []struct {
+			b    units.Brix
+			want sugar.CrystalRisk
+		}{{min(v, h), sugar.CrystalsUnlikely}, {max(v, h) + 1, sugar.CrystalsPossible}} {
+			just := must[sugar.CrystalRisk](t)(sugar.Crystals(tc.b, at))
+			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(tc.b), 100)), at))
+			if just != tc.want || above != tc.want+1 {
+				t.Errorf("%v at %v C: %v and %v above, want %v", tc.b, c, just, above, tc.want)
 			}
 		}
 	}

@@ -48,11 +48,11 @@ func Thin(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addi
 	switch {
 	case target > l.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the lot has %.4g Brix and thinning to %.4g would thicken it", float64(l.Brix()), float64(target)),
+			Why:  fmt.Sprintf("the lot has %s Brix and thinning to %s would thicken it", strength(l.Brix()), strength(target)),
 			Hint: "boil it down (sugar.Concentrate) or add heavier syrup (sugar.Thicken)"}
 	case !(with < target):
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("what is added has %.4g Brix, no less than the target of %.4g", float64(with), float64(target)),
+			Why:  fmt.Sprintf("what is added has %s Brix, no less than the target of %s", strength(with), strength(target)),
 			Hint: "thin with something thinner than the target"}
 	}
 	return add(fn, l, with, at, target)
@@ -72,11 +72,11 @@ func Thicken(l Lot, with units.Brix, at units.Temperature, target units.Brix) (A
 	switch {
 	case target < l.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the lot has %.4g Brix, more than the target of %.4g", float64(l.Brix()), float64(target)),
+			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
 			Hint: "thin it (sugar.Thin)"}
 	case !(with > target):
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("what is added has %.4g Brix, no more than the target of %.4g", float64(with), float64(target)),
+			Why:  fmt.Sprintf("what is added has %s Brix, no more than the target of %s", strength(with), strength(target)),
 			Hint: "add something heavier than the target, or boil it down (sugar.Concentrate)"}
 	}
 	return add(fn, l, with, at, target)
@@ -183,7 +183,7 @@ func checkSquare(fn string, a, b, target units.Brix) error {
 	}
 	if target < min(a, b) || target > max(a, b) {
 		return &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the target of %.4g Brix lies outside the ingredients, %.4g to %.4g", float64(target), float64(min(a, b)), float64(max(a, b))),
+			Why:  fmt.Sprintf("the target of %s Brix lies outside the ingredients, %s to %s", strength(target), strength(min(a, b)), strength(max(a, b))),
 			Hint: "no blend leaves the range of its parts: boil it down, or add water"}
 	}
 	return nil

@@ -118,6 +118,7 @@ func TestInfeasible(t *testing.T) {
 		"square below":                        square(64, 68.9, 63.9),
 		"square of equals":                    square(66.9, 66.9, 66.9),
 		"recipe above":                        recipe(lot(69), 68.9, 64),
+		"saving on syrup":                     saved(sugar.Separation{Concentrate: lot(66)}, lot(66).Brix()),
 		"recipe of equals":                    recipe(lot(66), 66, 66),
 		"recipe of nothing":                   recipe(sugar.Lot{}, 68.9, 64),
 		"boil to thinner":                     boil(lot(66.9), 66),

@@ -74,18 +74,18 @@ func (t Trunk) bear(n int, ok bool) (int, bool) {
 }
 
 // Advise returns the number of taps by the guideline, the answers of the other
-// published guidelines, and notes. Its error is that of [Trunk.Taps]; the
-// others' answers and the notes are given even then.
-func (t Trunk) Advise(g Guideline) (Advice, error) {
-	n, err := t.Taps(g)
-	a := Advice{Answer: Answer{g, n, err == nil}, Notes: t.notes()}
+// published guidelines, and notes. Where the guideline is silent, Covered is
+// false; [Trunk.Taps] tells why.
+func (t Trunk) Advise(g Guideline) Advice {
+	n, ok := t.taps(g)
+	a := Advice{Answer: Answer{g, n, ok}, Notes: t.notes()}
 	for _, other := range published {
 		if other != g {
 			n, ok := t.taps(other)
 			a.Others = append(a.Others, Answer{other, n, ok})
 		}
 	}
-	return a, err
+	return a
 }
 
 // notes are the cautions that belong to this trunk.

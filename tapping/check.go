@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -63,14 +64,5 @@ func (n names) find(what, text string) (int, error) {
 			return i, nil
 		}
 	}
-	return 0, fmt.Errorf("%q is no %s known here: want one of %s", clip(text), what, strings.Join(n, ", "))
-}
-
-// clip bounds what a message repeats.
-func clip(s string) string {
-	const most = 48
-	if len(s) > most {
-		return strings.ToValidUTF8(s[:most], "") + "..."
-	}
-	return s
+	return 0, fmt.Errorf("%q is no %s known here: want one of %s", clip.Text(text), what, strings.Join(n, ", "))
 }

@@ -15,7 +15,7 @@
 //
 //	trunk, err := tapping.NewTrunk(15*units.Inch, tapping.SugarMaple, tapping.Healthy)
 //	...
-//	advice, err := trunk.Advise(tapping.DefaultGuideline())
+//	advice := trunk.Advise(tapping.DefaultGuideline())
 //
 // # Holes
 //

@@ -177,7 +177,7 @@ func TestSilenceIsZero(t *testing.T) {
 		if d < 10*units.Inch {
 			trunk = must[tapping.Trunk](t)(tapping.NewTrunk(d, tapping.Maple, tapping.Healthy))
 		}
-		a, _ := trunk.Advise(tapping.Guideline{})
+		a := trunk.Advise(tapping.Guideline{})
 		for _, answer := range append(a.Others, a.Answer) {
 			if !answer.Covered {
 				silent++

@@ -80,7 +80,7 @@ func ExampleTrunk_Taps() {
 // The answer names its guideline, and shows what the others say.
 func ExampleTrunk_Advise() {
 	trunk, _ := tapping.NewTrunk(26*units.Inch, tapping.SugarMaple, tapping.Healthy)
-	a, _ := trunk.Advise(tapping.DefaultGuideline())
+	a := trunk.Advise(tapping.DefaultGuideline())
 	fmt.Println(a.Taps, "by", a.Guideline.ID())
 	for _, o := range a.Others {
 		if o.Covered {
@@ -100,14 +100,14 @@ func ExampleTrunk_Advise() {
 
 func ExampleAdvice() {
 	trunk, _ := tapping.NewTrunk(14*units.Inch, tapping.SugarMaple, tapping.NotJudged)
-	a, _ := trunk.Advise(tapping.DefaultGuideline())
+	a := trunk.Advise(tapping.DefaultGuideline())
 	fmt.Println(a.Notes[0])
 	// Output: vigor was not judged: a healthy, vigorous trunk is assumed; look at crown, bark and growth first
 }
 
 func ExampleAdvice_Range() {
 	trunk, _ := tapping.NewTrunk(15*units.Inch, tapping.SugarMaple, tapping.Healthy)
-	a, _ := trunk.Advise(tapping.DefaultGuideline())
+	a := trunk.Advise(tapping.DefaultGuideline())
 	low, high := a.Range()
 	fmt.Println(low, "to", high)
 	// Output: 1 to 2
@@ -116,8 +116,8 @@ func ExampleAdvice_Range() {
 func ExampleAnswer() {
 	school, _ := tapping.GuidelineByID("UVM-school")
 	trunk, _ := tapping.NewTrunk(8*units.Inch, tapping.SugarMaple, tapping.Healthy)
-	a, err := trunk.Advise(school)
-	fmt.Println(a.Answer.Covered, errors.Is(err, tapping.ErrNotCovered))
+	_, err := trunk.Taps(school)
+	fmt.Println(trunk.Advise(school).Answer.Covered, errors.Is(err, tapping.ErrNotCovered))
 	// Output: false true
 }
 

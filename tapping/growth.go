@@ -44,10 +44,10 @@ func RadialGrowth(diameter units.Length, area units.Area) (units.Length, error) 
 	if err := limit.Within(fn, "area", area, 0, most, units.SquareInch, "in2", "basal-area growth of one year"); err != nil {
 		return nan[units.Length](), err
 	}
-	if !(area > 0) {
+	radius, a := float64(diameter)/2, float64(area)/math.Pi
+	if !(a > 0) {
 		return 0, nil
 	}
-	radius, a := float64(diameter)/2, float64(area)/math.Pi
 	// The difference of roots in the form that keeps its digits.
 	return units.Length(a / (math.Sqrt(radius*radius+a) + radius)), nil
 }

@@ -45,10 +45,23 @@ const (
 // to the right, up to the top. X is a new hole, o an old one whose stain the
 // bit would meet, : the wood that its column and distance take, + a hole that
 // has grown over far enough, . clear wood within reach. Year and record as in
-// [Planner.Check]; next is this year's holes, such as [Planner.Next] gives.
+// [Planner.Check]; next is this year's holes, such as [Planner.Next] gives, within
+// the same range.
 func (p Planner) Map(record []OldHole, year int, next []Position) (string, error) {
-	if err := p.checkUse("tapping.Planner.Map", record, year); err != nil {
+	const fn = "tapping.Planner.Map"
+	if err := p.checkUse(fn, record, year); err != nil {
 		return "", err
+	}
+	if err := checkCount(fn, "new holes", len(next), 0, maxRecord, "this year's holes"); err != nil {
+		return "", err
+	}
+	for _, at := range next {
+		if err := checkAngle(fn, "angle of a new hole", at.At); err != nil {
+			return "", err
+		}
+		if err := checkLength(fn, "height of a new hole", at.Height, 0, maxReach, "above the ground"); err != nil {
+			return "", err
+		}
 	}
 	girth := p.girth(year)
 	columns := min(mapColumns, int(math.Ceil(girth.Inches())))

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -117,13 +118,14 @@ func checkPailSap(fn string, sap Span[units.Volume], flowing, next time.Duration
 }
 
 func (p Pail) check(fn string) error {
-	if err := checkGallons(fn, "size of pail "+p.Label, p.Size, minPail, maxPail, "the volume to the brim"); err != nil {
+	label := clip.Text(p.Label)
+	if err := checkGallons(fn, "size of pail "+label, p.Size, minPail, maxPail, "the volume to the brim"); err != nil {
 		return err
 	}
-	if err := checkGallons(fn, "sap in pail "+p.Label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
+	if err := checkGallons(fn, "sap in pail "+label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
 		return err
 	}
-	return checkCount(fn, "taps over pail "+p.Label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
+	return checkCount(fn, "taps over pail "+label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
 }
 
 func checkGallons(fn, arg string, v, low, high units.Volume, hint string) error {

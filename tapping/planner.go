@@ -116,11 +116,15 @@ func (p Planner) inReach(old, year int) bool {
 // the given one count as open.
 //
 // Record: up to 10000 holes, each within one turn and 0 to 20 ft high, with
-// its Hole. A place out of reach or too near gives an error that wraps
-// [ErrNoRoom]; a record outside its range a [*units.RangeError].
+// its Hole; the place within one turn. A place out of reach or too near gives an
+// error that wraps [ErrNoRoom]; what is outside its range a
+// [*units.RangeError].
 func (p Planner) Check(record []OldHole, year int, at Position) error {
 	const fn = "tapping.Planner.Check"
 	if err := p.checkUse(fn, record, year); err != nil {
+		return err
+	}
+	if err := checkAngle(fn, "angle of the place", at.At); err != nil {
 		return err
 	}
 	t, z := turn(at.At), float64(at.Height)
@@ -204,6 +208,9 @@ type Plan struct {
 // as [Planner.Next] would year after year while the trunk grows. It does not
 // add taps when the trunk outgrows its class: look at the guideline anew when
 // it does.
+//
+// Holes of the record from that year on keep their distances, but the pattern
+// does not go on from them: it does in Next, once they are last year's.
 //
 // Years: 1 to 1000. The rest as in [Planner.Next], but years without room are
 // no error: they are told in Resting.

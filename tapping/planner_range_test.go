@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/tapping"
@@ -168,5 +169,58 @@ func TestRecordLimits(t *testing.T) {
 	}
 	if err := next(many...); !errors.Is(err, units.ErrRange) {
 		t.Errorf("10001 holes: %v", err)
+	}
+}
+
+// A place that is none is refused, where it was a panic of the map once, and a
+// hole that nothing forbade.
+func TestPlaceIsNone(t *testing.T) {
+	reach := must[tapping.Reach](t)(tapping.ReachByHand(units.Foot, 5*units.Foot))
+	hole := must[tapping.Hole](t)(tapping.NewHole(units.Inch*5/16, 1.5*units.Inch, 0))
+	p := must[tapping.Planner](t)(tapping.NewPlanner(12*units.Inch, 2024, units.Inch/10, reach, hole, tapping.DefaultDistances()))
+	for _, x := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e300} {
+		at := tapping.Position{At: units.Angle(x), Height: 3 * units.Foot}
+		if err := p.Check(nil, 2024, at); !errors.Is(err, units.ErrRange) {
+			t.Errorf("check of %v: %v", at, err)
+		}
+		if text, err := p.Map(nil, 2024, []tapping.Position{at}); !errors.Is(err, units.ErrRange) || text != "" {
+			t.Errorf("map of %v: %q, %v", at, text, err)
+		}
+		at = tapping.Position{Height: units.Length(x)}
+		if text, err := p.Map(nil, 2024, []tapping.Position{at}); !errors.Is(err, units.ErrRange) || text != "" {
+			t.Errorf("map of %v: %q, %v", at, text, err)
+		}
+	}
+	if g, err := tapping.RadialGrowth(0, math.SmallestNonzeroFloat64); g != 0 || err != nil {
+		t.Errorf("next to no growth of nothing: %v, %v", g, err)
+	}
+	_, err := tapping.TappingBand{}.GrowthNeeded(90)
+	if !errors.Is(err, units.ErrRange) || strings.Contains(err.Error(), "NaN") {
+		t.Errorf("of a band that was not made: %v", err)
+	}
+	info := tapping.DefaultGuideline().Info()
+	info.Steps[0].To = math.NaN()
+	if _, err := tapping.NewGuideline(info); !errors.Is(err, units.ErrRange) || strings.Contains(err.Error(), "to +Inf") {
+		t.Errorf("a step without an end: %v", err)
+	}
+}
+
+// A plan keeps clear of holes that the record holds for years to come.
+func TestPlanAroundTheFuture(t *testing.T) {
+	reach, h, keep := byHand(t, 24, 60), hole(t, 0.3125, 1.5), tapping.DefaultDistances()
+	p := must[tapping.Planner](t)(tapping.NewPlanner(12*units.Inch, 2024, units.Inch/10, reach, h, keep))
+	rng := rand.New(rand.NewPCG(24, 8))
+	for range 50 {
+		var record []tapping.OldHole
+		for year := 2022; year < 2030; year += 1 + rng.IntN(3) {
+			at := tapping.Position{At: units.Turn * units.Angle(rng.Float64()), Height: (24 + 36*units.Length(rng.Float64())) * units.Inch}
+			record = append(record, tapping.OldHole{Year: year, Position: at, Hole: h})
+		}
+		plan := must[tapping.Plan](t)(p.Plan(record, 2024, 6, 1))
+		for i, at := range plan.Holes {
+			if err := p.Check(append(record, plan.Holes[:i]...), at.Year, at.Position); err != nil {
+				t.Errorf("%v: %v", at, err)
+			}
+		}
 	}
 }

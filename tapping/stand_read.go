@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
 )
@@ -74,7 +75,7 @@ func (s *standRows) read(t *records.Reader) error {
 		}
 		if s.label != "" {
 			if first, again := s.first[s.label]; again {
-				return t.Fail("tree", fmt.Errorf("tree %q stands on line %d: %w: stems of one tree follow each other", clip(s.label), first, ErrDuplicate))
+				return t.Fail("tree", fmt.Errorf("tree %q stands on line %d: %w: stems of one tree follow each other", clip.Text(s.label), first, ErrDuplicate))
 			}
 			s.first[s.label] = t.Line()
 		}

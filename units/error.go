@@ -2,7 +2,10 @@ package units
 
 import (
 	"errors"
+	"math"
 	"strconv"
+
+	"example.org/sapreckoner/internal/clip"
 )
 
 // ErrRange is what every [*RangeError] unwraps to: an argument lies outside the
@@ -25,28 +28,58 @@ type RangeError struct {
 
 // Error tells the function, the argument, the value, the range and the way out.
 // A value that is an end of the range was refused because the range is open
-// there, and the message says so.
+// there, and the message says so. An end that is NaN or infinite bounds nothing
+// and is left out.
 func (e *RangeError) Error() string {
-	num := func(x float64) string { return strconv.FormatFloat(x, 'g', 8, 64) }
 	unit := ""
 	if e.Unit != "" {
 		unit = " " + e.Unit
 	}
-	s := e.prefix() + e.Arg + " " + num(e.Value) + unit +
-		" is outside " + num(e.Low) + " to " + num(e.High) + unit
-	switch {
-	case e.Value == e.Low:
-		s = e.prefix() + e.Arg + " must be more than " + num(e.Low) + " and at most " + num(e.High) + unit
-	case e.Value == e.High:
-		s = e.prefix() + e.Arg + " must be less than " + num(e.High) + unit + " and at least " + num(e.Low)
-	case e.Value != e.Value:
-		s = e.prefix() + e.Arg + " is not a number; it must lie in " +
-			num(e.Low) + " to " + num(e.High) + unit
+	value, low, high := bare(e.Value, 8), bare(e.Low, 8), bare(e.High, 8)
+	if value == low || value == high { // just outside, and must be seen to be
+		value = bare(e.Value, -1)
+	}
+	s := e.prefix() + e.Arg
+	switch above, below := finite(e.Low), finite(e.High); {
+	case above && below && e.Value == e.Low:
+		s += " must be more than " + low + " and at most " + high + unit
+	case above && below && e.Value == e.High:
+		s += " must be less than " + high + unit + " and at least " + low
+	case above && below && e.Value == e.Value:
+		s += " " + value + unit + " is outside " + low + " to " + high + unit
+	case above && below: // and the value is NaN
+		s += " is not a number; it must lie in " + low + " to " + high + unit
+	case above && e.Value == e.Low:
+		s += " must be more than " + low + unit
+	case below && e.Value == e.High:
+		s += " must be less than " + high + unit
+	default:
+		if e.Value == e.Value {
+			s += " " + value + unit + " is out of range"
+		} else {
+			s += " is not a number"
+		}
+		if above {
+			s += "; it must be at least " + low + unit
+		}
+		if below {
+			s += "; it must be at most " + high + unit
+		}
 	}
 	if e.Hint != "" {
 		s += ": " + e.Hint
 	}
 	return s
+}
+
+func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+
+// bare prints a number without its unit. The sign of zero tells nothing.
+func bare(x float64, digits int) string {
+	if x == 0 {
+		return "0"
+	}
+	return strconv.FormatFloat(x, 'g', digits, 64)
 }
 
 func (e *RangeError) prefix() string {
@@ -96,16 +129,9 @@ type ParseError struct {
 	Err   error  // ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous or ErrRange
 }
 
-// maxQuoted bounds how much of a bad text a message repeats.
-const maxQuoted = 48
-
 // Error tells the function, the text, the reason and the way out.
 func (e *ParseError) Error() string {
-	in := e.Input
-	if len(in) > maxQuoted {
-		in = in[:maxQuoted] + "..."
-	}
-	s := e.Func + ": " + strconv.Quote(in)
+	s := e.Func + ": " + strconv.Quote(clip.Text(e.Input))
 	if e.Err != nil {
 		s += ": " + e.Err.Error()
 	}

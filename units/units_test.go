@@ -136,3 +136,27 @@ func TestRangeError(t *testing.T) {
 		t.Errorf("NaN: %q", got)
 	}
 }
+
+// An end that bounds nothing is left out, and so is the sign of zero.
+func TestRangeErrorEnds(t *testing.T) {
+	nan, inf := math.NaN(), math.Inf(1)
+	for want, e := range map[string]units.RangeError{
+		"f: x 0 K is outside 1 to 5 K":                         {Value: math.Copysign(0, -1), Low: 1, High: 5},
+		"f: x 7 K is outside 0 to 5 K":                         {Value: 7, Low: math.Copysign(0, -1), High: 5},
+		"f: x 5.000000000000001 K is outside 0 to 5 K":         {Value: math.Nextafter(5, 6), Low: 0, High: 5},
+		"f: x +Inf K is outside 0 to 5 K":                      {Value: inf, Low: 0, High: 5},
+		"f: x -1 K is out of range; it must be at least 0 K":   {Value: -1, Low: 0, High: inf},
+		"f: x +Inf K is out of range; it must be at least 0 K": {Value: inf, Low: 0, High: inf},
+		"f: x is not a number; it must be at least 0 K":        {Value: nan, Low: 0, High: nan},
+		"f: x must be more than 0 K":                           {Value: 0, Low: 0, High: inf},
+		"f: x 6 K is out of range; it must be at most 5 K":     {Value: 6, Low: -inf, High: 5},
+		"f: x must be less than 5 K":                           {Value: 5, Low: nan, High: 5},
+		"f: x -Inf K is out of range":                          {Value: -inf, Low: -inf, High: inf},
+		"f: x is not a number":                                 {Value: nan, Low: nan, High: nan},
+	} {
+		e.Func, e.Arg, e.Unit = "f", "x", "K"
+		if got := e.Error(); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}

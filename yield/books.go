@@ -6,6 +6,7 @@ import (
 	"slices"
 	"time"
 
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,9 +30,9 @@ type TraceError struct {
 
 // Error tells the function, the record and the reason.
 func (e *TraceError) Error() string {
-	s := fmt.Sprintf("%s: %q: %v", e.Func, e.ID, e.Err)
+	s := fmt.Sprintf("%s: %q: %v", e.Func, clip.Text(e.ID), e.Err)
 	if e.Ref != "" {
-		s += fmt.Sprintf(": %q", e.Ref)
+		s += fmt.Sprintf(": %q", clip.Text(e.Ref))
 	}
 	return s
 }

@@ -56,7 +56,7 @@ func (c Container) Fill(b units.Brix, at units.Temperature, margin units.Share) 
 }
 
 func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
-	if err := within(fn, "Container.Label", c.Label.CubicMeters(), minContainer, maxContainer, "m3", containerHint); err != nil {
+	if err := withinLiters(fn, "Container.Label", c.Label, minContainer, maxContainer, containerHint); err != nil {
 		return Filling{}, err
 	}
 	if err := within(fn, "margin", margin.Percents(), 0, maxMargin, "%", "what is filled above the label, such as 0.5 percent"); err != nil {
@@ -81,7 +81,7 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 		CooledHead: nan[units.Volume](),
 	}
 	if !(c.Brimful >= 0 && c.Brimful <= 0) { // NaN must not pass for unknown
-		if err := within(fn, "Container.Brimful", c.Brimful.CubicMeters(), hot.CubicMeters(), 2*maxContainer, "m3", "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
+		if err := withinLiters(fn, "Container.Brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
 			return Filling{}, err
 		}
 		fill.Headspace, fill.CooledHead = c.Brimful-hot, c.Brimful-content

@@ -32,6 +32,11 @@ func within(fn, arg string, x, low, high float64, unit, hint string) error {
 	return limit.Within(fn, arg, x, low, high, 1, unit, hint)
 }
 
+// withinLiters is within for a container, a lot or a tank, told in liters.
+func withinLiters(fn, arg string, v, low, high units.Volume, hint string) error {
+	return limit.Within(fn, arg, v, low, high, units.Liter, "L", hint)
+}
+
 // withinItem is within for a field of an entry of a list. The name of the entry
 // is made only when it is needed.
 func withinItem(fn, list string, i int, field string, x, low, high float64, unit, hint string) error {

@@ -37,10 +37,10 @@ type NetCheck struct {
 // Check value: a US gallon of 66.9 Brix weighs 11.0759 lb (computed).
 func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowedShort int, net []units.Mass) (NetCheck, error) {
 	const fn = "yield.CheckNet"
-	if err := within(fn, "label", stated.CubicMeters(), minContainer, maxContainer, "m3", containerHint); err != nil {
+	if err := withinLiters(fn, "label", stated, minContainer, maxContainer, containerHint); err != nil {
 		return NetCheck{}, err
 	}
-	if err := within(fn, "allowance", allowance.CubicMeters(), 0, stated.CubicMeters(), "m3", "what the law lets a single container lack"); err != nil {
+	if err := withinLiters(fn, "allowance", allowance, 0, stated, "what the law lets a single container lack"); err != nil {
 		return NetCheck{}, err
 	}
 	if err := entries(fn, "net", len(net)); err != nil {

@@ -119,14 +119,14 @@ func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container 
 		return PackPlan{}, 0, err
 	}
 	if lot.Empty() {
-		return PackPlan{}, 0, within(fn, "lot", 0, minContainer, maxLot, "m3", "there is nothing to pack")
+		return PackPlan{}, 0, withinLiters(fn, "lot", 0, minContainer, maxLot, "there is nothing to pack")
 	}
 	cool, err := lot.VolumeAt(label())
 	if err != nil {
 		return PackPlan{}, 0, units.Under(fn, err)
 	}
 	at68 := cool.CubicMeters()
-	if err := within(fn, "lot", at68, minContainer, maxLot, "m3", "check its unit"); err != nil {
+	if err := withinLiters(fn, "lot", cool, minContainer, maxLot, "check its unit"); err != nil {
 		return PackPlan{}, 0, err
 	}
 	plan := PackPlan{Lines: make([]PackLine, kinds)}

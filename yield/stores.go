@@ -59,7 +59,7 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 	}{
 		{"taps", float64(taps), 1, maxTaps, ""},
 		{"syrup", syrup.CubicMeters(), 0, maxVolume, "m3"},
-		{"Container.Label", container.Label.CubicMeters(), minContainer, maxContainer, "m3"},
+		{"Container.Label", container.Label.Liters(), minContainer / float64(units.Liter), maxContainer / float64(units.Liter), "L"},
 		{"Habits.PerFilter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal"},
 		{"Habits.PeakPerTap", h.PeakPerTap.USGallons(), 0.1, 20, "US gal"},
 		{"Habits.Held", h.Held.Hours(), 1, 30 * 24, "h"},

@@ -182,7 +182,7 @@ func (t Tank) Depth(v units.Volume) (units.Length, error) {
 		return nan[units.Length](), err
 	}
 	full := t.volume(t.height)
-	if err := within(fn, "volume", v.CubicMeters(), 0, full, "m3", "the tank holds no more"); err != nil {
+	if err := withinLiters(fn, "volume", v, 0, units.Volume(full), "the tank holds no more"); err != nil {
 		return nan[units.Length](), err
 	}
 	return units.Length(t.depth(v.CubicMeters(), full)), nil
@@ -286,7 +286,7 @@ func (t Tank) DipstickByVolume(dst []DipstickMark, step units.Volume) ([]Dipstic
 		return dst, err
 	}
 	full := t.volume(t.height)
-	if err := within(fn, "step", step.CubicMeters(), full/maxMarks, full, "m3", "a step between two marks"); err != nil {
+	if err := withinLiters(fn, "step", step, units.Volume(full/maxMarks), units.Volume(full), "a step between two marks"); err != nil {
 		return dst, err
 	}
 	for i := 1; float64(i)*step.CubicMeters() < full*(1-1e-9); i++ {

@@ -12,6 +12,8 @@ func TestBoilday(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
+	t.Run("narrow", func(t *testing.T) { narrow(t, b) })
+	t.Run("refractometer", func(t *testing.T) { refraction(t, b) })
 	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "boilday", badInput())
@@ -44,11 +46,71 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-bottle|2 US gal|-sap|300 US gal", "", "3 of 2 US gal", ""},
 		{"-bottle|1 US pt|-compartments|8 ft2, 4 ft2", "", "no syrup today", "Left over"},
 		{"-bottle|500 mL|-metric", "", "label's volume at 20 C", "68 F"},
+
+		// The cup is never hotter than the syrup: 211 F as is usual, or less.
+		{"-elevation|1800 m", "", "in the cup at 206.0 F", "211"},
+		{"-elevation|1800 m|-metric", "", "in the cup at 96.0 C", "211"},
+		{"-elevation|0 ft", "", "in the cup at 211.0 F", ""},
+		{"-cup|200 F|-elevation|1800 m", "", "in the cup at 200.0 F", "206"},
+
+		// Sap that does not cover the pan is boiled in a pot. 7 US gal over 12 ft2
+		// stand 7 x 231/(144 x 12) = 0.94 in deep.
+		{"-sap|7 US gal", "", "would lie 0.94 in deep in this pan, under the least safe depth of 1 in", "At the pan"},
+		{"-sap|7 US gal|-compartments|8 ft2, 4 ft2", "", "boil it in a pot", "At the pan"},
+		{"-sap|7 US gal", "", "-pot-rate \"1 US gal/h\"", ""},
+		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
+		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "pot"},
+
+		// A kettle whose sap is out below syrup is finished in the pot, too.
+		{"-compartments|8 ft2", "", "none today (the sap is out at", "growing sweeter"},
+		{"-compartments|8 ft2", "", "finish in a pot", ""},
+		{"-compartments|8 ft2|-bottle|1 US pt", "", "Bottles to have clean 16 of", "no syrup today"},
+		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "pot"},
+		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "still growing sweeter", "the sap is out"},
+
+		// Syrup that does not keep.
+		{"-target|56 Brix", "", "below 66 Brix it ferments", "crystals"},
+		{"-target|70 Brix", "", "above 68 Brix crystals are likely", "ferments"},
+		{"", "", "never meets bleach", "ferments"},
+		{"", "", "chlorine gas", "crystals"},
+		{"", "", "where it passes wall and roof", ""},
+		{"", "", "local fire code", ""},
+		{"-bottle|1 US pt|-pack|200 F", "", "No source read fills hotter than 190 F", ""},
+		{"-bottle|1 US pt|-pack|190 F", "", "Bottles", "No source"},
+
+		// 10.8034 kg of 66.9 Brix weigh 0.076 percent less in air (1.2 kg/m3).
+		{"-metric", "", "On a scale it weighs 10.80 kg (23.80 lb)", ""},
+		{"-efficiency|25 %", "", "It burns 0.14 cord (0.50 m3;", "0.14 to"},
+		{"-efficiency|25 %", "", "540 lb (250 kg;", " to 5"},
+		{"-metric", "", "0.1 C deg on the thermometer", " F deg on"},
+		{"-metric", "", "Sap near 99 C and syrup near 103 C", "212 F"},
+		{"-metric", "", "below 4 C it keeps", "40 F"},
+
+		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
+		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},
+		// 0.2 to the step and 0.2 of the scale: 2 sqrt((0.1/sqrt 3)^2 + 0.1^2) = 0.23.
+		{"-refractometer|compensated|-reading|2 Brix", "", "Give or take 0.2 Brix (k = 2: steps and scale of the instrument, temperature, formula; 12 % of the syrup to expect)", ""},
+		{"-refractometer|compensated|-reading|2 Brix|-sap-calibration|1 Brix", "", "Give or take 1.0 Brix", ""},
+		{"-refractometer|compensated|-sap-file|-", "time,volume_us_gal,reading_brix\n10:00,50,2.0\n11:00,50,3.0\n", "", "in the cup at 44"},
+		{"-refractometer|plain|-sap-file|-", "time,volume_us_gal,reading_brix,read_at_f\n10:00,50,2.0,68\n11:00,50,3.0,68\n", "prism at", ""},
 	} {
 		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, strings.Join(strings.Fields(c.want), " ")) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
+		}
+	}
+}
+
+// A timeline fits a terminal.
+func narrow(t *testing.T, b clitest.Binary) {
+	_, out, errs := b.Run(t, "", "-compartments", "8 ft2, 4 ft2, 4 ft2, 3 ft2, 2 ft2", "-sap", "300 US gal", "-boil-rate", "30 US gal/h")
+	if !strings.Contains(out, "no. 5") {
+		t.Fatal(errs)
+	}
+	for _, line := range strings.Split(out, "\n") {
+		if len(line) > 78 {
+			t.Errorf("%d characters: %s", len(line), line)
 		}
 	}
 }
@@ -73,6 +135,33 @@ func sameNumbers(t *testing.T, b clitest.Binary) {
 	}
 }
 
+// A plain refractometer is corrected as the table of 1936 says, +0.35 for 5 Brix
+// at 25 C (from memory), within the model's three times 0.008 Brix and half a
+// digit of the table; a compensated one is not.
+func refraction(t *testing.T, b clitest.Binary) {
+	for _, c := range []struct {
+		want, within float64
+		args         []string
+	}{
+		{5.35, 0.024 + 0.005, []string{"-refractometer", "plain", "-read-at", "25 C"}},
+		{5, 1e-9, []string{"-refractometer", "compensated"}},
+	} {
+		status, out, errs := b.Run(t, "", append(c.args, "-json", "-reading", "5 Brix")...)
+		if status != 0 {
+			t.Fatal(errs)
+		}
+		var page struct {
+			Sap struct{ Brix float64 }
+		}
+		if err := json.Unmarshal([]byte(out), &page); err != nil {
+			t.Fatal(err)
+		}
+		if off := page.Sap.Brix - c.want; !(off >= -c.within && off <= c.within) {
+			t.Errorf("%v: %v Brix, want %v", c.args, page.Sap.Brix, c.want)
+		}
+	}
+}
+
 // A gatherings file may come on standard input.
 func standardInput(t *testing.T, b clitest.Binary) {
 	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-sap-file", "-")
@@ -86,31 +175,43 @@ func badInput() (cases []clitest.Bad) {
 	for _, c := range []struct{ args, want string }{
 		{"-sap|60 gal", `-sap: "60 gal": ambiguous unit: write "US gal" or "imp gal"`},
 		{"-sap|60", "-sap"},
-		{"-sap|-1 L", "-sap: sap -0.26417205 US gal is outside"},
+		{"-sap|-1 L", "-sap: sap -0.2642 US gal (-1 L) is outside"},
 		{"-sap|NaN L", "-sap"},
 		{"-sap|1e9 US gal", "check its unit"},
-		{"-sap-temp|200 C", "-sap-temp: temperature 200 C is outside"},
+		{"-sap-temp|200 C", "-sap-temp: temperature 392 F (200 C) is outside"},
 		{"-reading|90 Brix", "-reading: reading 90 Brix is outside"},
 		{"-reading|0.1 Brix", "-reading: sap"},
-		{"-read-at|250 F", "-read-at: temperature 121.11111 C is outside"},
-		{"-sap-hydrometer|100 C", "-sap-hydrometer: graduation 100 C is outside"},
-		{"-hydrometer|0 C", "-hydrometer: graduation 0 C is outside"},
-		{"-cup|300 F", "-cup: temperature 148.88889 C is outside"},
+		{"-read-at|250 F", "-read-at: temperature 250 F (121.1 C) is outside"},
+		{"-sap-hydrometer|100 C", "-sap-hydrometer: graduation 212 F (100 C) is outside"},
+		{"-hydrometer|0 C", "-hydrometer: graduation 32 F (0 C) is outside"},
+		{"-cup|300 F", "-cup: temperature 300 F (148.9 C) is outside"},
 		{"-coals|x", "-coals: \"x\" is not a stretch of time"},
 		{"-start|25:99", "-start: write a time of the day as 08:00"},
 		{"-target|90 Brix", "-target: target 90 Brix is outside"},
 		{"-target|60 Brix|-reading|61 Brix", "-reading: sap"},
-		{"-elevation|9000 m", "-elevation: elevation 9000 m is outside"},
-		{"-pressure|5 kPa", "-pressure: pressure 5 kPa is outside"},
+		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
+		{"-pressure|5 kPa", "-pressure: station pressure "},
 		{"-water-boils|300 F", "-water-boils: "},
 		{"-altimeter|30 inHg", "-altimeter: give -elevation too"},
-		{"-altimeter|30 inHg|-elevation|9000 m", "-elevation: elevation 9000 m is outside"},
+		{"-altimeter|30 inHg|-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-pressure|1 atm|-elevation|5 ft", "says the same as"},
-		{"-pan-area|100 ft2|-sap|2 US gal", "-pan-area: the sap does not cover this pan"},
-		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h is outside"},
+		{"-pot-rate|0 L/h", "-pot-rate: rate 0 US gal/h (0 L/h) is outside"},
+		{"-cup|211 F|-elevation|1800 m", "-cup: syrup boils at 208.5 F today and is no hotter in the cup"},
+		{"-water-boils|220 F", "-water-boils: boiling point of water"},
+		{"-water-boils|220 F", "check the thermometer"},
+		{"-refractometer|digital", `-refractometer: "digital" is not known: use one of plain, compensated`},
+		{"-refractometer|plain", "-read-at: prism temperature"}, // the demo's 44 F
+		{"-refractometer|plain|-sap-hydrometer|60 F", "-sap-hydrometer: the sap is read by one instrument"},
+		{"-refractometer|compensated|-read-at|60 F", "-read-at: a compensated refractometer allows for its temperature itself"},
+		{"-refractometer|compensated|-reading|60 Brix", "-reading: sap"},
+		{"-sap-division|0 Brix", "-sap-division: "},
+		{"-sap-calibration|9 Brix", "-sap-calibration: "},
+		{"-safe-depth|0.1 in", "nobody boils below an eighth"},
+		{"-depth|0.5 in", "-depth: the safe depth is 1 in: keep the pan deeper, or give -safe-depth too"},
+		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h (0 L/m2/h) is outside"},
 		{"-boil-rate|12 gal/h", `write "US gal/h" or "imp gal/h"`},
-		{"-safe-depth|3 in", "-safe-depth: safe depth 3 in is outside"},
-		{"-heel|2 in", "-heel: heel 2 in is outside"},
+		{"-safe-depth|3 in", "-safe-depth: it lies above the depth that is kept, 2 in"},
+		{"-heel|2 in", "-heel: heel 2 in (5.08 cm) is outside"},
 		{"-sap-file|testdata/none.csv", "-sap-file: testdata/none.csv: no such file"},
 		{"-sap-file|x.csv|-sap|3 L", "says the same as"},
 		{"-compartments|6 ft2,x", "-compartments"},
@@ -137,7 +238,7 @@ func badInput() (cases []clitest.Bad) {
 	for _, c := range []struct{ file, want string }{
 		{"", "-: the file is empty"},
 		{head + strings.Repeat("10:00,lane,6,2.0,41\n", 1001), "-: more than 1000 gatherings"},
-		{head + strings.Repeat("10:00,lane,60000,2.0,41\n", 2), "-sap-file: all sap 120000 US gal is outside"},
+		{head + strings.Repeat("10:00,lane,60000,2.0,41\n", 2), "-sap-file: all sap 120000 US gal (454200 L) is outside"},
 		{head + "10:00,\x1b[31m,60,2.0,41\n", "-:2: column source: \"\\x1b[31m\" has a character that cannot be printed"},
 		{head, "-: no gathering below the header"},
 		{head + "10:00,lane,60,2.0\n", "-:2: 4 cells where the header names 5 columns"},

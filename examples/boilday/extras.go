@@ -82,7 +82,7 @@ func (p page) membranePart(part *cli.Part) {
 	part.Row("permeate", "Water taken out", cli.Volume(m.Removed.Volume()))
 	part.Row("saved", "Evaporation saved", cli.Share(m.saved, 1))
 	if m.time > 0 {
-		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at 55 F")
+		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.whole(rated))
 	}
 	part.Remark("Concentrate spoils within hours and not days (from memory): boil it the same day.")
 }
@@ -90,13 +90,9 @@ func (p page) membranePart(part *cli.Part) {
 // sure finds how well a reading at the mark tells the strength.
 func (p *plan) sure(s *setup) error {
 	h := density.Hydrometer{GraduatedAt: s.stem}
-	m, err := h.Measure(p.reads, s.cup, s.doubt)
-	if err != nil {
-		flag := flagOf(err, "division", "thermometer doubt", "thermometer")
-		return cli.For(flagOf(err, flag, "calibration doubt", "calibration"), err)
-	}
-	p.measured = m
-	return nil
+	var err error
+	p.measured, err = h.Measure(p.reads, s.cup, s.doubt)
+	return cli.For("cup", err)
 }
 
 // bottles counts what to have clean.
@@ -131,10 +127,10 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 // a pot.
 func (p *plan) bottled() (units.Mass, units.Brix) {
 	switch {
-	case p.run != nil:
-		return p.run.Syrup.Mass(), p.run.Syrup.Brix()
 	case p.small:
 		return p.given.target.Of(p.takeoff.Sugar()), p.given.target
+	case p.run != nil:
+		return p.run.Syrup.Mass(), p.run.Syrup.Brix()
 	}
 	return p.syrup.Mass(), p.given.target
 }
@@ -151,8 +147,11 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
-	if p.given.pack.Fahrenheit() < 180 {
-		part.Remark("Syrup is sealed at 180 F (82 C) or above, or molds may live: fill it hotter.")
+	switch {
+	case p.given.pack.Compare(yield.CappingLeast()) < 0:
+		part.Remark("Syrup is sealed at " + p.whole(yield.CappingLeast()) + " or above, or molds may live: fill it hotter.")
+	case p.given.pack.Fahrenheit() > 190:
+		part.Remark("No source read fills hotter than " + p.whole(units.Fahrenheit(190)) + ": the syrup darkens and throws niter.")
 	}
 }
 

@@ -101,8 +101,12 @@ func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) 
 // warmed tells what the heat goes into.
 func (p page) warmed() string {
 	switch {
+	case p.run != nil && p.small:
+		return "until the fire is out, without the pot"
 	case p.run != nil:
 		return "until the fire is out"
+	case p.alone:
+		return "in the pot"
 	case p.small:
 		return "in the pan and then in the pot"
 	}
@@ -117,7 +121,7 @@ func (p page) fuelPart(part *cli.Part) {
 	}
 	show := func(low, high cli.Value) cli.Value {
 		if p.given.learned {
-			return high
+			return cli.Rough(high)
 		}
 		return cli.Between(cli.Rough(low), cli.Rough(high))
 	}

@@ -6,7 +6,6 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
@@ -20,43 +19,31 @@ type gathering struct {
 	reading units.Brix // as read
 	read    units.Temperature
 	lot     sugar.Lot
+	doubt   units.Brix // about its strength
 }
 
 // gather returns the sap of the day, from the flags or from the file.
 func (s *setup) gather(e *cli.Env) ([]gathering, error) {
-	hydrometer := density.Hydrometer{GraduatedAt: s.sapStem}
 	if s.sapFile != "" {
-		return s.readFile(e, hydrometer)
+		return s.readFile(e)
 	}
-	b, err := hydrometer.Brix(s.reading, s.readAt)
+	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "temperature", "read-at"), err)
+		flag := flagOf(err, "reading", "temperature", "read-at")
+		return nil, cli.For(flagOf(err, flag, "prism temperature", "read-at"), err)
 	}
-	if err := sapStrength(b); err != nil {
-		return nil, cli.For("reading", err)
-	}
-	lot, err := sugar.NewLot(s.sap, b, s.sapTemp)
+	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
 	if err != nil {
 		return nil, cli.For("sap-temp", err)
 	}
-	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot}}, nil
+	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot, doubt: m.Uncertainty}}, nil
 }
 
 // mostGatherings is more than anybody carries home in a day.
 const mostGatherings = 1000
 
-// sapStrength refuses what is not sap.
-func sapStrength(b units.Brix) error {
-	const low, high = 0.3, 40
-	if b >= low && b <= high {
-		return nil
-	}
-	return &units.RangeError{Arg: "sap", Value: float64(b), Low: low, High: high, Unit: "Brix",
-		Hint: "sap is near 2 Brix, membrane concentrate up to 40: check the reading, its temperature and the hydrometer in water"}
-}
-
 // readFile reads the day's gatherings.
-func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering, error) {
+func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 	file, err := e.Open("sap-file", s.sapFile)
 	if err != nil {
 		return nil, err
@@ -68,12 +55,16 @@ func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering
 		temp units.Temperature
 		all  []gathering
 	)
+	readAt := records.Temperature("read_at", &g.read)
+	if s.refractometer == compensated {
+		readAt = readAt.Optional()
+	}
 	r, err := records.New(s.sapFile, file,
 		records.Time("time", &g.when, "15:04", "2006-01-02 15:04"),
 		records.Text("source", &g.source).Optional(),
 		records.Volume("volume", &sap),
 		records.Brix("reading", &g.reading),
-		records.Temperature("read_at", &g.read),
+		readAt,
 		records.Temperature("temp", &temp).Optional(),
 	)
 	if err != nil {
@@ -88,26 +79,26 @@ func (s *setup) readFile(e *cli.Env, hydrometer density.Hydrometer) ([]gathering
 		if err != nil {
 			return nil, err
 		}
-		b, err := hydrometer.Brix(g.reading, g.read)
-		if err == nil {
-			err = sapStrength(b)
-		}
+		m, err := s.readSap(g.reading, g.read)
 		if err != nil {
 			return nil, r.Fail("reading", err)
 		}
-		if math.IsNaN(temp.Celsius()) {
-			temp = s.sapTemp
+		at := temp
+		if math.IsNaN(at.Celsius()) {
+			at = s.sapTemp
 		}
 		if !(sap > 0) {
 			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
 		}
-		if g.lot, err = sugar.NewLot(sap, b, temp); err != nil {
+		gathered := g
+		if gathered.lot, err = sugar.NewLot(sap, m.Brix, at); err != nil {
 			return nil, r.Fail("volume", err)
 		}
-		if g.source == "" {
-			g.source = "sap"
+		gathered.doubt = m.Uncertainty
+		if gathered.source == "" {
+			gathered.source = "sap"
 		}
-		if all = append(all, g); len(all) > mostGatherings {
+		if all = append(all, gathered); len(all) > mostGatherings {
 			return nil, fmt.Errorf("%s: more than %d gatherings: give those of one day; logbook reads a season", s.sapFile, mostGatherings)
 		}
 		together += sap

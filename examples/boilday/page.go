@@ -21,32 +21,33 @@ func (p *plan) sheet() *cli.Sheet {
 	page := page{p, sheet}
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented yard on an invented day: give your own sap, place and pan with flags, -h lists them.")
-	} else if p.borrowed != "" {
-		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.borrowed + ".")
+	} else if p.kept != "" {
+		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.kept + ".")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
 	if p.membrane != nil {
 		page.membranePart(sheet.Part("membrane", "Membrane"))
 	}
 	page.syrupPart(sheet.Part("syrup", "Syrup to expect"))
-	if p.run != nil {
+	switch {
+	case p.run != nil:
 		page.rigPart(sheet.Part("timeline", "At the pan"))
-	} else {
+	case !p.alone:
 		page.clockPart(sheet.Part("clock", "At the pan"))
 	}
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
-	if p.small && p.run == nil {
-		page.potPart(sheet.Part("pot", "Too little for this pan: finish in a pot"))
+	if p.small {
+		page.potPart(sheet.Part("pot", page.potTitle()))
 	}
-	if p.waits > 0 && p.run == nil {
+	if p.waits > 0 {
 		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
 	}
 	if p.filling.Hot > 0 {
 		page.bottlePart(sheet.Part("bottles", "Bottles"))
 	}
 	care := sheet.Part("care", "Take care")
-	for _, c := range cautions {
+	for _, c := range page.cautions() {
 		care.Item(c)
 	}
 	return sheet
@@ -54,26 +55,33 @@ func (p *plan) sheet() *cli.Sheet {
 
 func (p page) sapPart(part *cli.Part) {
 	if len(p.gatherings) > 1 {
+		in := map[string]string{"": "in the cup at", plain: "prism at"}[p.given.refractometer]
 		var rows [][]cli.Value
 		for _, g := range p.gatherings {
-			rows = append(rows, []cli.Value{cli.Words(g.source), cli.Words(g.when.Format("15:04")), cli.Volume(g.lot.Volume()),
-				cli.Brix(g.reading, 1), cli.Temperature(g.read), cli.Brix(g.lot.Brix(), 2)})
+			row := []cli.Value{cli.Words(g.source), cli.Words(g.when.Format("15:04")), cli.Volume(g.lot.Volume()), cli.Brix(g.reading, 1)}
+			if in != "" {
+				row = append(row, cli.Temperature(g.read))
+			}
+			rows = append(rows, append(row, cli.Brix(g.lot.Brix(), 2)))
 		}
-		part.Table("gatherings", []cli.Column{{Key: "source", Head: "source"}, {Key: "time", Head: "time"}, {Key: "volume", Head: "sap"},
-			{Key: "reading", Head: "read"}, {Key: "read_at", Head: "in the cup at"}, {Key: "true", Head: "true"}}, rows)
+		cols := []cli.Column{{Key: "source", Head: "source"}, {Key: "time", Head: "time"}, {Key: "volume", Head: "sap"}, {Key: "reading", Head: "read"}}
+		if in != "" {
+			cols = append(cols, cli.Column{Key: "read_at", Head: in})
+		}
+		part.Table("gatherings", append(cols, cli.Column{Key: "true", Head: "true"}), rows)
 	} else {
-		g := p.gatherings[0]
-		part.Row("reading", "Hydrometer reads", cli.Brix(g.reading, 1), "in the cup at "+p.In(cli.Temperature(g.read))+", graduated at "+p.In(cli.Temperature(p.given.sapStem)))
+		p.readingRow(part)
 	}
 	part.Row("volume", "Sap", cli.Volume(p.pooled().Volume()))
 	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
+	p.doubtRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
 }
 
 func (p page) syrupPart(part *cli.Part) {
 	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
 	part.Row("volume", "Syrup at "+p.cool(), cli.Volume(p.syrup.Volume()))
-	part.Row("mass", "It weighs", cli.Mass(p.syrup.Mass()))
+	part.Row("weight", "On a scale it weighs", cli.Mass(p.syrup.WeightInAir()))
 	what := "Sap to one of syrup"
 	if p.membrane != nil {
 		what = "Concentrate to one of syrup"
@@ -127,48 +135,66 @@ func (p page) finishPart(part *cli.Part) {
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
-	part.Remark("Near the end go by the hydrometer: 0.1 F on the thermometer is a quarter of a Brix, and the barometer moves during the day.")
-}
-
-func (p page) potPart(part *cli.Part) {
-	part.Remark(fmt.Sprintf("As syrup it would lie under the least safe depth of %s and scorch. Take it off while it still covers the pan:", p.In(cli.Length(p.given.safe))))
-	part.Row("brix", "Take off at", cli.Brix(p.takeoff.Brix(), 1))
-	part.Row("temperature", "It then boils at", cli.Temperature(p.takeoff.Temperature()))
-	part.Row("volume", "Volume, hot", cli.Volume(p.takeoff.Volume()))
-	part.Row("left", "Sugar that stays behind", cli.Mass(p.left.Sugar()), "rinse it out with the next sap")
-	off := p.takeoff.Mass() - p.given.target.Of(p.takeoff.Sugar())
-	part.Row("off", "Water left for the pot", cli.Mass(off))
-	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
+	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 
 func (p page) waitPart(part *cli.Part) {
 	part.Row("volume", "Waits for the pan", cli.Volume(p.waits), "room in the pan at the start: "+p.In(cli.Volume(p.firing.first)))
 	part.Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
-	part.Row("temperature", "It is now at", cli.Temperature(p.sap.Temperature()), keeping(p.sap.Temperature()))
+	part.Row("temperature", "It is now at", cli.Temperature(p.sap.Temperature()), p.keeping(p.sap.Temperature()))
 }
 
 // keeping words how sap keeps at a temperature. Source: Ohio State University
 // Extension, Handling Sap and Syrup During the Season.
-func keeping(t units.Temperature) string {
+func (p page) keeping(t units.Temperature) string {
+	cold, warm := p.whole(units.Fahrenheit(40)), p.whole(units.Fahrenheit(50))
 	switch f := t.Fahrenheit(); {
 	case f < 40:
-		return "below 40 F it keeps: hold it there, shaded and on ice"
+		return "below " + cold + " it keeps: hold it there, shaded and on ice"
 	case f <= 50:
-		return "hold it below 40 F; above 50 F it spoils fast"
+		return "hold it below " + cold + "; above " + warm + " it spoils fast"
 	default:
-		return "above 50 F it spoils fast: boil the oldest first and cool the rest below 40 F"
+		return "above " + warm + " it spoils fast: boil the oldest first and cool the rest below " + cold
 	}
 }
 
 const legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
 
+// Strengths at which syrup keeps in a closed container. Sources: thinner it
+// ferments, common practice; thicker it is likely to crystallize from room
+// temperature down, OMAFRA 2013.
+const (
+	thinnest units.Brix = 66
+	thickest units.Brix = 68
+)
+
 // cautions of the day's work. Sources: US CPSC; University of Vermont; Cornell
-// maple program; NIOSH; CFIA; regulation M-35.1 r. 18.1.
-var cautions = []string{
-	"Sap near 212 F and syrup near 219 F burn through the skin at once and stick: keep children and pets away from the pan.",
-	"A pan foams over or boils dry in minutes: never leave it, and keep the level above the safe depth.",
-	"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm. Keep the stack, the wood and dry grass apart.",
-	"No lead solder, old galvanized ware, brass or bronze in touch with sap or syrup. Dairy fat against foam is an allergen.",
+// maple program; NIOSH; CFIA; regulation M-35.1 r. 18.1; of acid and bleach,
+// common practice.
+func (p page) cautions() []string {
+	var all []string
+	switch b := p.given.target; {
+	case b < thinnest:
+		all = append(all, fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), thinnest.Text(0)))
+	case b > thickest:
+		all = append(all, fmt.Sprintf("Syrup of %s is thick: above %s crystals are likely in the jar.", b.Text(1), thickest.Text(0)))
+	}
+	return append(all,
+		fmt.Sprintf("Sap near %s and syrup near %s burn through the skin at once and stick: keep children and pets away from the pan.", p.whole(p.waterBoils), p.whole(p.syrupBoils)),
+		"A pan foams over or boils dry in minutes: never leave it, and keep the level above the safe depth.",
+		"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm.",
+		"Keep the stack clear of all that burns where it passes wall and roof, and wood and dry grass away from the fire. The local fire code comes before this page.",
+		"No lead solder, old galvanized ware, brass or bronze in touch with sap or syrup. Dairy fat against foam is an allergen.",
+		"Acid for cleaning pans never meets bleach, nor a rag or a drain with bleach in it: together they give off chlorine gas. Rinse the pan well before the next sap.",
+	)
+}
+
+// slip is a small step of a thermometer.
+func (p page) slip() string {
+	if p.given.metric {
+		return slip(true).Text(units.CelsiusDegree, 1)
+	}
+	return slip(false).Text(units.FahrenheitDegree, 1)
 }
 
 // cool words the temperature of a label's volume.

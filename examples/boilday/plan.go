@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"math"
 	"time"
 
@@ -28,6 +29,7 @@ type plan struct {
 	from       string // the flag that tells the pressure
 	waterBoils units.Temperature
 	syrupBoils units.Temperature
+	slipBrix   units.Brix // how far slip on the thermometer misses the target
 
 	syrup sugar.Lot // at the label temperature
 	ratio float64   // exact volumes of sap to one of syrup
@@ -49,7 +51,7 @@ type plan struct {
 	burn burn
 	demo bool // nothing was given: the invented day
 
-	borrowed string // the flags whose value is that of the invented day
+	kept string // the flags whose value is that of the invented day
 }
 
 // firing is how the day goes in one pan, kept at its depth while there is sap
@@ -70,6 +72,9 @@ type firing struct {
 	small   bool
 	takeoff sugar.Lot // hot, drained from the pan
 	left    sugar.Lot // what stays behind in the pan
+
+	alone bool // the sap does not even cover the pan: all of it goes into the pot
+	pot   pot
 }
 
 // work makes the plan.
@@ -77,7 +82,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json"), borrowed: s.borrowed(f)}
+	p := &plan{given: s, demo: !f.Other("metric", "json")}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
@@ -106,20 +111,28 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
 	}
-	if err := p.points(s); err != nil {
+	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
 	if err := p.amounts(s); err != nil {
 		return nil, err
 	}
-	if err := cmp.Or(p.sure(s), p.clock(s), p.simulate(s), p.bottles(s, f)); err != nil {
+	atPan := p.clock
+	switch {
+	case p.sap.Volume() < s.area.Volume(s.safe):
+		atPan = p.intoPot
+	case len(s.compartments) > 0:
+		atPan = p.simulate
+	}
+	if err := cmp.Or(p.sure(s), atPan(s)); err != nil {
 		return nil, err
 	}
-	return p, p.fire(s)
+	p.kept = p.borrowed(f)
+	return p, cmp.Or(p.finishInPot(s), p.bottles(s, f), p.fire(s))
 }
 
 // points finds the boiling points of the day and the reading in the cup.
-func (p *plan) points(s *setup) error {
+func (p *plan) points(s *setup, f *cli.Flags) error {
 	var err error
 	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
 		return cli.For(flagOf(err, "target", "pressure", p.from), err)
@@ -127,12 +140,50 @@ func (p *plan) points(s *setup) error {
 	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
 		return cli.For(p.from, err)
 	}
+	over, err := boil.BrixFromRise(p.syrupBoils.Sub(p.waterBoils)+slip(s.metric), p.pressure)
+	if err != nil {
+		return cli.For("target", err)
+	}
+	p.slipBrix = over - s.target
+	if !f.Given("cup") {
+		s.cup = usualCup(p.syrupBoils, s.metric)
+	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
 		return cli.For(flagOf(err, "cup", "hydrometer graduation", "hydrometer"), err)
 	}
+	if s.cup.Compare(p.syrupBoils.Add(s.doubt.Thermometer)) > 0 {
+		return cli.For("cup", fmt.Errorf("syrup boils at %s today and is no hotter in the cup: leave this out, or give what the thermometer in the cup shows", temperature(p.syrupBoils, s.metric)))
+	}
 	p.baume, err = density.BaumeFromBrix(p.reads)
 	return err
+}
+
+// usualCup is the temperature in the cup if nobody tells: 211 F, near which hot
+// marks are read (common practice), or a whole degree just below the boiling
+// point of syrup where that is lower.
+func usualCup(boils units.Temperature, metric bool) units.Temperature {
+	const below = 2 * units.FahrenheitDegree // poured, it cools at once
+	usual, cup := units.Fahrenheit(211), boils.Add(-below)
+	if cup.Compare(usual) >= 0 {
+		return usual
+	}
+	if metric {
+		return units.Celsius(math.Floor(cup.Celsius()))
+	}
+	return units.Fahrenheit(math.Floor(cup.Fahrenheit()))
+}
+
+// slip is a tenth of a degree, as the page counts them.
+func slip(metric bool) units.TempDiff {
+	if metric {
+		return units.CelsiusDegree / 10
+	}
+	return units.FahrenheitDegree / 10
+}
+
+func temperature(t units.Temperature, metric bool) string {
+	return (&cli.Sheet{Metric: metric}).In(cli.Temperature(t))
 }
 
 // amounts finds the syrup, the water to boil off and the heat.
@@ -173,9 +224,6 @@ func (p *plan) clock(s *setup) error {
 	inPan, err := sugar.NewLot(p.firing.first, p.sap.Brix(), p.sap.Temperature())
 	if err != nil {
 		return err
-	}
-	if p.sap.Volume() < s.area.Volume(s.safe) {
-		return cli.For("pan-area", errors.New("the sap does not cover this pan to the safe depth: boil it in a pot, or wait for more sap"))
 	}
 	if p.heating, err = heatingTime(inPan, p.waterBoils, rate); err != nil {
 		return err
@@ -232,59 +280,5 @@ func (p *plan) clock(s *setup) error {
 		p.lastWood = p.lastSap + wait
 	}
 
-	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), end.Brix(), end.Temperature()); err != nil {
-		return err
-	}
-	p.takeoff, err = sugar.NewLotByMass(end.Mass()-p.left.Mass(), end.Brix(), end.Temperature())
-	return err
-}
-
-// heatingTime is how long the first filling takes to boil over a fire that
-// boils off the given rate afterwards.
-func heatingTime(l sugar.Lot, boils units.Temperature, rate units.MassRate) (time.Duration, error) {
-	latent, err := boil.LatentHeat(boils)
-	if err != nil {
-		return 0, err
-	}
-	specific, err := sugar.SpecificHeat(l.Brix(), l.Temperature())
-	if err != nil {
-		return 0, err
-	}
-	steam := latent.Energy(l.Mass())                              // to boil all of it off
-	warm := specific.Energy(l.Mass(), boils.Sub(l.Temperature())) // to bring it to the boil
-	return time.Duration(float64(rate.Time(l.Mass())) * float64(warm/steam)), nil
-}
-
-// strongest is as far as a pan is followed: beyond it densities end in warm
-// weather.
-const strongest units.Brix = 76
-
-// boilDownTo returns the boiling liquid that is left of a lot when it fills no
-// more than the given volume. A lot that fits already comes back hot.
-func boilDownTo(l sugar.Lot, fill units.Volume, p units.Pressure) (sugar.Lot, error) {
-	low, high := l.Brix(), strongest
-	hot := func(b units.Brix) (sugar.Lot, error) {
-		t, err := boil.SyrupPoint(b, p)
-		if err != nil {
-			return sugar.Lot{}, err
-		}
-		return sugar.NewLotByMass(b.Of(l.Sugar()), b, t)
-	}
-	at, err := hot(low)
-	if err != nil || at.Volume() <= fill {
-		return at, err
-	}
-	// The volume falls as the strength rises; 60 halvings reach the last bit.
-	for range 60 {
-		middle := (low + high) / 2
-		if at, err = hot(middle); err != nil {
-			return at, err
-		}
-		if at.Volume() > fill {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return at, nil
+	return p.takeOff(s, end)
 }

@@ -48,6 +48,7 @@ type stop struct {
 type run struct {
 	boil.Outcome
 	stops []stop
+	noSap bool // the tank ran empty
 }
 
 // most is the longest timeline that a page shows.
@@ -87,7 +88,30 @@ func (p *plan) simulate(s *setup) error {
 		p.run.note(m)
 		return true
 	})
-	return cli.For(flagOf(err, "compartments", "strength at which the draw ends", "draw-to"), err)
+	if err != nil {
+		return cli.For(flagOf(err, "compartments", "strength at which the draw ends", "draw-to"), err)
+	}
+	return p.kettle(s)
+}
+
+// kettle takes off for the pot what is too little to become syrup in a pan of a
+// single compartment.
+func (p *plan) kettle(s *setup) error {
+	o := &p.run.Outcome
+	if len(s.compartments) > 1 || len(o.Draws) > 0 || !p.run.noSap || !o.WasLow {
+		return nil
+	}
+	in := o.Held[0]
+	boils, err := boil.SyrupPoint(in.Brix(), p.pressure)
+	if err != nil {
+		return err
+	}
+	lot, err := sugar.NewLotByMass(in.Mass(), in.Brix(), boils)
+	if err != nil {
+		return err
+	}
+	p.small, p.done = true, o.Ended
+	return p.takeOff(s, lot)
 }
 
 // loads is the sap as it comes to the tank at the pan: each gathering from a
@@ -109,6 +133,7 @@ func (p *plan) loads(s *setup) []boil.Sap {
 // note writes a moment into the timeline. The many events of a busy valve are
 // left to the table of draws.
 func (r *run) note(m boil.Moment) {
+	r.noSap = r.noSap || m.Event == boil.SapOut
 	switch m.Event {
 	case boil.DrawShuts, boil.PailIn, boil.OffBoil:
 		return
@@ -125,7 +150,7 @@ func (r *run) note(m boil.Moment) {
 	case boil.Reading:
 		s.what = ""
 	case boil.Boils, boil.Low, boil.TooThick:
-		s.what = fmt.Sprintf("%s, compartment %d", s.what, m.Compartment+1)
+		s.what = fmt.Sprintf("%s, no. %d", s.what, m.Compartment+1)
 	case boil.DrawOpens:
 		s.what = "first syrup"
 	}
@@ -144,6 +169,21 @@ func (r *run) opened() bool {
 	return false
 }
 
+// noSyrup tells why none was drawn.
+func (p page) noSyrup() string {
+	last := p.run.Held[len(p.run.Held)-1].Brix().Text(1)
+	switch {
+	case p.small:
+		return "the sap is out at " + last + ", and the pan is too low to boil on"
+	case p.run.noSap:
+		return "the sap is out, and the last compartment is at " + last
+	}
+	return "the pans are still growing sweeter"
+}
+
+// upTo shows a mass in a column to a tenth of what it is known to.
+func upTo(m, known units.Mass) cli.Value { return cli.Known(cli.Mass(m), cli.Mass(known)) }
+
 func draws(n int) string {
 	if n == 1 {
 		return "1 draw"
@@ -155,28 +195,33 @@ func draws(n int) string {
 func (p page) rigPart(part *cli.Part) {
 	cols := []cli.Column{{Key: "time", Head: "time"}, {Key: "event", Head: ""}}
 	for i := range p.given.compartments {
-		cols = append(cols, cli.Column{Key: fmt.Sprintf("compartment_%d", i+1), Head: fmt.Sprintf("no. %d", i+1)})
+		cols = append(cols, cli.Column{Key: fmt.Sprintf("compartment_%d_brix", i+1), Head: fmt.Sprintf("no. %d", i+1)})
 	}
-	cols = append(cols, cli.Column{Key: "drawn", Head: "syrup drawn"}, cli.Column{Key: "sap_left", Head: "sap left"})
+	cols = append(cols, cli.Column{Key: "drawn", Head: "drawn"}, cli.Column{Key: "sap_left", Head: "sap left"})
 	var rows [][]cli.Value
 	for _, s := range p.run.stops {
 		row := []cli.Value{cli.Clock(p.start, p.start.Add(s.at)), cli.Words(s.what)}
 		for _, b := range s.brix {
-			row = append(row, cli.Brix(b, 1))
+			row = append(row, cli.Number(float64(b), 1, ""))
 		}
-		rows = append(rows, append(row, cli.Mass(s.drawn), cli.Mass(s.sapLeft)))
+		rows = append(rows, append(row, upTo(s.drawn, units.Pound), upTo(s.sapLeft, 10*units.Pound)))
 	}
+	part.Remark("Brix in each compartment from the sap's end on, syrup drawn, and sap in the tank.")
 	part.Table("timeline", cols, rows)
 	o := &p.run.Outcome
 	part.Row("fire", "Under fire", cli.Hours(o.Burned))
 	if first, ok := o.FirstDraw(); ok {
 		part.Row("first_syrup", "First syrup", cli.Clock(p.start, p.start.Add(first)))
 	} else {
-		part.Row("first_syrup", "First syrup", cli.Words("none today"), "the pans are still growing sweeter")
+		part.Row("first_syrup", "First syrup", cli.Words("none today"), p.noSyrup())
 	}
 	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), draws(len(o.Draws)))
 	part.Row("off", "Water boiled off", cli.Mass(o.Evaporated))
-	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), "the sweet for the next day: boil it up or keep it cold")
+	sweet := "the sweet for the next day: boil it up or keep it cold"
+	if p.small {
+		sweet = "all but what sticks goes into the pot, below"
+	}
+	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), sweet)
 	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))
 	if o.WasLow {
 		part.Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")

@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"slices"
 	"time"
 
@@ -21,6 +22,9 @@ type setup struct {
 	sapTemp units.Temperature
 	sapFile string
 
+	refractometer string // how it minds its temperature; empty for a hydrometer
+	sapDoubt      density.Doubt
+
 	place cli.Place
 
 	area  units.Area
@@ -31,6 +35,7 @@ type setup struct {
 	heel  units.Length
 	start string
 	coals time.Duration
+	pot   units.VolumeRate
 
 	target units.Brix
 	stem   units.Temperature
@@ -58,9 +63,10 @@ type setup struct {
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Sap")
 	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
-	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer reads in it")
-	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read")
+	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer or refractometer reads in it")
+	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
+	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
 	s.declareMembrane(f)
@@ -74,11 +80,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
 	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; 0 for gas")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
-	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	s.declareDoubt(f)
 	s.declareBottles(f)
 	s.declareFuel(f)
@@ -109,6 +116,9 @@ func (s *setup) check(f *cli.Flags) error {
 			s.area += a
 		}
 	}
+	if err := s.checkRefractometer(f); err != nil {
+		return err
+	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
 			return err
@@ -124,24 +134,55 @@ func (s *setup) check(f *cli.Flags) error {
 			return err
 		}
 	}
+	if err := s.checkDepths(f); err != nil {
+		return err
+	}
+	const imperfect = "say how far off it may be: no instrument is perfect"
 	return cmp.Or(
+		cli.Within("sap-division", "division", s.sapDoubt.Division, 0.001, 5, 1, "Brix", imperfect),
+		cli.Within("sap-calibration", "error of the scale", s.sapDoubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
+		cli.Within("division", "division", s.doubt.Division, 0.001, 5, 1, "Brix", imperfect),
+		cli.Within("calibration", "error of the scale", s.doubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
+		cli.Within("thermometer", "error of the thermometer", s.doubt.Thermometer, 0.001, 10, units.CelsiusDegree, "C deg", imperfect),
 		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
-		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, s.depth, units.Inch, "in", "it cannot lie above the depth that is kept"),
-		cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it cannot lie above the safe depth"),
-		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments, and candy is finished by temperature"),
+		cli.Within("pot-rate", "rate", s.pot, 0.01*units.USGallonPerHour, 1e3*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level of the pot falls in an hour"),
+		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; thinner it ferments, and candy is finished by temperature"),
 	)
+}
+
+// checkDepths tests the depths of the pan, and blames the one that was given.
+func (s *setup) checkDepths(f *cli.Flags) error {
+	err := cmp.Or(
+		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
+		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, 40*units.Inch, units.Inch, "in", "a pan scorches near 1 in, and nobody boils below an eighth"),
+	)
+	switch {
+	case err != nil:
+		return err
+	case s.safe > s.depth && !f.Given("safe-depth"):
+		return cli.For("depth", fmt.Errorf("the safe depth is %s: keep the pan deeper, or give -safe-depth too", length(s.safe, s.metric)))
+	case s.safe > s.depth:
+		return cli.For("safe-depth", fmt.Errorf("it lies above the depth that is kept, %s: give less, or a larger -depth", length(s.depth, s.metric)))
+	}
+	return cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it is never negative, nor above the safe depth")
+}
+
+func length(l units.Length, metric bool) string {
+	return (&cli.Sheet{Metric: metric}).In(cli.Length(l))
 }
 
 // borrowed lists the flags of the sap, the place and the pan that were not given,
 // directly or by another way to say the same.
-func (s *setup) borrowed(f *cli.Flags) string {
+func (p *plan) borrowed(f *cli.Flags) string {
 	var names []string
+	if p.small {
+		names = append(names, "pot-rate")
+	}
 	for _, n := range []struct {
 		flag   string
 		others []string
@@ -153,7 +194,8 @@ func (s *setup) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
-		if !slices.ContainsFunc(n.others, f.Given) {
+		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
+		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
 			names = append(names, n.flag)
 		}
 	}

@@ -15,7 +15,7 @@ func TestConformance(t *testing.T) {
 	b.Golden(t, "help.txt", "-h")
 	b.Refuses(t, "conformance", []clitest.Bad{
 		{Args: []string{"-table", "nosuch"}, Want: `-table: no table "nosuch"`},
-		{Args: []string{"stray"}, Want: "there are flags only"},
+		{Args: []string{"stray"}, Want: "\"stray\": there are flags only\n"}, // no flag takes a quantity
 	})
 }
 
@@ -25,6 +25,9 @@ func TestEveryTable(t *testing.T) {
 	status, out, errs := b.Run(t, "")
 	if status != 0 {
 		t.Fatal(errs)
+	}
+	if head, _, _ := strings.Cut(out, "\n"); len(head) > 78 {
+		t.Errorf("the head is too wide for a terminal: %s", head)
 	}
 	for _, id := range check.IDs() {
 		table, err := check.Load(id)

@@ -83,7 +83,7 @@ func all(w io.Writer) error {
 	if err != nil {
 		return err
 	}
-	fmt.Fprintln(w, "| source table | obtained | function | figures | apart | worst deviation, share of the tolerance |")
+	fmt.Fprintln(w, "| source table | obtained | function | figures | apart | worst, of tolerance |")
 	fmt.Fprintln(w, "|---|---|---|--:|--:|--:|")
 	var sum line
 	tables := map[string]bool{}

@@ -129,6 +129,10 @@ func group(kind string, on boil.Basis) string {
 	return kind
 }
 
+// dryMoisture is what still burns: up to 70 percent of the wet wood.
+var dryMoisture = limit.Range{Arg: "moisture on the dry basis", Low: 0, High: 233, Unit: "%",
+	Below: "water as a share of the dry wood", Above: "such wet wood does not burn: give the water as a share of the dry wood"}
+
 // possible is what a boil can make of its fuel.
 var possible = limit.Range{Arg: "efficiency of this boil", Low: 1, High: 100, Unit: "%",
 	Below: "check the amount of fuel, its unit and the sap", Above: "more heat went into the sap than the fuel holds: check the amount of fuel, its unit and the sap"}
@@ -165,10 +169,11 @@ func (b *book) readBoils() error {
 			if err != nil {
 				return err
 			}
-			if math.IsNaN(float64(end)) {
-				end = b.given.target
+			to := end
+			if math.IsNaN(float64(to)) {
+				to = b.given.target
 			}
-			demand, err := boil.Heat(lot, end, b.given.pressure)
+			demand, err := boil.Heat(lot, to, b.given.pressure)
 			if err != nil {
 				return r.Fail("end", err)
 			}
@@ -179,10 +184,14 @@ func (b *book) readBoils() error {
 			if err != nil {
 				return err
 			}
-			if math.IsNaN(float64(moisture)) {
-				moisture = b.given.moisture
+			wet := moisture
+			if math.IsNaN(float64(wet)) {
+				wet = b.given.moisture
 			}
-			held, err := heat(k, amount, boil.DryMoisture(moisture))
+			if err := dryMoisture.Check("", wet.Percents()); err != nil {
+				return r.Fail("moisture", err)
+			}
+			held, err := heat(k, amount, boil.DryMoisture(wet))
 			if err != nil {
 				return r.Fail("moisture", err)
 			}

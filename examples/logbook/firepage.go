@@ -17,14 +17,14 @@ func (p page) boilsPart(part *cli.Part) {
 	for _, f := range p.boils {
 		hours += f.fired
 		water += f.water
-		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), cli.Volume(f.volume),
-			cli.Mass(f.water), cli.Flow(rate(f.water, f.fired)), cli.Share(f.efficiency, 0)})
+		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), gauged(cli.Volume(f.volume)),
+			gauged(cli.Mass(f.water)), gauged(cli.Flow(rate(f.water, f.fired))), cli.Share(f.efficiency, 0)})
 	}
 	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
 		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
 	part.Row("hours", "Hours at the fire", cli.Hours(hours))
-	part.Row("water", "Water boiled off", cli.Mass(water))
-	part.Row("rate", "By the hour", cli.Flow(rate(water, hours)))
+	part.Row("water", "Water boiled off", gauged(cli.Mass(water)))
+	part.Row("rate", "By the hour", gauged(cli.Flow(rate(water, hours))))
 	var gathered units.Mass
 	for i := range p.days {
 		gathered += p.days[i].sap.sugar
@@ -33,7 +33,7 @@ func (p page) boilsPart(part *cli.Part) {
 	if gathered < p.boiled.sugar {
 		left = "more was boiled than gathered: a gathering is missing, or a gauge or a reading is off"
 	}
-	part.Row("not_boiled", "Sugar gathered, not boiled", cli.Mass(gathered-p.boiled.sugar), left)
+	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(gathered-p.boiled.sugar)), left)
 }
 
 // rate is the water boiled off in an hour, counted at its density at 68 F as
@@ -51,7 +51,7 @@ func (p page) firePart(part *cli.Part) error {
 	var rows [][]cli.Value
 	for _, e := range all {
 		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Boils, ""), cli.Share(e.Middle(), 1),
-			cli.Between(cli.Share(e.Low, 1), cli.Share(e.High, 1)), cli.Share(e.Spread, 1)})
+			cli.Between(cli.Share(e.Low, 0), cli.Share(e.High, 0)), cli.Share(e.Spread, 1)})
 	}
 	part.Table("fire", []cli.Column{{Key: "fuel", Head: "fuel"}, {Key: "basis", Head: "heat"}, {Key: "boils", Head: "boils"},
 		{Key: "efficiency", Head: "into the sap"}, {Key: "next", Head: "next boil"}, {Key: "spread", Head: "spread"}}, rows)
@@ -67,11 +67,11 @@ func (p page) fuelPart(part *cli.Part) {
 		show := func(x float64) cli.Value {
 			switch {
 			case k.weighed:
-				return cli.Mass(units.Kilograms(x))
+				return gauged(cli.Mass(units.Kilograms(x)))
 			case k.kind == oil || k.kind == propane:
-				return cli.Volume(units.CubicMeters(x))
+				return gauged(cli.Volume(units.CubicMeters(x)))
 			}
-			return cli.Wood(units.CubicMeters(x))
+			return gauged(cli.Wood(units.CubicMeters(x)))
 		}
 		short = short || l.burned > l.in
 		rows = append(rows, []cli.Value{cli.Words(k.kind), show(l.in), show(l.burned), show(l.in - l.burned)})

@@ -13,13 +13,14 @@ import (
 // 400,000 Btu (Ohio State University Extension; 404,680 computed from sap at 40
 // F), and 100 lb of pellets hold 820,000 Btu (16.4 million a short ton, USDA
 // Forest Products Laboratory, from memory), of which that is 49.35 percent. A
-// US gallon of syrup of 66.9 Brix weighs 11.08 lb (computed from the density).
-// Instruments are read at the temperature they are graduated at.
+// US gallon of syrup of 66.9 Brix has a mass of 11.0843 lb and weighs 11.0759 lb
+// on a scale in air (the check value of density.InAir). Instruments are read at
+// the temperature they are graduated at.
 func known(t *testing.T, b clitest.Binary) {
 	dir := write(t, map[string]string{
 		"gatherings.csv": "time,source,volume_us_gal,reading_brix,read_at_f,temp_f\n2034-03-01 16:00,hill,43.389,2.0,38,68\n",
 		"boils.csv":      "lit,fired_min,sap_us_gal,reading_brix,read_at_f,temp_f,end_brix,kind,weighed_lb\n2034-03-02 08:00,240,43.316,2.0,38,40,66,pellets,100\n",
-		"draws.csv":      "time,lot,weight_lb,reading_brix,cup_f\n2034-03-02 12:00,A,5.54215,66.9,60\n2034-03-02 12:10,A,5.54215,66.9,60\n",
+		"draws.csv":      "time,lot,weight_lb,reading_brix,cup_f\n2034-03-02 12:00,A,5.53795,66.9,60\n2034-03-02 12:10,A,5.53795,66.9,60\n",
 		"packing.csv":    "day,lot,size_us_qt,count\n2034-03-02,A,1,3\n2034-03-02,A,0.5,1\n",
 		"fuel.csv":       "day,kind,weighed_kg\n2033-10-02,Pellets,100\n",
 	})
@@ -87,6 +88,41 @@ func known(t *testing.T, b clitest.Binary) {
 	} {
 		if !(math.Abs(c.got-c.want) <= c.free) {
 			t.Errorf("%s: %v, want %v within %v", c.what, c.got, c.want, c.free)
+		}
+	}
+}
+
+// Each cup of syrup tells how hot its own measure was, where the file has no
+// temp column and where its cells are empty. 10 US gal at 70 F shrink to 9.9955
+// at 68 F: by the correction of a stem graduated at 20 C, 1.65 Brix at 40 C in 60
+// Brix (NBS Circular C440), syrup of 66 Brix, 6.1 kg/m3 denser with each Brix,
+// expands by 0.04 percent a degree C, the glass of the stem with it.
+func cups(t *testing.T, b clitest.Binary) {
+	const sap = "time,source,volume_us_gal,reading_brix,read_at_f\n2034-03-01 16:00,hill,600,2.0,38\n"
+	for _, draws := range []string{
+		"time,lot,volume_us_gal,reading_brix,cup_f\n2034-03-02 12:00,A,1,59.5,208\n2034-03-02 12:10,B,10,66,70\n",
+		"time,lot,volume_us_gal,reading_brix,cup_f,temp_f\n2034-03-02 12:00,A,1,59.5,208,\n2034-03-02 12:10,B,10,66,70,\n",
+	} {
+		dir := write(t, map[string]string{"gatherings.csv": sap, "draws.csv": draws})
+		status, out, errs := b.Run(t, "", "-dir", dir, "-json")
+		if status != 0 {
+			t.Fatal(errs)
+		}
+		var page struct {
+			Lots struct {
+				Lots []struct {
+					Drawn float64 `json:"drawn_us_gal"`
+				} `json:"lots"`
+			} `json:"lots"`
+		}
+		if err := json.Unmarshal([]byte(out), &page); err != nil {
+			t.Fatal(err)
+		}
+		if len(page.Lots.Lots) != 2 {
+			t.Fatalf("lots %+v", page.Lots.Lots)
+		}
+		if got := page.Lots.Lots[1].Drawn; !(math.Abs(got-9.9955) < 0.001) {
+			t.Errorf("10 US gal at 70 F are %v at 68 F", got)
 		}
 	}
 }

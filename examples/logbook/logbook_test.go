@@ -19,6 +19,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("JSON", func(t *testing.T) { balances(t, b) })
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
+	t.Run("cups", func(t *testing.T) { cups(t, b) })
 	t.Run("chart", func(t *testing.T) { chart(t, b) })
 	t.Run("rows to mend", func(t *testing.T) { mend(t, b) })
 	t.Run("spellings", func(t *testing.T) { spellings(t, b) })
@@ -154,10 +155,10 @@ func mend(t *testing.T, b clitest.Binary) {
 		`gatherings.csv:4: column volume_us_gal: "forty" is not a plain number`,
 		"gatherings.csv:5: 6 cells where the header names 5 columns",
 		"gatherings.csv:6: column reading_brix: true strength 66",
-		"gatherings.csv:7: column read_at_f: temperature 204.44444 C is outside",
+		"gatherings.csv:7: column read_at_f: temperature 400 F (204.4 C) is outside",
 		"gatherings.csv:8: column time: 2043-03-03 is more than half a year from 2034-03-01",
 		`gatherings.csv:9: column time: "March 4" is not a time such as 2006-01-02 15:04`,
-		"gatherings.csv:10: column volume_us_gal: volume -143.8",
+		"gatherings.csv:10: column volume_us_gal: volume -38 US gal (-143.8 L)",
 		"boils.csv:3: column burned_cord: efficiency of this boil",
 		`boils.csv:4: column kind: "straw" is not known`,
 		"boils.csv:5: column weighed_lb: the fuel is given by volume and by weight",

@@ -48,7 +48,7 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 		p.fuelPart(sheet.Part("fuel", "Fuel"))
 	}
 	if len(b.lots) > 0 {
-		if err := p.lotsPart(sheet.Part("lots", "Syrup by lot, at 68 F")); err != nil {
+		if err := p.lotsPart(sheet.Part("lots", "Syrup by lot, at "+p.Degrees(label))); err != nil {
 			return nil, err
 		}
 	}
@@ -107,31 +107,35 @@ func (p page) seasonPart(part *cli.Part) {
 	}
 }
 
+// gauged shows what a gauge and a hydrometer measured, which is known to some
+// percent, to three digits.
+func gauged(v cli.Value) cli.Value { return cli.Digits(v, 3) }
+
 func (p page) balancePart(part *cli.Part) {
 	a := p.Account
-	part.Row("sap", "Sap at 68 F", cli.Volume(a.Sap), a.SapBrix.Text(2)+" on average")
+	part.Row("sap", "Sap at "+p.Degrees(label), gauged(cli.Volume(a.Sap)), a.SapBrix.Text(2)+" on average")
 	var notes []string
 	if p.given.heldBefore > 0 {
 		notes = append(notes, "with what was held before")
 	}
-	part.Row("sugar_in", "Sugar in", cli.Mass(a.SugarIn), notes...)
+	part.Row("sugar_in", "Sugar in", gauged(cli.Mass(a.SugarIn)), notes...)
 	if a.Syrup > 0 {
-		part.Row("syrup", "Syrup at 68 F", cli.Volume(a.Syrup), a.SyrupBrix.Text(1)+" on average")
+		part.Row("syrup", "Syrup at "+p.Degrees(label), gauged(cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
 	}
-	part.Row("sugar_out", "Sugar out", cli.Mass(a.SugarOut))
-	part.Row("kept", "Held now", cli.Mass(a.Kept))
-	part.Row("lost", "Lost", cli.Mass(a.Lost), a.LostShare.Text(1)+" of the sugar")
-	part.Row("lost_limits", "Known to within", cli.Mass(a.Uncertainty), "from the limits of your instruments")
+	part.Row("sugar_out", "Sugar out", gauged(cli.Mass(a.SugarOut)))
+	part.Row("kept", "Held now", gauged(cli.Mass(a.Kept)))
+	part.Row("lost", "Lost", cli.Known(cli.Mass(a.Lost), cli.Mass(a.Uncertainty)), a.LostShare.Text(0)+" of the sugar")
+	part.Row("lost_limits", "Known to within", cli.Rough(cli.Mass(a.Uncertainty)), "from the limits of your instruments")
 	if !math.IsNaN(a.Ratio) {
 		part.Row("ratio", "Sap to one of syrup", cli.Number(a.Ratio, 1, ""), "what is held counts as syrup")
 		part.Row("exact", "Without a loss", cli.Number(a.Exact, 1, ""))
 	}
 	if p.given.taps > 0 {
-		part.Row("sap_a_tap", "Sap by the tap", cli.Volume(a.SapPerTap))
-		part.Row("sap_a_tap_day", "By the tap and day with sap", cli.Volume(a.SapPerTapDay))
-		part.Row("sugar_a_tap", "Sugar by the tap", cli.Mass(a.SugarPerTap))
+		part.Row("sap_a_tap", "Sap by the tap", gauged(cli.Volume(a.SapPerTap)))
+		part.Row("sap_a_tap_day", "By the tap and day with sap", gauged(cli.Volume(a.SapPerTapDay)))
+		part.Row("sugar_a_tap", "Sugar by the tap", gauged(cli.Mass(a.SugarPerTap)))
 		if a.Syrup > 0 {
-			part.Row("syrup_a_tap", "Syrup by the tap", cli.SmallVolume(a.SyrupPerTap))
+			part.Row("syrup_a_tap", "Syrup by the tap", gauged(cli.SmallVolume(a.SyrupPerTap)))
 		}
 	}
 	switch {
@@ -172,8 +176,8 @@ func (p page) daysPart(part *cli.Part) error {
 		}
 		volume, sweet := amounts(sap)
 		drawn, _ := amounts(syrup)
-		rows = append(rows, []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), cli.Volume(volume), cli.Brix(sap.Brix(), 2),
-			cli.Mass(sweet), cli.Volume(drawn)})
+		rows = append(rows, []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), gauged(cli.Volume(volume)), cli.Brix(sap.Brix(), 2),
+			gauged(cli.Mass(sweet)), gauged(cli.Volume(drawn))})
 	}
 	part.Table("days", []cli.Column{{Key: "day", Head: "day"}, {Key: "sap", Head: "sap"}, {Key: "true", Head: "true"},
 		{Key: "sugar", Head: "sugar"}, {Key: "syrup", Head: "syrup drawn"}}, rows)
@@ -191,7 +195,7 @@ func (p page) sourcesPart(part *cli.Part) error {
 		if name == "" {
 			name = "(not named)"
 		}
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(t.rows, ""), cli.Volume(lot.Volume()), cli.Brix(lot.Brix(), 2), cli.Mass(lot.Sugar())})
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(t.rows, ""), gauged(cli.Volume(lot.Volume())), cli.Brix(lot.Brix(), 2), gauged(cli.Mass(lot.Sugar()))})
 	}
 	part.Table("sources", []cli.Column{{Key: "source", Head: "source"}, {Key: "gatherings", Head: "gatherings"}, {Key: "sap", Head: "sap"},
 		{Key: "true", Head: "true"}, {Key: "sugar", Head: "sugar"}}, rows)
@@ -214,8 +218,9 @@ func (p page) lotsPart(part *cli.Part) error {
 			odd = append(odd, name+" was packed into more than was drawn")
 		}
 		drawn, _ := amounts(lot)
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Volume(drawn), cli.Brix(lot.Brix(), 1),
-			cli.Volume(l.volume), cli.Volume(lot.Volume() - l.volume)})
+		within := units.Volume(p.given.syrupGauge.Fraction()) * lot.Volume()
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), gauged(cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
+			cli.Volume(l.volume), cli.Known(cli.Volume(lot.Volume()-l.volume), cli.Volume(within))})
 	}
 	part.Table("lots", []cli.Column{{Key: "lot", Head: "lot"}, {Key: "draws", Head: "draws"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
 		{Key: "packed", Head: "packed"}, {Key: "left", Head: "not packed"}}, rows)

@@ -104,14 +104,10 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.pressure, err = boil.PressureAt(s.elevation); err != nil {
 		return cli.For("elevation", err)
 	}
-	// Any sap and any syrup will do to try the instruments.
-	_, sapErr := s.sapHydrometer().Brix(2, units.Fahrenheit(40))
-	_, syrupErr := s.syrupHydrometer().Brix(60, units.Fahrenheit(200))
-	_, woodErr := boil.NetWood(boil.DryMoisture(s.moisture).Wet())
 	err = cmp.Or(
-		cli.For("sap-hydrometer", sapErr),
-		cli.For("hydrometer", syrupErr),
-		cli.For("moisture", woodErr),
+		cli.Graduation("sap-hydrometer", s.sapStem),
+		cli.Graduation("hydrometer", s.stem),
+		cli.Within("moisture", dryMoisture.Arg, s.moisture, units.Share(dryMoisture.Low), units.Share(dryMoisture.High), units.Percent, "%", dryMoisture.Above),
 		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
 	)
 	for _, limits := range []struct {
@@ -128,9 +124,9 @@ func (s *setup) check(f *cli.Flags) (err error) {
 		volume units.Volume
 		brix   units.Brix
 	}{{"before", s.heldBefore, s.heldBeforeBrix}, {"after", s.heldAfter, s.heldAfterBrix}} {
-		_, volumeErr := held(sweet.volume, 35) // any strength will do
+		volumeErr := cli.Within("held-"+sweet.when, sapVolume.Arg, sweet.volume, 0, units.Liters(sapVolume.High), units.Liter, "L", "check its unit")
 		_, brixErr := held(0, sweet.brix)
-		err = cmp.Or(err, cli.For("held-"+sweet.when, volumeErr), cli.For("held-"+sweet.when+"-brix", brixErr))
+		err = cmp.Or(err, volumeErr, cli.For("held-"+sweet.when+"-brix", brixErr))
 	}
 	return err
 }
@@ -145,7 +141,7 @@ func (s *setup) syrupHydrometer() density.Hydrometer {
 
 // held returns a lot held in a tank: sweet at the temperature of a room.
 func held(v units.Volume, b units.Brix) (sugar.Lot, error) {
-	return sugar.NewLot(v, b, units.Celsius(20))
+	return sugar.NewLot(v, b, label)
 }
 
 // measured returns the limits that the flags give to a kind of lots.

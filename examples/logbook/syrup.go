@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
@@ -51,10 +52,11 @@ func (b *book) readDraws() error {
 			if err != nil {
 				return r.Fail("reading", err)
 			}
-			if math.IsNaN(temp.Celsius()) {
-				temp = cup
+			at := temp
+			if math.IsNaN(at.Celsius()) {
+				at = cup
 			}
-			drawn, err := draw(r, volume, weight, brix, temp)
+			drawn, err := draw(r, volume, weight, brix, at)
 			if err != nil {
 				return err
 			}
@@ -75,7 +77,8 @@ func (b *book) readDraws() error {
 
 var drawWeight = limit.Range{Arg: "weight", Low: 1e-3, High: 1e6, Unit: "kg", Below: "leave out a row that holds nothing", Above: "check its unit"}
 
-// draw returns the syrup of a row that gives its volume or its weight.
+// draw returns the syrup of a row that gives its volume or its weight. What a
+// scale in air shows is a little less than the mass.
 func draw(r *records.Reader, volume units.Volume, weight units.Mass, brix units.Brix, at units.Temperature) (sugar.Lot, error) {
 	byVolume, byWeight := !math.IsNaN(float64(volume)), !math.IsNaN(float64(weight))
 	switch {
@@ -94,7 +97,11 @@ func draw(r *records.Reader, volume units.Volume, weight units.Mass, brix units.
 		if err := drawWeight.Check("", weight.Kilograms()); err != nil {
 			return sugar.Lot{}, r.Fail("weight", err)
 		}
-		lot, err := sugar.NewLotByMass(weight, brix, at)
+		rho, err := density.Solution(brix, at)
+		if err != nil {
+			return sugar.Lot{}, r.Fail("temp", err)
+		}
+		lot, err := sugar.NewLotByMass(weight*units.Mass(rho/density.InAir(rho)), brix, at)
 		if err != nil {
 			return sugar.Lot{}, r.Fail("temp", err)
 		}

@@ -35,9 +35,9 @@ type day struct {
 
 	pack      sugar.Lot // what is packed, at the temperature of packing
 	plan      yield.PackPlan
-	short     bool                // the containers run out
-	capping   []units.Temperature // of each kind; NaN if its weight is not known
-	coldest   int                 // of those filled; -1 if none is known
+	short     bool   // the containers run out
+	seals     []seal // of each kind
+	coldest   int    // of those filled; -1 if none is known
 	packed    units.Mass
 	leftSugar units.Mass
 

@@ -10,13 +10,16 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
+// cooled is syrup that stood too long before the filter.
+var cooled = units.Fahrenheit(140)
+
 // filter takes away what the filters keep.
 func (d *day) filter() (err error) {
 	s, l := d.given, d.mark.lot
 	if d.thick, err = sugar.Viscosity(l.Brix(), s.filterAt); err != nil {
 		return cli.For("filter-at", err)
 	}
-	if d.thickCold, err = sugar.Viscosity(l.Brix(), units.Fahrenheit(140)); err != nil {
+	if d.thickCold, err = sugar.Viscosity(l.Brix(), cooled); err != nil {
 		return err
 	}
 	cool, err := l.VolumeAt(label)
@@ -63,16 +66,14 @@ func (d *day) fill(supplies []yield.Supply) (err error) {
 	for i, line := range d.plan.Lines {
 		d.short = d.short || line.Count == supplies[i].OnHand && line.Filling.Content < d.plan.Left
 		d.packed += units.Mass(line.Count) * line.Filling.NetMass
-		after := units.Celsius(math.NaN())
-		if line.Container.Mass > 0 {
-			if after, err = line.Container.AfterFilling(d.pack.Brix(), s.packAt, s.wall); err != nil {
-				return cli.For(from, named(line.Container.Name, err))
-			}
-			if line.Count > 0 && (d.coldest < 0 || after.Compare(d.capping[d.coldest]) < 0) {
-				d.coldest = i
-			}
+		seal, err := d.seal(line.Container)
+		if err != nil {
+			return cli.For(from, named(line.Container.Name, err))
 		}
-		d.capping = append(d.capping, after)
+		if seal.known() && line.Count > 0 && (d.coldest < 0 || seal.at.Compare(d.seals[d.coldest].at) < 0) {
+			d.coldest = i
+		}
+		d.seals = append(d.seals, seal)
 	}
 	return nil
 }

@@ -15,6 +15,9 @@ func TestPackday(t *testing.T) {
 	t.Run("account closes", func(t *testing.T) { closes(t, b) })
 	t.Run("checked by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("doubt of the pool", func(t *testing.T) { pooledDoubt(t, b) })
+	t.Run("heat at capping", func(t *testing.T) { seals(t, b) })
+	t.Run("thin syrup", func(t *testing.T) { thin(t, b) })
+	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })
 	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
 	b.Refuses(t, "packday", badFlags())
@@ -52,7 +55,7 @@ type sheet struct {
 		Doubt float64  `json:"uncertainty_brix"`
 	} `json:"pool"`
 	Mark struct {
-		Add     float64 `json:"add_mass_lb"`
+		Add     float64 `json:"add_weight_lb"`
 		BoilOff float64 `json:"boil_off_lb"`
 		Volume  float64 `json:"volume_us_gal"`
 	} `json:"mark"`
@@ -145,9 +148,9 @@ func closes(t *testing.T, b clitest.Binary) {
 func byHand(t *testing.T, b clitest.Binary) {
 	cold := []string{"-hydrometer", "68 F", "-read-at", "68 F", "-temp", "68 F", "-thin-temp", "68 F"}
 	// A US gallon of 68.9 Brix has 11.187 lb; to 66.9 it takes 11.187 (68.9/66.9
-	// - 1) = 0.3344 lb of water.
+	// - 1) = 0.3344 lb of water, of which air bears 0.105 percent: 0.3341 on the scale.
 	s := run(t, b, append(cold, "-volume", "1 US gal", "-reading", "68.9 Brix")...)
-	if math.Abs(s.Mark.Add-0.3344) > 0.0001 || s.Mark.BoilOff != 0 {
+	if math.Abs(s.Mark.Add-0.33405) > 0.0001 || s.Mark.BoilOff != 0 {
 		t.Errorf("thinned with %v lb", s.Mark.Add)
 	}
 	// 100 lb on the scale of 64 Brix are 100.08 of mass; to 66.9 it loses 100.08

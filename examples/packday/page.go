@@ -9,6 +9,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 )
 
 // page lays a day out.
@@ -40,7 +41,10 @@ func (d *day) sheet() *cli.Sheet {
 	p.accountPart(sheet.Part("account", "Account"))
 	p.keepPart(sheet.Part("keeping", "Keeping"))
 	care := sheet.Part("care", "Take care")
-	for _, c := range cautions {
+	if thin := p.tooThin(); thin != "" {
+		care.Item(thin)
+	}
+	for _, c := range p.cautions() {
 		care.Item(c)
 	}
 	if !math.IsNaN(float64(d.aid)) {
@@ -69,6 +73,20 @@ func (p page) cansPart(part *cli.Part) {
 // fermenting is the strength below which syrup may not keep: the least that any
 // of the listed rules allows.
 const fermenting = 66
+
+// tooThin warns of syrup that is packed thinner than it keeps, or than the rule
+// allows; it is empty for other syrup.
+func (p page) tooThin() string {
+	b := p.pack.Brix()
+	switch {
+	case b < fermenting-atTheMark:
+		return fmt.Sprintf("Syrup of %s may ferment in the jar and grow mold: below %s it does not keep. Boil it on before it is packed; otherwise keep it cold and use it soon.",
+			b.Text(1), units.Brix(fermenting).Text(0))
+	case b < p.standard.Min-atTheMark:
+		return fmt.Sprintf("Syrup of %s is thinner than the rule allows (%s): boil it on before it is packed for sale.", b.Text(1), p.rule())
+	}
+	return ""
+}
 
 // strength adds what is known of a syrup: strength, color and the rule's answer.
 func (p page) strength(part *cli.Part, s syrup, how string) {
@@ -119,27 +137,27 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("target", "Target", cli.Brix(s.target, 1))
 	switch {
 	case p.off > 0:
-		part.Row("boil_off", "Boil off, water", cli.Mass(p.off), p.In(cli.Volume(waterVolume(p.off)))+"; weigh the pot before and after")
+		part.Row("boil_off", "Boil off, water", cli.Digits(cli.Mass(p.off), 3), p.In(cli.Digits(cli.Volume(waterVolume(p.off)), 3))+"; weigh the pot before and after")
 		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(s.waterBoils)))
 	case !p.added.Empty():
 		what := "water"
 		if s.thinner > 0 {
 			what = s.thinner.Text(1)
 		}
-		part.Row("add", "Thin with", cli.Volume(p.added.Volume()), p.In(cli.SmallVolume(p.added.Volume())), what+" at "+p.In(cli.Temperature(s.thinTemp)))
-		part.Row("add_mass", "That weighs", cli.Mass(p.added.Mass()), "in small pours, stirring; then heat it all again")
+		part.Row("add", "Thin with", cli.Digits(cli.Volume(p.added.Volume()), 3), p.In(cli.Digits(cli.SmallVolume(p.added.Volume()), 3)), what+" at "+p.In(cli.Temperature(s.thinTemp)))
+		part.Row("add_weight", "That weighs", cli.Digits(cli.Mass(p.added.WeightInAir()), 3), "in small pours, stirring; then heat it all again")
 	default:
 		part.Row("action", "To do", cli.Words("nothing"), "it is at the mark")
 	}
-	part.Row("heat", "Heat into the syrup", cli.Energy(p.heat))
+	part.Row("heat", "Heat into the syrup", cli.Digits(cli.Energy(p.heat), 3))
 	cool, err := p.mark.lot.VolumeAt(label)
 	if err == nil { // 68 F is in every range
-		part.Row("volume", "Makes, at 68 F", cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
+		part.Row("volume", "Makes, at "+p.Degrees(label), cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
 	}
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
 	note := ""
 	if density.Extrapolated(s.cup) {
-		note = "; above 194 F the density is extrapolated"
+		note = "; above " + p.Degrees(units.Celsius(90)) + " the density is extrapolated"
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(s.cup))+", graduated at "+p.In(cli.Temperature(s.stem))+note)
 	p.strength(part, p.mark, "by such a reading")
@@ -166,22 +184,24 @@ func waterVolume(m units.Mass) units.Volume {
 func (p page) filterPart(part *cli.Part) {
 	s := p.given
 	part.Row("at", "Filter at", cli.Temperature(s.filterAt))
-	part.Row("viscosity_mpa_s", "It is as thick as", cli.Number(p.thick.MillipascalSeconds(), 1, "mPa s"), "water at 68 F has 1")
-	part.Row("cooled_mpa_s", "Cooled to 140 F", cli.Number(p.thickCold.MillipascalSeconds(), 1, "mPa s"), fmt.Sprintf("it then takes %.1f times as long", float64(p.thickCold/p.thick)))
+	part.Row("viscosity_mpa_s", "It is as thick as", cli.Number(p.thick.MillipascalSeconds(), 1, "mPa s"), "water at "+p.Degrees(label)+" has 1")
+	part.Row("cooled_mpa_s", "Cooled to "+p.Degrees(cooled), cli.Number(p.thickCold.MillipascalSeconds(), 1, "mPa s"), fmt.Sprintf("it then takes %.1f times as long", float64(p.thickCold/p.thick)))
 	if math.IsNaN(float64(p.aid)) {
 		part.Row("filters", "Gravity filters", cli.Count(p.filters, ""), "one for "+p.In(cli.Volume(s.each)))
 	} else {
 		part.Row("aid", "Filter aid for the press", cli.Mass(p.aid), s.dose.Text(units.PoundPerUSGallon, 3))
 	}
-	part.Row("kept", "Syrup that stays in", cli.SmallVolume(p.kept.Volume()), "at 68 F; rinse it out with hot water for the next boil")
+	part.Row("kept", "Syrup that stays in", cli.SmallVolume(p.kept.Volume()), "at "+p.Degrees(label)+"; rinse it out with hot water for the next boil")
 }
 
 // cautions of hot packing. Sources: US CPSC; Ontario food safety manual D.6.3;
 // University of Maine Extension; OMAFRA 2014; CFIA; regulation M-35.1 r. 18.1.
-var cautions = []string{
-	"Syrup at packing heat burns through the skin at once and sticks: long sleeves, no children or pets underfoot, nobody alone with a full pot.",
-	"Seal at 180 F or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
-	"Moldy syrup may hold toxins that heat does not destroy: skimming and boiling again may not make it safe. An opened jar is kept cold.",
-	"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
-	"For sale, the local rules come first: license, label, lot, net contents and grade.",
+func (p page) cautions() []string {
+	return []string{
+		"Syrup at packing heat burns through the skin at once and sticks: long sleeves, no children or pets underfoot, nobody alone with a full pot.",
+		"Seal at " + p.Degrees(yield.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
+		"Moldy syrup may hold toxins that heat does not destroy: skimming and boiling again may not make it safe. An opened jar is kept cold.",
+		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
+		"For sale, the local rules come first: license, label, lot, net contents and grade.",
+	}
 }

@@ -1,7 +1,7 @@
 package main
 
 import (
-	"math"
+	"strings"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -13,61 +13,96 @@ func (p page) packPart(part *cli.Part) {
 	s := p.given
 	// The temperature is in the range of the library: it made the plan.
 	heat, _ := yield.PackingHeatOf(s.packAt)
-	part.Row("at", "Pack at", cli.Temperature(s.packAt), heat.String())
-	part.Row("margin", "Above the label", cli.Share(s.margin, 2))
+	least := p.Degrees(yield.CappingLeast())
+	note := strings.ReplaceAll(heat.String(), yield.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
+	if cold := p.cold(); len(cold) > 0 && heat == yield.RightToFill {
+		note = "right at the filler, but too cool for the " + list(cold) + ": see the heat at capping"
+	}
+	part.Row("at", "Pack at", cli.Temperature(s.packAt), note)
+	part.Row("margin", "Above the label", cli.Share(s.margin, 1))
 	var rows, fills [][]cli.Value
 	labels, count := units.Volume(0), 0
 	for i, l := range p.plan.Lines {
 		name := cli.Words(l.Container.Name)
-		rows = append(rows, []cli.Value{name, cli.Count(l.Count, ""), cli.SmallVolume(l.Container.Label), cli.Mass(l.Filling.NetMass * units.Mass(l.Count)), cli.Mass(l.Filling.NetWeight)})
-		fills = append(fills, []cli.Value{name, cli.SmallVolume(l.Filling.Hot), cli.Share(l.Filling.Overfill, 2), cli.SmallVolume(l.Filling.Headspace), cli.Temperature(p.capping[i])})
+		rows = append(rows, []cli.Value{name, cli.Count(l.Count, ""), cli.SmallVolume(l.Container.Label), cli.Mass(l.Filling.NetWeight * units.Mass(l.Count)), cli.Mass(l.Filling.NetWeight)})
+		fills = append(fills, []cli.Value{name, cli.Digits(cli.SmallVolume(l.Filling.Hot), 3), cli.Share(l.Filling.Overfill, 1), cli.Digits(cli.SmallVolume(l.Filling.Headspace), 2), cli.Temperature(p.seals[i].at)})
 		labels += l.Container.Label * units.Volume(l.Count)
 		count += l.Count
 	}
-	part.Table("containers", []cli.Column{{Key: "container", Head: "container"}, {Key: "count", Head: "fill"}, {Key: "label", Head: "label at 68 F"},
-		{Key: "mass", Head: "hold together"}, {Key: "net_weight", Head: "net weight of one"}}, rows)
+	part.Table("containers", []cli.Column{{Key: "container", Head: "container"}, {Key: "count", Head: "fill"}, {Key: "label", Head: "label at " + p.Degrees(label)},
+		{Key: "weight", Head: "net weight of all"}, {Key: "net_weight", Head: "of one"}}, rows)
 	part.Table("filling", []cli.Column{{Key: "container", Head: "container"}, {Key: "fill_to", Head: "fill hot to"}, {Key: "overfill", Head: "above label"},
 		{Key: "headspace", Head: "headspace"}, {Key: "capping", Head: "capped at"}}, fills)
 	part.Row("count", "Containers", cli.Count(count, ""))
-	part.Row("labels", "On their labels, at 68 F", cli.Volume(labels))
-	part.Row("packed", "In them, at 68 F", cli.Volume(p.plan.Packed))
-	part.Row("left", "Left over, at 68 F", cli.SmallVolume(p.plan.Left), "keep it cold, and use it first")
+	part.Row("labels", "On their labels, at "+p.Degrees(label), cli.Volume(labels))
+	part.Row("packed", "In them, at "+p.Degrees(label), cli.Volume(p.plan.Packed))
+	part.Row("left", "Left over, at "+p.Degrees(label), cli.Digits(cli.SmallVolume(p.plan.Left), 3), "keep it cold, and use it first")
 	if p.short {
 		part.Remark("The containers run out: what is left over would fill more.")
 	}
 	if p.coldest < 0 {
-		part.Remark("Whether they still hold 180 F at capping is told where -container-file gives their empty weight.")
+		part.Remark("Whether they still hold " + least + " at capping is told where -container-file gives their empty weight.")
 	}
-	part.Remark("Labels are measured at 68 F: filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
+	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
+}
+
+// cold names the filled containers that may not seal as they are filled.
+func (p page) cold() (names []string) {
+	for i, l := range p.plan.Lines {
+		if l.Count > 0 && p.seals[i].cold() {
+			names = append(names, l.Container.Name)
+		}
+	}
+	return names
+}
+
+// list words a list of one or more.
+func list(names []string) string {
+	last := len(names) - 1
+	if last == 0 {
+		return names[0]
+	}
+	return strings.Join(names[:last], ", ") + " and " + names[last]
 }
 
 func (p page) cappingPart(part *cli.Part) {
 	s := p.given
-	c := p.plan.Lines[p.coldest].Container
-	at := p.capping[p.coldest]
-	note := "it holds " + p.In(cli.Temperature(yield.CappingLeast()))
-	if at.Compare(yield.CappingLeast()) < 0 {
-		note = "below " + p.In(cli.Temperature(yield.CappingLeast())) + ": it may not seal. Warm the empties or pour hotter, and cap at once"
-	}
-	part.Row("coldest", "The coldest, "+c.Name, cli.Temperature(at), note)
+	least := p.Degrees(yield.CappingLeast())
+	hottest := units.Fahrenheit(190)
+	part.Row("empties", "Empties at", cli.Temperature(s.wall))
 	var rows [][]cli.Value
-	for _, wall := range []units.Temperature{s.wall, units.Fahrenheit(120), units.Fahrenheit(150), units.Fahrenheit(180)} {
-		then, err := c.AfterFilling(p.pack.Brix(), s.packAt, wall)
-		if err != nil {
-			then = units.Celsius(math.NaN())
+	unknown, tooHot := false, false
+	for i, l := range p.plan.Lines {
+		if l.Count == 0 {
+			continue
 		}
-		pour, err := c.FillAt(p.pack.Brix(), yield.CappingLeast(), wall)
-		if err != nil {
-			pour = units.Celsius(math.NaN()) // hotter than syrup gets
+		seal := p.seals[i]
+		seals := "yes"
+		switch {
+		case !seal.known():
+			seals, unknown = "unknown", true
+		case seal.cold():
+			seals = "may not"
+			tooHot = tooHot || !(seal.pour.Compare(hottest) <= 0)
 		}
-		rows = append(rows, []cli.Value{cli.Temperature(wall), cli.Temperature(then), cli.Temperature(pour)})
+		rows = append(rows, []cli.Value{cli.Words(l.Container.Name), cli.Temperature(seal.at), cli.Words(seals), cli.Temperature(seal.pour), cli.Temperature(seal.warm)})
 	}
-	part.Table("walls", []cli.Column{{Key: "empties", Head: "empties at"}, {Key: "capping", Head: "full, at capping"}, {Key: "pour", Head: "pour at, to cap at the least heat"}}, rows)
-	part.Remark("A balance of heat over syrup and wall, the most to hope for: slow filling and a draft take more. Above 190 F no source read advises to pack; hot syrup may crack cold glass.")
+	part.Table("seals", []cli.Column{{Key: "container", Head: "container"}, {Key: "capped", Head: "capped at"}, {Key: "seals", Head: "seals"},
+		{Key: "pour", Head: "pour at"}, {Key: "warm", Head: "or warm empties to"}}, rows)
+	if cold := p.cold(); len(cold) > 0 {
+		part.Item("Filled like this, the " + list(cold) + " would stand below " + least + " when capped: such a jar may not seal, and mold may grow in it. Pour as hot as the table says, or warm the empties, and cap at once.")
+	}
+	if tooHot {
+		part.Item("No source read advises to pack above " + p.Degrees(hottest) + ": where the table asks for more, or for none that syrup reaches, warm the empties.")
+	}
+	if unknown {
+		part.Remark("The empty weight of a container that is unknown belongs into -container-file.")
+	}
+	part.Remark("A balance of heat over syrup and wall, the most to hope for: slow filling and a draft take more. Hot syrup may crack cold glass.")
 }
 
 func (p page) sharePart(part *cli.Part) {
-	by := map[string]cli.Column{"worked": {Key: "worked_h", Head: "hours"}, "taps": {Key: "taps", Head: "taps"}, "sugar": {Key: "sugar_kg", Head: "kg sugar"}, "parts": {Key: "parts", Head: "parts"}}[p.by]
+	by := map[string]cli.Column{"worked": {Key: "worked_h", Head: "hours"}, "taps": {Key: "taps", Head: "taps"}, "sugar": {Key: "sugar", Head: "sugar"}, "parts": {Key: "parts", Head: "parts"}}[p.by]
 	decimals := 2
 	if p.by == "taps" {
 		decimals = 0
@@ -79,7 +114,12 @@ func (p page) sharePart(part *cli.Part) {
 	cols = append(cols, cli.Column{Key: "volume", Head: "in all"})
 	var rows [][]cli.Value
 	for i, b := range p.baskets {
-		row := []cli.Value{cli.Words(b.Name), cli.Number(p.helpers[i].Weight.InexactFloat64(), decimals, "")}
+		brought := p.helpers[i].Weight.InexactFloat64()
+		weight := cli.Number(brought, decimals, "")
+		if p.by == "sugar" {
+			weight = cli.Mass(units.Kilograms(brought))
+		}
+		row := []cli.Value{cli.Words(b.Name), weight}
 		volume := units.Volume(0)
 		for k, n := range b.Counts {
 			row = append(row, cli.Count(n, ""))
@@ -126,7 +166,7 @@ func (p page) keepPart(part *cli.Part) {
 	}
 	part.Table("storage", []cli.Column{{Key: "at", Head: "shelf at"}, {Key: "crystals", Head: "crystals"}}, rows)
 	if t, err := sugar.Vavrinecz.SaturationTemperature(p.pack.Brix()); err == nil {
-		part.Row("saturated", "Saturated below", cli.Temperature(t), "pure sugar, give or take a Brix")
+		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar, give or take a Brix")
 	}
 	part.Remark("Common practice sees crystals from about 68 Brix at room temperature; a little excess often stays clear. They do no harm: warm the jar in hot water.")
 }

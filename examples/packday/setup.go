@@ -141,28 +141,25 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	const (
 		doubt = "every instrument has one: give what is known of yours"
-		hot   = "syrup is filtered and packed between 180 and 200 F"
+		hot   = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
 	)
-	celsius := func(flag string, t units.Temperature, low, high float64, hint string) error {
-		return cli.Within(flag, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
-	}
 	err := cmp.Or(
-		celsius("hydrometer", s.stem, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F"),
+		cli.Graduation("hydrometer", s.stem),
 		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
 		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
-		celsius("cup", s.cup, 0, 110, "the syrup in the cup"),
+		cli.WithinTemperature("cup", "temperature", s.cup, 0, 110, "the syrup in the cup"),
 		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is packed at 66 to 69 Brix; below 66 it ferments, above 69 it grows crystals"),
-		celsius("water-boils", s.waterBoils, 85, 103, "water boils at 212 F by the sea and 194 F at 10,000 ft"),
+		cli.WithinTemperature("water-boils", "temperature", s.waterBoils, 85, 103, "water boils at 212 F by the sea and 194 F at 10,000 ft"),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
-		celsius("thin-temp", s.thinTemp, 0, 100, "what is poured in"),
-		celsius("filter-at", s.filterAt, 20, 105, hot),
+		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
+		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),
 		cli.Within("filter-each", "syrup", s.each, 0.1*units.USGallon, 1000*units.USGallon, units.USGallon, "US gal", "a gravity filter passes about 3"),
 		cli.Within("filter-keeps", "syrup", s.keeps, 0, 50*units.USGallon, units.USGallon, "US gal", "weigh the filter wet and dry"),
 		cli.Within("margin", "margin", s.margin, 0, 10, 1, "%", "what is filled above the label, such as 0.5 %"),
-		celsius("pack-at", s.packAt, 0, 105, hot),
-		celsius("wall", s.wall, 0, 110, "the empty containers"),
-		celsius("store", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
+		cli.WithinTemperature("pack-at", "temperature", s.packAt, 0, 105, hot),
+		cli.WithinTemperature("wall", "temperature", s.wall, 0, 110, "the empty containers"),
+		cli.WithinTemperature("store", "temperature", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
 	)
 	if err != nil {
 		return err

@@ -1,7 +1,7 @@
 package main
 
 import (
-	"errors"
+	"fmt"
 	"time"
 
 	"github.com/shopspring/decimal"
@@ -18,9 +18,11 @@ const (
 	fails     = "not paid"
 )
 
-// Sap hotter than this is not sap as it is delivered, and its density would be
-// extrapolated.
-var maxCup = units.Celsius(60)
+// Sap colder than this is ice, and hotter it is not sap as it is delivered.
+var (
+	minCup = units.Celsius(0)
+	maxCup = units.Celsius(60)
+)
 
 // Strengths of sap that can be paid: yield.Ratio asks for the least, and
 // yield.Offer.Statement for the most.
@@ -100,8 +102,13 @@ func reckon(s settings, f *file) (*account, error) {
 // measure corrects one reading and tells how much syrup the sap makes.
 func (a *account) measure(r reading) (row, error) {
 	cup := a.cupTemp(r.cup.InexactFloat64())
-	if cup.Compare(maxCup) > 0 {
-		return row{}, a.at(r.line, a.column.cup, errors.New("no cup of sap is so hot: check the unit in the header"))
+	if cup.Compare(minCup) < 0 || cup.Compare(maxCup) > 0 {
+		scale := units.ScaleFahrenheit
+		if a.cupUnit == "C" {
+			scale = units.ScaleCelsius
+		}
+		return row{}, a.at(r.line, a.column.cup, fmt.Errorf("%s %s is outside %s to %s: no cup of sap is so cold or so hot, check the unit in the header",
+			r.cup, a.cupUnit, minCup.Text(scale, 0), maxCup.Text(scale, 0)))
 	}
 	m, err := a.hydrometer.Measure(units.Brix(r.read.InexactFloat64()), cup, a.doubt)
 	if err != nil {

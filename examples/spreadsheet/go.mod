@@ -1,4 +1,4 @@
-module example.org/coop-export
+module example.org/spreadsheet
 
 go 1.26.0
 

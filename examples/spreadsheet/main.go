@@ -1,4 +1,4 @@
-// Coop-export turns the deliveries of sap that a co-op has read into a
+// Spreadsheet turns the deliveries of sap that a co-op has read into a
 // spreadsheet: the strength corrected for the temperature of the cup, plus or
 // minus how much, whether it pays, the syrup that it makes, and what is owed to
 // the cent.
@@ -47,7 +47,7 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-const program = "coop-export"
+const program = "spreadsheet"
 
 // Exit statuses.
 const (

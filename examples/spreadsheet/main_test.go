@@ -68,15 +68,15 @@ func TestBadInput(t *testing.T) {
 		{"flag", "", []string{"-minimun", "2 Brix"}, "-minimun: -h lists the flags"},
 		{"left over", "", []string{"-minimum", "2", "Brix"}, `"Brix" is no flag`},
 		{"no unit", "", []string{"-minimum", "2"}, `-minimum: "2": no unit`},
-		{"graduation low", "", []string{"-graduation", "0.9 C"}, `-graduation: "0.9 C" is out of range: it must be 1 to 40 C`},
-		{"graduation high", "", []string{"-graduation", "40.1 C"}, `-graduation: "40.1 C" is out of range`},
+		{"graduation low", "", []string{"-sap-hydrometer", "0.9 C"}, `-sap-hydrometer: "0.9 C" is out of range: it must be 33.8 to 104 F, 1 to 40 C`},
+		{"graduation high", "", []string{"-sap-hydrometer", "40.1 C"}, `-sap-hydrometer: "40.1 C" is out of range`},
 		{"no division", "", []string{"-division", "0 Brix"}, `-division: "0 Brix" is out of range: it must be above 0, to 5 Brix`},
 		{"division high", "", []string{"-division", "5.01 Brix"}, "-division: "},
 		{"no calibration", "", []string{"-calibration", "0 Brix"}, "-calibration: "},
 		{"calibration high", "", []string{"-calibration", "5.01 Brix"}, "-calibration: "},
 		{"thermometer", "", []string{"-thermometer", "2 F"}, `-thermometer: "2 F": ambiguous unit: write a difference as`},
 		{"no thermometer", "", []string{"-thermometer", "0 C deg"}, "-thermometer: "},
-		{"thermometer high", "", []string{"-thermometer", "10.1 C deg"}, `-thermometer: "10.1 C deg" is out of range: it must be above 0, to 10 C deg`},
+		{"thermometer high", "", []string{"-thermometer", "10.1 C deg"}, `-thermometer: "10.1 C deg" is out of range: it must be above 0, to 18 F deg or 10 C deg`},
 		{"no minimum", "", []string{"-minimum", "0 Brix"}, "-minimum: "},
 		{"minimum low", "", []string{"-minimum", "0.49 Brix"}, `-minimum: "0.49 Brix" is out of range: it must be 0.5 to 30 Brix`},
 		{"minimum high", "", []string{"-minimum", "30.1 Brix"}, "-minimum: "},
@@ -110,10 +110,10 @@ func TestBadInput(t *testing.T) {
 		{"NaN", header + "2026-03-09,North lane,61.5,NaN,38\n", []string{"-in", "-"}, `column reading_brix: "NaN" is not a plain number`},
 		{"exponent", header + "2026-03-09,North lane,61.5,2e999999999,38\n", []string{"-in", "-"}, `column reading_brix: "2e999999999" is not`},
 		{"reading", header + "2026-03-09,North lane,61.5,-2,38\n", []string{"-in", "-"}, "standard input:2: column reading_brix: reading -2 Brix is outside -1 to 85 Brix"},
-		{"water", header + "2026-03-09,North lane,61.5,0,60\n", []string{"-in", "-"}, "standard input:2: column reading_brix: corrected strength 0 Brix is outside 0.1 to 30 Brix: that is not sap"},
-		{"syrup", header + "2026-03-09,North lane,61.5,31,60\n", []string{"-in", "-"}, "column reading_brix: corrected strength 31 Brix is outside 0.1 to 30 Brix"},
-		{"ice", header + "2026-03-09,North lane,61.5,2.2,30\n", []string{"-in", "-"}, "standard input:2: column cup_f: temperature -1.1111111 C is outside 0 to 110 C"},
-		{"hot", header + "2026-03-09,North lane,61.5,2.2,141\n", []string{"-in", "-"}, "standard input:2: column cup_f: no cup of sap is so hot"},
+		{"water", header + "2026-03-09,North lane,61.5,0,38\n", []string{"-in", "-"}, "standard input:2: column reading_brix: corrected strength 0 Brix is outside 0.1 to 30 Brix: that is not sap"},
+		{"syrup", header + "2026-03-09,North lane,61.5,31,38\n", []string{"-in", "-"}, "column reading_brix: corrected strength 31 Brix is outside 0.1 to 30 Brix"},
+		{"ice", header + "2026-03-09,North lane,61.5,2.2,30\n", []string{"-in", "-"}, "standard input:2: column cup_f: 30 F is outside 32 F to 140 F: no cup of sap is so cold"},
+		{"hot", header + "2026-03-09,North lane,61.5,2.2,141\n", []string{"-in", "-"}, "standard input:2: column cup_f: 141 F is outside 32 F to 140 F"},
 		{"digits", header + "2026-03-09,North lane,9999999.99,29,60\n", []string{"-in", "-", "-syrup-price", "999999999.99/lb", "-share", "100 %"}, "has more than the 15 digits that a sheet keeps"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -137,7 +137,7 @@ func TestBadInput(t *testing.T) {
 // The ends of what the help allows are allowed.
 func TestEndsOfRanges(t *testing.T) {
 	for _, args := range [][]string{
-		{"-graduation", "1 C"}, {"-graduation", "40 C"}, {"-division", "5 Brix"}, {"-calibration", "5 Brix"},
+		{"-sap-hydrometer", "1 C"}, {"-sap-hydrometer", "40 C"}, {"-division", "5 Brix"}, {"-calibration", "5 Brix"},
 		{"-thermometer", "10 C deg"}, {"-minimum", "0.5 Brix"}, {"-minimum", "30 Brix"}, {"-syrup", "60 Brix"},
 		{"-syrup", "70 Brix"}, {"-syrup-price", "0/lb"}, {"-share", "0 %"}, {"-share", "100 %"},
 	} {
@@ -171,7 +171,7 @@ func TestHelp(t *testing.T) {
 		}
 	}
 	for _, line := range strings.Split(text, "\n") {
-		if len(line) > 112 {
+		if len(line) > width {
 			t.Errorf("a long line: %s", line)
 		}
 	}

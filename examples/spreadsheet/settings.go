@@ -55,8 +55,8 @@ var options = []option{
 			}
 			return nil
 		}},
-	{"graduation", "60 F", "temperature printed on the hydrometer's scale",
-		"1 to 40 C", []string{"hydrometer graduation"},
+	{"sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer",
+		"33.8 to 104 F, 1 to 40 C", []string{"hydrometer graduation"},
 		func(s *settings, text string) (err error) {
 			s.hydrometer.GraduatedAt, err = units.ParseTemperature(text)
 			return err
@@ -74,7 +74,7 @@ var options = []option{
 			return err
 		}},
 	{"thermometer", "2 F deg", "how far the thermometer in the cup may be off, either way",
-		"above 0, to 10 C deg", []string{"thermometer doubt"},
+		"above 0, to 18 F deg or 10 C deg", []string{"thermometer doubt"},
 		func(s *settings, text string) (err error) {
 			s.doubt.Thermometer, err = units.ParseTempDiff(text)
 			return err
@@ -179,55 +179,69 @@ func flagError(name string, err error) error { return fmt.Errorf("-%s: %w", name
 
 func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
+// width is the longest line of the help: it fits a terminal.
+const width = 78
+
 // writeHelp prints what -h prints.
 func writeHelp(w io.Writer) error {
 	var b strings.Builder
-	b.WriteString(`coop-export writes a spreadsheet of what is owed for sap: strength corrected for
-the temperature of the cup, plus or minus how much, whether it pays, the syrup
-that it makes, and payments that add up to the cent. Without flags it reckons
-invented deliveries and writes to standard output, which must not be a terminal.
-
-Calls
-  go -C examples/spreadsheet run . > demo.xlsx
-  go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"
-  go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" < readings.csv > payments.xlsx
-
--C moves to the folder of the program: paths are then whole, as with $PWD, or
-counted from there. A file that exists is replaced when the new one is whole.
-
-Flags
+	heading := func(s string) { fmt.Fprintf(&b, "\n%s\n%s\n", s, strings.Repeat("-", len(s))) }
+	text := func(lead, s string) {
+		for _, line := range wrap(s, width-len(lead)) {
+			fmt.Fprintf(&b, "%s%s\n", lead, line)
+		}
+	}
+	fmt.Fprintf(&b, "%s\n%s\n", program, strings.Repeat("=", len(program)))
+	text("", "Writes a spreadsheet of what is owed for sap: strength corrected for the temperature of the cup, plus or minus how much, whether it pays, the syrup that it makes, and payments that add up to the cent. Without flags it reckons invented deliveries and writes to standard output, which must not be a terminal.")
+	heading("Calls")
+	b.WriteString(`  go -C examples/spreadsheet run . > demo.xlsx
+  go -C examples/spreadsheet run . -in "$PWD/readings.csv" \
+      -out "$PWD/payments.xlsx"
+  go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" \
+      -share "45 %" < readings.csv > payments.xlsx
 `)
+	text("", "-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there. A file that exists is replaced when the new one is whole.")
+	heading("Flags")
 	for _, o := range options {
 		name := "-" + o.name
-		if o.def != "" {
+		switch {
+		case strings.Contains(o.def, " "):
 			name += ` "` + o.def + `"`
+		case o.def != "":
+			name += " " + o.def
 		}
-		fmt.Fprintf(&b, "  %s\n      %s", name, o.says)
+		says := o.says
 		if o.allowed != "" {
-			fmt.Fprintf(&b, " (%s)", o.allowed)
+			says += " (" + o.allowed + ")"
 		}
-		b.WriteByte('\n')
+		fmt.Fprintf(&b, "  %s\n", name)
+		text("      ", says)
 	}
-	b.WriteString(`
-The file of readings
-  CSV in UTF-8, commas between columns, a header with the unit in the name, plain
-  numbers with a point below it. Columns in any order; others are passed over:
-    date                                        as 2026-03-09
-    producer                                    to 80 letters
-    volume_us_gal, volume_imp_gal or volume_l   counts to a hundredth of a US gallon
-    reading_brix                                what the hydrometer reads
-    cup_f or cup_c                              temperature of the cup
-  At most 100,000 deliveries.
-
-Sheets
-  Deliveries, Sources, Producers, Notes. Cells are values and not formulas.
-
-Cautions
-  Buying and selling by measure is ruled by law: meters, scales and hydrometers
-  may have to be approved and inspected. Agree on the minimum, and on what is done
-  when a reading is too close to call, before the season. Sap that ran over lead
-  solder or old terneplate is not bought at any strength. Local rules come first.
+	heading("The file of readings")
+	text("", "CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it. Columns in any order; others are passed over:")
+	b.WriteString(`  date                                        as 2026-03-09
+  producer                                    to 80 letters
+  volume_us_gal, volume_imp_gal or volume_l   to a hundredth of a US gallon
+  reading_brix                                what the hydrometer reads
+  cup_f or cup_c                              temperature of the cup
 `)
+	text("", "At most 100,000 deliveries.")
+	heading("Sheets")
+	text("", "Deliveries, Sources, Producers, Notes. Cells are values and not formulas.")
+	heading("Take care")
+	text("", "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.")
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// wrap breaks s into lines of at most n bytes at spaces.
+func wrap(s string, n int) (lines []string) {
+	line := ""
+	for _, word := range strings.Fields(s) {
+		if line != "" && len(line)+1+len(word) > n {
+			lines, line = append(lines, line), ""
+		}
+		line = strings.TrimLeft(line+" "+word, " ")
+	}
+	return append(lines, line)
 }

@@ -17,26 +17,26 @@ func badFlags() (cases []clitest.Bad) {
 		{"-tree-file|-|-hole-file|-", "-hole-file: only one file can come on standard input"},
 		{"-year|-1", `-year: "-1" is not a whole number from 0 to 9999`},
 		{"-year|2033.5", "-year: "},
-		{"-growth|2 in", "-growth: length 2 in is outside 0 to 1 in"},
+		{"-growth|2 in", "-growth: length 2 in (5.08 cm) is outside 0 to 1 in (0 to 2.54 cm)"},
 		{"-growth|NaN in", "-growth: "},
 		{"-growth|0.1", `-growth: "0.1": no unit`},
 		{"-area|0 ac", "-area: ground 0 ac is outside"},
 		{"-area|1e30 ha", "-area: ground"},
 		{"-area|4", `-area: "4": no unit`},
-		{"-class|0 in", "-class: length 0 in is outside"},
+		{"-class|0 in", "-class: length 0 in (0 cm) is outside"},
 		{"-guideline|none", `-guideline: "none" is not known: use one of NAMSPM-conservative`},
 		{"-slow|maybe", `-slow: "maybe" is not known: use one of rest, tap`},
-		{"-bit|1 in", "-bit: bit 1 in is outside"},
-		{"-depth|3 in", "-depth: length 3 in is outside 0.5 to 2.5 in"},
-		{"-bark|5 in", "-bark: bark 5 in is outside"},
-		{"-low|0 in", "-low: length 0 in is outside"},
-		{"-low|50 in", "-high: length 54 in is outside 56 to 144 in"},
-		{"-high|20 ft", "-high: length 240 in is outside"},
-		{"-side|0 in", "-side: length 0 in is outside"},
-		{"-up|60 in", "-up: length 60 in is outside"},
-		{"-open|1 in", "-open: length 1 in is outside 2 to 48 in: no less than -side"},
-		{"-column|1 in", "-column: length 1 in is outside 6 to 120 in: no less than -up"},
-		{"-step|0 in", "-step: length 0 in is outside"},
+		{"-bit|1 in", "-bit: bit 1 in (2.54 cm) is outside"},
+		{"-depth|3 in", "-depth: length 3 in (7.62 cm) is outside 0.5 to 2.5 in (1.27 to 6.35 cm)"},
+		{"-bark|5 in", "-bark: bark 5 in (12.7 cm) is outside"},
+		{"-low|0 in", "-low: length 0 in (0 cm) is outside"},
+		{"-low|50 in", "-high: length 54 in (137.2 cm) is outside 56 to 144 in (142.2 to 365.8 cm)"},
+		{"-high|20 ft", "-high: length 240 in (609.6 cm) is outside"},
+		{"-side|0 in", "-side: length 0 in (0 cm) is outside"},
+		{"-up|60 in", "-up: length 60 in (152.4 cm) is outside"},
+		{"-open|1 in", "-open: length 1 in (2.54 cm) is outside 2 to 48 in (5.08 to 121.9 cm): no less than -side"},
+		{"-column|1 in", "-column: length 1 in (2.54 cm) is outside 6 to 120 in (15.24 to 304.8 cm): no less than -up"},
+		{"-step|0 in", "-step: length 0 in (0 cm) is outside"},
 		{"-map|P7", "-map: a drawing needs both"},
 		{"-svg|x.svg", "-map: a drawing needs both"},
 		{"-map||-svg|", "-map: a drawing needs both"},
@@ -66,7 +66,7 @@ func badTrees() (cases []clitest.Bad) {
 		{"tree,girth_in,girth_cm,species,vigor\n", "-:1: column girth_cm: a second column"},
 		{head + good + "b,60,50,sugar maple,healthy,\n", "-:3: column girth_in: give either the girth or the diameter"},
 		{head + "b,,,sugar maple,healthy,\n", "-:2: column girth_in: give either"},
-		{head + "b,-60,,sugar maple,healthy,\n", "-:2: column girth_in: girth -60 in is outside"},
+		{head + "b,-60,,sugar maple,healthy,\n", "-:2: column girth_in: girth -60 in (-152.4 cm) is outside"},
 		{head + "b,1e9,,sugar maple,healthy,\n", "-:2: column girth_in: girth"},
 		{head + "b,1,,sugar maple,healthy,\n", "-:2: column girth_in: less than 1 in through"},
 		{head + "b,,600,sugar maple,healthy,\n", "-:2: column dbh_cm: diameter"},
@@ -89,7 +89,7 @@ func badTrees() (cases []clitest.Bad) {
 	} {
 		cases = append(cases, clitest.Bad{Args: []string{"-tree-file", "-"}, Stdin: c.file, Want: c.want})
 	}
-	return append(cases, clitest.Bad{Args: []string{"-tree-file", "-", "-map", "a", "-svg", "-"}, Stdin: "tree,dbh_in,species,vigor\na,2,sugar maple,healthy\n", Want: "-map: diameter 2 in is outside 3 to"})
+	return append(cases, clitest.Bad{Args: []string{"-tree-file", "-", "-map", "a", "-svg", "-"}, Stdin: "tree,dbh_in,species,vigor\na,2,sugar maple,healthy\n", Want: "-map: diameter 2 in (5.08 cm) is outside 3 to"})
 }
 
 func badHoles() (cases []clitest.Bad) {
@@ -110,11 +110,11 @@ func badHoles() (cases []clitest.Bad) {
 		{head + "P1,2033,,,40,,\n", "-:2: column bearing_deg: give either"},
 		{head + "P1,2033,361,,40,,\n", "-:2: column bearing_deg: from 0 to 360 deg"},
 		{head + "P1,2033,-1,,40,,\n", "-:2: column bearing_deg: from 0 to 360 deg"},
-		{head + "P1,2033,,42,40,,\n", "-:2: column along_in: along 42 in is outside 0 to 41.5 in"},
+		{head + "P1,2033,,42,40,,\n", "-:2: column along_in: along 42 in (106.7 cm) is outside 0 to 41.5 in (0 to 105.4 cm)"},
 		{head + "P1,2033,90,,400,,\n", "-:2: column height_in: from 0 to 20 ft"},
 		{head + "P1,2033,90,,,,\n", "-:2: column height_in: "},
-		{head + "P1,2033,90,,40,5,\n", "-:2: column bit_in: bit 5 in is outside"},
-		{head + "P1,2033,90,,40,,40\n", "-:2: column depth_in: depth 40 in is outside"},
+		{head + "P1,2033,90,,40,5,\n", "-:2: column bit_in: bit 5 in (12.7 cm) is outside"},
+		{head + "P1,2033,90,,40,,40\n", "-:2: column depth_in: depth 40 in (101.6 cm) is outside"},
 		{head + good + "P1,2033,x,,40,,\n", `-:3: column bearing_deg: "x" is not a plain number`},
 	} {
 		cases = append(cases, clitest.Bad{Args: []string{"-year", "2034", "-tree-file", "testdata/trees.csv", "-hole-file", "-"}, Stdin: c.file, Want: c.want})

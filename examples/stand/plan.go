@@ -63,9 +63,7 @@ func (st *stand) plan() error {
 	s := st.given
 	for i := range st.trunks {
 		t := &st.trunks[i]
-		if err := t.count(s.guideline, st.asksNo(t)); err != nil {
-			return err
-		}
+		t.count(s.guideline, st.asksNo(t))
 		if t.taps == 0 {
 			continue
 		}
@@ -90,11 +88,8 @@ func (st *stand) plan() error {
 }
 
 // count asks the guidelines about a trunk.
-func (t *trunk) count(g tapping.Guideline, no reason) error {
-	advice, err := t.Advise(g)
-	if err != nil && !errors.Is(err, tapping.ErrNotCovered) {
-		return err
-	}
+func (t *trunk) count(g tapping.Guideline, no reason) {
+	advice := t.Advise(g)
 	t.low, t.high = advice.Range()
 	switch {
 	case no == notSure:
@@ -112,7 +107,6 @@ func (t *trunk) count(g tapping.Guideline, no reason) error {
 	default:
 		t.taps = advice.Taps
 	}
-	return nil
 }
 
 // hole is the hole that a trunk gets.

@@ -10,6 +10,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"example.org/sapreckoner/internal/clip"
 )
 
 // Flags declares the flags of a program, in the groups in which -h shows them.
@@ -73,7 +75,7 @@ func (f *Flags) Count(p *int, name string, def, low, high int, help string) {
 	f.add(name, strconv.Itoa(def), help, &value{f: f, name: name, set: func(s string) error {
 		n, err := strconv.Atoi(s)
 		if err != nil || n < low || n > high {
-			return fmt.Errorf("%q is not a whole number from %d to %d", clip(s), low, high)
+			return fmt.Errorf("%q is not a whole number from %d to %d", clip.Text(s), low, high)
 		}
 		*p = n
 		return nil
@@ -87,7 +89,7 @@ func (f *Flags) Duration(p *time.Duration, name, def, help string) {
 	set := func(s string) error {
 		d, err := time.ParseDuration(s)
 		if err != nil || d < 0 || d > longest {
-			return fmt.Errorf("%q is not a stretch of time such as 8m or 1h30m, up to a week", clip(s))
+			return fmt.Errorf("%q is not a stretch of time such as 8m or 1h30m, up to a week", clip.Text(s))
 		}
 		*p = d
 		return nil
@@ -108,7 +110,7 @@ func (f *Flags) Choice(p *string, name, def string, words []string, help string)
 				return nil
 			}
 		}
-		return fmt.Errorf("%q is not known: use one of %s", clip(s), strings.Join(words, ", "))
+		return fmt.Errorf("%q is not known: use one of %s", clip.Text(s), strings.Join(words, ", "))
 	}})
 }
 
@@ -117,7 +119,7 @@ func (f *Flags) Bool(p *bool, name, help string) {
 	f.add(name, "", help, &value{f: f, name: name, bool: true, set: func(s string) error {
 		on, err := strconv.ParseBool(s)
 		if err != nil {
-			return fmt.Errorf("%q is neither true nor false", clip(s))
+			return fmt.Errorf("%q is neither true nor false", clip.Text(s))
 		}
 		*p = on
 		return nil
@@ -137,6 +139,17 @@ func (f *Flags) Other(names ...string) bool {
 	other := false
 	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
 	return other
+}
+
+// Invent sets flags as if they stood on the command line, a name and a value in
+// turn: for a demo that is a call like any other.
+func (f *Flags) Invent(call ...string) error {
+	for i := 0; i+1 < len(call); i += 2 {
+		if err := f.set.Set(call[i], call[i+1]); err != nil {
+			return For(call[i], err)
+		}
+	}
+	return nil
 }
 
 // Kept lists those of the named flags that keep their default, as one would
@@ -182,9 +195,21 @@ func (f *Flags) parse(args []string) error {
 	case err != nil:
 		return errors.New(strings.Replace(err.Error(), "flag provided but not defined: ", "no such flag (-h lists them): ", 1))
 	case f.set.NArg() > 0:
-		return fmt.Errorf("%q: there are flags only; put values with a space in quotes, as in -sap \"60 US gal\"", clip(f.set.Arg(0)))
+		return fmt.Errorf("%q: there are flags only%s", clip.Text(f.set.Arg(0)), f.quoting())
 	}
 	return nil
+}
+
+// quoting reminds of quotes by a flag of the program whose value has a space.
+func (f *Flags) quoting() string {
+	for _, g := range f.groups {
+		for _, e := range g.flags {
+			if strings.Contains(e.def, " ") {
+				return "; put values with a space in quotes, as in -" + e.name + " " + quote(e.def)
+			}
+		}
+	}
+	return ""
 }
 
 // value is a flag.Value that keeps the error of its Set, which package flag
@@ -206,14 +231,6 @@ func (v *value) Set(s string) error {
 	return err
 }
 
-func clip(s string) string {
-	const most = 40
-	if len(s) > most {
-		return s[:most] + "..."
-	}
-	return s
-}
-
 // help prints what -h shows.
 func (p Program) help(w io.Writer, f *Flags) {
 	page := NewPage(w)
@@ -221,7 +238,9 @@ func (p Program) help(w io.Writer, f *Flags) {
 	page.Text(p.Does)
 	page.Heading("Calls")
 	for _, c := range p.Calls {
-		page.Line("  " + c)
+		for _, line := range callLines("  "+c, width) {
+			page.Line(line)
+		}
 	}
 	for _, g := range f.groups {
 		page.Heading(g.title)
@@ -252,6 +271,21 @@ func (p Program) help(w io.Writer, f *Flags) {
 		page.Heading("Take care")
 		page.Text(p.Caution)
 	}
+}
+
+// callLines breaks a call before a flag or a redirection, as a shell reads it
+// on, so that no line is longer than n where there is a place to break.
+func callLines(call string, n int) (lines []string) {
+	const on, further = " \\", "      "
+	for length(call) > n {
+		at := max(strings.LastIndex(call[:n-len(on)], " -"), strings.LastIndex(call[:n-len(on)], " >"))
+		if at < len(further) {
+			break
+		}
+		lines = append(lines, call[:at]+on)
+		call = further + call[at+1:]
+	}
+	return append(lines, call)
 }
 
 func quote(s string) string {

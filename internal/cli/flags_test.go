@@ -48,8 +48,8 @@ func TestFlagLimits(t *testing.T) {
 		{"-rest|soon", "", `kettle: -rest: "soon" is not a stretch of time such as 8m or 1h30m, up to a week` + "\n"},
 		{"-rest|1h|-cups|4", "2.0 US gal, 1h0m0s, 4 cups; other than cups true; kept -sap \"2 US gal\"\n", ""},
 		{"-cups|4|-sap|3 US gal", "3.0 US gal, 8m0s, 4 cups; other than cups true; kept \n", ""},
-		{"-cups|" + strings.Repeat("9", 40), "", `kettle: -cups: "` + strings.Repeat("9", 40) + `" is not a whole number from 2 to 5` + "\n"},
-		{"-cups|" + strings.Repeat("9", 41), "", `kettle: -cups: "` + strings.Repeat("9", 40) + `..." is not a whole number from 2 to 5` + "\n"},
+		{"-cups|" + strings.Repeat("9", 48), "", `kettle: -cups: "` + strings.Repeat("9", 48) + `" is not a whole number from 2 to 5` + "\n"},
+		{"-cups|" + strings.Repeat("9", 49), "", `kettle: -cups: "` + strings.Repeat("9", 48) + `..." is not a whole number from 2 to 5` + "\n"},
 	} {
 		var args []string
 		if c.args != "" {
@@ -59,6 +59,40 @@ func TestFlagLimits(t *testing.T) {
 		status := kettle("2 US gal", "8m").Main(args, strings.NewReader(""), &out, &errs)
 		if out.String() != c.out || errs.String() != c.errs || (status == cli.OK) != (c.errs == "") {
 			t.Errorf("%s: status %d, %q, %q\nwant %q, %q", c.args, status, out.String(), errs.String(), c.out, c.errs)
+		}
+	}
+}
+
+// A demo that is a call counts as one that stands on the command line, and one
+// that cannot be read is told.
+func TestInvent(t *testing.T) {
+	for _, c := range []struct {
+		call      []string
+		out, errs string
+	}{
+		{[]string{"sap", "5 US gal", "rest", "1h"}, "5.0 US gal true 1h0m0s", ""},
+		{[]string{"sap", "5 gal"}, "", "tub: -sap: \"5 gal\": ambiguous unit"},
+		{[]string{"lid", "on"}, "", "tub: -lid: no such flag"},
+	} {
+		tub := cli.Program{Name: "tub", Setup: func(f *cli.Flags) func(*cli.Env) error {
+			var (
+				sap  units.Volume
+				rest time.Duration
+			)
+			f.Quantity(&sap, "sap", "", "sap in the tub")
+			f.Duration(&rest, "rest", "0s", "how long it rests")
+			return func(e *cli.Env) error {
+				if err := f.Invent(c.call...); err != nil {
+					return err
+				}
+				_, err := fmt.Fprint(e.Out, sap.Text(units.USGallon, 1), " ", f.Given("sap"), " ", rest)
+				return err
+			}
+		}}
+		var out, errs bytes.Buffer
+		status := tub.Main(nil, strings.NewReader(""), &out, &errs)
+		if out.String() != c.out || !strings.HasPrefix(errs.String(), c.errs) || (status == cli.OK) != (c.errs == "") {
+			t.Errorf("%v: status %d, %q, %q", c.call, status, out.String(), errs.String())
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -36,6 +37,13 @@ func (f *Flags) Place(p *Place, elevation string) {
 	f.Quantity(&p.Altimeter, ByAltimeter, "", "altimeter setting of a weather station nearby; give -elevation too")
 	f.Quantity(&p.WaterBoils, ByWaterBoils, "", "what your thermometer shows in boiling water today: the best of all")
 }
+
+// Pressures that weather brings to a pan, from the highest farm to the lowest
+// valley; the record at sea level is about 108.5 kPa (from memory).
+const (
+	leastPressure = 50 * units.Kilopascal
+	mostPressure  = 110 * units.Kilopascal
+)
 
 // Given returns the flag that tells the pressure, [ByElevation] if none stands
 // on the command line, or an error if they say it twice.
@@ -80,5 +88,25 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	if errors.As(err, &re) && re.Arg == "elevation" {
 		return pressure, flag, For(ByElevation, err)
 	}
+	if err == nil {
+		err = p.weather(flag, pressure)
+	}
 	return pressure, flag, For(flag, err)
+}
+
+// weather refuses a pressure that no weather brings, in the words of its flag.
+func (p *Place) weather(flag string, pressure units.Pressure) error {
+	if flag != ByWaterBoils {
+		return limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
+	}
+	low, err := boil.Water(leastPressure)
+	if err != nil {
+		return err
+	}
+	high, err := boil.Water(mostPressure)
+	if err != nil {
+		return err
+	}
+	celsius := func(t units.Temperature) units.TempDiff { return units.TempDiff(t.Celsius()) }
+	return limit.Within("", "boiling point of water", celsius(p.WaterBoils), celsius(low), celsius(high), 1, "C", "no weather does that: check the thermometer and its unit")
 }

@@ -17,10 +17,10 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"regexp"
 	"strings"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
 )
 
 // Exit statuses.
@@ -118,12 +118,16 @@ func Within[Q ~float64](name, arg string, x, low, high Q, unit Q, symbol, hint s
 	return For(name, limit.Within("", arg, x, low, high, unit, symbol, hint))
 }
 
-// function is the name of a Go function in front of an error of the library.
-var function = regexp.MustCompile(`\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+: `)
+// WithinTemperature is [Within] for a temperature, with the range in C.
+func WithinTemperature(name, arg string, t units.Temperature, low, high float64, hint string) error {
+	return Within(name, arg, t.Celsius(), low, high, 1, "C", hint)
+}
 
-// Reason words an error for a person at the keyboard: without the names of Go
-// functions.
-func Reason(err error) string { return function.ReplaceAllString(err.Error(), "") }
+// Graduation checks the graduation temperature of a hydrometer. The range is
+// that of [example.org/sapreckoner/density.Hydrometer].
+func Graduation(name string, t units.Temperature) error {
+	return WithinTemperature(name, "graduation", t, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap")
+}
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 

@@ -40,7 +40,7 @@ const digits = 4
 func significant(x float64, n int) string {
 	decimals := 0
 	if a := math.Abs(x); a > 0 && !math.IsInf(x, 0) {
-		decimals = n - 1 - int(math.Floor(math.Log10(a)))
+		decimals = n - 1 - magnitude(a)
 	}
 	if decimals < 0 {
 		tens := math.Pow10(-decimals)
@@ -208,15 +208,41 @@ func span(low, high view) view {
 }
 
 // Rough shows a quantity to two digits, since no more is known of it.
-func Rough(v Value) Value {
-	rough := func(v view) view {
-		if x, ok := v.json.(float64); ok {
-			_, unit, _ := strings.Cut(v.text, " ")
-			v.text = significant(x, 2) + " " + unit
+func Rough(v Value) Value { return Digits(v, 2) }
+
+// Digits shows a quantity to n digits.
+func Digits(v Value, n int) Value {
+	return Value{v.us.digits(n), v.metric.digits(n)}
+}
+
+// Known shows a quantity no closer than it is known, and so to the second digit
+// of its limits.
+func Known(v, limits Value) Value {
+	as := func(v, limits view) view {
+		x, known := v.json.(float64)
+		off, limited := limits.json.(float64)
+		if !known || !limited || off == 0 {
+			return v
 		}
-		return v
+		return v.digits(2 + magnitude(x) - magnitude(off))
 	}
-	return Value{rough(v.us), rough(v.metric)}
+	return Value{as(v.us, limits.us), as(v.metric, limits.metric)}
+}
+
+// magnitude is the power of ten of the first digit.
+func magnitude(x float64) int { return int(math.Floor(math.Log10(math.Abs(x)))) }
+
+// digits returns the view with its number to n digits, 0 where that is none.
+func (v view) digits(n int) view {
+	if x, ok := v.json.(float64); ok {
+		_, unit, _ := strings.Cut(v.text, " ")
+		number := "0"
+		if x != 0 && n > 0 {
+			number = significant(x, n)
+		}
+		v.text = number + " " + unit
+	}
+	return v
 }
 
 // Between shows a range.

@@ -39,3 +39,39 @@ func TestRough(t *testing.T) {
 		t.Errorf("%s, want %s", got, want)
 	}
 }
+
+// No more digits are shown than the limits leave, in each system of units.
+func TestKnown(t *testing.T) {
+	for _, c := range []struct {
+		v, limits  units.Mass
+		us, metric string
+	}{
+		{6.124 * units.Pound, 6.824 * units.Pound, "6.1 lb", "2.8 kg"},
+		{123.456 * units.Pound, 6.824 * units.Pound, "123.5 lb", "56 kg"},
+		{1234.56 * units.Pound, 123 * units.Pound, "1230 lb", "560 kg"},
+		{-0.4 * units.Pound, 6.824 * units.Pound, "-0.4 lb", "-0.2 kg"},
+		{0.001 * units.Pound, 6.824 * units.Pound, "0 lb", "0 kg"},
+		{0, 6.824 * units.Pound, "0 lb", "0 kg"},
+		{6.124 * units.Pound, 0, "6.124 lb", "2.778 kg"},
+		{units.Mass(math.NaN()), units.Pound, "-", "-"},
+		{units.Pound, units.Mass(math.NaN()), "1 lb", "0.4536 kg"},
+	} {
+		for _, s := range []struct {
+			Sheet
+			want string
+		}{{Sheet{}, c.us}, {Sheet{Metric: true}, c.metric}} {
+			if got := s.In(Known(Mass(c.v), Mass(c.limits))); got != s.want {
+				t.Errorf("%v known to %v: %s, want %s", c.v, c.limits, got, s.want)
+			}
+		}
+	}
+}
+
+func TestDegrees(t *testing.T) {
+	if got := (&Sheet{}).Degrees(units.Celsius(20)); got != "68 F" {
+		t.Error(got)
+	}
+	if got := (&Sheet{Metric: true}).Degrees(units.Celsius(20)); got != "20 C" {
+		t.Error(got)
+	}
+}

@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"example.org/sapreckoner/units"
 )
 
 // A Sheet is what a program answers: parts with rows and tables, then
@@ -238,4 +240,13 @@ func appendValue(b []byte, v any) ([]byte, error) {
 func (s *Sheet) In(v Value) string {
 	first, _ := s.views(v)
 	return first.text
+}
+
+// Degrees prints a temperature that a label names, to the degree, in the
+// sheet's first system of units.
+func (s *Sheet) Degrees(t units.Temperature) string {
+	if s.Metric {
+		return t.Text(units.ScaleCelsius, 0)
+	}
+	return t.Text(units.ScaleFahrenheit, 0)
 }

@@ -2,7 +2,11 @@
 // the guard of a function and its error cannot disagree.
 package limit
 
-import "example.org/sapreckoner/units"
+import (
+	"math"
+
+	"example.org/sapreckoner/units"
+)
 
 // A Range is what an argument may be, both ends included.
 type Range struct {
@@ -44,6 +48,9 @@ func (r *Range) outside(fn string, x float64) error {
 		per = 1
 	}
 	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x / per, Low: r.Low / per, High: r.High / per, Unit: r.Unit}
+	if r.High == math.MaxFloat64 { // all that is finite
+		e.High = math.Inf(1)
+	}
 	switch {
 	case x < r.Low:
 		e.Hint = r.Below

@@ -10,6 +10,7 @@ import (
 	"time"
 	"unicode"
 
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,8 +26,8 @@ type Col struct {
 }
 
 // Optional returns the column as one that may be missing, or whose cells may be
-// empty: the value is then the zero of its type (NaN for numbers and
-// quantities).
+// empty: the value is then, in each row anew, the zero of its type (NaN for
+// numbers and quantities).
 func (c Col) Optional() Col { c.optional = true; return c.Blank() }
 
 // Blank returns the column as one that must be there, but whose cells may be
@@ -88,7 +89,6 @@ func (r *Reader) Bind(cols ...Col) error {
 			if !c.optional {
 				return r.fail("", fmt.Errorf("no column for %s: name it %s", c.name, c.suffixes))
 			}
-			c.clear()
 		}
 		r.fields = append(r.fields, f)
 	}
@@ -114,7 +114,7 @@ func Text(name string, into *string) Col {
 					return errors.New("empty")
 				}
 				if _, seen := known[cell]; !seen && strings.ContainsFunc(cell, unprintable) {
-					return fmt.Errorf("%q has a character that cannot be printed", clip(cell))
+					return fmt.Errorf("%q has a character that cannot be printed", clip.Text(cell))
 				}
 				*into = known.keep(cell)
 				return nil
@@ -148,7 +148,7 @@ func Time(name string, into *time.Time, layouts ...string) Col {
 						return nil
 					}
 				}
-				return fmt.Errorf("%q is not a time such as %s", clip(cell), layouts[0])
+				return fmt.Errorf("%q is not a time such as %s", clip.Text(cell), layouts[0])
 			}, suffix == ""
 		}}
 }
@@ -162,18 +162,10 @@ func number(cell string, into *float64) error {
 	}
 	x, err := strconv.ParseFloat(cell, 64)
 	if err != nil || strings.ContainsAny(cell, "xX_") || math.IsNaN(x) || math.IsInf(x, 0) {
-		return fmt.Errorf("%q is not a plain number (the unit stands in the header)", clip(cell))
+		return fmt.Errorf("%q is not a plain number (the unit stands in the header)", clip.Text(cell))
 	}
 	*into = x
 	return nil
-}
-
-func clip(cell string) string {
-	const most = 40
-	if len(cell) > most {
-		return cell[:most] + "..."
-	}
-	return cell
 }
 
 // A named unit is a suffix of a header with what it means.
@@ -282,7 +274,7 @@ func Hours(name string, into *time.Duration) Col {
 				return err
 			}
 			if !(x >= 0 && x <= maxHours) {
-				return fmt.Errorf("%q is not a stretch of time between 0 and a year", clip(cell))
+				return fmt.Errorf("%q is not a stretch of time between 0 and a year", clip.Text(cell))
 			}
 			*into = time.Duration(x * float64(time.Hour))
 			return nil

@@ -124,6 +124,7 @@ func (r *Reader) Next() error {
 	for i := range r.fields {
 		f := &r.fields[i]
 		if f.at < 0 {
+			f.clear() // in each row: the caller may have put a value of its own
 			continue
 		}
 		cell := strings.TrimSpace(row[f.at])

@@ -34,6 +34,30 @@ func (g *gathering) cols() []records.Col {
 	}
 }
 
+// What the caller put where a value was missing does not reach the next row,
+// whether the column is missing or only the cell.
+func TestMissingInEachRow(t *testing.T) {
+	for _, file := range []string{
+		"time,sap_us_gal,reading_brix\n2031-03-08 16:30,40,2.1\n2031-03-08 17:00,1,2.5\n",
+		"time,source,sap_us_gal,reading_brix,temp_f,fired_h\n2031-03-08 16:30,,40,2.1,,\n2031-03-08 17:00,,1,2.5,,\n",
+	} {
+		var g gathering
+		r, err := records.New("day.csv", strings.NewReader(file), g.cols()...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for range 2 {
+			if err := r.Next(); err != nil {
+				t.Fatal(err)
+			}
+			if g.source != "" || !math.IsNaN(g.temp.Celsius()) || g.fired != 0 {
+				t.Errorf("line %d: missing values read as %+v", r.Line(), g)
+			}
+			g.source, g.temp, g.fired = "south", units.Celsius(99), time.Hour
+		}
+	}
+}
+
 func TestRead(t *testing.T) {
 	const file = "\ufeff# an invented day\r\ntime,Source,sap_us_gal,reading_brix,temp_f,fired_min,note\r\n" +
 		"2031-03-08 16:30,north,40,2.1,41,90,\"two\r\nlines\"\r\n2031-03-08 17:00,,1,2.5,,,\r\n"
@@ -88,8 +112,8 @@ func TestRefuses(t *testing.T) {
 		"no unit first":  {"sap,time,reading_brix\n", "day.csv:1: column sap: no unit that is known", false},
 		"date alone":     {head + "2031-03-08,north,40,2.1,41\n", "day.csv:2: column time: \"2031-03-08\" is not a time such as 2006-01-02 15:04", false},
 		"long comment":   {head + row + "#" + strings.Repeat("x", 200<<10), "day.csv:3: a record longer than 64 KiB", true},
-		"40 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 40) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 40) + "\" is", false},
-		"41 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 41) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 40) + "...\" is", false},
+		"48 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 48) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 48) + "\" is", false},
+		"49 letters":     {head + "2031-03-08 16:30,north," + strings.Repeat("x", 49) + ",2.1,41\n", "day.csv:2: column sap_us_gal: \"" + strings.Repeat("x", 48) + "...\" is", false},
 		"less than none": {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,-0.01\n", "day.csv:2: column fired_h", false},
 		"over a year":    {"time,sap_l,reading_brix,fired_h\n2031-03-08 16:30,1,2,8784.01\n", "day.csv:2: column fired_h", false},
 		"columns":        {strings.Repeat("c,", 300) + "\n", "301 columns, more than 256", false},

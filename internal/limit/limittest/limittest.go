@@ -5,6 +5,7 @@ package limittest
 import (
 	"errors"
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"example.org/sapreckoner/units"
@@ -53,6 +54,31 @@ func Edges(t *testing.T, fn, arg string, low, high, inside float64, f func(x flo
 		}
 		if !(math.Abs(e.Value-passed) <= 1e-6*(e.High-e.Low)) {
 			t.Errorf("%s, %s of %v: message %q tells another limit", fn, arg, x, e)
+		}
+	}
+}
+
+// Rises checks on random pairs from a range that the greater argument has the
+// greater answer, and the smaller if up is not set. Answers so near that their
+// rounding decides may be equal.
+func Rises(t *testing.T, name string, up bool, low, high float64, f func(x float64) (float64, error)) {
+	t.Helper()
+	rng := rand.New(rand.NewPCG(8, uint64(len(name))))
+	for range 2000 {
+		x, y := low+(high-low)*rng.Float64(), low+(high-low)*rng.Float64()
+		if x > y {
+			x, y = y, x
+		}
+		a, errA := f(x)
+		b, errB := f(y)
+		if errA != nil || errB != nil {
+			t.Fatalf("%s of %v and %v: %v, %v", name, x, y, errA, errB)
+		}
+		if !up {
+			a, b = b, a
+		}
+		if !(a <= b) || !(a < b) && y-x > 1e-6*(high-low) {
+			t.Fatalf("%s of %v and %v: %v and %v, the wrong way round or equal", name, x, y, a, b)
 		}
 	}
 }

@@ -1,0 +1,92 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// pot is how a small batch is finished: from the take-off, or from the sap.
+type pot struct {
+	heating time.Duration // to the boil; nothing for what comes hot off the pan
+	boiling time.Duration // then to syrup
+	climbs  units.Brix    // a minute, at the end
+}
+
+// done is when it is syrup, from lighting the fire.
+func (f *firing) potDone() time.Duration { return f.done + f.pot.heating + f.pot.boiling }
+
+// intoPot gives up the pan: the sap does not cover it to the safe depth.
+func (p *plan) intoPot(*setup) error {
+	p.small, p.alone, p.takeoff = true, true, p.sap
+	return nil
+}
+
+// takeOff parts what is in a pan into what drains and what stays behind.
+func (p *plan) takeOff(s *setup, in sugar.Lot) (err error) {
+	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), in.Brix(), in.Temperature()); err != nil {
+		return err
+	}
+	p.takeoff, err = sugar.NewLotByMass(in.Mass()-p.left.Mass(), in.Brix(), in.Temperature())
+	return err
+}
+
+// finishInPot lets the burner under the pot run.
+func (p *plan) finishInPot(s *setup) error {
+	if !p.small {
+		return nil
+	}
+	water, err := density.Water(label)
+	if err != nil {
+		return err
+	}
+	rate := water.MassRate(s.pot)
+	if p.alone {
+		if p.pot.heating, err = heatingTime(p.takeoff, p.waterBoils, rate); err != nil {
+			return cli.For("pot-rate", err)
+		}
+	}
+	batch := boil.Batch{Mass: p.takeoff.Mass(), Brix: p.takeoff.Brix(), Evaporation: rate}
+	if p.pot.boiling, err = batch.Time(s.target); err != nil {
+		return cli.For("pot-rate", err)
+	}
+	batch.Mass, batch.Brix = s.target.Of(p.takeoff.Sugar()), s.target
+	p.pot.climbs, err = batch.PerMinute()
+	return cli.For("pot-rate", err)
+}
+
+// potTitle heads the part of the pot.
+func (p page) potTitle() string {
+	if p.alone {
+		return "Too little for this pan: boil it in a pot"
+	}
+	return "Too little for this pan: finish in a pot"
+}
+
+func (p page) potPart(part *cli.Part) {
+	safe := p.In(cli.Length(p.given.safe))
+	if p.alone {
+		deep := units.Length(p.takeoff.Volume() / units.Volume(p.given.area))
+		part.Remark(fmt.Sprintf("The sap would lie %s deep in this pan, under the least safe depth of %s, and scorch. Boil it in a pot from the start, poured in as the level falls, or hold it cold until there is more.", p.In(cli.Rough(cli.Length(deep))), safe))
+		part.Row("lit", "Burner lit", cli.Clock(p.start, p.start))
+	} else {
+		part.Remark(fmt.Sprintf("As syrup it would lie under the least safe depth of %s and scorch. Take it off while it still covers the pan:", safe))
+		part.Row("brix", "Take off at", cli.Brix(p.takeoff.Brix(), 1))
+		part.Row("temperature", "It then boils at", cli.Temperature(p.takeoff.Temperature()))
+		part.Row("volume", "Volume, hot", cli.Volume(p.takeoff.Volume()))
+		part.Row("left", "Sugar that stays behind", cli.Mass(p.left.Sugar()), "rinse it out with the next sap")
+	}
+	part.Row("off", "Water left for the pot", cli.Mass(p.takeoff.Mass()-p.given.target.Of(p.takeoff.Sugar())))
+	part.Row("rate", "The pot boils off", cli.Flow(p.given.pot), "give -pot-rate as measured on your own burner")
+	if p.alone {
+		part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+minutes(p.pot.heating))
+	}
+	part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(p.pot.heating+p.pot.boiling)+" in the pot")
+	part.Row("climbs", "It then climbs in a minute", cli.Brix(p.pot.climbs, 1), "stay with it")
+	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
+}

@@ -1,0 +1,116 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"regexp"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+// sealing is what the page says of the heat at capping.
+type sealing struct {
+	Pack struct {
+		Note string `json:"at_note"`
+	} `json:"pack"`
+	Capping struct {
+		Seals []struct {
+			Container string   `json:"container"`
+			Capped    float64  `json:"capped_f"`
+			Seals     string   `json:"seals"`
+			Pour      float64  `json:"pour_f"`
+			Warm      *float64 `json:"warm_f"`
+		} `json:"seals"`
+		Remarks []string `json:"remarks"`
+	} `json:"capping"`
+	Care struct {
+		Remarks []string `json:"remarks"`
+	} `json:"care"`
+}
+
+func sealed(t *testing.T, b clitest.Binary, args ...string) (s sealing) {
+	t.Helper()
+	status, out, errs := b.Run(t, "", append([]string{"-json"}, args...)...)
+	if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
+		t.Fatal(status, errs, err)
+	}
+	return s
+}
+
+// Every container that would be capped below 180 F is named, and what the page
+// tells to do brings it there.
+func seals(t *testing.T, b clitest.Binary) {
+	demo := sealed(t, b)
+	if len(demo.Capping.Seals) != 4 {
+		t.Fatalf("%+v", demo.Capping)
+	}
+	for i, c := range demo.Capping.Seals {
+		if !(c.Capped < 180) || c.Seals != "may not" || c.Warm == nil {
+			t.Fatalf("%+v", c)
+		}
+		for _, said := range []string{demo.Pack.Note, demo.Capping.Remarks[0]} {
+			if !strings.Contains(said, c.Container) {
+				t.Errorf("%s is not named: %s", c.Container, said)
+			}
+		}
+		for _, remedy := range [][]string{{"-pack-at", fmt.Sprint(c.Pour, " F")}, {"-wall", fmt.Sprint(*c.Warm, " F")}} {
+			if got := sealed(t, b, remedy...).Capping.Seals[i].Capped; !(math.Abs(got-180) < 0.05) {
+				t.Errorf("%s, %v: capped at %v F", c.Container, remedy, got)
+			}
+		}
+	}
+	if strings.Contains(demo.Pack.Note, "right at the filler:") || !strings.Contains(demo.Capping.Remarks[1], "190 F") {
+		t.Errorf("%q, %q", demo.Pack.Note, demo.Capping.Remarks)
+	}
+	// Warm enough, all of them seal and nothing is to do.
+	warm := sealed(t, b, "-wall", "160 F")
+	for _, c := range warm.Capping.Seals {
+		if c.Seals != "yes" || c.Warm != nil {
+			t.Errorf("%+v", c)
+		}
+	}
+	if !strings.HasPrefix(warm.Pack.Note, "right at the filler: ") || len(warm.Capping.Remarks) != 1 {
+		t.Errorf("%q, %q", warm.Pack.Note, warm.Capping.Remarks)
+	}
+	// Syrup below 180 F is heated: no warm bottle makes up for it.
+	for _, c := range sealed(t, b, "-pack-at", "175 F").Capping.Seals {
+		if c.Seals != "may not" || c.Warm != nil {
+			t.Errorf("%+v", c)
+		}
+	}
+}
+
+// Syrup that is packed thinner than it keeps, or than the rule allows, has a
+// caution of its own.
+func thin(t *testing.T, b clitest.Binary) {
+	for _, c := range []struct{ args, want string }{
+		{"-target|64 Brix", "Syrup of 64.0 Brix may ferment in the jar and grow mold: below 66 Brix"},
+		{"-target|65.9 Brix", "Syrup of 65.9 Brix may ferment"},
+		{"-target|66 Brix", ""},
+		{"-target|66 Brix|-place|Vermont", "Syrup of 66.0 Brix is thinner than the rule allows (Vermont: 66.9 to 68.9 Brix)"},
+		{"-target|66.9 Brix|-place|Vermont", ""},
+	} {
+		first := sealed(t, b, strings.Split(c.args, "|")...).Care.Remarks[0]
+		if c.want == "" && strings.HasPrefix(first, "Syrup of ") || !strings.HasPrefix(first, c.want) {
+			t.Errorf("%s: %s", c.args, first)
+		}
+	}
+}
+
+// With -metric no temperature stands in F before the same in C.
+func metric(t *testing.T, b clitest.Binary) {
+	status, out, errs := b.Run(t, "", "-metric")
+	if status != 0 {
+		t.Fatal(errs)
+	}
+	for _, line := range strings.Split(out, "\n") {
+		if f := fahrenheit.FindStringIndex(line); f != nil && !strings.Contains(line[:f[0]], " C (") {
+			t.Errorf("%s", line)
+		}
+	}
+}
+
+var fahrenheit = regexp.MustCompile(`[0-9] F\b`)

@@ -1,0 +1,97 @@
+package main
+
+import (
+	"example.org/sapreckoner/internal/cli"
+)
+
+// evening is all that the page tells; nil is what was not asked.
+type evening struct {
+	given *setup
+	demo  bool
+	kept  string // flags that keep their default and move the answer
+
+	thermometer *thermometer
+	float       *float
+	watch       *watch
+	pot         *pot
+	own         *own
+	product     *product
+
+	all     []instrument
+	pairs   []pair
+	tooThin bool // for a thermometer to tell the strength
+}
+
+// work finds everything that was asked.
+func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
+	p := &evening{given: s, demo: !f.Other("metric", "json")}
+	if p.demo {
+		if err := f.Invent(demo...); err != nil {
+			return nil, err
+		}
+	}
+	if err := s.check(f); err != nil {
+		return nil, err
+	}
+	p.kept = f.Kept("target", "hydrometer", "cup")
+	var err error
+	if placed(f) {
+		if p.thermometer, err = s.thermometer(f); err != nil {
+			return nil, err
+		}
+	}
+	if p.float, err = s.float(f); err != nil {
+		return nil, err
+	}
+	if s.readings != "" {
+		if p.watch, err = p.readings(e); err != nil {
+			return nil, err
+		}
+	}
+	if p.pot, err = s.pot(f, p.thermometer); err != nil {
+		return nil, err
+	}
+	if err := p.instruments(f); err != nil {
+		return nil, err
+	}
+	if s.stops != "" {
+		if p.own, err = p.stops(e); err != nil {
+			return nil, err
+		}
+	}
+	if s.making != "" {
+		p.product, err = s.product(p.thermometer)
+	}
+	return p, err
+}
+
+// missing lists what the page leaves out, with the flag that gives it.
+func (p *evening) missing() (lines []string) {
+	has := make(map[string]bool)
+	for _, i := range p.all {
+		has[i.name] = true
+	}
+	for _, m := range []struct {
+		out  bool
+		line string
+	}{
+		{p.thermometer == nil, "where the thermometer stops today: -water-boils, or -pressure, -altimeter, -elevation"},
+		{p.thermometer != nil && !(p.thermometer.cost <= 0), "what the depth over the probe does: -over"},
+		{len(p.float.marks) == 0, "a stem with two marks: -hot-mark, -cold-mark"},
+		{!has["hydrometer"], "the strength now by hydrometer: -reading, or -floats-at"},
+		{!has["refractometer"], "the strength now by refractometer: -refractometer"},
+		{!has["thermometer"] && !p.tooThin && p.watch == nil, "the strength now by thermometer: -shows, or -readings"},
+		{p.watch == nil, "how fast it climbs and how long is left: -readings"},
+		{p.pot == nil, "the weight to stop at: -tare, -gross, -pot-brix"},
+		{p.pot != nil && p.pot.now == 0, "the strength now by the scale: -gross-now"},
+		{p.pot != nil && p.pot.batch.Mass == 0, "the time left by the scale: -boils-off"},
+		{p.pot != nil && p.pot.batch.Mass > 0 && p.given.coals == 0, "when to stop firing: -coals"},
+		{p.own == nil, "what your thermometer has shown at syrup: -stops"},
+		{p.product == nil, "cream, candy or sugar: -make"},
+	} {
+		if m.out {
+			lines = append(lines, m.line)
+		}
+	}
+	return lines
+}

@@ -1,0 +1,165 @@
+package main
+
+import (
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// instrument is what one instrument says now.
+type instrument struct {
+	name  string
+	shows cli.Value
+	density.Measurement
+}
+
+// pair is two instruments side by side.
+type pair struct {
+	a, b string
+	density.Combination
+}
+
+// byStem reads the hydrometer in the cup, on its scale or at one of its marks.
+func (h *float) byStem(s *setup, f *cli.Flags) (*instrument, error) {
+	reading, flag, shows := s.reading, "reading", cli.Brix(s.reading, 1)
+	switch {
+	case f.Given("floats-at"):
+		flag, shows = "floats-at", cli.Words("the "+s.floatsAt+" mark")
+		for _, m := range h.marks {
+			if m.name == s.floatsAt {
+				reading = m.on
+			}
+		}
+	case !f.Given("reading"):
+		return nil, nil
+	}
+	m, err := h.stem.Measure(reading, s.cup, s.doubt)
+	if err != nil {
+		return nil, cli.For(flag, err)
+	}
+	return &instrument{"hydrometer", shows, m}, nil
+}
+
+// byPrism reads the refractometer.
+func byPrism(s *setup, f *cli.Flags) (*instrument, error) {
+	if !f.Given("refractometer") {
+		return nil, nil
+	}
+	m, err := density.Refractometer{Compensated: s.compensated}.Measure(s.refractometer, s.at(), s.prismDoubt)
+	if err != nil {
+		return nil, cli.For(of(err, "refractometer", "prism temperature", "prism"), err)
+	}
+	return &instrument{"refractometer", cli.Brix(s.refractometer, 1), m}, nil
+}
+
+// at is the temperature of the prism; 20 C, where every scale is true, if the
+// instrument corrects itself.
+func (s *setup) at() units.Temperature {
+	if s.compensated {
+		return units.Celsius(20)
+	}
+	return s.prism
+}
+
+// byHeat takes the strength from the boiling point. How uncertain it is follows
+// from a stop at that strength, which the library tells from 50 to 80 Brix.
+func (t *thermometer) byHeat(shows units.Temperature, b units.Brix) (*instrument, bool) {
+	stop := t.stop
+	stop.Target = b
+	parts, err := stop.Parts()
+	if err != nil {
+		return nil, false
+	}
+	return &instrument{"thermometer", cli.Temperature(shows), density.Measurement{
+		Brix: b, Uncertainty: density.Coverage * parts.Total, Caveats: density.CaveatsOf(b, shows)}}, true
+}
+
+// instruments asks all that were given.
+func (p *evening) instruments(f *cli.Flags) error {
+	s := p.given
+	var all []instrument
+	stem, err := p.float.byStem(s, f)
+	if err != nil {
+		return err
+	}
+	prism, err := byPrism(s, f)
+	if err != nil {
+		return err
+	}
+	for _, i := range []*instrument{stem, prism} {
+		if i != nil {
+			all = append(all, *i)
+		}
+	}
+	shows, b := s.shows, units.Brix(0)
+	switch {
+	case p.watch != nil && p.watch.Used > 0:
+		shows, b = p.watch.last(), p.watch.Now
+	case f.Given("shows"):
+		if b, err = p.thermometer.sap.BrixFromRise(s.shows.Sub(p.thermometer.water), p.thermometer.pressure); err != nil {
+			return cli.For("shows", err)
+		}
+	}
+	if b > 0 {
+		if i, ok := p.thermometer.byHeat(shows, b); ok {
+			all = append(all, *i)
+		} else {
+			p.tooThin = true
+		}
+	}
+	// No two of these share an error.
+	for i, a := range all {
+		for _, b := range all[i+1:] {
+			c, err := density.Combine(a.Measurement, b.Measurement)
+			if err != nil {
+				return err
+			}
+			p.pairs = append(p.pairs, pair{a.name, b.name, c})
+		}
+	}
+	if p.pot != nil && p.pot.now > 0 {
+		all = append(all, instrument{"scale", cli.Mass(s.grossNow), density.Measurement{Brix: p.pot.now, Uncertainty: density.Coverage * p.pot.nowBy}})
+	}
+	p.all = all
+	return nil
+}
+
+// pot is a pot on a scale.
+type pot struct {
+	read       boil.PotReading
+	stop       boil.PotTarget
+	now, nowBy units.Brix // 0 if it was not weighed again
+
+	batch boil.Batch // of what it loses; zero if that was not told
+	fire  fire
+}
+
+// pot finds the weight at which to stop.
+func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
+	if !f.Given("gross") {
+		return nil, nil
+	}
+	k := &pot{read: boil.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
+	var err error
+	if k.stop, err = k.read.Target(s.target); err != nil {
+		return nil, cli.For(of(err, "gross", "reading", "pot-brix", "target", "pot-brix"), err)
+	}
+	mass, brix := s.gross-s.tare, s.potBrix
+	if f.Given("gross-now") {
+		if k.now, err = k.read.At(s.grossNow); err != nil {
+			return nil, cli.For("gross-now", err)
+		}
+		then, err := k.read.Target(k.now)
+		if err != nil {
+			return nil, cli.For("gross-now", err)
+		}
+		k.nowBy = then.BrixBy
+		mass, brix = s.grossNow-s.tare, k.now
+	}
+	if f.Given("boils-off") {
+		k.batch = boil.Batch{Mass: mass, Brix: brix, Evaporation: s.boilsOff}
+		k.fire, err = watchFire(k.batch, s, t)
+	}
+	return k, err
+}

@@ -1,0 +1,146 @@
+package main
+
+import (
+	"fmt"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// page lays an evening out.
+type page struct {
+	*evening
+
+	*cli.Sheet
+}
+
+func (p *evening) sheet() *cli.Sheet {
+	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
+	page := page{p, sheet}
+	if p.demo {
+		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
+	} else if p.kept != "" {
+		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
+	}
+	page.stopPart(sheet.Part("stop", "Where it stops"))
+	if p.thermometer != nil {
+		page.heatPart(sheet.Part("thermometer", "By thermometer"))
+	}
+	page.floatPart(sheet.Part("hydrometer", "By hydrometer"))
+	if len(p.float.marks) > 0 {
+		page.markPart(sheet.Part("marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup))))
+	}
+	if len(p.all) > 0 || p.tooThin {
+		page.nowPart(sheet.Part("now", "Now"))
+	}
+	if p.watch != nil {
+		page.watchPart(sheet.Part("watch", "How it climbs"))
+	}
+	if p.pot != nil {
+		page.potPart(sheet.Part("scale", "On the scale"))
+	}
+	if p.own != nil {
+		page.ownPart(sheet.Part("own", "Your thermometer"))
+	}
+	if p.product != nil {
+		page.productPart(sheet.Part("product", "Further: "+p.product.name))
+	}
+	if lines := p.missing(); len(lines) > 0 {
+		part := sheet.Part("left_out", "Not on this page, and the flag that gives it")
+		for _, l := range lines {
+			part.Item(l)
+		}
+	}
+	care := sheet.Part("care", "Take care")
+	for _, c := range cautions {
+		care.Item(c)
+	}
+	return sheet
+}
+
+// weather words how the pressure was found, by its flag.
+var weather = map[string]string{
+	cli.ByWaterBoils: "by your thermometer in boiling water",
+	cli.ByStation:    "as your barometer shows",
+	cli.ByAltimeter:  "by altimeter setting and elevation",
+	cli.ByElevation:  "standard weather at the elevation: boil water and read the thermometer to be sure",
+}
+
+const legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
+
+func (p page) stopPart(part *cli.Part) {
+	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
+	if t := p.thermometer; t != nil {
+		part.Row("water", "Water boils today at", cli.Temperature(t.water), weather[t.from])
+		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.In(cli.TempDiff(t.syrup.Sub(t.water)))+" above water")
+	}
+	h := p.float
+	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), "in the cup at "+p.In(cli.Temperature(h.stop.Cup)))
+	if p.thermometer != nil {
+		p.trust(part)
+	}
+	part.Remark("Give or take is a standard uncertainty, on all of this page: it holds two times of three; twice of it 19 times of 20.")
+}
+
+// trust tells which of the two instruments to go by.
+func (p page) trust(part *cli.Part) {
+	t, h := p.thermometer, p.float
+	by, other, shares := "the hydrometer", "thermometer", t.shares()
+	if t.parts.Total < h.parts.Total {
+		by, other, shares = "the thermometer", "hydrometer", h.shares()
+	}
+	part.Row("trust", "Trust", cli.Words(by), fmt.Sprintf("give or take %s against %s; most of the %s's is %s",
+		min(t.parts.Total, h.parts.Total).Text(2), max(t.parts.Total, h.parts.Total).Text(2), other, largest(shares)))
+}
+
+func (p page) heatPart(part *cli.Part) {
+	t := p.thermometer
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(t.pressure))
+	if p.given.inverted > 0 {
+		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), "the stop counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
+	}
+	if t.cost <= 0 {
+		part.Row("deep", "Under "+p.In(cli.Rough(cli.Length(p.given.over)))+" of syrup", cli.Temperature(t.deep), "if boiling water was read at the surface")
+		part.Row("over", "Uncorrected it misses by", cli.Brix(t.cost, 2), "too thin")
+	}
+	p.shares(part, t.shares(), t.parts.Total)
+	if t.from != cli.ByWaterBoils {
+		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
+	}
+}
+
+func (p page) floatPart(part *cli.Part) {
+	h := p.float
+	part.Row("baume", "On a Baume scale", cli.Number(float64(h.baume), 1, "Be"), "a stem graduated at "+p.In(cli.Temperature(h.stem.GraduatedAt)))
+	p.shares(part, h.shares(), h.parts.Total)
+}
+
+func (p page) shares(part *cli.Part, shares []share, total units.Brix) {
+	var rows [][]cli.Value
+	for _, s := range append(shares, share{"all together", cli.Words(""), total}) {
+		rows = append(rows, []cli.Value{cli.Words(s.what), s.given, cli.Brix(s.brix, 2)})
+	}
+	part.Table("parts", []cli.Column{{Key: "what", Head: "what may be off"}, {Key: "known_to", Head: "known to"}, {Key: "give_or_take", Head: "give or take"}}, rows)
+}
+
+func (p page) markPart(part *cli.Part) {
+	var rows [][]cli.Value
+	for _, m := range p.float.marks {
+		rows = append(rows, []cli.Value{cli.Words(m.name), cli.Brix(m.For, 1), cli.Temperature(m.At), cli.Brix(m.on, 1), cli.Brix(m.here, 1)})
+	}
+	part.Table("marks", []cli.Column{{Key: "mark", Head: "mark"}, {Key: "for", Head: "stands for"}, {Key: "at", Head: "in a cup at"},
+		{Key: "on", Head: "on the scale"}, {Key: "here", Head: "floated to it in this cup"}}, rows)
+}
+
+// cautions of the finish, as those of the other programs. Sources: US CPSC;
+// University of Vermont; Cornell maple program; CFIA; regulation M-35.1 r. 18.1;
+// University of Maine Extension; common practice.
+var cautions = []string{
+	"Syrup near 219 F and candy up to 260 F burn through the skin at once and stick: long sleeves and gloves, no children or pets near, a cup filled away from the body.",
+	"The end comes in minutes: never leave the pot. It foams over, runs low, scorches and burns: keep defoamer at hand, and take it off rather than leave it.",
+	"Hang the scale, or weigh with the fire out and two pairs of hands.",
+	"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm; never on a camp stove in a closed room.",
+	"Milk, cream and butter against foam or in a confection are allergens, and so are nuts: declare them.",
+	"Syrup thinner than its mark ferments and grows mold; moldy syrup or cream is thrown away, not skimmed.",
+	"Pans, pots, cups and thermometers free of lead: no lead solder, old galvanized ware, brass or bronze. A thermometer with mercury stays out of food.",
+}

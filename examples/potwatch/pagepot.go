@@ -1,0 +1,137 @@
+package main
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+func (p page) potPart(part *cli.Part) {
+	k := p.pot
+	part.Row("read", "Weighed and read", cli.Mass(k.read.Gross), "at "+k.read.Brix.Text(1), "the pot alone "+p.In(cli.Mass(k.read.Tare)))
+	part.Row("stop", "Take the pot off at", cli.Mass(k.stop.Gross), "give or take "+p.In(cli.Rough(cli.Mass(k.stop.GrossBy))), "pot and syrup together")
+	part.Row("off", "Water off from the reading", cli.Mass(k.stop.Off))
+	part.Row("brix", "Syrup at that weight", cli.Brix(p.given.target, 1), "give or take "+k.stop.BrixBy.Text(2)+", of the reading for the most part")
+	if k.now > 0 {
+		part.Row("now", "It is now", cli.Mass(p.given.grossNow), k.now.Text(1)+", give or take "+k.nowBy.Text(2))
+		if left := p.given.grossNow - k.stop.Gross; left > 0 {
+			part.Row("left", "Still to boil off", cli.Mass(left))
+		} else {
+			part.Row("past", "Boiled off too much", cli.Mass(-left), "take it off; packday tells how to thin it")
+		}
+	}
+	if k.batch.Mass > 0 {
+		p.firePart(part)
+	}
+	part.Remark("Nothing poured in, nothing spilled, and what a cup took goes back. Altitude, weather and thermometer do not enter.")
+}
+
+func (p page) firePart(part *cli.Part) {
+	k := p.pot
+	if k.fire.past {
+		return
+	}
+	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left))
+	switch {
+	case k.fire.coasts == 0:
+	case k.fire.last == 0:
+		part.Row("coasts", "Without more wood it goes to", cli.Brix(k.fire.coasts, 1), "beyond the target: draw the fire, or take the pot off before")
+	default:
+		notes := []string{"the coals bring it the rest of the way"}
+		if p.thermometer != nil {
+			notes = append([]string{"the thermometer at " + p.In(cli.Temperature(k.fire.shows))}, notes...)
+		}
+		part.Row("last_firing", "Stop firing at", cli.Brix(k.fire.last, 1), notes...)
+		part.Row("coasts", "Stopped now it would end at", cli.Brix(k.fire.coasts, 1))
+	}
+}
+
+func (p page) ownPart(part *cli.Part) {
+	o := p.own
+	from := "a barometer"
+	if o.byWater {
+		from = "water boiled with it that day"
+	}
+	part.Row("stops", "Past stops", cli.Count(o.Stops, ""), "counted from "+from)
+	part.Row("offset", "Above sucrose syrup it shows", cli.TempDiff(o.Mean), "probe, depth and the sugar of your sap together")
+	if o.Stops > 1 {
+		part.Row("spread", "Spread from stop to stop", cli.TempDiff(o.Spread), "standard deviation")
+	}
+	const enough = 6
+	switch {
+	case o.Drifts:
+		part.Row("drifts", "Does it drift", cli.Words("yes"), "the last third showed "+p.In(cli.TempDiff(o.Late))+": late sap, a crusted or failing probe. Boil water with it, and count on the late stops")
+	case o.Stops < enough:
+		part.Row("drifts", "Does it drift", cli.Words("unknown"), "it takes six stops to tell")
+	default:
+		part.Row("drifts", "Does it drift", cli.Words("no"), "the last third showed "+p.In(cli.TempDiff(o.Late))+", within the spread")
+	}
+	switch {
+	case o.stops && math.IsNaN(float64(o.cost)):
+		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "how sure one stop is, nobody knows")
+	case o.stops:
+		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(o.by)), "in strength "+o.cost.Text(2))
+		part.Remark("The sugar of your sap is in the offset: it counts instead of -inverted.")
+	case p.thermometer == nil:
+		part.Remark("Say where water boils today, and the page tells your own stop.")
+	default:
+		part.Remark("No stop for today is given: the past stops count from " + from + ", and today's boiling point does not. The error of the thermometer is in the one and not in the other; record both alike.")
+	}
+}
+
+func (p page) productPart(part *cli.Part) {
+	m := p.product
+	var rows [][]cli.Value
+	for i, f := range m.points {
+		rows = append(rows, []cli.Value{cli.Words(letter(i)),
+			span(cli.TempDiff(f.Low), cli.TempDiff(f.High)), span(cli.Temperature(f.low), cli.Temperature(f.high)),
+			span(cli.Share(f.moisture.Low, 1), cli.Share(f.moisture.High, 1)), span(cli.Mass(f.least), cli.Mass(f.most))})
+	}
+	part.Table("points", []cli.Column{{Key: "source", Head: ""}, {Key: "above_water", Head: "above water"}, {Key: "today", Head: "today"},
+		{Key: "water", Head: "water in it"}, {Key: "at_most", Head: "from a US gallon"}}, rows)
+	for i, f := range m.points {
+		note := f.Source + ", " + obtained(f.Obtained)
+		if f.Note != "" && len(m.points) == 1 {
+			note += "; with it stands: " + f.Note
+		}
+		part.Item(letter(i) + ": " + note)
+	}
+	if len(m.points) > 1 {
+		part.Remark("The sources disagree, and so each is shown.")
+	}
+	cool := label.Text(units.ScaleFahrenheit, 0)
+	if p.Metric {
+		cool = label.Text(units.ScaleCelsius, 0)
+	}
+	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + cool + ", with nothing left in pan and molds: no more is possible.")
+	for i, f := range m.figures {
+		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(cli.Mass(f.Low), cli.Mass(f.High)), f.Source, obtained(f.Obtained))
+	}
+	if len(m.figures) == 0 {
+		part.Remark("No published weight is at hand.")
+	}
+	if m.syrup > 0 {
+		low, high := m.syrup.Inverted()
+		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")
+	}
+}
+
+// obtained words how the packages know a figure.
+func obtained(how string) string {
+	if how == "memory" {
+		return "from memory"
+	}
+	return how
+}
+
+func letter(i int) string { return string(rune('a' + i)) }
+
+// span shows a range, or one value where both ends are the same.
+func span(low, high cli.Value) cli.Value {
+	if low == high {
+		return low
+	}
+	return cli.Between(low, high)
+}

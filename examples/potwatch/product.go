@@ -1,0 +1,100 @@
+package main
+
+import (
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// kinds are the further products: the word of the flag, and what the packages
+// call the same in their points, their weights and their syrups.
+var kinds = []struct {
+	word, finish, figure string
+	syrup                sugar.Confection // 0 if inverted sugar is not told
+}{
+	{"cream", "cream or butter", "cream", sugar.MapleCream},
+	{"molded candy", "soft molded candy", "molded soft sugar", sugar.MoldedSugar},
+	{"granulated sugar", "granulated sugar", "granulated sugar", 0},
+	{"block sugar", "hard block sugar", "", 0},
+	{"sugar on snow", "sugar on snow", "", 0},
+	{"fudge", "fudge", "", 0},
+	{"fondant", "fondant", "", 0},
+}
+
+func products() (words []string) {
+	for _, k := range kinds {
+		words = append(words, k.word)
+	}
+	return words
+}
+
+// label is the temperature at which syrup is sold by volume: 68 F.
+var label = units.Celsius(20)
+
+// product is where a further product is done, and what it weighs.
+type product struct {
+	name    string
+	points  []point
+	figures []yield.ProductFigure
+	syrup   sugar.Confection
+}
+
+// point is one published point, today.
+type point struct {
+	boil.Finish
+	low, high   units.Temperature
+	strength    boil.Span[units.Brix]
+	moisture    boil.Span[units.Share]
+	least, most units.Mass // of a US gallon of syrup, if nothing sticks
+}
+
+// product looks up what to make.
+func (s *setup) product(t *thermometer) (*product, error) {
+	syrup, err := sugar.NewLot(units.USGallon, s.target, label)
+	if err != nil {
+		return nil, cli.For("target", err)
+	}
+	for _, k := range kinds {
+		if k.word != s.making {
+			continue
+		}
+		m := &product{name: k.word, syrup: k.syrup}
+		for _, f := range boil.ConfectionFinishes() {
+			if f.Product != k.finish {
+				continue
+			}
+			p := point{Finish: f}
+			if err := p.today(t.pressure, syrup); err != nil {
+				return nil, cli.For(t.from, err)
+			}
+			m.points = append(m.points, p)
+		}
+		for _, f := range yield.ProductFigures() {
+			if f.Product == k.figure {
+				m.figures = append(m.figures, f)
+			}
+		}
+		return m, nil
+	}
+	return nil, nil
+}
+
+// today brings the point to the pressure of the day.
+func (p *point) today(pressure units.Pressure, syrup sugar.Lot) (err error) {
+	if p.low, p.high, err = p.At(pressure); err != nil {
+		return err
+	}
+	if p.strength, err = p.Strength(); err != nil {
+		return err
+	}
+	if p.moisture, err = p.Moisture(); err != nil {
+		return err
+	}
+	if p.least, err = yield.ProductWeight(syrup, p.moisture.Low); err != nil {
+		return err
+	}
+	p.most, err = yield.ProductWeight(syrup, p.moisture.High)
+	return err
+}

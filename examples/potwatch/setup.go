@@ -1,0 +1,234 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// setup is what the flags say.
+type setup struct {
+	target               units.Brix
+	inverted, invertedBy units.Share
+
+	place cli.Place
+
+	probeBy, waterBy units.TempDiff
+	depthBy, over    units.Length
+	barometerBy      units.Pressure
+	shows            units.Temperature
+	readings, stops  string
+
+	stem     units.Temperature
+	cup      units.Temperature
+	reading  units.Brix
+	doubt    density.Doubt
+	hotMark  units.Temperature
+	coldMark units.Temperature
+	markFor  units.Brix
+	floatsAt string
+
+	refractometer units.Brix
+	compensated   bool
+	prism         units.Temperature
+	prismDoubt    density.Doubt
+
+	tare, gross, grossNow units.Mass
+	potBrix, potBrixBy    units.Brix
+	scaleBy               units.Mass
+	boilsOff              units.MassRate
+	coals                 time.Duration
+
+	making       string
+	metric, json bool
+}
+
+// demo is the call that an invented evening is: a small pot of a late run.
+var demo = []string{
+	"inverted", "2 %",
+	cli.ByWaterBoils, "209.6 F", "over", "1/2 in",
+	"readings", "testdata/readings.csv", "stops", "testdata/stops.csv",
+	"cup", "209 F", "reading", "54.5 Brix", "hot-mark", "211 F", "cold-mark", "60 F",
+	"refractometer", "62.3 Brix", "compensated", "true",
+	"tare", "6.2 lb", "gross", "34.6 lb", "pot-brix", "38.5 Brix", "gross-now", "23.7 lb",
+	"boils-off", "8 lb/h", "coals", "2m",
+	"make", "cream",
+}
+
+// declare declares the flags.
+func (s *setup) declare(f *cli.Flags) {
+	f.Group("Syrup")
+	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
+	f.Quantity(&s.inverted, "inverted", "0 %", "share of the sugar that is glucose and fructose: late sap has a few percent")
+	f.Quantity(&s.invertedBy, "inverted-by", "", "how well that share is known; without it half of the share is taken, since it is seldom known better")
+	f.Place(&s.place, "")
+	f.Group("Thermometer in the pot (what ends in -by holds two times of three)")
+	f.Quantity(&s.probeBy, "probe-by", "0.2 F deg", "how well a difference of two of its readings is known")
+	f.Quantity(&s.waterBy, "water-by", "0.1 F deg", "how well the boiling point of water is known, which all readings share")
+	f.Quantity(&s.depthBy, "depth-by", "1/4 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
+	f.Quantity(&s.barometerBy, "barometer-by", "0.05 inHg", "how far the barometer may have moved since; with -elevation alone 0.3 inHg is taken")
+	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface")
+	f.Quantity(&s.shows, "shows", "", "what it shows now")
+	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
+	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup; - is standard input")
+	f.Group("Hydrometer in the hot cup")
+	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
+	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	f.Quantity(&s.reading, "reading", "", "what it reads now")
+	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
+	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
+	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "how far the scale may be off (k = 2)")
+	f.Quantity(&s.hotMark, "hot-mark", "", "temperature of the hot mark of a stem with two marks")
+	f.Quantity(&s.coldMark, "cold-mark", "", "temperature of its cold mark")
+	f.Quantity(&s.markFor, "mark-for", "", "strength that the marks stand for, if not the target")
+	f.Choice(&s.floatsAt, "floats-at", "", []string{hot, cold}, "hot or cold: the mark that the stem floats at now, instead of -reading")
+	f.Group("Refractometer")
+	f.Quantity(&s.refractometer, "refractometer", "", "what it reads now, in a drop that has cooled")
+	f.Bool(&s.compensated, "compensated", "it corrects itself for temperature")
+	f.Quantity(&s.prism, "prism", "", "temperature of drop and prism, if it does not")
+	f.Quantity(&s.prismDoubt.Division, "prism-division", "0.2 Brix", "smallest step that you read on it")
+	f.Quantity(&s.prismDoubt.Thermometer, "prism-thermometer", "2 F deg", "how far that temperature may be off")
+	f.Quantity(&s.prismDoubt.Calibration, "prism-calibration", "0.3 Brix", "how far its scale may be off (k = 2)")
+	f.Group("Pot on a scale")
+	f.Quantity(&s.tare, "tare", "", "weight of the empty pot")
+	f.Quantity(&s.gross, "gross", "", "weight of pot and sap when the strength was read")
+	f.Quantity(&s.potBrix, "pot-brix", "", "strength read then, in a cooled cup; best at 30 to 50 Brix")
+	f.Quantity(&s.grossNow, "gross-now", "", "weight now, if it has boiled on since; nothing poured in or spilled")
+	f.Quantity(&s.scaleBy, "scale-by", "0.05 lb", "how well a weighing is known")
+	f.Quantity(&s.potBrixBy, "pot-brix-by", "0.2 Brix", "how well that strength is known")
+	f.Quantity(&s.boilsOff, "boils-off", "", "water that the pot loses, as between two weighings: then the page tells the time")
+	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
+	f.Group("Further product")
+	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
+	f.Group("Page")
+	f.Bool(&s.metric, "metric", "metric units first")
+	f.Bool(&s.json, "json", "JSON instead of a page")
+}
+
+const hot, cold = "hot", "cold"
+
+// needs lists what a flag is worth nothing without.
+var needs = []struct {
+	flag, other, why string
+}{
+	{"reading", "cup", "the temperature of the syrup when it was read"},
+	{"floats-at", "cup", "the temperature of the syrup when it was read"},
+	{"prism", "refractometer", "what the instrument reads"},
+	{"compensated", "refractometer", "what the instrument reads"},
+	{"gross", "tare", "the weight of the empty pot"},
+	{"gross", "pot-brix", "the strength that was read when the pot was weighed"},
+	{"tare", "gross", "the weight of pot and sap"},
+	{"pot-brix", "gross", "the weight of the pot when it was read"},
+	{"gross-now", "gross", "the weight of the pot when its strength was read"},
+	{"boils-off", "gross", "the weight of the pot that loses it"},
+	{"coals", "boils-off", "what the pot loses in an hour"},
+}
+
+// placed tells whether it was said where water boils today.
+func placed(f *cli.Flags) bool {
+	return slices.ContainsFunc([]string{cli.ByElevation, cli.ByStation, cli.ByAltimeter, cli.ByWaterBoils}, f.Given)
+}
+
+// check tests what the library does not, and which flags go together.
+func (s *setup) check(f *cli.Flags) error {
+	placed := placed(f)
+	if placed {
+		if _, err := s.place.Given(); err != nil {
+			return err
+		}
+	}
+	for _, name := range []string{"readings", "shows", "over", "make"} {
+		if f.Given(name) && !placed {
+			return cli.For(name, errors.New("say where water boils today too: give -water-boils, -pressure or -elevation"))
+		}
+	}
+	for _, pair := range [][]string{{"readings", "shows"}, {"reading", "floats-at"}, {"compensated", "prism"}} {
+		if err := f.Alone(pair...); err != nil {
+			return err
+		}
+	}
+	for _, n := range needs {
+		if f.Given(n.flag) && !f.Given(n.other) {
+			return cli.For(n.flag, errors.New("give -"+n.other+" too: "+n.why))
+		}
+	}
+	if name := s.floatsAt + "-mark"; f.Given("floats-at") && !f.Given(name) {
+		return cli.For("floats-at", errors.New("give -"+name+" too: the temperature of that mark"))
+	}
+	if f.Given("refractometer") && !s.compensated && !f.Given("prism") {
+		return cli.For("refractometer", errors.New("give -prism, the temperature of drop and prism, or -compensated"))
+	}
+	if s.readings == "-" && s.stops == "-" {
+		return errors.New("only one file can come on standard input: name the other")
+	}
+	if !f.Given("mark-for") {
+		s.markFor = s.target
+	}
+	if !f.Given("inverted-by") {
+		s.invertedBy = s.inverted / 2
+	}
+	return s.ranges(f)
+}
+
+// ranges holds the values against ranges of the program, where the library's
+// message would not tell which flag is meant.
+func (s *setup) ranges(f *cli.Flags) error {
+	const (
+		doubt   = "every instrument has one: give what is known of yours"
+		share   = "a sap of glucose and fructose, as of birch, is finished by density and not by temperature"
+		printed = "give the temperature printed on the scale, often 60 F or 68 F"
+		weight  = "check its unit"
+	)
+	degrees := func(name string, d, low units.TempDiff) error {
+		return cli.Within(name, "error", d, low, 5, units.FahrenheitDegree, "F deg", doubt)
+	}
+	celsius := func(name string, t units.Temperature, low, high float64, hint string) error {
+		return cli.Within(name, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
+	}
+	err := cmp.Or(
+		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments; candy is -make"),
+		cli.Within("inverted", "inverted share", s.inverted, 0, 12, 1, "%", share),
+		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 6, 1, "%", share),
+		degrees("probe-by", s.probeBy, 0.01),
+		degrees("water-by", s.waterBy, 0),
+		cli.Within("depth-by", "depth", s.depthBy, 0, 10*units.Inch, units.Inch, "in", weight),
+		cli.Within("barometer-by", "pressure", s.barometerBy, 0, 0.9*units.InchMercury, units.InchMercury, "inHg", "a barometer moves by 0.3 inHg in a day"),
+		celsius("hydrometer", s.stem, 1, 40, printed),
+		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
+		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("prism-division", "division", s.prismDoubt.Division, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("prism-thermometer", "error", s.prismDoubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
+		cli.Within("prism-calibration", "uncertainty", s.prismDoubt.Calibration, 0.01, 5, 1, "Brix", doubt),
+		cli.Within("mark-for", "strength", s.markFor, 50, 80, 1, "Brix", "what the marks of a syrup stem stand for, such as 66.9 Brix"),
+		cli.Within("scale-by", "weight", s.scaleBy, 0, 10*units.Pound, units.Pound, "lb", weight),
+		cli.Within("pot-brix-by", "uncertainty", s.potBrixBy, 0, 5, 1, "Brix", doubt),
+	)
+	if err == nil && f.Given("over") {
+		err = cli.Within("over", "depth", s.over, 0, 10*units.Inch, units.Inch, "in", "the syrup over the probe, not the depth of the pot")
+	}
+	if err == nil && f.Given("coals") && !(s.coals <= time.Hour) {
+		err = cli.For("coals", errors.New("a fire that holds up the boil for hours is no finishing fire: give up to 1h"))
+	}
+	return err
+}
+
+// of returns the flag that an error about an argument belongs to, given as
+// argument and flag in turn, or other.
+func of(err error, other string, flags ...string) string {
+	var re *units.RangeError
+	if errors.As(err, &re) {
+		for i := 0; i+1 < len(flags); i += 2 {
+			if re.Arg == flags[i] {
+				return flags[i+1]
+			}
+		}
+	}
+	return other
+}

@@ -1,0 +1,176 @@
+package main
+
+import (
+	"math"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// thermometer is where the thermometer stops the syrup today.
+type thermometer struct {
+	pressure units.Pressure
+	from     string // the flag that tells the pressure
+	water    units.Temperature
+	syrup    units.Temperature
+	sucrose  units.Temperature // if none of the sugar were inverted
+	sap      boil.Solute
+	stop     boil.ThermometerStop
+	parts    boil.ThermometerParts
+
+	cost units.Brix        // of the syrup over the probe; NaN if it was not told
+	deep units.Temperature // where to stop with that syrup over it
+}
+
+// thermometer finds the stop by thermometer.
+func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
+	pressure, from, err := s.place.Pressure()
+	if err != nil {
+		return nil, err
+	}
+	// From here on no part of the stop leaves the range of the library.
+	if err := cli.Within(from, "pressure at the pan", pressure, 50*units.Kilopascal, 110*units.Kilopascal, units.InchMercury, "inHg", "no sugarhouse stands so high or so low: check its unit"); err != nil {
+		return nil, err
+	}
+	t := &thermometer{pressure: pressure, from: from, sap: boil.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
+	if t.water, err = boil.Water(pressure); err != nil {
+		return nil, cli.For(from, err)
+	}
+	if t.sucrose, err = boil.SyrupPoint(s.target, pressure); err != nil {
+		return nil, cli.For(from, err)
+	}
+	if t.syrup, err = t.sap.SyrupPoint(s.target, pressure); err != nil {
+		return nil, cli.For(from, err)
+	}
+	t.stop = boil.ThermometerStop{Target: s.target, Pressure: pressure, ProbeBy: s.probeBy, DepthBy: s.depthBy,
+		BarometerBy: s.barometerBy, Inverted: s.inverted, InvertedBy: s.invertedBy}
+	if from == cli.ByElevation && !f.Given("barometer-by") {
+		// Weather that nobody measured: common practice, as of boil.ThermometerStop.
+		t.stop.BarometerBy = 0.3 * units.InchMercury
+	}
+	if t.parts, err = t.stop.Parts(); err != nil {
+		return nil, cli.For(from, err)
+	}
+	if !f.Given("over") {
+		return t, nil
+	}
+	if t.cost, err = boil.DepthCost(s.target, pressure, s.over); err != nil {
+		return nil, cli.For("over", err)
+	}
+	rho, err := density.Solution(s.target, t.syrup)
+	if err != nil {
+		return nil, cli.For("over", err)
+	}
+	below, err := boil.PressureAtDepth(pressure, s.over, rho)
+	if err != nil {
+		return nil, cli.For("over", err)
+	}
+	t.deep, err = t.sap.SyrupPoint(s.target, below)
+	return t, cli.For("over", err)
+}
+
+// float is where the hydrometer stops the syrup.
+type float struct {
+	stem  density.Hydrometer
+	reads units.Brix
+	baume density.Baume145
+	stop  boil.HydrometerStop
+	parts boil.HydrometerParts
+	marks []mark
+}
+
+// mark is one line of a stem with two.
+type mark struct {
+	name string
+	density.Mark
+	on   units.Brix // where it stands on a graduated scale
+	here units.Brix // strength of what floats the stem to it in the cup
+}
+
+// standard is the standard uncertainty of a value that is as likely anywhere
+// within plus or minus limit: JCGM 100:2008 (GUM), 4.3.7.
+func standard(limit units.TempDiff) units.TempDiff { return limit / units.TempDiff(math.Sqrt(3)) }
+
+// float finds the stop by hydrometer.
+func (s *setup) float(f *cli.Flags) (*float, error) {
+	h := &float{stem: density.Hydrometer{GraduatedAt: s.stem}}
+	var err error
+	if h.reads, err = h.stem.Reading(s.target, s.cup); err != nil {
+		return nil, cli.For("cup", err)
+	}
+	if h.baume, err = h.stem.Baume(s.target, s.cup); err != nil {
+		return nil, cli.For("cup", err)
+	}
+	// What a doubt of the scale and of the eye is worth in strength is told by a
+	// reading at the mark.
+	m, err := h.stem.Measure(h.reads, s.cup, s.doubt)
+	if err != nil {
+		return nil, cli.For("cup", err)
+	}
+	h.stop = boil.HydrometerStop{Target: s.target, Instrument: h.stem, Cup: s.cup, CupBy: standard(s.doubt.Thermometer),
+		ScaleBy: m.Parts.Calibration, ReadingBy: m.Parts.Division}
+	if h.parts, err = h.stop.Parts(); err != nil {
+		return nil, cli.For("cup", err)
+	}
+	for _, k := range []struct {
+		name string
+		at   units.Temperature
+	}{{hot, s.hotMark}, {cold, s.coldMark}} {
+		flag := k.name + "-mark"
+		if !f.Given(flag) {
+			continue
+		}
+		line := mark{name: k.name, Mark: density.Mark{For: s.markFor, At: k.at}}
+		if line.on, err = line.On(h.stem); err != nil {
+			return nil, cli.For(of(err, flag, "strength of the mark", "mark-for"), err)
+		}
+		if line.here, err = line.Brix(s.cup); err != nil {
+			return nil, cli.For(flag, err)
+		}
+		h.marks = append(h.marks, line)
+	}
+	return h, nil
+}
+
+// share is one of the parts that make a stop uncertain.
+type share struct {
+	what  string
+	given cli.Value
+	brix  units.Brix
+}
+
+func (t *thermometer) shares() []share {
+	all := []share{
+		{"the probe", cli.TempDiff(t.stop.ProbeBy), t.parts.Probe},
+		{"the depth of the probe", cli.Rough(cli.Length(t.stop.DepthBy)), t.parts.Depth},
+		{"the barometer", cli.Rough(cli.Pressure(t.stop.BarometerBy)), t.parts.Barometer},
+	}
+	// A share that is taken as sure has no part, but the library solves for one.
+	if t.stop.InvertedBy > 0 {
+		all = append(all, share{"the inverted sugar", cli.Share(t.stop.InvertedBy, 1), t.parts.Inverted})
+	}
+	return append(all, share{"the formula", cli.Words(""), t.parts.Formula})
+}
+
+func (h *float) shares() []share {
+	return []share{
+		{"the temperature of the cup", cli.TempDiff(h.stop.CupBy), h.parts.Cup},
+		{"the scale", cli.Brix(h.stop.ScaleBy, 2), h.parts.Scale},
+		{"the eye at the stem", cli.Brix(h.stop.ReadingBy, 2), h.parts.Reading},
+		{"surface tension", cli.Words(""), h.parts.Float},
+		{"expansion near the boil", cli.Words(""), h.parts.Expansion},
+	}
+}
+
+// largest names the part that counts most.
+func largest(shares []share) string {
+	most := shares[0]
+	for _, s := range shares {
+		if s.brix > most.brix {
+			most = s
+		}
+	}
+	return most.what
+}

@@ -1,0 +1,159 @@
+package main
+
+import (
+	"bytes"
+	_ "embed"
+	"errors"
+	"fmt"
+	"io"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/units"
+)
+
+// The invented evening.
+var (
+	//go:embed testdata/readings.csv
+	demoReadings []byte
+	//go:embed testdata/stops.csv
+	demoStops []byte
+)
+
+// Limits on what is read.
+const (
+	mostReadings = 10000
+	mostStops    = 1000
+	longest      = 24 * time.Hour
+)
+
+// open opens a file named by a flag; that of the demo is always at hand.
+func (p *evening) open(e *cli.Env, flag, path string, invented []byte) (io.ReadCloser, error) {
+	if p.demo {
+		return io.NopCloser(bytes.NewReader(invented)), nil
+	}
+	return e.Open(flag, path)
+}
+
+// rows calls row for each record of a file. It returns an error if there are
+// none or more than most.
+func rows(r *records.Reader, path string, most int, row func() error) error {
+	n := 0
+	for ; ; n++ {
+		err := r.Next()
+		if err == io.EOF {
+			break
+		}
+		if err == nil && n == most {
+			err = r.Fail("", fmt.Errorf("more than %d rows", most))
+		}
+		if err == nil {
+			err = row()
+		}
+		if err != nil {
+			return err
+		}
+	}
+	if n == 0 {
+		return fmt.Errorf("%s: nothing below the header", path)
+	}
+	return nil
+}
+
+// watch is the timed readings and what comes of them.
+type watch struct {
+	readings []boil.WatchReading
+	start    time.Time // of the clock; zero if minutes were counted
+	clock    bool
+
+	boil.Outlook
+	tooFew bool // since the last setback
+}
+
+// readings reads the readings and looks out.
+func (p *evening) readings(e *cli.Env) (*watch, error) {
+	s, t := p.given, p.thermometer
+	file, err := p.open(e, "readings", s.readings, demoReadings)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	w, err := readReadings(s.readings, file)
+	if err != nil {
+		return nil, err
+	}
+	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sap}.Outlook(w.readings...)
+	var re *units.RangeError
+	if errors.As(err, &re) && re.Arg == "readings on one line" {
+		w.tooFew, err = true, nil
+	}
+	return w, cli.For("readings", err)
+}
+
+func readReadings(path string, file io.Reader) (*watch, error) {
+	w := new(watch)
+	var (
+		when  time.Time
+		after time.Duration
+		shown units.Temperature
+	)
+	r, err := records.Open(path, file)
+	if err == io.EOF {
+		err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as time,shown_f", path)
+	}
+	if err != nil {
+		return nil, err
+	}
+	at := records.Hours("after", &after)
+	column := "after"
+	w.clock = r.Names("time")
+	switch {
+	case !w.clock && !r.Names("after"):
+		return nil, r.Fail("", errors.New("no column for the time of a reading: name it time or after_min"))
+	case w.clock:
+		if r.Names("after") {
+			return nil, r.Fail("", errors.New("time and after_min say the same: leave one of the columns out"))
+		}
+		at, column = records.Time("time", &when, "15:04", "15:04:05"), "time"
+	}
+	if err := r.Bind(at, records.Temperature("shown", &shown)); err != nil {
+		return nil, err
+	}
+	err = rows(r, path, mostReadings, func() error {
+		if w.clock {
+			if len(w.readings) == 0 {
+				w.start = when
+			}
+			// Past midnight the clock begins anew.
+			if after = when.Sub(w.start); after < 0 {
+				after += longest
+			}
+		}
+		if n := len(w.readings); n > 0 && !(after > w.readings[n-1].At && after < w.readings[n-1].At+longest/2) {
+			return r.Fail(column, errors.New("not after the reading above it, or 12 hours after it: sort the readings of one boil by time"))
+		}
+		const low, high = 0, 150
+		if c := shown.Celsius(); !(c >= low && c <= high) {
+			return r.Fail("shown", &units.RangeError{Arg: "temperature", Value: c, Low: low, High: high, Unit: "C", Hint: "a pot of syrup boils near 219 F"})
+		}
+		w.readings = append(w.readings, boil.WatchReading{At: after, Shown: shown})
+		return nil
+	})
+	return w, err
+}
+
+// last is what the thermometer showed last.
+func (w *watch) last() units.Temperature { return w.readings[len(w.readings)-1].Shown }
+
+// at shows a time since the first reading, or by the clock.
+func (w *watch) at(d time.Duration) cli.Value {
+	if w.clock {
+		return cli.Clock(w.start, w.start.Add(d))
+	}
+	return minutes(d)
+}
+
+// minutes shows a stretch of time to a tenth of a minute.
+func minutes(d time.Duration) cli.Value { return cli.Number(d.Minutes(), 1, "min") }

@@ -1,0 +1,234 @@
+package cli
+
+import (
+	"errors"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"example.org/sapreckoner/units"
+)
+
+// Names of Go: of a function in front of an error of the library, in brackets
+// behind a way out, and anywhere.
+var (
+	name     = `\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+`
+	function = regexp.MustCompile(name + ": ")
+	aside    = regexp.MustCompile(` \([^()]*` + name + `[^()]*\)`)
+	anyName  = regexp.MustCompile(name)
+)
+
+// Reason words an error for a person at the keyboard: without names of Go, and a
+// value outside its range in US customary and metric units.
+func Reason(err error) string {
+	s := err.Error()
+	var re *units.RangeError
+	if errors.As(err, &re) {
+		s = strings.Replace(s, re.Error(), outside(re), 1)
+	}
+	return aside.ReplaceAllString(function.ReplaceAllString(s, ""), "")
+}
+
+// endless is from where on the high end of a range bounds nothing that a person
+// would type.
+const endless = math.MaxInt32
+
+// outside words a range error. Its forms are those of [units.RangeError.Error].
+func outside(e *units.RangeError) string {
+	s := inWords(e.Arg)
+	say := wording(e)
+	open := e.High >= endless && e.Value < e.High
+	switch {
+	case math.IsNaN(e.Value):
+		s += " is not a number; it must lie in " + say.span(e.Low, e.High)
+	case e.Value == e.Low && open:
+		s += " must be more than " + say.one(e.Low)
+	case e.Value == e.Low:
+		s += " must be more than " + say.one(e.Low) + " and at most " + say.one(e.High)
+	case e.Value == e.High:
+		s += " must be less than " + say.one(e.High) + " and at least " + say.one(e.Low)
+	case open:
+		s += " " + say.one(e.Value) + " is less than " + say.one(e.Low)
+	default:
+		s += " " + say.one(e.Value) + " is outside " + say.span(e.Low, e.High)
+	}
+	if hint := forPeople(e.Hint); hint != "" {
+		s += ": " + hint
+	}
+	return s
+}
+
+// forPeople leaves out of a way out what only a programmer can go.
+func forPeople(hint string) string {
+	hint = aside.ReplaceAllString(hint, "")
+	if anyName.MatchString(hint) {
+		hint, _, _ = strings.Cut(hint, ", such as ")
+	}
+	if anyName.MatchString(hint) {
+		return ""
+	}
+	return hint
+}
+
+// inWords makes words of an argument that is called by its field in Go:
+// Container.Label is a label.
+func inWords(arg string) string {
+	_, field, ok := strings.Cut(arg, ".")
+	if !ok || strings.ContainsRune(arg, ' ') {
+		return arg
+	}
+	var b strings.Builder
+	for i, c := range field {
+		if unicode.IsUpper(c) && i > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteRune(unicode.ToLower(c))
+	}
+	return b.String()
+}
+
+// A scale is a unit that a range is told in.
+type scale struct {
+	symbol string
+	size   float64 // in the base unit
+	zero   float64 // of the scale, in the base unit
+	tenths bool    // nobody reads it closer than that
+}
+
+// A pair is a unit of each system for numbers from a size on.
+type pair struct {
+	from       float64
+	us, metric scale
+}
+
+func pairOf[Q ~float64](from Q, us, metric unit[Q]) pair {
+	return pair{float64(from), scale{symbol: us.symbol, size: float64(us.size)}, scale{symbol: metric.symbol, size: float64(metric.size)}}
+}
+
+var (
+	temperatures = []pair{{us: scale{"F", 5.0 / 9, -160.0 / 9, true}, metric: scale{"C", 1, 0, true}}}
+	differences  = []pair{pairOf(0, unit[units.TempDiff]{units.FahrenheitDegree, "F deg", ""}, unit[units.TempDiff]{units.CelsiusDegree, "C deg", ""})}
+	volumes      = []pair{
+		pairOf(0, unit[units.Volume]{units.USFluidOunce, "US fl oz", ""}, unit[units.Volume]{units.Milliliter, "mL", ""}),
+		pairOf(units.Liter/2, unit[units.Volume]{units.USGallon, "US gal", ""}, unit[units.Volume]{units.Liter, "L", ""}),
+	}
+	masses = []pair{
+		pairOf(0, unit[units.Mass]{units.Ounce, "oz", ""}, unit[units.Mass]{units.Gram, "g", ""}),
+		pairOf(units.Pound/2, unit[units.Mass]{units.Pound, "lb", ""}, unit[units.Mass]{units.Kilogram, "kg", ""}),
+	}
+	lengths = []pair{
+		pairOf(0, unit[units.Length]{units.Inch, "in", ""}, unit[units.Length]{units.Centimeter, "cm", ""}),
+		pairOf(10*units.Foot, unit[units.Length]{units.Foot, "ft", ""}, unit[units.Length]{units.Meter, "m", ""}),
+	}
+	areas     = []pair{pairOf(0, unit[units.Area]{units.SquareFoot, "ft2", ""}, unit[units.Area]{units.SquareMeter, "m2", ""})}
+	pressures = []pair{
+		pairOf(0, unit[units.Pressure]{units.InchMercury, "inHg", ""}, unit[units.Pressure]{units.Kilopascal, "kPa", ""}),
+	}
+	pumps     = []pair{pairOf(0, unit[units.Pressure]{units.PSI, "psi", ""}, unit[units.Pressure]{units.Bar, "bar", ""})}
+	densities = []pair{pairOf(0, unit[units.Density]{units.PoundPerUSGallon, "lb/US gal", ""}, unit[units.Density]{units.KilogramPerCubicMeter, "kg/m3", ""})}
+	rates     = []pair{pairOf(0, unit[units.MassRate]{units.PoundPerHour, "lb/h", ""}, unit[units.MassRate]{units.KilogramPerHour, "kg/h", ""})}
+	flows     = []pair{pairOf(0, unit[units.VolumeRate]{units.USGallonPerHour, "US gal/h", ""}, unit[units.VolumeRate]{units.LiterPerHour, "L/h", ""})}
+	fluxes    = []pair{pairOf(0, unit[units.Flux]{units.USGallonPerSquareFootHour, "US gal/ft2/h", ""}, unit[units.Flux]{units.LiterPerSquareMeterHour, "L/m2/h", ""})}
+	powers    = []pair{pairOf(0, unit[units.Power]{units.BtuITPerHour, "Btu/h", ""}, unit[units.Power]{units.Kilowatt, "kW", ""})}
+)
+
+// inBoth lists the units of range errors: what one of it is in the base unit, and
+// what it is told in.
+var inBoth = map[string]struct {
+	per float64
+	as  []pair
+}{
+	"C": {1, temperatures}, "C deg": {1, differences}, "F deg": {float64(units.FahrenheitDegree), differences},
+	"m3": {float64(units.CubicMeter), volumes}, "L": {float64(units.Liter), volumes}, "US gal": {float64(units.USGallon), volumes},
+	"kg": {float64(units.Kilogram), masses}, "lb": {float64(units.Pound), masses},
+	"m": {float64(units.Meter), lengths}, "ft": {float64(units.Foot), lengths}, "in": {float64(units.Inch), lengths[:1]},
+	"m2": {float64(units.SquareMeter), areas}, "ft2": {float64(units.SquareFoot), areas},
+	"kPa": {float64(units.Kilopascal), pressures}, "inHg": {float64(units.InchMercury), pressures}, "bar": {float64(units.Bar), pumps},
+	"kg/m3": {float64(units.KilogramPerCubicMeter), densities}, "kg/s": {float64(units.KilogramPerSecond), rates},
+	"m3/s": {float64(units.CubicMeterPerSecond), flows}, "US gal/h": {float64(units.USGallonPerHour), flows},
+	"US gal/ft2/h": {float64(units.USGallonPerSquareFootHour), fluxes},
+	"W":            {float64(units.Watt), powers},
+}
+
+// A saying prints the numbers of one range error with the same number of
+// digits: as few as tell the value from the ends of the range.
+type saying struct {
+	per    float64
+	as     []pair // what is known in one unit only has the same twice
+	digits int
+}
+
+func wording(e *units.RangeError) saying {
+	say := saying{1, []pair{{us: scale{symbol: e.Unit, size: 1}, metric: scale{symbol: e.Unit, size: 1}}}, digits}
+	if t, ok := inBoth[e.Unit]; ok {
+		say.per, say.as = t.per, t.as
+	}
+	const most = 15
+	same := func(end float64) bool {
+		if e.Value == end || math.IsNaN(e.Value) || math.IsInf(e.Value, 0) {
+			return false
+		}
+		p := say.pair(end)
+		return say.number(p.us, e.Value) == say.number(p.us, end) || say.number(p.metric, e.Value) == say.number(p.metric, end)
+	}
+	for say.digits < most && (same(e.Low) || same(e.High)) {
+		say.digits++
+	}
+	return say
+}
+
+// pair returns the units for a number: those for the largest that is no larger.
+func (s saying) pair(x float64) pair {
+	p := s.as[0]
+	for _, larger := range s.as[1:] {
+		if math.Abs(x*s.per) >= larger.from {
+			p = larger
+		}
+	}
+	return p
+}
+
+// one prints a number with its unit, and in the other system of units.
+func (s saying) one(x float64) string { return s.in(s.pair(x), x) }
+
+// span prints a range.
+func (s saying) span(low, high float64) string {
+	if from, to := s.pair(low), s.pair(high); low != 0 && from.us.symbol != to.us.symbol {
+		return s.in(from, low) + " to " + s.in(to, high)
+	}
+	return s.in(s.pair(high), low, high)
+}
+
+// in prints one number, or a range of two.
+func (s saying) in(p pair, xs ...float64) string {
+	text := func(u scale) string {
+		var numbers []string
+		for _, x := range xs {
+			numbers = append(numbers, s.number(u, x))
+		}
+		return strings.TrimSpace(strings.Join(numbers, " to ") + " " + u.symbol)
+	}
+	if p.us.symbol == p.metric.symbol {
+		return text(p.us)
+	}
+	return text(p.us) + " (" + text(p.metric) + ")"
+}
+
+// number prints a number to the digits of the saying, and a temperature first
+// to a tenth. Zeros behind the point are dropped: a limit is exact.
+func (s saying) number(u scale, x float64) string {
+	x = (x*s.per - u.zero) / u.size
+	if a := math.Abs(x); a >= 1e9 || a > 0 && a < 1e-5 {
+		return strconv.FormatFloat(x, 'g', s.digits, 64)
+	}
+	rounded := strconv.FormatFloat(x, 'g', s.digits, 64)
+	if u.tenths {
+		rounded = strconv.FormatFloat(x, 'f', s.digits-digits+1, 64)
+	}
+	if r, err := strconv.ParseFloat(rounded, 64); err == nil {
+		x = r + 0 // no -0
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}
