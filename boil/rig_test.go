@@ -35,7 +35,7 @@ func TestLimits(t *testing.T) {
 		{"safe depth", []float64{1e-4, 0.099}, append(outside(1e-4, 0.099), 0), func(p *pan, x float64) { p.rig.Compartments[0].SafeDepth = units.Length(x) }},
 		{"share", []float64{99.9, 100}, append(outside(0, 100), 50, 99.8), func(p *pan, x float64) { p.rig.Compartments[0].Fire = units.Share(x) }},
 		{"feed", []float64{0}, []float64{2, 255}, func(p *pan, x float64) { p.rig.Feed = Feed(x) }},
-		{"pail", []float64{0.001, 0.09}, append(outside(0.00099, 0.0901), 0), func(p *pan, x float64) {
+		{"pail", []float64{0.001, 0.09}, append(outside(0.000999, 0.0901), 0), func(p *pan, x float64) {
 			p.rig.Feed, p.rig.Pail, p.rig.Draw.Until = PailFeed, units.Volume(x), 60
 		}},
 		{"preheater", []float64{0, 100}, outside(0, 100), func(p *pan, x float64) { p.rig.PreheatTo = units.Celsius(x) }},
