@@ -57,22 +57,34 @@ func TestEfficiencyOnlyOnItsBasis(t *testing.T) {
 	}
 }
 
-// The message tells what to do about each pair of heat and efficiency.
-func TestBasisErrorTellsWhy(t *testing.T) {
-	for _, c := range []struct {
-		heat, of boil.Basis
-		want     string
+// Every refusal tells which of the two is at fault, and the way out.
+func TestBasisErrorTells(t *testing.T) {
+	for _, tc := range []struct {
+		heat, efficiency boil.Basis
+		want             string
 	}{
-		{boil.Delivered, boil.Gross, "holds an efficiency already"},
-		{boil.Delivered, boil.Net, "holds an efficiency already"},
-		{boil.Gross, 0, "needs an efficiency"},
-		{boil.Net, 0, "needs an efficiency"},
-		{boil.Net, boil.Gross, "does not belong"},
+		{boil.Delivered, boil.Gross, "delivered heat, which holds an efficiency already"},
 		{0, boil.Gross, "has no basis"},
+		{boil.Delivered + 1, boil.Gross, "has no basis"},
+		{0, 0, "has no basis"},
+		{boil.Gross, 0, "gross heat needs an efficiency"},
+		{boil.Net, 0, "net heat needs an efficiency"},
+		{boil.Net, boil.Gross, "an efficiency on gross heat does not belong to net heat"},
+		{boil.LessMoisture, boil.Net, "an efficiency on net heat does not belong to less moisture heat"},
 	} {
-		if got := (&boil.BasisError{Heat: c.heat, Efficiency: c.of}).Error(); !strings.Contains(got, c.want) {
-			t.Errorf("%v heat, efficiency on %v: %q, want %q", c.heat, c.of, got, c.want)
+		e := &boil.BasisError{Func: "boil.F", Heat: tc.heat, Efficiency: tc.efficiency}
+		if got := e.Error(); !strings.HasPrefix(got, "boil.F: ") || !strings.Contains(got, tc.want) {
+			t.Errorf("%v at %v: %q, want %q", tc.heat, tc.efficiency, got, tc.want)
 		}
+	}
+}
+
+// A heat that makes no sense is told for one of what the fuel is sold by.
+func TestFuelHeatTold(t *testing.T) {
+	f := boil.Fuel[units.Mass]{Heat: -5, Per: 2, Basis: boil.Gross}
+	var e *units.RangeError
+	if _, err := f.Of(1); !errors.As(err, &e) || math.Abs(e.Value+2.5) > 1e-12 {
+		t.Errorf("%v", err)
 	}
 }
 

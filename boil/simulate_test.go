@@ -167,6 +167,24 @@ func TestConserved(t *testing.T) {
 				t.Errorf("%d: %v kg at %v (%v), %v before", i, all, m.At, m.Event, last)
 			}
 			last = all
+			switch m.Event {
+			case Boils, OffBoil, Low, TooThick:
+				if m.Compartment < 0 || m.Compartment >= m.Len() {
+					t.Errorf("%d: %v of compartment %d", i, m.Event, m.Compartment)
+				} else if b := m.Liquid(m.Compartment).Brix(); m.Event == TooThick && !near(float64(b), 75, 1e-6) {
+					t.Errorf("%d: too thick at %v", i, b)
+				}
+			default:
+				if m.Compartment != -1 {
+					t.Errorf("%d: %v speaks of compartment %d", i, m.Event, m.Compartment)
+				}
+			}
+			if m.Event == SapOut && m.SapLeft() > 1e-9 {
+				t.Errorf("%d: sap out with %v left", i, m.SapLeft())
+			}
+			if m.Event == Finished && m.Len() != 1 { // only a kettle is emptied
+				t.Errorf("%d: %d compartments finish", i, m.Len())
+			}
 			return true
 		})
 		if err != nil {
@@ -191,6 +209,35 @@ func TestConserved(t *testing.T) {
 		}
 	}
 	t.Log(ends)
+}
+
+// Compartments without fire pass the sap on as cold as it comes, and the last
+// has to warm it: once all runs evenly, the fire makes of its heat what the
+// balance in the doc of [Backlog.Plan] says, 353.22 lb of water off for 404,680
+// Btu, at 1 atm from sap of 2 Brix and 40 F.
+func TestColdCompartments(t *testing.T) {
+	rig, day := partitioned(), longDay()
+	rig.Draw.At = 66
+	day.Pressure = 1 * units.Atmosphere
+	for i := range rig.Compartments {
+		rig.Compartments[i].Fire = 0
+	}
+	rig.Compartments[len(rig.Compartments)-1].Fire = 100 * units.Percent
+	var gone []float64 // lb of water, by the hour
+	if _, err := rig.Trace(day, time.Hour, func(m Moment) bool {
+		if m.Event == Reading {
+			gone = append(gone, m.Evaporated().Pounds())
+		}
+		return true
+	}); err != nil || len(gone) != 13 {
+		t.Fatal(gone, err)
+	}
+	perHour := rig.Heat.Over(time.Hour).BtusIT() / 404680 * 353.22
+	for i := 9; i < len(gone); i++ {
+		if got := gone[i] - gone[i-1]; !near(got, perHour, 5e-3) {
+			t.Errorf("hour %d: %v lb of water, want %v", i, got, perHour)
+		}
+	}
 }
 
 // TestStepIndependent takes a hundredth of the error, and so shorter steps.

@@ -2,6 +2,7 @@ package boil
 
 import (
 	"errors"
+	"math"
 	"math/rand/v2"
 	"testing"
 	"time"
@@ -38,6 +39,112 @@ func TestTraceReadings(t *testing.T) {
 	})
 	if err != nil || want != d.Light+52*7*time.Minute {
 		t.Errorf("next reading %v, %v", want, err)
+	}
+}
+
+// What stands in the pans is never colder than the sap nor hotter than it boils,
+// and a compartment that comes to the boil boils. The fire gives what it gives.
+// Only some events speak of a compartment.
+func TestTraceTemperatures(t *testing.T) {
+	// A boiling point of the simulation stands for the series to 1e-7 K by cubics
+	// that come within 1e-6 of it.
+	const hair = 2e-6
+	cold := units.Fahrenheit(40)
+	finishes := longDay()
+	finishes.Sap[0].Volume = 30 * units.USGallon
+	finishes.Out = 48 * time.Hour
+	for name, c := range map[string]struct {
+		rig Rig
+		day Day
+	}{"partitioned": {partitioned(), longDay()}, "kettle": {kettle(), finishes}} {
+		point := func(l Liquid) units.Temperature {
+			t.Helper()
+			p, err := SyrupPoint(l.Brix(), c.day.Pressure)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return p
+		}
+		within := func(what string, l Liquid) {
+			t.Helper()
+			if l.Mass() > 0 && !(l.Temperature.Sub(cold) >= -hair && l.Temperature.Sub(point(l)) <= hair) {
+				t.Errorf("%s: %s at %v, boils at %v", name, what, l.Temperature, point(l))
+			}
+		}
+		boils, finished := 0, 0
+		o, err := c.rig.Trace(c.day, 20*time.Minute, func(m Moment) bool {
+			for i := range m.Len() {
+				within(m.Event.String(), m.Liquid(i))
+			}
+			speaks := m.Event == Boils || m.Event == OffBoil || m.Event == Low || m.Event == TooThick
+			if speaks != (m.Compartment >= 0) || !speaks && m.Compartment != -1 {
+				t.Errorf("%s: %v speaks of compartment %d", name, m.Event, m.Compartment)
+			}
+			switch m.Event {
+			case Lit:
+				for i := range m.Len() {
+					if d := m.Liquid(i).Temperature.Sub(cold); math.Abs(float64(d)) > hair {
+						t.Errorf("%s: %v K over the sap when the fire is lit", name, float64(d))
+					}
+				}
+			case Boils:
+				boils++
+				if l := m.Liquid(m.Compartment); math.Abs(float64(l.Temperature.Sub(point(l)))) > 1e-3 {
+					t.Errorf("%s: boils at %v, not at %v", name, l.Temperature, point(l))
+				}
+			case Finished:
+				finished++
+			}
+			return true
+		})
+		if err != nil || boils < len(c.rig.Compartments) || finished != 0 != (name == "kettle") {
+			t.Errorf("%s: %d came to the boil, %d finished, %v", name, boils, finished, err)
+		}
+		for _, l := range o.Held {
+			within("held", l)
+		}
+		if want := float64(c.rig.Heat) * o.Burned.Seconds(); !near(float64(o.Heat), want, 1e-9) {
+			t.Errorf("%s: %v J of %v", name, float64(o.Heat), want)
+		}
+	}
+}
+
+// The fire is lit under pans that are full, whether they stood empty or low, and
+// nothing stands where there is no pan.
+func TestLitFillsUp(t *testing.T) {
+	rig, day := partitioned(), longDay()
+	for _, left := range []float64{0, 0.3, 0.7, 1} { // of a full pan; the safe depth is at half
+		start, err := rig.Fill(10, units.Celsius(90), day.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := range start {
+			start[i].Sugar *= units.Mass(left)
+			start[i].Water *= units.Mass(left)
+		}
+		day.Start = start
+		lit := false
+		o, err := rig.Trace(day, 0, func(m Moment) bool {
+			if m.Event != Lit {
+				return false
+			}
+			lit = true
+			for i, c := range rig.Compartments {
+				if full := c.Area.Volume(c.Depth); !near(m.Volume(i).Liters(), full.Liters(), 1e-6) {
+					t.Errorf("%v left: compartment %d holds %v L when the fire is lit, of %v", left, i, m.Volume(i).Liters(), full.Liters())
+				}
+			}
+			for _, i := range []int{-1, m.Len()} {
+				if m.Liquid(i) != (Liquid{}) || m.Volume(i) != 0 {
+					t.Errorf("%+v in compartment %d of %d", m.Liquid(i), i, m.Len())
+				}
+			}
+			return false
+		})
+		if err != nil || !lit {
+			t.Errorf("lit: %v, %v", lit, err)
+		}
+		checkConserved(t, day, o)
 	}
 }
 

@@ -134,6 +134,11 @@ func TestProducingWeeksFillTheSeason(t *testing.T) {
 	if len(weeks) != 26 || !weeks[len(weeks)-1].Start.Equal(date("2024-06-24")) {
 		t.Errorf("%d weeks", len(weeks))
 	}
+	// In other years it has 181: 25 whole weeks and a rest that is none.
+	weeks = tapping.ProducingWeeks(season(t, "2023-01-01", "2023-12-31"), 2023, tapping.North)
+	if len(weeks) != 25 || !weeks[len(weeks)-1].Start.Equal(date("2023-06-18")) {
+		t.Errorf("%d weeks", len(weeks))
+	}
 }
 
 // Plans of 1 to 1000 years that end by the year 10000, as documented.

@@ -116,6 +116,13 @@ func TestSapSugar(t *testing.T) {
 			t.Errorf("%v at the end: %+v, %v", s, end, err)
 		}
 	}
+	// Two have published sugar maple: both are named, and the end of the season too.
+	both := must[tapping.Span[units.Brix]](t)(tapping.SapSugar(tapping.SugarMaple, tapping.SeasonEnd))
+	for _, source := range []string{"Quebec producers association", "Houle et al. 2015", "the fall at the end from memory"} {
+		if !strings.Contains(both.Source, source) {
+			t.Errorf("%q does not name %q", both.Source, source)
+		}
+	}
 	span, err := tapping.SapSugar(tapping.RedMaple, tapping.WholeSeason)
 	if !errors.Is(err, tapping.ErrNotCovered) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
 		t.Errorf("red maple: %+v, %v", span, err)

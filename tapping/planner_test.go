@@ -197,6 +197,48 @@ func TestMapShowsTheHoles(t *testing.T) {
 	}
 }
 
+// Check takes the reach with its ends and nothing beyond.
+func TestCheckReach(t *testing.T) {
+	p := planner(t, 20, 0.02, byHand(t, 24, 60))
+	for inches, want := range map[float64]bool{23.99: false, 24: true, 42: true, 60: true, 60.01: false} {
+		if err := p.Check(nil, 2025, tapping.Position{Height: units.Inches(inches)}); (err == nil) != want || err != nil && !errors.Is(err, tapping.ErrNoRoom) {
+			t.Errorf("%v in: %v", inches, err)
+		}
+	}
+}
+
+// Old holes all round the top of the reach leave its bottom free, and the other
+// way round.
+func TestNextBesideAFullBelt(t *testing.T) {
+	p := planner(t, 6, 0, byHand(t, 24, 60))
+	for height, free := range map[float64][2]float64{60: {24, 48}, 24: {36, 60}} {
+		var record []tapping.OldHole
+		for i := range 5 { // 3.8 in apart, each keeping 2 in to either side
+			record = append(record, tapping.OldHole{Year: 2000 + i, Hole: hole(t, 0.3125, 1.5),
+				Position: tapping.Position{At: units.Angle(i) / 5 * units.Turn, Height: units.Inches(height)}})
+		}
+		at, err := p.Next(record, 2025, 1)
+		if err != nil || !(at[0].Height.Inches() >= free[0]-1e-6 && at[0].Height.Inches() <= free[1]+1e-6) {
+			t.Errorf("holes at %v in: %+v, %v", height, at, err)
+		}
+	}
+}
+
+// What is drilled later than the year asked about does not lead the pattern.
+func TestNextPassesLaterHoles(t *testing.T) {
+	p := planner(t, 20, 0.1, byHand(t, 24, 60))
+	old := func(year int, at units.Angle) tapping.OldHole {
+		return tapping.OldHole{Year: year, Position: tapping.Position{At: at, Height: 42 * units.Inch}, Hole: hole(t, 0.3125, 1.5)}
+	}
+	last := old(2024, 90*units.Degree)
+	alone := must[[]tapping.Position](t)(p.Next([]tapping.OldHole{last}, 2025, 1))
+	for _, record := range [][]tapping.OldHole{{last, old(2030, 270*units.Degree)}, {old(2030, 270*units.Degree), last}} {
+		if got := must[[]tapping.Position](t)(p.Next(record, 2025, 1)); !cmp.Equal(got, alone) {
+			t.Errorf("beside a hole of 2030 the next is %+v, without it %+v", got, alone)
+		}
+	}
+}
+
 // A plan is what the planner would answer year after year, also where the trunk
 // does not grow and nothing ever heals.
 func TestPlanIsNextEveryYear(t *testing.T) {

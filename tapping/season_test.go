@@ -160,3 +160,13 @@ func TestSeasonRuleRefuses(t *testing.T) {
 		t.Errorf("hemisphere 7 prints as %q", got)
 	}
 }
+
+// The warmth of a season is that of its days: two with a mean of 8 C are 3 over
+// the base of 5 C each, and a third with a mean of 4 adds nothing.
+func TestSeasonWarmth(t *testing.T) {
+	w := weather(t, day("2024-04-01", 4, 12), day("2024-04-02", -2, 10), day("2024-04-03", 6, 10))
+	seasons := must[[]tapping.Season](t)(tapping.Seasons(w, tapping.SeasonRule{Criterion: tapping.SapFlowDay()}))
+	if len(seasons) != 1 || !near(float64(seasons[0].Warmth), 6) {
+		t.Errorf("%+v", seasons)
+	}
+}
