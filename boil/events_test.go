@@ -40,6 +40,11 @@ func TestLastPail(t *testing.T) {
 	if o := mustRun(t, r, d); o.Pails != 1 || o.SapLeft != 0 {
 		t.Errorf("%d pails for half a liter, %v left", o.Pails, o.SapLeft)
 	}
+	// A float takes the last half liter as well.
+	r.Feed, r.Pail, r.Draw.Until = FloatFeed, 0, 0
+	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < time.Minute {
+		t.Errorf("%v left under a float, the last at %v", o.SapLeft, at[SapOut])
+	}
 }
 
 // A thin stream holds its strength while pails come in, out of two compartments
