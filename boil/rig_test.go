@@ -126,6 +126,21 @@ func TestNoFlash(t *testing.T) {
 	}
 }
 
+// Where the flow turns but once, both ends must suit as the first.
+func TestOneTurnAsksBothEnds(t *testing.T) {
+	big, small := Compartment{Area: 1, Depth: 0.1, SafeDepth: 0.01}, Compartment{Area: 0.1, Depth: 0.1, SafeDepth: 0.01}
+	r := Rig{Compartments: []Compartment{big, small}, Heat: units.Kilowatt, Feed: PailFeed, Pail: 20 * units.Liter}
+	d := longDay()
+	d.Out = time.Minute
+	if _, err := r.Run(d); err != nil {
+		t.Error(err)
+	}
+	d.Reverse = []time.Duration{30 * time.Second}
+	if _, err := r.Run(d); !errors.Is(err, units.ErrRange) {
+		t.Errorf("a pail of 20 L for a compartment of 10 L: %v", err)
+	}
+}
+
 // What is no number is told with the range in which it must lie.
 func TestRigTellsItsLimits(t *testing.T) {
 	nan := math.NaN()
