@@ -221,6 +221,22 @@ func TestExpect(t *testing.T) {
 	if err != nil || !(math.Abs(float64(half/all)-0.5) < 1e-12) {
 		t.Errorf("%v, %v", half, err)
 	}
+	// What is held before counts, what is held or chased out afterwards does not:
+	// of 40 and 8 kg of sugar, 3 and 2 go.
+	cold := units.Celsius(20)
+	kg := func(mass units.Mass, b units.Brix) []sugar.Lot {
+		l, err := sugar.NewLotByMass(mass, b, cold)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return []sugar.Lot{l}
+	}
+	book := yield.Season{Sap: kg(2000, 2), HeldBefore: kg(100, 8), HeldAfter: kg(30, 10), Chased: kg(100, 2),
+		SapMeasured: gauge, HeldMeasured: gauge, SyrupMeasured: closer}
+	v67, err := book.Expect(10, 66.9)
+	if want := kg((40+8-3-2)*0.9/0.669, 66.9)[0].Volume(); err != nil || !(math.Abs(float64(v67/want)-1) < 1e-12) {
+		t.Errorf("%v, %v, want %v", v67, err, want)
+	}
 	for _, ok := range [][2]float64{{0, 60}, {100, 85}} {
 		if _, err := s.Expect(units.Share(ok[0]), units.Brix(ok[1])); err != nil {
 			t.Error(err)
