@@ -80,3 +80,19 @@ func TestPailsTakeItOffTheBoil(t *testing.T) {
 		}
 	}
 }
+
+// Only a kettle is emptied where its strength is reached and no sap follows: two
+// compartments run until one is low.
+func TestTwoAreNoKettle(t *testing.T) {
+	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
+	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt, Draw: DrawOff{At: 10}}
+	d := longDay()
+	d.Sap[0].Volume, d.Out = 150*units.USGallon, 48*time.Hour
+	o, at := times(t, r, d)
+	if _, out := at[SapOut]; !out || o.End != Low || len(o.Draws) == 0 {
+		t.Errorf("%v after %d draws, %v", o.End, len(o.Draws), at)
+	}
+	if _, finished := at[Finished]; finished || !(o.Held[0].Mass() > 0) {
+		t.Errorf("the first was emptied: %v", o.Held)
+	}
+}

@@ -83,6 +83,19 @@ func TestStationPressureRoundTrip(t *testing.T) {
 	}
 }
 
+// The U.S. Standard Atmosphere 1976 in the form that it has for whole layers,
+// written with logarithms: 101,325 Pa, 288.15 K, 6.5 K/km and an earth of 6,356,766
+// m; at sea level it is the first of them.
+func TestStandardAtmosphere(t *testing.T) {
+	for _, z := range []float64{-500, 0, 100, 2000, 5000} {
+		km := z / 1000 / (1 + z/6356766)
+		want := math.Exp(math.Log(101325) + 5.255876*math.Log1p(-6.5*km/288.15))
+		if p, err := boil.PressureAt(units.Meters(z)); err != nil || !near(p.Pascals()/want, 1, 1e-12) {
+			t.Errorf("%v m: %v Pa, want %v, %v", z, p.Pascals(), want, err)
+		}
+	}
+}
+
 func TestPressureAtFalls(t *testing.T) {
 	last := math.Inf(1)
 	for z := -500.0; z <= 5000; z += 10 {

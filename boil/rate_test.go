@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -134,6 +135,13 @@ func TestLevelRateRefuses(t *testing.T) {
 			t.Errorf("%+v beside an error", got)
 		}
 		return err
+	}
+	var e *units.RangeError
+	if err := call(0, 0, ok...); !errors.As(err, &e) || e.Value != 0 || e.Low != 0 || e.High != 1000 {
+		t.Errorf("no area: %v", err)
+	}
+	if err := call(1, 0, ok[0]); !errors.As(err, &e) || e.Value != 1 || e.Low != 2 {
+		t.Errorf("one reading: %v", err)
 	}
 	for name, err := range map[string]error{
 		"no area":    call(0, 0, ok...),

@@ -28,18 +28,18 @@ func TestLimits(t *testing.T) {
 		bad    []float64
 		change func(p *pan, x float64)
 	}{
-		{"heat", []float64{1, 2e4}, outside(rigHeat.Low, rigHeat.High), func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
+		{"heat", []float64{1, 2e4}, outside(1, 1e8), func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
 		{"heat of a small pan", []float64{1e5}, []float64{1e8}, func(p *pan, x float64) { p.rig.Heat = units.Power(x) }},
-		{"area", []float64{0.5, 1e4}, append(outside(rigArea.Low, rigArea.High), 0), func(p *pan, x float64) { p.rig.Compartments[0].Area = units.Area(x) }},
-		{"depth", []float64{0.05, 10}, append(outside(rigDepth.Low, rigDepth.High), 0), func(p *pan, x float64) { p.rig.Compartments[0].Depth = units.Length(x) }},
+		{"area", []float64{0.5, 1e4}, append(outside(1e-4, 1e4), 0), func(p *pan, x float64) { p.rig.Compartments[0].Area = units.Area(x) }},
+		{"depth", []float64{0.05, 10}, append(outside(1e-3, 10), 0), func(p *pan, x float64) { p.rig.Compartments[0].Depth = units.Length(x) }},
 		{"safe depth", []float64{1e-4, 0.099}, append(outside(1e-4, 0.099), 0), func(p *pan, x float64) { p.rig.Compartments[0].SafeDepth = units.Length(x) }},
 		{"share", []float64{99.9, 100}, append(outside(0, 100), 50, 99.8), func(p *pan, x float64) { p.rig.Compartments[0].Fire = units.Share(x) }},
 		{"feed", []float64{0}, []float64{2, 255}, func(p *pan, x float64) { p.rig.Feed = Feed(x) }},
-		{"pail", []float64{0.001, 0.09}, append(outside(0.00099, 0.0901), 0), func(p *pan, x float64) {
+		{"pail", []float64{0.001, 0.09}, append(outside(0.000999, 0.0901), 0), func(p *pan, x float64) {
 			p.rig.Feed, p.rig.Pail, p.rig.Draw.Until = PailFeed, units.Volume(x), 60
 		}},
 		{"preheater", []float64{0, 100}, outside(0, 100), func(p *pan, x float64) { p.rig.PreheatTo = units.Celsius(x) }},
-		{"draw at", []float64{1, 74}, append(outside(drawAt.Low, drawAt.High), -66), func(p *pan, x float64) { p.rig.Draw.At = units.Brix(x) }},
+		{"draw at", []float64{1, 74}, append(outside(1, 74), -66), func(p *pan, x float64) { p.rig.Draw.At = units.Brix(x) }},
 		{"draw until", []float64{0, 0.5, 65.95}, outside(0.5, 65.95), func(p *pan, x float64) { p.rig.Draw.Until = units.Brix(x) }},
 		{"draw rate", []float64{0, 0.01, 1e-8}, outside(1e-8, 0.01), func(p *pan, x float64) { p.rig.Draw.Rate = units.VolumeRate(x) }},
 		{"rate without a draw", nil, []float64{0.001}, func(p *pan, x float64) { p.rig.Draw = DrawOff{Rate: units.VolumeRate(x)} }},
@@ -88,16 +88,86 @@ func TestLimits(t *testing.T) {
 	}
 }
 
+// A hundred compartments, and shares of the fire that add up to 99.9 to 100.1.
+func TestCompartmentsAndShares(t *testing.T) {
+	d := longDay()
+	d.Out = time.Minute
+	c := Compartment{Area: 1, Depth: 0.1, SafeDepth: 0.01}
+	for n, ok := range map[int]bool{100: true, 101: false} {
+		r := Rig{Heat: units.Kilowatt}
+		for range n {
+			r.Compartments = append(r.Compartments, c)
+		}
+		if _, err := r.Run(d); ok != (err == nil) {
+			t.Errorf("%d compartments: %v", n, err)
+		}
+	}
+	for second, ok := range map[units.Share]bool{49.89: false, 49.91: true, 50.09: true, 50.11: false} {
+		a, b := c, c
+		a.Fire, b.Fire = 50, second
+		if _, err := (Rig{Heat: units.Kilowatt, Compartments: []Compartment{a, b}}).Run(d); ok != (err == nil) {
+			t.Errorf("50 and %v percent of the fire: %v", float64(second), err)
+		}
+	}
+}
+
+// The whole fire takes ten seconds or more to boil a compartment away: 100 L of
+// water at 2.16 GJ a cubic meter are 216 MJ, or 21.6 MW.
+func TestNoFlash(t *testing.T) {
+	d := longDay()
+	d.Out = time.Second
+	r := Rig{Compartments: []Compartment{{Area: 1, Depth: 0.1, SafeDepth: 0.01}}}
+	for megawatts, ok := range map[float64]bool{21.5: true, 21.7: false} {
+		r.Heat = units.Watts(megawatts * 1e6)
+		_, err := r.Run(d)
+		if e := (*units.RangeError)(nil); ok != (err == nil) || !ok && (!errors.As(err, &e) || e.Low != 10 || !near(e.Value, 216/megawatts, 1e-9)) {
+			t.Errorf("%v MW: %v", megawatts, err)
+		}
+	}
+}
+
+// What is no number is told with the range in which it must lie.
+func TestRigTellsItsLimits(t *testing.T) {
+	nan := math.NaN()
+	for _, tc := range []struct {
+		arg       string
+		low, high float64
+		change    func(r *Rig, d *Day)
+	}{
+		{"heat", 1, 1e8, func(r *Rig, d *Day) { r.Heat = units.Power(nan) }},
+		{"area of a compartment", 1e-4, 1e4, func(r *Rig, d *Day) { r.Compartments[0].Area = units.Area(nan) }},
+		{"depth of a compartment", 1e-3, 10, func(r *Rig, d *Day) { r.Compartments[0].Depth = units.Length(nan) }},
+		{"share of the fire", 0, 100, func(r *Rig, d *Day) { r.Compartments[0].Fire = units.Share(nan) }},
+		{"temperature of the preheater", 0, 100, func(r *Rig, d *Day) { r.PreheatTo = units.Celsius(nan) }},
+		{"strength of the draw", 1, 74, func(r *Rig, d *Day) { r.Draw.At = units.Brix(nan) }},
+		{"strength at which the draw ends", 0.5, 65.95, func(r *Rig, d *Day) { r.Draw.Until = units.Brix(nan) }},
+		{"time in which the valve empties the last compartment", 10, 1e7, func(r *Rig, d *Day) { r.Draw.Rate = units.VolumeRate(nan) }},
+		{"volume of sap", 0, 1e6, func(r *Rig, d *Day) { d.Sap[0].Volume = units.Volume(nan) }},
+		{"sugar content of the sap", 0, 75, func(r *Rig, d *Day) { d.Sap[0].Brix = units.Brix(nan) }},
+		{"temperature of the sap", 0, 100, func(r *Rig, d *Day) { d.Sap[0].Temperature = units.Celsius(nan) }},
+		{"mass in a compartment", 0, 1e8, func(r *Rig, d *Day) { d.Start = Contents{{Water: units.Mass(nan)}} }},
+		{"temperature of a compartment", 0, 110, func(r *Rig, d *Day) { d.Start = Contents{{Water: 1, Temperature: units.Celsius(nan)}} }},
+	} {
+		r, d := kettle(), longDay()
+		tc.change(&r, &d)
+		var e *units.RangeError
+		if _, err := r.Run(d); !errors.As(err, &e) || e.Arg != tc.arg || !near(e.Low, tc.low, 1e-12) || !near(e.High, tc.high, 1e-12) {
+			t.Errorf("%v; want %s from %v to %v", err, tc.arg, tc.low, tc.high)
+		}
+	}
+}
+
 func TestTraceEvery(t *testing.T) {
 	see := func(Moment) bool { return true }
-	for _, every := range []time.Duration{0, time.Second, longestDay} {
+	const longest = 14 * 24 * time.Hour
+	for _, every := range []time.Duration{0, time.Second, longest} {
 		d := longDay()
 		d.Out = time.Minute
 		if _, err := partitioned().Trace(d, every, see); err != nil {
 			t.Errorf("%v: %v", every, err)
 		}
 	}
-	for _, every := range []time.Duration{-1, 1, time.Second - 1, longestDay + 1} {
+	for _, every := range []time.Duration{-1, 1, time.Second - 1, longest + 1} {
 		if _, err := partitioned().Trace(longDay(), every, see); !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", every, err)
 		}

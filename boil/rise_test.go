@@ -1,6 +1,7 @@
 package boil_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -32,6 +33,12 @@ func TestRiseLimits(t *testing.T) {
 		b, err := boil.Solute{Inverted: units.Percents(x)}.BrixFromRise(4, units.Atmosphere)
 		return float64(b), err
 	})
+	for _, rise := range []units.TempDiff{-1, 60} {
+		_, err := boil.BrixFromRise(rise, units.Atmosphere)
+		if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Low != 0 || !near(e.High, 27.8, 0.1) { // 50.1 F
+			t.Errorf("a rise of %v: %v", rise, err)
+		}
+	}
 	// The four corners of the range, where pressure, strength and share are at
 	// their limits together.
 	for _, kPa := range []float64{20, 120} {

@@ -12,8 +12,8 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// ErrTooBusy is what a simulation ends with when it would take more than 200,000
-// steps or 50,000 events: a compartment too small for its fire over too long a
+// ErrTooBusy is what a simulation ends with when it would take more than some
+// 200,000 steps or 50,000 events: a compartment too small for its fire over too long a
 // time, or a valve that opens and shuts without end.
 var ErrTooBusy = errors.New("too much happens on this day to follow it: check areas, depths, pail and rate of the draw")
 

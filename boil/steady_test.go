@@ -12,7 +12,7 @@ import (
 func TestSteadyLimits(t *testing.T) {
 	p := 1 * units.Atmosphere
 	sap := Sap{Brix: 2, Temperature: units.Celsius(4)}
-	for _, x := range append(outside(steadySap.Low, 66.85), 0) {
+	for _, x := range append(outside(0.1, 66.85), 0) {
 		if _, err := partitioned().Steady(Sap{Brix: units.Brix(x)}, p); !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v Brix: %v", x, err)
 		}
@@ -45,7 +45,7 @@ func TestSteadyLimits(t *testing.T) {
 	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" {
 		t.Error(err)
 	}
-	for _, x := range append(outside(steadyRate.Low, steadyRate.High), 0, 1e6) {
+	for _, x := range append(outside(1e-9, 1e6), 0, 1e6) {
 		if q, err := partitioned().HeatFor(units.MassRate(x), sap, p); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(q)) {
 			t.Errorf("%v kg/s: %v, %v", x, q, err)
 		}

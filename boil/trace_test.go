@@ -1,7 +1,9 @@
 package boil
 
 import (
+	"errors"
 	"math"
+	"math/rand/v2"
 	"testing"
 	"time"
 
@@ -150,6 +152,37 @@ func TestZeroMoment(t *testing.T) {
 	var m Moment
 	if m.Len() != 0 || m.Liquid(0) != (Liquid{}) || m.Volume(1) != 0 || m.Drawn() != (Liquid{}) || m.Evaporated() != 0 || m.SapLeft() != 0 {
 		t.Errorf("the zero moment holds something: %+v", m)
+	}
+}
+
+// A moment speaks of a compartment where its event is one of a compartment.
+func TestCompartmentOfEvents(t *testing.T) {
+	r := rand.New(rand.NewPCG(19, 20))
+	seen := map[Event]bool{}
+	for range 300 {
+		rig := randomRig(r)
+		_, err := rig.Trace(randomDay(r, rig), time.Hour, func(m Moment) bool {
+			seen[m.Event] = true
+			switch m.Event {
+			case Boils, OffBoil, Low, TooThick:
+				if m.Compartment < 0 || m.Compartment >= m.Len() {
+					t.Errorf("%v in compartment %d of %d", m.Event, m.Compartment, m.Len())
+				}
+			default:
+				if m.Compartment != -1 {
+					t.Errorf("%v in compartment %d, want -1", m.Event, m.Compartment)
+				}
+			}
+			return !t.Failed()
+		})
+		if err != nil && !errors.Is(err, units.ErrRange) {
+			t.Error(err)
+		}
+	}
+	for e := Reading; e <= FireOut; e++ {
+		if !seen[e] {
+			t.Errorf("no day had the event %v", e)
+		}
 	}
 }
 

@@ -155,8 +155,8 @@ func (b *Books) checkParts(fn string, lots []BulkLot) error {
 			if !boil && !lot {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
-			if err := within(fn, l.ID+": "+item("Parts", i, "Mass"), p.Mass.Kilograms(), leastMass, mostMass, "kg", "what went into the lot"); err != nil {
-				return err
+			if m := p.Mass.Kilograms(); !(m >= leastMass && m <= mostMass) { // the name is made only when it is needed
+				return within(fn, clip.Text(l.ID)+": "+item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot")
 			}
 		}
 	}

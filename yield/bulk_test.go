@@ -5,8 +5,10 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"runtime"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -246,4 +248,41 @@ func FuzzBooks(f *testing.F) {
 			t.Errorf("%v, %v", tr, err)
 		}
 	})
+}
+
+// Syrup repacked again and again: what it takes to find the jars must grow with
+// the records and not with their square. Counted in bytes allocated.
+func TestAffectedGrowth(t *testing.T) {
+	bytes := func(n int) float64 {
+		boils := []yield.Boil{{ID: "boil"}}
+		lots := []yield.BulkLot{{ID: "0", Parts: []yield.Part{{From: "boil", Mass: 1}}}}
+		packings := []yield.Packing{{ID: "0", Lot: "0"}}
+		for i := 1; i < n; i++ {
+			lots = append(lots, yield.BulkLot{ID: strconv.Itoa(i), Parts: []yield.Part{{From: strconv.Itoa(i - 1), Mass: 1}}})
+			packings = append(packings, yield.Packing{ID: strconv.Itoa(i), Lot: strconv.Itoa(i)})
+		}
+		books, err := yield.NewBooks(boils, lots, packings)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		if hit, err := books.Affected("boil"); err != nil || len(hit) != n {
+			t.Fatalf("%d packings of %d, %v", len(hit), n, err)
+		}
+		runtime.ReadMemStats(&after)
+		return float64(after.TotalAlloc - before.TotalAlloc)
+	}
+	if a, b := bytes(250), bytes(1000); b > 8*a {
+		t.Errorf("%v bytes for 250 repackings, %v for 1000", a, b)
+	}
+}
+
+// A name that is no name is not repeated in full, whatever is wrong with the lot.
+func TestLongNames(t *testing.T) {
+	long := strings.Repeat("x", 100_000)
+	_, err := yield.NewBooks([]yield.Boil{{ID: "b"}}, []yield.BulkLot{{ID: long, Parts: []yield.Part{{From: "b", Mass: -1}}}}, nil)
+	if !errors.Is(err, units.ErrRange) || len(err.Error()) > 1000 {
+		t.Errorf("%.200v", err)
+	}
 }

@@ -173,6 +173,10 @@ func TestFilterLimits(t *testing.T) {
 		m, err := yield.FilterAid(1, units.Density(x))
 		refused(t, "FilterAid", "yield.FilterAid", float64(m), err)
 	}
+	// More filters than can be counted are none.
+	if n, err := yield.FiltersFor(1e6, units.USGallons(0.1)); !errors.Is(err, units.ErrRange) || n != 0 {
+		t.Errorf("%d filters, %v", n, err)
+	}
 	// The longest time measured, and the longest told, a million hours.
 	hot, warm := units.Celsius(80), units.Celsius(60)
 	if _, err := yield.FilterTime(1000*time.Hour, 66, hot, hot); err != nil {

@@ -157,6 +157,9 @@ func TestContributions(t *testing.T) {
 	if c, err := yield.ByHours("a", 90*time.Minute); err != nil || !c.Weight.Equal(dec("1.5")) {
 		t.Errorf("ByHours = %v, %v", c, err)
 	}
+	if c, err := yield.ByHours("a", 20*time.Minute); err != nil || !c.Weight.Equal(dec("0.3333")) {
+		t.Errorf("20 minutes = %v, %v", c, err)
+	}
 	if _, err := yield.ByHours("a", -time.Second); !errors.Is(err, units.ErrRange) {
 		t.Errorf("ByHours: %v", err)
 	}

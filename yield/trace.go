@@ -114,16 +114,26 @@ func (b *Books) Affected(id string) ([]Packing, error) {
 	if !boil && !lot {
 		return nil, &TraceError{Func: fn, ID: id, Err: ErrUnknownID}
 	}
-	holds := map[string]bool{} // by lot
+	uses := map[string][]string{} // lots made of a boil or a lot
+	for _, l := range b.lots {
+		for _, p := range l.Parts {
+			uses[p.From] = append(uses[p.From], l.ID)
+		}
+	}
+	holds := map[string]bool{id: true}
+	for reached := []string{id}; len(reached) > 0; {
+		next := reached[len(reached)-1]
+		reached = reached[:len(reached)-1]
+		for _, user := range uses[next] {
+			if !holds[user] {
+				holds[user] = true
+				reached = append(reached, user)
+			}
+		}
+	}
 	var hit []Packing
 	for _, p := range b.order {
-		l := b.packings[p].Lot
-		found, known := holds[l]
-		if !known {
-			_, found = b.inside(l)[id]
-			holds[l] = found
-		}
-		if found {
+		if holds[b.packings[p].Lot] {
 			hit = append(hit, b.packings[p])
 		}
 	}

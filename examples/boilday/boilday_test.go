@@ -58,6 +58,12 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-sap|7 US gal", "", "would lie 0.94 in deep in this pan, under the least safe depth of 1 in", "At the pan"},
 		{"-sap|7 US gal|-compartments|8 ft2, 4 ft2", "", "boil it in a pot", "At the pan"},
 		{"-sap|7 US gal", "", "-pot-rate \"1 US gal/h\"", ""},
+		// 58.9 lb from 38 F to 209.9 F at about 0.99 Btu/(lb F) over a burner that
+		// boils off 8.33 lb an hour, at 972 Btu each, take 1.24 h, and 57.05 lb of
+		// water 6.85 h.
+		{"-sap|7 US gal", "", "It is syrup 16:05 (8 h 05 min in the pot)", ""},
+		{"-sap|7 US gal", "", "5 Brix (faster than a reading follows", "stay with it"},
+		{"", "", "0.42 Brix (stay with it)", "faster"},
 		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
 		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "pot"},
 
@@ -207,10 +213,12 @@ func badInput() (cases []clitest.Bad) {
 		{"-sap-division|0 Brix", "-sap-division: "},
 		{"-sap-calibration|9 Brix", "-sap-calibration: "},
 		{"-safe-depth|0.1 in", "nobody boils below an eighth"},
+		{"-compartments|8 ft2|-depth|1 in", "-depth: the safe depth is 1 in: keep the pan deeper"},
+		{"-compartments|8 ft2|-safe-depth|2 in", "-safe-depth: it does not lie below the depth that is kept, 2 in"},
 		{"-depth|0.5 in", "-depth: the safe depth is 1 in: keep the pan deeper, or give -safe-depth too"},
 		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h (0 L/m2/h) is outside"},
 		{"-boil-rate|12 gal/h", `write "US gal/h" or "imp gal/h"`},
-		{"-safe-depth|3 in", "-safe-depth: it lies above the depth that is kept, 2 in"},
+		{"-safe-depth|3 in", "-safe-depth: it does not lie below the depth that is kept, 2 in"},
 		{"-heel|2 in", "-heel: heel 2 in (5.08 cm) is outside"},
 		{"-sap-file|testdata/none.csv", "-sap-file: testdata/none.csv: no such file"},
 		{"-sap-file|x.csv|-sap|3 L", "says the same as"},

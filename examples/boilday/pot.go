@@ -18,7 +18,7 @@ type pot struct {
 	climbs  units.Brix    // a minute, at the end
 }
 
-// done is when it is syrup, from lighting the fire.
+// potDone is when it is syrup, from lighting the fire.
 func (f *firing) potDone() time.Duration { return f.done + f.pot.heating + f.pot.boiling }
 
 // intoPot gives up the pan: the sap does not cover it to the safe depth.
@@ -87,6 +87,10 @@ func (p page) potPart(part *cli.Part) {
 		part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+minutes(p.pot.heating))
 	}
 	part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(p.pot.heating+p.pot.boiling)+" in the pot")
-	part.Row("climbs", "It then climbs in a minute", cli.Brix(p.pot.climbs, 1), "stay with it")
+	watch := "stay with it"
+	if p.pot.climbs > 2 {
+		watch = "faster than a reading follows: turn the burner down well before"
+	}
+	part.Row("climbs", "It then climbs in a minute", cli.Rough(cli.Brix(p.pot.climbs, 1)), watch)
 	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
 }

@@ -128,7 +128,6 @@ func (s *setup) check(f *cli.Flags) error {
 	if !f.Given("boil-rate") {
 		s.rate = s.flux.Through(s.area)
 	}
-	const printed = "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap"
 	if s.learned {
 		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
@@ -144,8 +143,8 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("division", "division", s.doubt.Division, 0.001, 5, 1, "Brix", imperfect),
 		cli.Within("calibration", "error of the scale", s.doubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
 		cli.Within("thermometer", "error of the thermometer", s.doubt.Thermometer, 0.001, 10, units.CelsiusDegree, "C deg", imperfect),
-		cli.Within("sap-hydrometer", "graduation", units.TempDiff(s.sapStem.Celsius()), 1, 40, 1, "C", printed),
-		cli.Within("hydrometer", "graduation", units.TempDiff(s.stem.Celsius()), 1, 40, 1, "C", printed),
+		cli.Graduation("sap-hydrometer", s.sapStem),
+		cli.Graduation("hydrometer", s.stem),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
@@ -161,13 +160,17 @@ func (s *setup) checkDepths(f *cli.Flags) error {
 		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
 		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, 40*units.Inch, units.Inch, "in", "a pan scorches near 1 in, and nobody boils below an eighth"),
 	)
+	most := s.depth
+	if len(s.compartments) > 0 {
+		most *= 0.99 // there must be something to boil off before the level is low
+	}
 	switch {
 	case err != nil:
 		return err
-	case s.safe > s.depth && !f.Given("safe-depth"):
+	case s.safe > most && !f.Given("safe-depth"):
 		return cli.For("depth", fmt.Errorf("the safe depth is %s: keep the pan deeper, or give -safe-depth too", length(s.safe, s.metric)))
-	case s.safe > s.depth:
-		return cli.For("safe-depth", fmt.Errorf("it lies above the depth that is kept, %s: give less, or a larger -depth", length(s.depth, s.metric)))
+	case s.safe > most:
+		return cli.For("safe-depth", fmt.Errorf("it does not lie below the depth that is kept, %s: give less, or a larger -depth", length(s.depth, s.metric)))
 	}
 	return cli.Within("heel", "heel", s.heel, 0, s.safe, units.Inch, "in", "it is never negative, nor above the safe depth")
 }

@@ -47,16 +47,22 @@ func (s *sapCols) cols(volume string) []records.Col {
 	}
 }
 
+// ofReading returns which column an error of the hydrometer is about: the reading
+// or the temperature of the cup.
+func ofReading(err error, reading, cup string) string {
+	var re *units.RangeError
+	if errors.As(err, &re) && re.Arg == "temperature" {
+		return cup
+	}
+	return reading
+}
+
 // lot returns the sap of the row. Without a temperature of its own the sap was
 // measured as cold as it was read.
 func (s *sapCols) lot(b *book, r *records.Reader, volume string) (sugar.Lot, error) {
 	brix, err := b.given.sapHydrometer().Brix(s.reading, s.readAt)
 	if err != nil {
-		var re *units.RangeError
-		if errors.As(err, &re) && re.Arg == "temperature" {
-			return sugar.Lot{}, r.Fail("read_at", err)
-		}
-		return sugar.Lot{}, r.Fail("reading", err)
+		return sugar.Lot{}, r.Fail(ofReading(err, "reading", "read_at"), err)
 	}
 	if err := sapStrength.Check("", float64(brix)); err != nil {
 		return sugar.Lot{}, r.Fail("reading", err)

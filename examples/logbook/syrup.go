@@ -50,7 +50,7 @@ func (b *book) readDraws() error {
 				err = syrupStrength.Check("", float64(brix))
 			}
 			if err != nil {
-				return r.Fail("reading", err)
+				return r.Fail(ofReading(err, "reading", "cup"), err)
 			}
 			at := temp
 			if math.IsNaN(at.Celsius()) {

@@ -35,10 +35,10 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 	case measured:
 		amount = "volume"
 		if !(volume > 0 && volume <= most) {
-			return c, amount, errors.New("more than nothing and no more than 500 US gal: check its unit")
+			return c, amount, errors.New("more than nothing and no more than 500 US gal (1893 L): check its unit")
 		}
 	case !(weight > 0 && weight <= 1e4):
-		return c, amount, errors.New("more than nothing and no more than 10,000 kg: check its unit")
+		return c, amount, errors.New("more than nothing and no more than 22,000 lb (10,000 kg): check its unit")
 	}
 	if c.true, err = s.hydrometer().Measure(reading, readAt, s.doubt); err != nil {
 		return c, argument(err, "reading", "temperature", "read_at"), err
@@ -96,7 +96,7 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 	err = eachRow(e, "can-file", s.canFile, demoCans, mostCans, cols, func(r *records.Reader) error {
 		at := temp
 		if math.IsNaN(at.Celsius()) {
-			at = s.temp
+			at, s.tempTaken = s.temp, true
 		}
 		c, wrong, err := s.newCan(name, volume, weight, reading, readAt, at, light)
 		if err != nil {

@@ -70,7 +70,7 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) 
 // the column that is wrong.
 func addSupply(all *[]yield.Supply, s yield.Supply) (wrong string, err error) {
 	if l := s.Container.Label; !(l >= leastLabel && l <= mostLabel) {
-		return "label", named(s.Container.Name, errors.New("labels go from 5 mL to 60 L: check the unit"))
+		return "label", named(s.Container.Name, errors.New("labels go from 5 mL to 60 L (0.17 US fl oz to 16 US gal): check the unit"))
 	}
 	if len(*all) == mostKinds {
 		return "", fmt.Errorf("more than %d kinds of containers", mostKinds)

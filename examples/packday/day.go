@@ -70,18 +70,21 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 			d.invented = append(d.invented, part.name)
 		}
 	}
-	if !demo {
-		d.borrowed = f.Kept("water-boils")
-		if s.canFile == "" {
-			d.borrowed = f.Kept("reading", "read-at", "temp", "water-boils")
-		}
-	}
 	var err error
 	if d.standard, err = s.standard(); err != nil {
 		return nil, cli.For("place", err)
 	}
 	if d.cans, err = s.cans(e, f); err != nil {
 		return nil, err
+	}
+	switch {
+	case demo:
+	case s.canFile == "":
+		d.borrowed = f.Kept("reading", "read-at", "temp", "water-boils")
+	case s.tempTaken:
+		d.borrowed = f.Kept("temp", "water-boils")
+	default:
+		d.borrowed = f.Kept("water-boils")
 	}
 	supplies, err := s.supplies(e, demo && !ownKinds)
 	if err != nil {

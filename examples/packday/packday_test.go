@@ -235,6 +235,18 @@ func shares(t *testing.T, b clitest.Binary) {
 // A file may come on standard input, and a can may be silent on its temperature
 // and its light.
 func standardInput(t *testing.T, b clitest.Binary) {
+	// What it does not tell is told to be taken from the flag; a can that tells it
+	// before or behind changes nothing.
+	for file, want := range map[string]string{
+		"can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n":                         `taken as: -temp "60 F", -water-boils "212 F".`,
+		"can,volume_l,reading_brix,read_at_c,temp_c\nhot,1,67,15,80\nblue,20,67,15,\n": `taken as: -temp "60 F", -water-boils "212 F".`,
+		"can,volume_l,reading_brix,read_at_c,temp_c\nblue,20,67,15,15\n":               `taken as: -water-boils "212 F".`,
+	} {
+		status, out, errs := b.Run(t, file, "-can-file", "-")
+		if status != 0 || !strings.Contains(out, want) {
+			t.Errorf("status %d, %s, no %q in\n%s", status, errs, want, out)
+		}
+	}
 	status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n", "-can-file", "-", "-metric", "-temp", "15 C")
 	for _, want := range []string{"at 15.0 C", "unknown", "20 L"} {
 		if status != 0 || !strings.Contains(out, want) {

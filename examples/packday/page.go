@@ -189,7 +189,7 @@ func (p page) filterPart(part *cli.Part) {
 	if math.IsNaN(float64(p.aid)) {
 		part.Row("filters", "Gravity filters", cli.Count(p.filters, ""), "one for "+p.In(cli.Volume(s.each)))
 	} else {
-		part.Row("aid", "Filter aid for the press", cli.Mass(p.aid), s.dose.Text(units.PoundPerUSGallon, 3))
+		part.Row("aid", "Filter aid for the press", cli.Mass(p.aid), p.dose())
 	}
 	part.Row("kept", "Syrup that stays in", cli.SmallVolume(p.kept.Volume()), "at "+p.Degrees(label)+"; rinse it out with hot water for the next boil")
 }
@@ -204,4 +204,12 @@ func (p page) cautions() []string {
 		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
 		"For sale, the local rules come first: license, label, lot, net contents and grade.",
 	}
+}
+
+// dose words the dose of filter aid.
+func (p page) dose() string {
+	if p.Metric {
+		return p.given.dose.Text(units.KilogramPerCubicMeter, 1)
+	}
+	return p.given.dose.Text(units.PoundPerUSGallon, 3)
 }

@@ -102,6 +102,10 @@ func thin(t *testing.T, b clitest.Binary) {
 
 // With -metric no temperature stands in F before the same in C.
 func metric(t *testing.T, b clitest.Binary) {
+	status, press, errs := b.Run(t, "", "-metric", "-volume", "5 L", "-aid-dose", "0.1 lb/US gal")
+	if status != 0 || !strings.Contains(press, "12.0 kg/m3") {
+		t.Errorf("%s, no dose in metric units in\n%s", errs, press)
+	}
 	status, out, errs := b.Run(t, "", "-metric")
 	if status != 0 {
 		t.Fatal(errs)

@@ -23,6 +23,8 @@ type setup struct {
 	temp    units.Temperature
 	light   units.Share
 
+	tempTaken bool // for a can of the file that does not tell its own
+
 	stem  units.Temperature
 	doubt density.Doubt
 	cup   units.Temperature

@@ -74,6 +74,9 @@ func readFile(name string, stdin io.Reader) (*file, error) {
 		return nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
 	}
 	defer in.Close()
+	if info, err := in.Stat(); err == nil && info.IsDir() {
+		return nil, flagError("in", fmt.Errorf("%s is a folder: name the file in it", name))
+	}
 	return readAll(&file{name: name}, in)
 }
 
@@ -150,7 +153,8 @@ func readAll(f *file, in io.Reader) (*file, error) {
 	if mark, _ := buffered.Peek(3); string(mark) == "\ufeff" {
 		_, _ = buffered.Discard(3) // spreadsheet programs write it before UTF-8
 	}
-	r := csv.NewReader(buffered)
+	source := &capped{in: buffered}
+	r := csv.NewReader(source)
 	r.ReuseRecord = true
 	header, err := r.Read()
 	if errors.Is(err, io.EOF) {
@@ -168,6 +172,7 @@ func readAll(f *file, in io.Reader) (*file, error) {
 		return nil, err
 	}
 	for {
+		source.read = 0
 		record, err := r.Read()
 		if errors.Is(err, io.EOF) {
 			break
@@ -237,6 +242,9 @@ func (f *file) bind(header []string) ([]*column, error) {
 
 // broken words what encoding/csv found.
 func (f *file) broken(err error) error {
+	if errors.Is(err, errLong) {
+		return fmt.Errorf("%s: %w", f.name, err)
+	}
 	var parse *csv.ParseError
 	if !errors.As(err, &parse) {
 		return &machineError{fmt.Errorf("%s: %w", f.name, err)}

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
@@ -33,12 +34,14 @@ func (st *stand) holeColumns() table {
 			if len(t.record) == mostOnATrunk {
 				return r.Fail("tree", fmt.Errorf("more than %d holes of %s: leave out those that closed long ago", mostOnATrunk, name))
 			}
-			most := mostYear - 1
-			if st.given.year > 0 {
-				most = st.given.year
+			if !(year >= 1 && year < mostYear && year == math.Trunc(year)) {
+				return r.Fail("year", fmt.Errorf("not a year from 1 to %d", mostYear-1))
 			}
-			if !(year >= 1 && year <= float64(most) && year == math.Trunc(year)) {
-				return r.Fail("year", fmt.Errorf("not a year from 1 to %d, the year of the plan at most", most))
+			if plan := st.given.year; plan > 0 && year > float64(plan) {
+				if st.given.treeFile == "" {
+					return cli.For("year", fmt.Errorf("the invented stand has holes of %.0f: plan that year or a later one, or give your own trees with -tree-file", year))
+				}
+				return r.Fail("year", fmt.Errorf("a hole of %.0f is later than the plan for -year %d: plan a later year", year, plan))
 			}
 			h, wrong, err := st.given.oldHole(t, bearing, along, height, bit, depth)
 			if err != nil {

@@ -180,17 +180,14 @@ func (p page) holePart(part *cli.Part) {
 	}
 	part.Row("bit", "Bit", cli.Length(s.bit), size...)
 	low, high := tapping.DepthAdvised(tapping.Healthy)
-	advice := p.In(cli.Between(cli.Length(low), cli.Length(high))) + " into clean white sapwood is the advice"
-	if s.depth > high {
-		advice += "; this is deeper than is good for the tree"
-	}
-	part.Row("depth", "Depth into the wood", cli.Length(s.depth), advice)
+	part.Row("depth", "Depth into the wood", cli.Length(s.depth), p.In(cli.Between(cli.Length(low), cli.Length(high)))+" into clean white sapwood is the advice")
 	bark := "bark is not in it"
 	if s.bark > 0 {
 		bark = "with " + p.In(cli.Length(s.bark)) + " of bark"
 	}
 	part.Row("stop", "Stop on the bit at", cli.Length(s.hole.DepthWithBark()), bark)
-	part.Row("volume_in3", "Wood taken out", cli.Number(float64(s.hole.Volume()/cubicInch), 3, "in3"), fmt.Sprintf("%.2f mL; the tree walls off about %g times that", s.hole.Volume().Milliliters(), tapping.StainRatio))
+	part.Row("volume", "Wood taken out", cli.TinyVolume(s.hole.Volume()))
+	part.Row("stain", "Wood that it then closes off", cli.Number(tapping.StainRatio, 0, "times that"), "calibrated, not published, and uncertain by a fifth")
 	var rows [][]cli.Value
 	limits := tapping.HoleLimits()
 	for _, l := range limits {
@@ -208,9 +205,6 @@ func (p page) holePart(part *cli.Part) {
 	}
 	part.Remark("A place that is not listed is not free of rules: ask.")
 }
-
-// cubicInch is the unit that holes are compared in.
-var cubicInch = units.Volume(units.Inch * units.Inch * units.Inch)
 
 func (p page) placePart(part *cli.Part) {
 	s := p.given

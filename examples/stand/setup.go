@@ -136,13 +136,14 @@ func (s *setup) check(f *cli.Flags) (err error) {
 		inch   = units.Inch
 		spread = "the advice is 2 to 4 in to the side and 6 to 12 in up or down"
 	)
+	_, deepest := tapping.DepthAdvised(tapping.Healthy)
 	length := func(flag string, l, low, high units.Length, hint string) error {
 		return cli.Within(flag, "length", l, low, high, inch, "in", hint)
 	}
 	err = cmp.Or(
 		length("growth", s.growth, 0, mostGrowth, growthHint),
 		length("class", s.class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"),
-		length("depth", s.depth, inch/2, 2.5*inch, "1.5 to 2 in into clean white sapwood, never more than 2 (University of Vermont, Cornell)"),
+		length("depth", s.depth, inch/2, deepest, "1.5 to 2 in into clean white sapwood, never more than 2 (University of Vermont, Cornell)"),
 		length("low", s.low, 6*inch, 10*units.Foot, "over the snow"),
 		length("high", s.high, s.low+6*inch, 12*units.Foot, "what the arm reaches from the ground, and at least 6 in above -low"),
 		length("side", s.keep.Side, inch/2, 2*units.Foot, spread),
@@ -210,11 +211,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	if s.json {
-		err = sheet.JSON(e)
-	} else {
-		sheet.Print(e)
-	}
+	err = sheet.Show(e, s.json)
 	if err == nil && s.svg != "" {
 		err = cli.Save("svg", s.svg, drawing)
 	}

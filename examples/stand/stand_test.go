@@ -30,7 +30,7 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
 	b.Golden(t, "demo-metric.txt", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "quebec.txt", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2.2 in", "-bark", "0.5 in", "-metric")
+	b.Golden(t, "quebec.txt", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2 in", "-bark", "0.5 in", "-metric")
 	b.Golden(t, "help.txt", "-h")
 	b.Golden(t, "../../../docs/trunk.svg", "-map", "P7", "-svg", "-") // the README shows it
 	b.Golden(t, "stem-metric.svg", "-map", "P9/2", "-metric", "-svg", "-")

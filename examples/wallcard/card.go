@@ -20,13 +20,27 @@ const (
 	maxTarget = 75
 )
 
+// Strengths at which syrup keeps on the shelf. Sources: thinner it ferments,
+// common practice; thicker it is likely to crystallize from room temperature
+// down, OMAFRA 2013.
+const (
+	thinnest units.Brix = 66
+	thickest units.Brix = 68
+)
+
 // bandSteps is how many steps of the barometer the card shows to either side:
 // an inch of mercury or 25 hPa, which few days leave.
 const bandSteps = 5
 
-// correctedReading is the reading for which the sap corrections stand; from 1
-// to 4 Brix they differ by less than 0.05.
-const correctedReading units.Brix = 2
+// correctedReading is the reading for which the sap corrections stand; from
+// leastCorrected to mostCorrected they differ from it by less than
+// correctedWithin.
+const (
+	correctedReading units.Brix = 2
+	leastCorrected   units.Brix = 1
+	mostCorrected    units.Brix = 4
+	correctedWithin  units.Brix = 0.05
+)
 
 // labelTemperature is where the volume on a label is measured. Source: Maine
 // Department of Agriculture, rules ch. 117.
@@ -43,7 +57,7 @@ const slip = 0.5 * units.FahrenheitDegree
 
 // sapStrengths are the rows of the sap table, in Brix: sap, then what a
 // membrane makes of it.
-var sapStrengths = []units.Brix{1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4, 6, 8, 12, 20}
+var sapStrengths = []units.Brix{1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4, 6, 10, 20}
 
 // A card is what the page shows.
 type card struct {
@@ -60,6 +74,11 @@ type card struct {
 	ExtrapolatedAbove    string
 	LabelTemperature     string
 	SealAt               string
+	Hottest              string // boiling syrup, if the rows of hotter cups are left out
+	Starred, Daggered    bool   // a row of the cup table is extrapolated, one of the filling is too hot
+	Strength             string // what is wrong with syrup so thin or thick
+	SapFor, SapFrom      string // the strength that the sap corrections stand for, and
+	SapTo, SapWithin     string // the strengths for which they serve
 	Boiling, Cup         table
 	Ratio, Sap, Fill     table
 	BoilingPlot, CupPlot template.HTML
@@ -98,7 +117,25 @@ func newCard(in *flags) (*card, error) {
 		SapGraduation:     s.temperature(in.sapGraduation),
 		ExtrapolatedAbove: s.whole(extrapolatedAbove),
 		LabelTemperature:  s.whole(labelTemperature),
-		SealAt:            s.temperature(sealAt),
+		SealAt:            s.whole(sealAt),
+		SapFor:            number(float64(correctedReading), 0),
+		SapFrom:           number(float64(leastCorrected), 0),
+		SapTo:             number(float64(mostCorrected), 0),
+		SapWithin:         number(float64(correctedWithin), 2),
+	}
+	switch {
+	case in.target < thinnest:
+		c.Strength = "Below " + number(float64(thinnest), 0) + " Brix it ferments or molds in the jar, and may not be sold as syrup."
+	case in.target > thickest:
+		c.Strength = "Above " + number(float64(thickest), 0) + " Brix crystals are likely in the jar."
+	}
+	boils, err := boil.SyrupPoint(in.target, p.station)
+	if err != nil {
+		return nil, cli.For(p.flag, err)
+	}
+	all := len(s.cups)
+	if s = s.below(boils); len(s.cups) < all {
+		c.Hottest = s.both(boils, 1)[0]
 	}
 	if c.Name == "" {
 		c.Name = "Sugarhouse"
@@ -187,6 +224,7 @@ func (c *card) cup(in *flags, s system, _ place) error {
 		cells := s.temperatures(r.At, true)
 		if r.Extrapolated {
 			cells[0] += "*"
+			c.Starred = true
 		}
 		c.Cup.Rows = append(c.Cup.Rows, row{Cells: append(cells, number(float64(r.Brix), 1), number(float64(r.Baume), 1))})
 		line.add(s.first(r.At.Fahrenheit(), r.At.Celsius()), float64(r.Brix))
@@ -251,7 +289,16 @@ func (c *card) packing(in *flags, s system, _ place) error {
 			return err
 		}
 		more := s.pair(number((quart-units.USQuart).USFluidOunces(), 2), number((liter-units.Liter).Milliliters(), 0))
-		c.Fill.Rows = append(c.Fill.Rows, row{Cells: append(s.temperatures(at, true), more...)})
+		heat, err := yield.PackingHeatOf(at)
+		if err != nil {
+			return err
+		}
+		cells := s.temperatures(at, true)
+		if heat == yield.HotterThanRead {
+			cells[0] += "†"
+			c.Daggered = true
+		}
+		c.Fill.Rows = append(c.Fill.Rows, row{Cells: append(cells, more...)})
 	}
 	return nil
 }

@@ -24,7 +24,7 @@ func TestReferenceRows(t *testing.T) {
 	row := func(cells [][]string, head string) []string {
 		t.Helper()
 		for _, c := range cells {
-			if strings.TrimSuffix(c[0], "*") == head {
+			if strings.TrimRight(c[0], "*†") == head {
 				return c
 			}
 		}

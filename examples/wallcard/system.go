@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,13 +23,22 @@ func newSystem(metric bool) system {
 	if metric {
 		return system{true, 5 * units.Hectopascal,
 			scale(units.Celsius, 100, 98, 95, 92, 90, 85, 80, 70, 60, 50, 40, 30, 20),
-			scale(units.Celsius, 0, 3, 6, 9, 12, 15, 18, 21),
+			scale(units.Celsius, 0, 4, 8, 12, 16, 20),
 			scale(units.Celsius, 83, 85, 87, 90, 93)}
 	}
 	return system{false, 0.2 * units.InchMercury,
 		scale(units.Fahrenheit, 210, 205, 200, 195, 190, 180, 170, 160, 140, 120, 100, 80, 60),
-		scale(units.Fahrenheit, 32, 40, 45, 50, 55, 60, 65, 70),
+		scale(units.Fahrenheit, 32, 40, 45, 50, 55, 60, 70),
 		scale(units.Fahrenheit, 180, 185, 190, 195, 200)}
+}
+
+// below leaves out the rows that no syrup reaches which boils at the given
+// temperature: poured, it is at once a little cooler than in the pan.
+func (s system) below(boils units.Temperature) system {
+	hottest := boils.Add(-units.CelsiusDegree)
+	beyond := func(t units.Temperature) bool { return t.Compare(hottest) > 0 }
+	s.cups, s.fills = slices.DeleteFunc(s.cups, beyond), slices.DeleteFunc(s.fills, beyond)
+	return s
 }
 
 func scale(in func(float64) units.Temperature, rows ...float64) []units.Temperature {

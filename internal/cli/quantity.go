@@ -102,6 +102,12 @@ func Wood(v units.Volume) Value {
 	return both(v, unit[units.Volume]{units.Cord, "cord", "cord"}, unit[units.Volume]{units.CubicMeter, "m3", "m3"})
 }
 
+// TinyVolume shows a volume in cubic inches and milliliters: the wood of a hole.
+func TinyVolume(v units.Volume) Value {
+	const cubicInch = units.USGallon / 231
+	return both(v, unit[units.Volume]{cubicInch, "in3", "in3"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+}
+
 // Mass shows a mass in pounds and kilograms.
 func Mass(m units.Mass) Value {
 	return both(m, unit[units.Mass]{units.Pound, "lb", "lb"}, unit[units.Mass]{units.Kilogram, "kg", "kg"})
@@ -148,6 +154,14 @@ func TempDiff(d units.TempDiff) Value {
 	}
 }
 
+// DegreeDays shows warmth summed over days to a tenth.
+func DegreeDays(sum units.TempDiff) Value {
+	return Value{
+		view{known(float64(sum), decimal(sum.FahrenheitDegrees(), 1)+" F degree-days"), "f_degree_days", number(sum.FahrenheitDegrees())},
+		view{known(float64(sum), decimal(sum.CelsiusDegrees(), 1)+" C degree-days"), "c_degree_days", number(sum.CelsiusDegrees())},
+	}
+}
+
 // Brix shows a sugar content.
 func Brix(b units.Brix, decimals int) Value {
 	return same(view{known(float64(b), b.Text(decimals)), "brix", number(float64(b))})
@@ -181,6 +195,11 @@ func Hours(d time.Duration) Value {
 		text = fmt.Sprintf("%d min", min)
 	}
 	return same(view{text, "h", number(d.Hours())})
+}
+
+// Date shows a day of the calendar, in JSON with its year.
+func Date(t time.Time) Value {
+	return same(view{t.Format("Mon Jan 2"), "", t.Format(time.DateOnly)})
 }
 
 // Clock shows a time of the day that begins with start; a later day says which.

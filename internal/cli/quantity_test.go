@@ -1,8 +1,11 @@
 package cli
 
 import (
+	"bytes"
 	"math"
+	"strings"
 	"testing"
+	"time"
 
 	"example.org/sapreckoner/units"
 )
@@ -25,6 +28,16 @@ func TestSignificant(t *testing.T) {
 	}
 }
 
+// A cubic inch is 16.387064 mL (SP 811).
+func TestTinyVolume(t *testing.T) {
+	v := TinyVolume(16.387064 * units.Milliliter)
+	for metric, want := range map[bool]string{false: "1 in3", true: "16.39 mL"} {
+		if got := (&Sheet{Metric: metric}).In(v); got != want {
+			t.Errorf("%s, want %s", got, want)
+		}
+	}
+}
+
 func TestRough(t *testing.T) {
 	s := Sheet{}
 	v := Between(Rough(Wood(0.0812357*units.Cord)), Rough(Wood(0.2166286*units.Cord)))
@@ -37,6 +50,36 @@ func TestRough(t *testing.T) {
 	}
 	if got, want := s.In(Rough(Mass(units.Mass(math.NaN())))), "-"; got != want {
 		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+// A page names a day by its weekday; a program that reads JSON needs the year.
+func TestDate(t *testing.T) {
+	s := Sheet{}
+	v := Date(time.Date(2024, time.February, 29, 0, 0, 0, 0, time.UTC)) // a Thursday
+	if got, want := s.In(v), "Thu Feb 29"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	s.Part("p", "P").Row("day", "Day", v)
+	e := &Env{Out: new(bytes.Buffer)}
+	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"day": "2024-02-29"`) {
+		t.Errorf("%v: %s", err, e.Out)
+	}
+}
+
+// 34 F degree-days are 18.9 C degree-days: a degree F is 5/9 of a degree C.
+func TestDegreeDays(t *testing.T) {
+	s := Sheet{}
+	v := DegreeDays(units.FahrenheitDegrees(34))
+	if got, want := s.In(v), "34.0 F degree-days"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	s.Metric = true
+	if got, want := s.In(v), "18.9 C degree-days"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+	if got := s.In(DegreeDays(units.TempDiff(math.NaN()))); got != "-" {
+		t.Errorf("unknown: %s", got)
 	}
 }
 

@@ -32,7 +32,25 @@ func Build(t *testing.T) Binary {
 	if out, err := exec.Command("go", "build", "-o", path, ".").CombinedOutput(); err != nil {
 		t.Fatalf("go build: %v\n%s", err, out)
 	}
+	watch(t)
 	return Binary{path}
+}
+
+// watch looks at every source of the program. go test repeats an earlier result
+// while the test program and the files it looked at are the same, and of a
+// program that is built beside it, nothing need be in it.
+func watch(t *testing.T) {
+	t.Helper()
+	const sources = `{{if not .Standard}}{{$dir := .Dir}}{{range .GoFiles}}{{$dir}}/{{.}}{{"\n"}}{{end}}{{range .EmbedFiles}}{{$dir}}/{{.}}{{"\n"}}{{end}}{{end}}`
+	out, err := exec.Command("go", "list", "-deps", "-f", sources, ".").Output()
+	if err != nil {
+		t.Fatalf("go list: %v", err)
+	}
+	for name := range strings.Lines(string(out)) {
+		if _, err := os.Stat(strings.TrimSuffix(name, "\n")); err != nil {
+			t.Fatal(err)
+		}
+	}
 }
 
 // Run runs the program and returns its exit status and output.

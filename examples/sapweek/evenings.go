@@ -1,0 +1,146 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// label is the temperature at which syrup is measured: 68 F.
+var label = units.Celsius(20)
+
+// evenings is the firing of the days ahead: low at the low end of sap and sugar
+// on every day, high at the high end.
+type evenings struct {
+	pressure  units.Pressure
+	from      string // the flag that tells it
+	keep      time.Duration
+	growth    boil.Growth
+	low, high firing
+	burns     [2]units.Volume // wood
+}
+
+// A firing is a plan of the fire with the syrup that it makes.
+type firing struct {
+	boil.Plan
+	power units.Power
+	syrup units.Volume
+}
+
+// keeps reads the guide of boil.Spoiling as hours: the guide itself has words.
+var keeps = map[boil.Growth]time.Duration{
+	boil.GrowthSlow:    72 * time.Hour,
+	boil.GrowthBetween: 24 * time.Hour,
+	boil.GrowthFast:    12 * time.Hour,
+}
+
+// fire plans the evenings at both ends of the band.
+func (p *plan) fire(f *cli.Flags) (err error) {
+	s := p.given
+	if s.evening > 0 && s.warmup >= s.evening {
+		return cli.For("warmup", errors.New("all of -evening goes into warming the pan: keep the fire longer"))
+	}
+	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
+		return err
+	}
+	p.growth = boil.Spoiling(s.sapTemp)
+	if p.keep = s.keep; p.keep == 0 {
+		p.keep = keeps[p.growth]
+	}
+	least := func(v tapping.Span[units.Volume]) units.Volume { return v.Low }
+	most := func(v tapping.Span[units.Volume]) units.Volume { return v.High }
+	if p.low, err = p.firing(f, p.sugar.Low, least); err != nil {
+		return err
+	}
+	if p.high, err = p.firing(f, p.sugar.High, most); err != nil {
+		return err
+	}
+	return p.burn(f)
+}
+
+// firing plans one end of the band.
+func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Span[units.Volume]) units.Volume) (out firing, err error) {
+	s := p.given
+	if out.power, err = p.power(f, brix); err != nil {
+		return out, err
+	}
+	gathered := make([]boil.Gathering, len(p.all))
+	for i, v := range p.all {
+		gathered[i] = boil.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
+	}
+	gathered[0].Volume += s.waiting
+	out.Plan, err = boil.Backlog{
+		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
+		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
+	}.Plan(gathered...)
+	if err != nil {
+		return out, cli.For(flagOf(err, "evening", map[string]string{
+			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
+			"heat": "heat", "volume of sap": "taps", "pressure": p.from,
+		}), err)
+	}
+	out.syrup, err = s.syrupOf(out.Sugar)
+	return out, err
+}
+
+// power is the heat that reaches the liquid. An evaporation is that of a pan fed
+// with this sap as it boils.
+func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
+	s := p.given
+	if f.Given("heat") {
+		return s.heat, nil
+	}
+	lot, err := sugar.NewLot(units.USGallon, brix, s.sapTemp)
+	if err != nil {
+		return 0, cli.For("sap-temp", err)
+	}
+	demand, err := boil.Heat(lot, s.syrup, p.pressure)
+	if err != nil {
+		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"target": "syrup", "pressure": p.from}), err)
+	}
+	water, err := density.Water(label)
+	return units.Power(float64(demand.PerWater()) * float64(water.MassRate(s.rate))), err
+}
+
+// syrupOf is the volume of the syrup that holds an amount of sugar.
+func (s *setup) syrupOf(held units.Mass) (units.Volume, error) {
+	if held == 0 {
+		return 0, nil
+	}
+	lot, err := sugar.NewLotByMass(s.syrup.Of(held), s.syrup, label)
+	return lot.Volume(), err
+}
+
+// burn finds the wood. A learned efficiency is of the net heat at the wood's
+// moisture; the range for home-built pans is of the gross heat of the species.
+func (p *plan) burn(f *cli.Flags) error {
+	s := p.given
+	for _, w := range boil.FirewoodKentucky() {
+		if w.Species != s.wood {
+			continue
+		}
+		fuel, at := w.Cord(), boil.HomeBuiltPan()
+		if f.Given("efficiency") {
+			var err error
+			if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
+				return cli.For("moisture", err)
+			}
+			at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Net}
+		}
+		least, err := fuel.Needed(p.low.Heat, at)
+		if err != nil {
+			return cli.For("efficiency", err)
+		}
+		most, err := fuel.Needed(p.high.Heat, at)
+		p.burns = [2]units.Volume{least.Low, most.High}
+		return cli.For("efficiency", err)
+	}
+	return fmt.Errorf("-wood: %s is not in the table", s.wood)
+}

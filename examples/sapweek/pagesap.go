@@ -1,0 +1,228 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+func rough(s tapping.Span[units.Volume]) cli.Value {
+	return cli.Between(cli.Rough(cli.Volume(s.Low)), cli.Rough(cli.Volume(s.High)))
+}
+
+func (p page) sapPart(part *cli.Part) {
+	part.Row("taps", "Taps", cli.Count(p.given.taps, ""), p.how)
+	if p.gain.High > 0 {
+		part.Row("gain", "That gives more by", cli.Between(cli.Share(p.gain.Low, 1), cli.Share(p.gain.High, 1)), p.gain.Source+": the sources do not agree")
+	}
+	if p.how == "by a falling line" {
+		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
+	}
+	part.Row("flow_days", "Running days of a season", cli.Number(p.flowDays, 1, ""), p.flowFrom)
+	var rows [][]cli.Value
+	for i, d := range p.days {
+		rows = append(rows, []cli.Value{cli.Date(d.Date), yes(p.rule.Criterion.Met(d)), rough(p.perTap[i]), rough(p.all[i])})
+	}
+	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
+	part.Row("total", "In all these days", rough(p.total))
+	if p.measured {
+		part.Row("brix", "Sugar in it", cli.Brix(p.sugar.Low, 1), p.sugar.Source)
+	} else {
+		part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)),
+			p.given.species.String()+", "+parts[p.given.part].String(), p.sugar.Source, "measure yours and give -sugar")
+	}
+	part.Remark("The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; a day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
+}
+
+func (p page) pailPart(part *cli.Part) {
+	s := p.given
+	part.Row("pail", "A pail holds", cli.Volume(s.pail), number(s.perPail, "tap", "taps")+" in it; a round every "+p.In(cli.Hours(s.round)))
+	daily := s.round <= day
+	cols := []cli.Column{{Key: "from", Head: "sap of"}}
+	if !daily {
+		cols = append(cols, cli.Column{Key: "to", Head: "to"})
+	}
+	cols = append(cols, cli.Column{Key: "then", Head: "in the pail then"}, cli.Column{Key: "answer", Head: "answer"})
+	if daily {
+		cols = append(cols, cli.Column{Key: "full_after", Head: "full at the earliest"})
+	}
+	var rows [][]cli.Value
+	spills := false
+	for _, r := range p.rounds {
+		row := []cli.Value{cli.Date(r.first)}
+		if !daily {
+			row = append(row, cli.Date(r.last))
+		}
+		row = append(row, rough(r.Then), cli.Words(r.Overflow.String()))
+		full := cli.Words("")
+		if r.Overflow != tapping.Lasts {
+			full, spills = cli.Hours(r.FullAfter), true
+		}
+		if daily {
+			row = append(row, full)
+		}
+		rows = append(rows, row)
+	}
+	part.Table("rounds", cols, rows)
+	switch {
+	case spills && daily:
+		part.Remark(fmt.Sprintf("Hours are from the beginning of the thaw, and sap is taken to flow evenly for %s. Walk again before then on days that may overflow, or hang larger pails.", p.In(cli.Hours(s.flowing))))
+	case spills:
+		part.Remark("Walk sooner where a pail may overflow, or hang larger ones. Sap that hangs for days in the sun spoils.")
+	}
+}
+
+func (p page) eveningPart(part *cli.Part) {
+	s := p.given
+	heat := cli.Energy(p.low.power.Over(time.Hour))
+	if s.heat == 0 && !p.measured {
+		heat = cli.Between(heat, cli.Energy(p.high.power.Over(time.Hour)))
+	}
+	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
+	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure))
+	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
+	part.Row("keep", "Sap may wait", cli.Hours(p.keep), p.keepNote())
+	p.firingTable(part, "low", "If every day brings the low end:", &p.low)
+	p.firingTable(part, "high", "If every day brings the high end:", &p.high)
+	both := func(of func(*firing) cli.Value) cli.Value { return cli.Between(of(&p.low), of(&p.high)) }
+	part.Row("peak", "Most sap waiting at once", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.Peak)) }), "at the lighting of the fire; most on "+p.In(cli.Date(p.days[p.high.PeakDay].Date)))
+	p.trouble(part, "spill", "The tanks run over", func(f *firing) int { return f.FirstSpill })
+	p.trouble(part, "overdue", "Sap has waited too long", func(f *firing) int { return f.FirstOverdue })
+	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
+	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
+	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
+	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Energy(f.Heat) }))
+	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
+	part.Remark("Sap of a day is taken to be in the tank before the fire is lit, the most urgent is boiled first, and what finds no room is lost. Cloudy or sour sap is past its time whatever the clock says.")
+}
+
+func (p page) heatFrom() string {
+	if p.given.heat > 0 {
+		return "into the liquid, as you say"
+	}
+	return "into the liquid: " + p.In(cli.Flow(p.given.rate)) + " of water boiled off, from a pan fed with cold sap"
+}
+
+// Between these bacteria in sap grow neither slowly nor fast: Ohio State University
+// Extension, as boil.Spoiling.
+var cold, mild = units.Fahrenheit(40), units.Fahrenheit(50)
+
+func (p page) keepNote() string {
+	at := p.In(cli.Temperature(p.given.sapTemp)) + ": growth of bacteria is " + p.growth.String() + " (Ohio State University Extension)"
+	if p.given.keep > 0 {
+		return "as you say; at " + at
+	}
+	return "at " + at + "; the hours are this page's reading of it: 72 below " + p.Degrees(cold) + ", 24 up to " + p.Degrees(mild) + ", 12 above"
+}
+
+func (p page) woodNote() string {
+	wood := strings.ToLower(p.given.wood)
+	if p.learned {
+		return wood + "; at " + p.given.efficiency.Text(0) + " of the net heat"
+	}
+	return wood + "; a range for a home-built flat pan, from memory: learn your own and give -efficiency"
+}
+
+// firingTable shows the evenings of one end of the band.
+func (p page) firingTable(part *cli.Part, key, words string, f *firing) {
+	volume := func(v units.Volume) cli.Value { return cli.Rough(cli.Volume(v)) }
+	var rows [][]cli.Value
+	for i, e := range f.Evenings {
+		rows = append(rows, []cli.Value{cli.Date(p.days[i].Date), volume(e.Spilled), cli.Hours(e.Hours), volume(e.Boiled), volume(e.Waiting), volume(e.Overdue)})
+	}
+	part.Remark(words)
+	part.Table(key, []cli.Column{{Key: "day", Head: "day"}, {Key: "spilled", Head: "runs over"}, {Key: "fire", Head: "fire"}, {Key: "boiled", Head: "boiled"}, {Key: "waiting", Head: "waits after"}, {Key: "overdue", Head: "too old of it"}}, rows)
+}
+
+// trouble tells the first day of it at either end of the band.
+func (p page) trouble(part *cli.Part, key, label string, first func(*firing) int) {
+	words := func(f *firing) string {
+		if i := first(f); i >= 0 {
+			return "first on " + p.In(cli.Date(p.days[i].Date))
+		}
+		return "not in these days"
+	}
+	low, high := words(&p.low), words(&p.high)
+	if low == high {
+		part.Row(key, label, cli.Words(high), "at either end")
+		return
+	}
+	part.Row(key, label, cli.Words(high), "at the high end; at the low end "+low)
+}
+
+func (p page) storePart(part *cli.Part) {
+	s, f := p.given, p.forecast
+	part.Row("basis", "Syrup of the season by", cli.Words(f.Basis.String()))
+	notes := []string{"at the least and the most syrup of a tap"}
+	if f.Basis == yield.OwnSeasons {
+		part.Row("seasons", "Seasons", cli.Count(f.Seasons, ""))
+		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+number(s.taps, "tap", "taps"))
+	} else {
+		notes = p.sweet()
+		if p.gain.High > 0 {
+			notes = append(notes, "with what the vacuum adds")
+		}
+	}
+	part.Row("syrup", "Syrup to expect", cli.Between(cli.Rough(cli.Volume(f.Low)), cli.Rough(cli.Volume(f.High))), notes...)
+	if w := f.Basis.Warning(); w != "" {
+		part.Remark("Mind: " + w + ".")
+	}
+	if f.Basis == yield.OwnSeasons && f.Seasons < 3 {
+		part.Remark("So few seasons say little of the range: three or more are worth having.")
+	}
+	part.Remark("For the high end of it:")
+	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
+	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
+	tank := "on the best day that you know"
+	if p.laid.PeakRemembered {
+		tank = p.In(cli.Volume(yield.PeakFromMemory)) + " a tap on the best day, from memory: give -peak"
+	}
+	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.laid.Tank)), tank, "for "+p.In(cli.Hours(p.keep))+" of waiting")
+	if s.perCord > 0 {
+		part.Row("wood", "Wood", cli.Rough(cli.Wood(p.laid.Wood)), "stacked and dry")
+	} else {
+		part.Row("wood", "Wood", cli.Wood(p.laid.Wood), "not known: give -syrup-per-cord")
+	}
+}
+
+// sweet tells which sap the ends of a range of syrup are of.
+func (p page) sweet() []string {
+	if p.measured {
+		return nil
+	}
+	return []string{"thin sap at the low end, sweet at the high"}
+}
+
+func (p page) jar() cli.Value {
+	if p.given.jar >= units.USGallon {
+		return cli.Volume(p.given.jar)
+	}
+	return cli.SmallVolume(p.given.jar)
+}
+
+// cautions of the days ahead. Sources: Ohio State University Extension for cold
+// sap; OMAFRA for cold bark; US CPSC and NIOSH for burns and carbon monoxide; the
+// rest is common practice.
+func (p page) cautions() []string {
+	list := []string{
+		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",
+		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
+		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
+		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
+		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Throw away what is cloudy, ropy or sour.",
+		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
+		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
+	}
+	if boil.Spoiling(p.given.sapTemp) == boil.GrowthFast {
+		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
+	}
+	return list
+}

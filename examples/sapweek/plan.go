@@ -1,0 +1,45 @@
+package main
+
+import (
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+)
+
+// plan is the days ahead worked out.
+type plan struct {
+	given    *setup
+	demo     bool   // nothing was given: the invented grove
+	borrowed string // the flags whose value is that of the invented grove
+	weather  bool   // the person's own
+
+	rule    tapping.SeasonRule
+	line    bool // sap runs into the tank
+	learned bool // the efficiency is of net heat
+
+	season
+	sap
+	evenings
+	stores
+}
+
+// work makes the plan.
+func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
+	if err := s.check(f); err != nil {
+		return nil, err
+	}
+	p := &plan{given: s, demo: !f.Other("metric", "json"), borrowed: s.borrowed(f), weather: s.weather != "", line: s.line(f), learned: f.Given("efficiency")}
+	for _, step := range []func() error{
+		func() error { return p.readSeason(e, f) },
+		func() error { return p.readHistory(e) },
+		func() error { return p.expectSap(f) },
+		func() error { return p.walk(f) },
+		func() error { return p.fire(f) },
+		func() error { return p.expectSyrup(e) },
+		p.layIn,
+	} {
+		if err := step(); err != nil {
+			return nil, err
+		}
+	}
+	return p, nil
+}

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// sap is what the taps give.
+type sap struct {
+	flowDays float64
+	flowFrom string
+	how      string // it is collected
+	perTap   []tapping.Span[units.Volume]
+	all      []tapping.Span[units.Volume] // of all taps, day by day
+	total    tapping.Span[units.Volume]
+	gain     tapping.Span[units.Share]
+	sugar    tapping.Span[units.Brix]
+	measured bool // the sugar is
+	rounds   []round
+}
+
+// A round is one pail from one round to the next.
+type round struct {
+	first, last time.Time // days whose sap it takes
+	tapping.PailOutlook
+}
+
+// expectSap makes the bands of the days ahead.
+func (p *plan) expectSap(f *cli.Flags) error {
+	low, high, err := p.models(f)
+	if err != nil {
+		return err
+	}
+	least, most := low.Days(p.ahead, p.rule.Criterion), high.Days(p.ahead, p.rule.Criterion)
+	p.total.Source = most[0].Sap.Source
+	for i := range most {
+		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		all := tap.Times(float64(p.given.taps))
+		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
+		p.total.Low += all.Low
+		p.total.High += all.High
+	}
+	return p.expectSugar(f)
+}
+
+// models returns what one tap gives at the least and at the most. They differ
+// for a line without a pump alone, whose vacuum is anything from none, where air
+// gets in, to that of the full fall.
+func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
+	s := p.given
+	flag := "flow-days"
+	p.flowDays, p.flowFrom = float64(s.flowDays), "as you say"
+	if !f.Given("flow-days") {
+		p.flowFrom = "a guess: give -history or -flow-days"
+		if p.history && p.asRead.Years > 0 {
+			p.flowDays, p.flowFrom = p.asRead.FlowDays, fmt.Sprintf("median of %d springs", p.asRead.Years)
+			flag = "history"
+		}
+	}
+	var gravity tapping.Method
+	vacuum := s.vacuum
+	p.how = "by gravity"
+	switch {
+	case f.Given("vacuum"):
+		p.how = "with a pump"
+	case f.Given("drop"):
+		p.how = "by a falling line"
+		if vacuum, err = tapping.NaturalVacuum(s.drop); err != nil {
+			return low, high, cli.For("drop", err)
+		}
+	}
+	method, err := tapping.WithVacuum(vacuum)
+	if err != nil {
+		return low, high, cli.For("vacuum", err)
+	}
+	if p.gain, err = tapping.VacuumGain(vacuum); err != nil {
+		return low, high, cli.For("vacuum", err)
+	}
+	if high, err = tapping.NewSapModel(method, p.flowDays); err != nil {
+		return low, high, cli.For(flag, err)
+	}
+	if !f.Given("drop") {
+		return high, high, nil
+	}
+	p.gain.Low = 0
+	low, err = tapping.NewSapModel(gravity, p.flowDays)
+	return low, high, err
+}
+
+// expectSugar finds the range of sugar.
+func (p *plan) expectSugar(f *cli.Flags) (err error) {
+	s := p.given
+	if p.measured = f.Given("sugar"); p.measured {
+		p.sugar = tapping.Span[units.Brix]{Low: s.reading, High: s.reading, Source: "your own reading"}
+		return nil
+	}
+	p.sugar, err = tapping.SapSugar(s.species, parts[s.part])
+	if errors.Is(err, tapping.ErrNotCovered) {
+		err = fmt.Errorf("%w, and give -sugar", err)
+	}
+	return cli.For("species", err)
+}
+
+// walk finds what each round of the pails meets.
+func (p *plan) walk(f *cli.Flags) error {
+	s := p.given
+	if s.line(f) {
+		return nil
+	}
+	each := max(1, int(s.round/day)) // days
+	pail := tapping.Pail{Label: "at a tap", Size: s.pail, Holds: s.inPails, Taps: s.perPail}
+	for i := 0; i < len(p.days); i += each {
+		end := min(i+each, len(p.days))
+		come := p.perTap[i]
+		for _, more := range p.perTap[i+1 : end] {
+			come.Low += more.Low
+			come.High += more.High
+		}
+		next := s.round
+		if each > 1 {
+			next = time.Duration(end-i) * day
+		}
+		out, err := tapping.PailRound([]tapping.Pail{pail}, come, s.flowing, next)
+		if err != nil {
+			return cli.For("round", err)
+		}
+		p.rounds = append(p.rounds, round{p.days[i].Date, p.days[end-1].Date, out[0]})
+		pail.Holds = 0
+	}
+	return nil
+}

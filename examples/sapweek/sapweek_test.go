@@ -1,0 +1,140 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+func TestSapweek(t *testing.T) {
+	b := clitest.Build(t)
+	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("reckoned anew", func(t *testing.T) { reckonedAnew(t, b) })
+	t.Run("one content", func(t *testing.T) { oneContent(t, b) })
+	t.Run("words", func(t *testing.T) { words(t, b) })
+	t.Run("warmth", func(t *testing.T) { warm(t, b) })
+	// By its name the test is linked to all of the program: go test would else hold
+	// an old answer for good, since what the built binary is made of is not seen.
+	b.Refuses(t, program().Name, badInput())
+}
+
+func pages(t *testing.T, b clitest.Binary) {
+	b.Golden(t, "demo.txt")
+	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "demo.json", "-json")
+	b.Golden(t, "line.txt", "-weather", "testdata/weather.csv", "-today", "2031-03-12", "-taps", "200", "-drop", "14 ft", "-storage", "300 US gal",
+		"-sap-temp", "36 F", "-sugar", "2.2 Brix", "-boil-rate", "25 US gal/h", "-efficiency", "45 %", "-days", "9")
+	b.Golden(t, "help.txt", "-h")
+}
+
+// Page, metric page and JSON tell the same.
+func oneContent(t *testing.T, b clitest.Binary) {
+	var read [2]struct {
+		Evenings struct {
+			Storage_us_gal, Storage_l float64
+			Peak_us_gal, Peak_l       [2]float64
+		}
+	}
+	for i, args := range [][]string{{"-json"}, {"-json", "-metric"}} {
+		status, out, errs := b.Run(t, "", args...)
+		if status != 0 {
+			t.Fatal(errs)
+		}
+		if err := json.Unmarshal([]byte(out), &read[i]); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if read[0] != read[1] {
+		t.Errorf("%+v\n%+v", read[0], read[1])
+	}
+	e := read[0].Evenings
+	for gallons, liters := range map[float64]float64{e.Storage_us_gal: e.Storage_l, e.Peak_us_gal[1]: e.Peak_l[1]} {
+		if !(math.Abs(liters/gallons-3.785411784) < 1e-6) {
+			t.Errorf("%v US gal are %v L", gallons, liters)
+		}
+	}
+}
+
+// Warmth of days at 40 and 64 F: 2 F degree-days each over 50 F (Ohio State
+// University Extension). 17 such days make the 34 of the first flowers. Days of
+// December are not counted.
+func warm(t *testing.T, b clitest.Binary) {
+	days := "date,tmin_f,tmax_f\n2029-12-30,40,64\n2029-12-31,40,64\n"
+	for i := 1; i <= 31; i++ {
+		days += fmt.Sprintf("2030-01-%02d,40,64\n", i)
+	}
+	for _, c := range []struct{ today, now, end, want string }{
+		{"2030-01-05", "8.0 F degree-days", "22.0 F degree-days", "not yet in these days"},
+		{"2030-01-11", "20.0 F degree-days", "34.0 F degree-days", "it begins in these days"},
+		{"2030-01-15", "28.0 F degree-days", "42.0 F degree-days", "in full bloom by then"},
+	} {
+		_, out, errs := b.Run(t, days, "-weather", "-", "-today", c.today)
+		for _, want := range []string{"Warmth so far " + c.now, "At the end of these days " + c.end, c.want} {
+			if !strings.Contains(flat(out), want) {
+				t.Errorf("%s: no %q: %s%s", c.today, want, errs, out)
+			}
+		}
+	}
+}
+
+func flat(page string) string { return strings.Join(strings.Fields(page), " ") }
+
+// What a page says at some times and not at others.
+func words(t *testing.T, b clitest.Binary) {
+	const (
+		cold  = "date,tmin_f,tmax_f\n2030-01-01,-4,10\n2030-01-02,-4,12\n2030-01-03,20,40\n2030-01-05,20,40\n"
+		south = "date,tmin_c,tmax_c\n2030-08-01,-4,6\n2030-08-02,-4,6\n"
+		at    = "-weather|-|-today|"
+	)
+	for _, c := range []struct{ args, stdin, want, not string }{
+		{"", "", "An invented grove", "Not given"},
+		{"-taps|25", "", "The weather is invented", "-taps \"60\""},
+		{"-taps|25", "", "-pan-area \"8 ft2\"", "An invented grove"},
+		{"-heat|60000 Btu/h", "", "60000 Btu (63.30 MJ; into the liquid, as you say)", "-pan-area"},
+		{at + "2030-01-01", cold, "The forecast ends, or misses a day, after Thu Jan 3", "invented weather"},
+		{at + "2030-01-01", cold, "Warm enough to drill on Jan 3", "Fri Jan 4"},
+		{at + "2030-01-01|-days|2", cold, "Warm enough to drill on none of these days", "The forecast ends"},
+		{at + "2030-01-05", cold, "Days without figures 1", "week from"},
+		{at + "2030-01-05", cold, "Every day without figures is missing in these sums", "Springs looked at"},
+		{at + "2030-01-01", cold, "gravity figures, from memory of extension leaflets", "own past seasons"},
+		{at + "2030-01-01", cold, "Mind: the sap of a tap is from memory", "with what the vacuum adds"},
+		{at + "2030-01-01", cold, "a guess: give -history or -flow-days", ""},
+		{at + "2030-01-01|-vacuum|16.5 inHg", cold, "That gives more by 82.5 to 151.0 %", "A pail holds"},
+		{at + "2030-01-01|-vacuum|16.5 inHg", cold, "with what the vacuum adds", "air takes the vacuum away"},
+		// 16 inHg of 18 ft: 2.51 to the power of 16/16.5 at the most.
+		{at + "2030-01-01|-drop|18 ft", cold, "That gives more by 0.0 to 144.1 %", "A pail holds"},
+		// 300 and 900 US gal of sap, 43.389 to one of syrup.
+		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix", cold, "Syrup to expect 6.9 to 21 US gal", "thin sap"},
+		// 1.825 and 2.51 times as much.
+		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix|-vacuum|16.5 inHg", cold, "Syrup to expect 13 to 52 US gal", ""},
+		{at + "2030-01-01|-history|testdata/weather.csv", cold, "Springs looked at 0", "Have the taps in"},
+		{at + "2030-08-01|-south", south, "since July 1", "January"},
+		{"-night-below|31 F|-day-above|45 F", "", "own: your own criterion. your own.", ""},
+		{"-criterion|vigorous", "", "vigorous run, UVM)", ""},
+		{"-sap-temp|55 F", "", "This sap waits above 50 F", ""},
+		{"-sap-temp|55 F", "", "Sap may wait 12 h 00 min", ""},
+		{"-sap-temp|36 F", "", "Sap may wait 72 h 00 min", "This sap waits"},
+		{"-sap-temp|55 F|-metric", "", "72 below 4 C, 24 up to 10 C, 12 above", "50 F"},
+		{"-metric", "", "7.571 L a tap on the best day", "US gal a tap"},
+		{"-keep|30h", "", "Sap may wait 30 h 00 min (as you say", ""},
+		{"-part|end", "", "1.5 to 2.2 Brix (sugar maple, end of the season", ""},
+		{"-species|boxelder", "", "2.2 to 2.8 Brix (boxelder", ""},
+		{"-round|48h", "", "Sap that hangs for days", "full at the earliest"},
+		{"-pail|5 US gal", "", "lasts", "Walk again"},
+		{"-in-pails|2 US gal", "", "Wed Mar 12 2 to 2 US gal will overflow", ""},
+		{"-in-pails|2 US gal", "", "Thu Mar 13 0.071 to 2 US gal may overflow", ""},
+		{"-syrup-per-cord|8 US gal|-peak|3 US gal", "", "Wood 2 cord", "from memory: give -peak"},
+		{"-past|-", "year,taps,syrup_l\n2029,50,38\n", "So few seasons", ""},
+		{"-waiting|60 US gal", "", "most on Wed Mar 12", ""},
+		{"-evening|0s|-warmup|0s", "", "Under fire 0 to 0 min", ""},
+	} {
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		if page := flat(out); !strings.Contains(page, flat(c.want)) || c.not != "" && strings.Contains(page, c.not) {
+			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
+		}
+	}
+}

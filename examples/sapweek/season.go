@@ -1,0 +1,212 @@
+package main
+
+import (
+	"bytes"
+	_ "embed"
+	"errors"
+	"fmt"
+	"io"
+	"time"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// The invented grove.
+var (
+	//go:embed testdata/weather.csv
+	demoWeather []byte
+	//go:embed testdata/history.csv
+	demoHistory []byte
+	//go:embed testdata/past.csv
+	demoPast []byte
+)
+
+// demoToday is the first of the days ahead in the invented grove.
+const demoToday = "2031-03-12"
+
+// season is where the season stands and what the days ahead look like.
+type season struct {
+	start, today time.Time
+	missing      int // days from the start of the season to yesterday without figures
+	soFar        tapping.Season
+	toNow, toEnd tapping.DegreeDays // over a base of 50 F
+	weeks        []tapping.Week     // those without a day missing
+
+	days           []tapping.Day // ahead
+	ahead          tapping.Weather
+	colder, warmer []tapping.Day // the days ahead, a degree C off
+	look           tapping.Outlook
+
+	history                    bool
+	ifColder, asRead, ifWarmer tapping.Window
+}
+
+// degree is how far a thermometer or a forecast is easily off.
+const (
+	degree units.TempDiff = 1
+	off                   = "1 C (1.8 F)"
+)
+
+// open opens a file, or the demo's content where no file is named.
+func open(e *cli.Env, flag, path string, demo []byte) (io.ReadCloser, error) {
+	if path == "" {
+		return io.NopCloser(bytes.NewReader(demo)), nil
+	}
+	return e.Open(flag, path)
+}
+
+func readWeather(e *cli.Env, flag, path string, demo []byte) (tapping.Weather, error) {
+	in, err := open(e, flag, path, demo)
+	if err != nil {
+		return tapping.Weather{}, err
+	}
+	defer in.Close()
+	w, err := tapping.ReadWeather(in)
+	if err == nil && w.Len() == 0 {
+		err = errors.New("no day with figures below the header")
+	}
+	if err != nil {
+		return w, cli.For(flag, fmt.Errorf("%s: %w", path, err))
+	}
+	return w, nil
+}
+
+// firstDay is the first of the days ahead.
+func (s *setup) firstDay() (time.Time, error) {
+	switch {
+	case s.today != "":
+		t, err := time.Parse(time.DateOnly, s.today)
+		if err != nil {
+			return t, cli.For("today", errors.New("write a date as 2031-03-12"))
+		}
+		return t, nil
+	case s.weather == "":
+		return time.Parse(time.DateOnly, demoToday)
+	}
+	y, m, d := time.Now().Date()
+	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil
+}
+
+// readSeason reads the weather and looks through it.
+func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
+	s := p.given
+	w, err := readWeather(e, "weather", s.weather, demoWeather)
+	if err != nil {
+		return err
+	}
+	if p.today, err = s.firstDay(); err != nil {
+		return err
+	}
+	spring := time.January
+	if s.south {
+		spring = time.July
+	}
+	if (p.today.Month() >= time.July) != s.south {
+		return cli.For("today", fmt.Errorf("%s is not in the half-year of the season: that begins with %v; -south changes it", p.today.Format(time.DateOnly), spring))
+	}
+	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
+	if p.rule, err = s.rule(f); err != nil {
+		return err
+	}
+	past, err := p.part(w.Days())
+	if err != nil {
+		return err
+	}
+	if err := p.standing(past); err != nil {
+		return err
+	}
+	p.look = tapping.LookAhead(p.ahead, p.rule.Criterion)
+	warmer, err := p.ahead.Shift(degree)
+	if err != nil {
+		return err
+	}
+	colder, err := p.ahead.Shift(-degree)
+	p.colder, p.warmer = colder.Days(), warmer.Days()
+	return err
+}
+
+// rule is what counts as a run.
+func (s *setup) rule(f *cli.Flags) (tapping.SeasonRule, error) {
+	rule := tapping.SeasonRule{Criterion: criteria[s.criterion](), RunDays: s.runDays, Hemisphere: s.hemisphere()}
+	if !f.Given("night-below") {
+		return rule, nil
+	}
+	var err error
+	rule.Criterion, err = tapping.NewCriterion("your own criterion", s.night, s.thaw)
+	return rule, cli.For(flagOf(err, "night-below", map[string]string{"maximum above": "day-above"}), err)
+}
+
+// part parts the days of this season into past ones, which it returns, and those
+// ahead, up to the first without a forecast.
+func (p *plan) part(days []tapping.Day) (past []tapping.Day, err error) {
+	next := p.today
+	for _, d := range days {
+		switch {
+		case d.Date.Before(p.start):
+		case d.Date.Before(p.today):
+			past = append(past, d)
+		case d.Date.Equal(next) && len(p.days) < p.given.days:
+			p.days = append(p.days, d)
+			next = next.AddDate(0, 0, 1)
+		}
+	}
+	if len(p.days) == 0 {
+		return nil, cli.For("today", fmt.Errorf("the weather has no figures of %s, only days from %s to %s: name the first day of the forecast",
+			p.today.Format(time.DateOnly), days[0].Date.Format(time.DateOnly), days[len(days)-1].Date.Format(time.DateOnly)))
+	}
+	p.missing = int(p.today.Sub(p.start)/day) - len(past)
+	p.ahead, err = tapping.NewWeather(p.days)
+	return past, err
+}
+
+// standing finds where the season stands.
+func (p *plan) standing(past []tapping.Day) error {
+	before, err := tapping.NewWeather(past)
+	if err != nil {
+		return err
+	}
+	seasons, err := tapping.Seasons(before, p.rule)
+	if err != nil {
+		return err
+	}
+	if len(seasons) > 0 {
+		p.soFar = seasons[0]
+	}
+	for _, d := range past {
+		p.toNow += tapping.GrowingDegreeDays(d, bloomBase)
+	}
+	p.toEnd = p.toNow
+	for _, d := range p.days {
+		p.toEnd += tapping.GrowingDegreeDays(d, bloomBase)
+	}
+	all, err := tapping.NewWeather(append(past, p.days...))
+	if err != nil {
+		return err
+	}
+	for _, week := range tapping.ProducingWeeks(all, p.start.Year(), p.rule.Hemisphere) {
+		if week.Missing == 0 && !week.Start.Before(p.today.AddDate(0, 0, -14)) {
+			p.weeks = append(p.weeks, week)
+		}
+	}
+	return nil
+}
+
+// bloomBase is the base of the degree-days of tapping.SilverMapleBloom.
+var bloomBase = units.Fahrenheit(50)
+
+// readHistory reads past springs, if there are any.
+func (p *plan) readHistory(e *cli.Env) error {
+	s := p.given
+	if s.history == "" && s.weather != "" {
+		return nil
+	}
+	w, err := readWeather(e, "history", s.history, demoHistory)
+	if err != nil {
+		return err
+	}
+	p.history = true
+	p.ifColder, p.asRead, p.ifWarmer, err = tapping.Sensitivity(w, p.rule, degree)
+	return err
+}

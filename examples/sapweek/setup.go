@@ -1,0 +1,254 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// setup is what the flags say.
+type setup struct {
+	weather, history, past string // files
+
+	today     string
+	days      int
+	south     bool
+	criterion string
+	night     units.Temperature
+	thaw      units.Temperature
+	runDays   int
+
+	taps     int
+	vacuum   units.Pressure
+	drop     units.Length
+	flowDays int
+	species  tapping.Species
+	part     string
+	reading  units.Brix
+
+	pail       units.Volume
+	perPail    int
+	inPails    units.Volume
+	round      time.Duration
+	flowing    time.Duration
+	storage    units.Volume
+	waiting    units.Volume
+	sapTemp    units.Temperature
+	keep       time.Duration
+	evening    time.Duration
+	warmup     time.Duration
+	area       units.Area
+	flux       units.Flux
+	rate       units.VolumeRate
+	heat       units.Power
+	syrup      units.Brix
+	place      cli.Place
+	wood       string
+	moisture   units.Share
+	efficiency units.Share
+
+	jar     units.Volume
+	spare   units.Share
+	perCord units.Volume
+	peak    units.Volume
+
+	metric, json bool
+}
+
+// criteria are the published ones, by the words of a flag.
+var criteria = map[string]func() tapping.Criterion{
+	"flow":     tapping.SapFlowDay,
+	"vigorous": tapping.VigorousRun,
+	"event":    tapping.FreezeThawEvent,
+}
+
+// parts are the parts of the season, by the words of a flag.
+var parts = map[string]tapping.SeasonPart{"whole": tapping.WholeSeason, "end": tapping.SeasonEnd}
+
+// declare declares the flags with the values of the demo.
+func (s *setup) declare(f *cli.Flags) {
+	var species []string
+	for _, w := range boil.FirewoodKentucky() {
+		species = append(species, w.Species)
+	}
+	f.Group("Weather")
+	f.String(&s.weather, "weather", "", "CSV of the lows and highs of this year's days, past and forecast")
+	f.String(&s.today, "today", "", "first of the days ahead, as 2031-03-12; without it the date of this computer")
+	f.Count(&s.days, "days", 7, 1, 31, "days to look ahead; fewer if the forecast ends")
+	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
+	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")
+	f.Quantity(&s.thaw, "day-above", "", "and the day is warmer than this")
+	f.String(&s.history, "history", "", "CSV of past springs of a station near by: when to tap")
+	f.Count(&s.runDays, "run-days", 3, 1, 7, "running days within a week that make a run, for the first and the last run of a spring")
+	f.Bool(&s.south, "south", "spring is in the second half of the year")
+	f.Group("Taps and sap")
+	f.Count(&s.taps, "taps", 60, 1, 1e6, "taps that are out")
+	f.Quantity(&s.vacuum, "vacuum", "", "vacuum at the holes of a line with a pump; without it and -drop sap comes by gravity")
+	f.Quantity(&s.drop, "drop", "", "height that a tight line without a pump falls: full of sap it draws a vacuum of its own")
+	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season; without it the median of -history, else a guess of 30")
+	f.Quantity(&s.species, "species", "sugar maple", "kind of maple, for the sugar that is published of it")
+	f.Choice(&s.part, "part", "whole", []string{"whole", "end"}, "part of the season: whole, or end when sugar falls")
+	f.Quantity(&s.reading, "sugar", "", "true strength of your own sap, instead of the published range")
+	f.Group("Pails")
+	f.Quantity(&s.pail, "pail", "2 US gal", "what a pail holds to the brim")
+	f.Count(&s.perPail, "taps-per-pail", 2, 1, 100, "taps that run into a pail")
+	f.Quantity(&s.inPails, "in-pails", "0 US gal", "sap in each pail now")
+	f.Duration(&s.round, "round", "24h", "time from one round of the pails to the next")
+	f.Duration(&s.flowing, "flowing", "8h", "hours in which the sap of a day flows")
+	f.Group("Tank and evenings")
+	f.Quantity(&s.storage, "storage", "120 US gal", "what all tanks hold")
+	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, counted with that of the first day")
+	f.Quantity(&s.sapTemp, "sap-temp", "42 F", "temperature at which sap waits")
+	f.Duration(&s.keep, "keep", "0s", "how long sap may wait; 0 goes by -sap-temp")
+	f.Duration(&s.evening, "evening", "5h", "hours of fire that you are willing to keep in a day")
+	f.Duration(&s.warmup, "warmup", "30m", "of these, until the pan boils")
+	f.Quantity(&s.area, "pan-area", "8 ft2", "area of the boiling liquid")
+	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
+	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-area and -pan-rate")
+	f.Quantity(&s.heat, "heat", "", "heat that reaches the liquid, instead of all these, such as \"80000 Btu/h\"")
+	f.Quantity(&s.syrup, "syrup", "66.9 Brix", "strength of the syrup")
+	f.Place(&s.place, "900 ft")
+	f.Group("Fire")
+	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
+	f.Quantity(&s.efficiency, "efficiency", "", "share of the net heat of the wood that gets into the sap, learned from past days; without it the page shows a range")
+	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, for -efficiency")
+	f.Group("Stores for the season")
+	f.String(&s.past, "past", "", "CSV of your own past seasons: year, taps, syrup")
+	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers")
+	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
+	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season")
+	f.Quantity(&s.peak, "peak", "", "sap of one tap on the best day of past seasons")
+	f.Group("Page")
+	f.Bool(&s.metric, "metric", "metric units first")
+	f.Bool(&s.json, "json", "JSON instead of a page")
+}
+
+// check tests what the library does not.
+func (s *setup) check(f *cli.Flags) error {
+	if _, err := s.place.Given(); err != nil {
+		return err
+	}
+	if err := cmp.Or(f.Alone("vacuum", "drop"), f.Alone("criterion", "night-below"), f.Alone("criterion", "day-above"), f.Alone("species", "sugar"),
+		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
+		return err
+	}
+	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}} {
+		if f.Given(pair[0]) && !f.Given(pair[1]) {
+			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
+		}
+	}
+	for _, name := range []string{"pail", "taps-per-pail", "in-pails", "round"} {
+		if f.Given(name) && s.line(f) {
+			return cli.For(name, errors.New("sap of a line runs into the tank: leave out -vacuum and -drop, or the pails"))
+		}
+	}
+	if !s.species.IsMaple() {
+		return cli.For("species", errors.New(s.species.String()+" is no maple: its sap gives another syrup, and these figures are not for it"))
+	}
+	if err := s.checkRound(); err != nil {
+		return err
+	}
+	if f.Given("keep") && s.keep != 0 && s.keep < time.Hour {
+		return cli.For("keep", errors.New("an hour or more, or 0 to go by -sap-temp"))
+	}
+	if !f.Given("boil-rate") {
+		s.rate = s.flux.Through(s.area)
+	}
+	if f.Given("efficiency") {
+		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
+			return err
+		}
+	}
+	const least, most = 0.3, 20
+	if f.Given("sugar") {
+		if err := cli.Within("sugar", "sap", s.reading, least, most, 1, "Brix", "sap is near 2 Brix: check the hydrometer in water"); err != nil {
+			return err
+		}
+	}
+	return cmp.Or(
+		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
+		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
+		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		cli.Within("syrup", "strength", s.syrup, 55, 74, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments"),
+		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),
+		cli.Within("waiting", "sap", s.waiting, 0, s.storage, units.USGallon, "US gal", "no more than -storage holds"),
+		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),
+		cli.Within("in-pails", "sap", s.inPails, 0, s.pail, units.USGallon, "US gal", "no more than -pail holds"),
+	)
+}
+
+const day = 24 * time.Hour
+
+// checkRound wants rounds that fall on whole days, or within one.
+func (s *setup) checkRound() error {
+	switch {
+	case s.round < time.Hour:
+		return cli.For("round", errors.New("an hour or more, such as 12h or 24h"))
+	case s.round > day && s.round%day != 0:
+		return cli.For("round", errors.New("rounds further apart than a day come after whole days: 48h, 72h"))
+	case s.flowing < time.Hour || s.flowing > day:
+		return cli.For("flowing", errors.New("1h to 24h: the thaw of one day"))
+	}
+	return nil
+}
+
+func (s *setup) oneStandardInput() error {
+	taken := ""
+	for _, file := range []struct{ flag, path string }{{"weather", s.weather}, {"history", s.history}, {"past", s.past}} {
+		if file.path != "-" {
+			continue
+		}
+		if taken != "" {
+			return cli.For(file.flag, errors.New("-"+taken+" reads standard input already: name a file"))
+		}
+		taken = file.flag
+	}
+	return nil
+}
+
+// line reports whether sap runs in a line and not into pails.
+func (s *setup) line(f *cli.Flags) bool { return f.Given("vacuum") || f.Given("drop") }
+
+// hemisphere is where the spring is.
+func (s *setup) hemisphere() tapping.Hemisphere {
+	if s.south {
+		return tapping.South
+	}
+	return tapping.North
+}
+
+// borrowed lists the flags whose value is that of the invented grove.
+func (s *setup) borrowed(f *cli.Flags) string {
+	pan := []string{"boil-rate", "heat"}
+	var names []string
+	for _, n := range []struct {
+		flag   string
+		others []string
+	}{
+		{"taps", nil}, {"pail", []string{"vacuum", "drop"}}, {"storage", nil}, {"sap-temp", []string{"keep"}}, {"evening", nil},
+		{"pan-area", pan}, {"pan-rate", pan}, {"elevation", []string{"pressure", "water-boils"}},
+	} {
+		if !slices.ContainsFunc(n.others, f.Given) {
+			names = append(names, n.flag)
+		}
+	}
+	return f.Kept(names...)
+}
+
+// flagOf returns the flag of the argument that err is about, else the first.
+func flagOf(err error, flag string, args map[string]string) string {
+	var re *units.RangeError
+	if errors.As(err, &re) {
+		if other, ok := args[re.Arg]; ok {
+			return other
+		}
+	}
+	return flag
+}

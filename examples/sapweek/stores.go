@@ -1,0 +1,117 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"math"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// stores is the syrup of the season and what to lay in for it.
+type stores struct {
+	forecast yield.Forecast
+	laid     yield.Stores
+}
+
+// mostSeasons is what yield.ForecastFromPast takes.
+const mostSeasons = 1000
+
+// readPast reads a person's own seasons.
+func readPast(path string, in io.Reader) ([]yield.PastSeason, error) {
+	var (
+		year, taps float64
+		syrup      units.Volume
+		past       []yield.PastSeason
+	)
+	r, err := records.New(path, in, records.Number("year", &year), records.Number("taps", &taps), records.Volume("syrup", &syrup))
+	if err != nil {
+		return nil, err
+	}
+	seen := map[int]bool{}
+	for {
+		switch err := r.Next(); {
+		case err == io.EOF && len(past) == 0:
+			return nil, r.Fail("", errors.New("no season below the header"))
+		case err == io.EOF:
+			return past, nil
+		case err != nil:
+			return nil, err
+		}
+		if !(year >= 1700 && year <= 2300) || year != math.Trunc(year) {
+			return nil, r.Fail("year", errors.New("write the year with four digits"))
+		}
+		if !(taps >= 1 && taps <= 1e8) || taps != math.Trunc(taps) {
+			return nil, r.Fail("taps", errors.New("the taps of that season, a whole number from 1 on"))
+		}
+		season := yield.PastSeason{Year: int(year), Taps: int(taps), Syrup: syrup}
+		if _, err := season.PerTap(); err != nil {
+			return nil, r.Fail("syrup", err)
+		}
+		if seen[season.Year] {
+			return nil, r.Fail("year", fmt.Errorf("%d is given twice", season.Year))
+		}
+		if seen[season.Year] = true; len(past) == mostSeasons {
+			return nil, r.Fail("", fmt.Errorf("more than %d seasons", mostSeasons))
+		}
+		past = append(past, season)
+	}
+}
+
+// expectSyrup forecasts the season, by own seasons or by the published figures of
+// sap by gravity.
+func (p *plan) expectSyrup(e *cli.Env) error {
+	s := p.given
+	if s.past != "" || s.weather == "" {
+		in, err := open(e, "past", s.past, demoPast)
+		if err != nil {
+			return err
+		}
+		defer in.Close()
+		past, err := readPast(s.past, in)
+		if err != nil {
+			return err
+		}
+		p.forecast, err = yield.ForecastFromPast(s.taps, past)
+		return cli.For("past", err)
+	}
+	thin, err := yield.ForecastFromGravity(s.taps, p.sugar.Low, s.syrup)
+	if err != nil {
+		return cli.For("sugar", err)
+	}
+	sweet, err := yield.ForecastFromGravity(s.taps, p.sugar.High, s.syrup)
+	if err != nil {
+		return cli.For("sugar", err)
+	}
+	p.forecast = sweet
+	p.forecast.Low = more(thin.Low, p.gain.Low)
+	p.forecast.High = more(sweet.High, p.gain.High)
+	return nil
+}
+
+// more is a volume and what a vacuum adds to it.
+func more(v units.Volume, gain units.Share) units.Volume {
+	return v * units.Volume(1+gain.Fraction())
+}
+
+// layIn finds the stores for the high end of the forecast.
+func (p *plan) layIn() (err error) {
+	s := p.given
+	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
+		SyrupPerCord: s.perCord, PeakPerTap: s.peak, Held: p.keep, Spare: s.spare,
+	})
+	return cli.For(flagOf(err, "taps", map[string]string{
+		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "containers": "jar",
+	}), err)
+}
+
+// drying is when holes drilled today dry up.
+func (p *plan) drying() (low, high cli.Value) {
+	least, most := tapping.HoleLife()
+	return cli.Date(p.today.Add(least)), cli.Date(p.today.Add(most))
+}

@@ -1,0 +1,40 @@
+package main
+
+import (
+	"io"
+	"strings"
+	"testing"
+)
+
+// endless repeats a text.
+type endless string
+
+func (e endless) Read(p []byte) (int, error) {
+	for i := range p {
+		p[i] = e[i%len(e)]
+	}
+	return len(p), nil
+}
+
+// A line that never ends is refused, and not held.
+func TestEndlessLine(t *testing.T) {
+	for name, in := range map[string]io.Reader{
+		"header":       endless("y"),
+		"line":         io.MultiReader(strings.NewReader(header), endless("x")),
+		"quoted cell":  io.MultiReader(strings.NewReader(header+`"`), endless("x\n")),
+		"many columns": io.MultiReader(strings.NewReader(header), endless(",")),
+		"empty lines":  io.MultiReader(strings.NewReader(header), endless("\n")),
+	} {
+		_, err := readAll(&file{name: "f"}, in)
+		if err == nil || !strings.Contains(err.Error(), "64 KiB") {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+func TestFolderIsNoFile(t *testing.T) {
+	_, err := readFile(t.TempDir(), nil)
+	if err == nil || !strings.Contains(err.Error(), "-in: ") || !strings.Contains(err.Error(), "is a folder") {
+		t.Error(err)
+	}
+}
