@@ -70,6 +70,26 @@ func TestAccountOfAPot(t *testing.T) {
 	if a, err := s.Account(); err != nil || !(math.Abs(a.Ratio-50) <= 1e-9) || !(a.Exact > 40 && a.Exact < 50) {
 		t.Errorf("10 L of sap to 0.2 L of syrup: ratio %v, exact %v, %v", a.Ratio, a.Exact, err)
 	}
+	// As much sugar held back in the pan as is in a deciliter of the syrup counts
+	// as a deciliter, and as one less where it was there before.
+	held := []sugar.Lot{lotOf(t, 0.1*units.Liter, 66.9, c20)}
+	after, before := s, s
+	after.Syrup, after.HeldAfter = held, held
+	before.HeldBefore = held
+	for want, s := range map[float64]yield.Season{50: after, 100: before} {
+		if a, err := s.Account(); err != nil || !(math.Abs(a.Ratio-want) <= 1e-9) {
+			t.Errorf("ratio %v, %v, want %v", a.Ratio, err, want)
+		}
+	}
+	// Without sap, or without syrup, there is no ratio.
+	sapless, syrupless := s, s
+	sapless.Sap, sapless.HeldBefore = nil, []sugar.Lot{lotOf(t, 10*units.Liter, 2, c20)}
+	syrupless.Syrup = nil
+	for name, s := range map[string]yield.Season{"sap": sapless, "syrup": syrupless} {
+		if a, err := s.Account(); err != nil || !math.IsNaN(a.Ratio) || !math.IsNaN(a.Exact) {
+			t.Errorf("without %s: ratio %v, exact %v, %v", name, a.Ratio, a.Exact, err)
+		}
+	}
 }
 
 // Sap, 500 gal: 38.08 kg of sugar, known to 2 percent and 0.1 in 2 Brix: 0.762
