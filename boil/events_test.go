@@ -96,3 +96,41 @@ func TestTwoAreNoKettle(t *testing.T) {
 		t.Errorf("the first was emptied: %v", o.Held)
 	}
 }
+
+// Thick liquid that boils is hotter than thin liquid can be: where it flows into
+// the thin one to fill it up, a little flashes off at once.
+func TestThickIntoThinFlashes(t *testing.T) {
+	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
+	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt}
+	d := longDay()
+	full := func(b units.Brix) Liquid {
+		t.Helper()
+		point, err := SyrupPoint(b, d.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all, err := r.Fill(b, point, d.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return all[0]
+	}
+	thick, thin := full(60), full(5)
+	thin.Sugar *= 0.6
+	thin.Water *= 0.6
+	d.Start = Contents{thick, thin}
+	var flashed units.Mass
+	o, err := r.Trace(d, 0, func(m Moment) bool {
+		if m.Event == Lit {
+			flashed = m.Evaporated()
+		}
+		return false
+	})
+	// 0.4 of a pan of 42 L flow, some 21 kg of 60 Brix, and cool by 2.4 K to the
+	// boiling point of the 30 Brix that both make: 21 x 2.9 x 2.4 kJ, over 2260 kJ
+	// for a kilogram of steam, are 0.065 kg.
+	if err != nil || !(flashed > 0.05 && flashed < 0.08) {
+		t.Errorf("%v flash off, %v", flashed, err)
+	}
+	checkConserved(t, d, o)
+}
