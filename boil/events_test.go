@@ -134,3 +134,28 @@ func TestThickIntoThinFlashes(t *testing.T) {
 	}
 	checkConserved(t, d, o)
 }
+
+// A fire waits for sap that comes before the day is over, and for no other.
+func TestWaitsForSapOfTheDay(t *testing.T) {
+	r := kettle()
+	r.Draw = DrawOff{}
+	fill := r.Compartments[0].Area.Volume(r.Compartments[0].Depth)
+	load := Sap{Volume: fill, Brix: 2, Temperature: units.Celsius(5)}
+	for _, tc := range []struct {
+		at     time.Duration
+		volume units.Volume
+		waits  bool
+	}{{30 * time.Hour, fill, true}, {50 * time.Hour, fill, false}, {30 * time.Hour, 0, false}} {
+		later := load
+		later.At, later.Volume = tc.at, tc.volume
+		d := Day{Pressure: units.Atmosphere, Out: 48 * time.Hour, Sap: []Sap{load, later}}
+		waited := false
+		o, err := r.Trace(d, 0, func(m Moment) bool {
+			waited = waited || m.Event == Banked
+			return true
+		})
+		if err != nil || !o.WasLow || waited != tc.waits || (o.End == Low && o.Ended < 30*time.Hour) == tc.waits {
+			t.Errorf("%v at %v: waited %v, low %v, %v at %v, %v", tc.volume, tc.at, waited, o.WasLow, o.End, o.Ended, err)
+		}
+	}
+}
