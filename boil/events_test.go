@@ -50,6 +50,22 @@ func TestLastPail(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	// The tank is called empty when it is, and not with half a liter left.
+	more := d
+	more.Sap = []Sap{{Volume: d.Sap[0].Volume + r.Pail, Brix: 2, Temperature: units.Celsius(5)}}
+	emptied := 0
+	_, err = r.Trace(more, 0, func(m Moment) bool {
+		if m.Event == SapOut {
+			emptied++
+			if m.SapLeft() != 0 {
+				t.Errorf("the tank is called empty with %v in it", m.SapLeft())
+			}
+		}
+		return true
+	})
+	if err != nil || emptied != 1 {
+		t.Errorf("emptied %d times, %v", emptied, err)
+	}
 	// A float takes the last half liter as well.
 	r.Feed, r.Pail, r.Draw.Until = FloatFeed, 0, 0
 	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < time.Minute {
