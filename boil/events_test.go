@@ -104,3 +104,26 @@ func TestTwoAreNoKettle(t *testing.T) {
 		t.Errorf("the first was emptied: %v", o.Held)
 	}
 }
+
+// Every pail of cold sap takes the kettle off the boil, and the fire brings it
+// back before the next.
+func TestPailsTakeItOffTheBoil(t *testing.T) {
+	r := kettle()
+	r.Feed, r.Pail, r.Draw = PailFeed, 2*units.USGallon, DrawOff{}
+	var order []Event
+	d := Day{Pressure: units.Atmosphere, Out: 6 * time.Hour, Sap: []Sap{{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(5)}}}
+	o, err := r.Trace(d, 0, func(m Moment) bool {
+		if m.Event == PailIn || m.Event == OffBoil || m.Event == Boils {
+			order = append(order, m.Event)
+		}
+		return true
+	})
+	if err != nil || o.Pails < 3 || len(order) < 3*o.Pails || order[0] != Boils {
+		t.Fatalf("%d pails, %v, %v", o.Pails, order, err)
+	}
+	for i, e := range order[1:] {
+		if want := [...]Event{PailIn, OffBoil, Boils}[i%3]; e != want && !(i%3 < 2 && e == [...]Event{OffBoil, PailIn}[i%3]) {
+			t.Fatalf("%v, want a pail in, off the boil and boils by turns", order)
+		}
+	}
+}

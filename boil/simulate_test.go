@@ -157,7 +157,7 @@ func TestConserved(t *testing.T) {
 	for i := range days {
 		rig := randomRig(r)
 		day := randomDay(r, rig)
-		last := math.NaN()
+		last, most := math.NaN(), units.Mass(0)
 		o, err := rig.Trace(day, 20*time.Minute, func(m Moment) bool {
 			all := float64(m.Drawn().Mass() + m.Evaporated() + m.SapLeft())
 			for i := range m.Len() {
@@ -179,6 +179,9 @@ func TestConserved(t *testing.T) {
 					t.Errorf("%d: %v speaks of compartment %d", i, m.Event, m.Compartment)
 				}
 			}
+			if m.Event == SapIn {
+				most = max(most, m.SapLeft())
+			}
 			if m.Event == SapOut && m.SapLeft() > 1e-9 {
 				t.Errorf("%d: sap out with %v left", i, m.SapLeft())
 			}
@@ -196,6 +199,9 @@ func TestConserved(t *testing.T) {
 		}
 		ends[o.End]++
 		checkConserved(t, day, o)
+		if !(o.Backlog >= most*(1-1e-12)) {
+			t.Errorf("%d: a backlog of %v at most, yet %v stood in the tank", i, o.Backlog, most)
+		}
 		if t.Failed() {
 			t.Fatalf("%d: %+v\n%+v\n%+v", i, rig, day, o)
 		}

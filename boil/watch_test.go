@@ -167,6 +167,36 @@ func TestWatchWater(t *testing.T) {
 	if err != nil || !near(float64(moved.Now-sure.Now), math.Sqrt(float64(unsure.NowBy*unsure.NowBy-sure.NowBy*sure.NowBy)), 0.02) {
 		t.Errorf("water off by 0.3 F moves the strength by %v, stated %v, %v", moved.Now-sure.Now, unsure.NowBy, err)
 	}
+	for _, c := range []struct {
+		name                string
+		move, with, without float64
+	}{
+		{"climb", float64(moved.PerMinute - sure.PerMinute), float64(unsure.PerMinuteBy), float64(sure.PerMinuteBy)},
+		{"time left", float64(moved.Left - sure.Left), float64(unsure.LeftBy), float64(sure.LeftBy)},
+	} {
+		if stated := math.Sqrt(c.with*c.with - c.without*c.without); !(math.Abs(math.Abs(c.move)-stated) <= 0.1*stated) {
+			t.Errorf("water off by 0.3 F moves the %s by %v, stated %v", c.name, c.move, stated)
+		}
+	}
+}
+
+// Where hotter readings would lie beyond the range, colder ones tell how much
+// the boiling water counts.
+func TestWatchWaterAtTheEnd(t *testing.T) {
+	w := watch(t)
+	w.Target, w.WaterBy = 92, 2
+	var readings []boil.WatchReading
+	for i, b := range []units.Brix{91, 91.3, 91.6} {
+		point, err := boil.SyrupPoint(b, watched)
+		if err != nil {
+			t.Fatal(err)
+		}
+		readings = append(readings, boil.WatchReading{At: time.Duration(i) * time.Minute, Shown: point})
+	}
+	o, err := w.Outlook(readings...)
+	if err != nil || !(o.NowBy > 0 && o.NowBy < 5) {
+		t.Errorf("%+v, %v", o, err)
+	}
 }
 
 func TestWatchNamesOddReadings(t *testing.T) {

@@ -134,6 +134,11 @@ func TestProducingWeeksFillTheSeason(t *testing.T) {
 	if len(weeks) != 26 || !weeks[len(weeks)-1].Start.Equal(date("2024-06-24")) {
 		t.Errorf("%d weeks", len(weeks))
 	}
+	for _, week := range weeks {
+		if week.Missing != 0 {
+			t.Errorf("the week from %v lacks %d days", week.Start, week.Missing)
+		}
+	}
 	// In other years it has 181: 25 whole weeks and a rest that is none.
 	weeks = tapping.ProducingWeeks(season(t, "2023-01-01", "2023-12-31"), 2023, tapping.North)
 	if len(weeks) != 25 || !weeks[len(weeks)-1].Start.Equal(date("2023-06-18")) {

@@ -1,6 +1,7 @@
 package tapping_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -59,6 +60,38 @@ func TestMapMiddles(t *testing.T) {
 	text := must[string](t)(p.Map([]tapping.OldHole{old(t, 2000, 0, 43.35)}, 2025, nil))
 	if !strings.Contains(text, "|::..") || !strings.Contains(text, "..::|") {
 		t.Errorf("a column 1.5 in wide:\n%s", text)
+	}
+}
+
+// What a dropline does not reach is left blank: further than it is long from
+// its fitting, which is at half a turn and at the foot of the map.
+func TestMapOfADropline(t *testing.T) {
+	const girth = 47.5
+	d := must[units.Length](t)(tapping.DiameterFromGirth(girth * units.Inch))
+	fitting := tapping.Position{At: 180 * units.Degree, Height: 24 * units.Inch}
+	p := planner(t, d.Inches(), 0, must[tapping.Reach](t)(tapping.ReachByDropline(fitting, 18*units.Inch)))
+	text := must[string](t)(p.Map(nil, 2025, nil))
+	row := 0
+	for _, line := range strings.Split(text, "\n") {
+		_, cells, ok := strings.Cut(line, "|")
+		if !ok {
+			continue
+		}
+		up := 16.5 - 3*float64(row) // of the middle of the line over the fitting
+		for c, got := range strings.TrimSuffix(cells, "|") {
+			side := girth * ((float64(c)+0.5)/48 - 0.5)
+			want := '.'
+			if math.Hypot(side, up) > 18 {
+				want = ' '
+			}
+			if got != want {
+				t.Errorf("%.1f in to the side and %v in up: %q, want %q", side, up, got, want)
+			}
+		}
+		row++
+	}
+	if row != 6 {
+		t.Errorf("%d rows, want 6", row)
 	}
 }
 

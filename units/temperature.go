@@ -111,7 +111,7 @@ func ParseTemperature(s string) (Temperature, error) {
 }
 
 // String prints the temperature in degrees Celsius with 12 significant digits.
-func (t Temperature) String() string { return strconv.FormatFloat(t.c, 'g', 12, 64) + " C" }
+func (t Temperature) String() string { return bare(t.c, 12) + " C" }
 
 // Text prints the temperature on the given scale: Text(ScaleFahrenheit, 1)
 // gives "219.2 F".

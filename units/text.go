@@ -225,7 +225,7 @@ func marshalNumber(x float64, symbol, parse string) ([]byte, error) {
 // str prints 12 significant digits in the table's display unit.
 func str[Q ~float64](q Q, tab *table) string {
 	u := tab.units[tab.display]
-	return strconv.FormatFloat(float64(q)/u.size, 'g', 12, 64) + " " + u.symbol
+	return bare(float64(q)/u.size, 12) + " " + u.symbol
 }
 
 // text prints q in the given unit, or in the base unit when the table does not

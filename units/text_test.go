@@ -258,3 +258,20 @@ func FuzzParse(f *testing.F) {
 		}
 	})
 }
+
+// The sign of zero is not printed.
+func TestNoNegativeZero(t *testing.T) {
+	zero := math.Copysign(0, -1)
+	for got, want := range map[string]string{
+		units.Volume(zero).String():                      "0 L",
+		units.Celsius(zero).String():                     "0 C",
+		units.Celsius(-0.04).Text(units.ScaleCelsius, 1): "0.0 C",
+		units.Volume(-1e-9).Text(units.Liter, 1):         "0.0 L",
+		(-1e-12 * units.Kilogram).Text(units.Pound, 2):   "0.00 lb",
+		units.TempDiff(zero).String():                    "0 C deg",
+	} {
+		if got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}

@@ -189,13 +189,10 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	switch {
-	case s.svg == "-":
+	if s.svg == "-" {
 		e.Out.Write(b.chart())
-	case s.json:
-		err = page.JSON(e)
-	default:
-		page.Print(e)
+	} else {
+		err = page.Show(e, s.json)
 	}
 	if err == nil && s.svg != "" && s.svg != "-" {
 		err = cli.Save("svg", s.svg, b.chart())

@@ -36,12 +36,7 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				sheet := p.sheet()
-				if s.json {
-					return sheet.JSON(e)
-				}
-				sheet.Print(e)
-				return nil
+				return p.sheet().Show(e, s.json)
 			}
 		},
 	}

@@ -211,11 +211,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	if s.json {
-		err = sheet.JSON(e)
-	} else {
-		sheet.Print(e)
-	}
+	err = sheet.Show(e, s.json)
 	if err == nil && s.svg != "" {
 		err = cli.Save("svg", s.svg, drawing)
 	}

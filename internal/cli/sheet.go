@@ -66,6 +66,15 @@ func (p *Part) Remark(s string) { p.items = append(p.items, item{remark: s}) }
 // Item adds a point of a list.
 func (p *Part) Item(s string) { p.items = append(p.items, item{remark: s, list: true}) }
 
+// Show writes the sheet as JSON or as a page.
+func (s *Sheet) Show(e *Env, asJSON bool) error {
+	if asJSON {
+		return s.JSON(e)
+	}
+	s.Print(e)
+	return nil
+}
+
 // Print writes the sheet as a page.
 func (s *Sheet) Print(e *Env) {
 	p := NewPage(e.Out)
