@@ -71,6 +71,12 @@ func TestLastPail(t *testing.T) {
 	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < time.Minute {
 		t.Errorf("%v left under a float, the last at %v", o.SapLeft, at[SapOut])
 	}
+	// Half a liter that comes to a full kettle is fed as it makes room.
+	d.Sap[0].Volume -= units.Liter / 2
+	d.Sap = append(d.Sap, Sap{At: time.Minute, Volume: units.Liter / 2, Brix: 2, Temperature: units.Celsius(5)})
+	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < 2*time.Minute {
+		t.Errorf("%v left of what came later, the last at %v", o.SapLeft, at[SapOut])
+	}
 }
 
 // A thin stream holds its strength while pails come in, out of two compartments
@@ -125,5 +131,19 @@ func TestPailsTakeItOffTheBoil(t *testing.T) {
 		if want := [...]Event{PailIn, OffBoil, Boils}[i%3]; e != want && !(i%3 < 2 && e == [...]Event{OffBoil, PailIn}[i%3]) {
 			t.Fatalf("%v, want a pail in, off the boil and boils by turns", order)
 		}
+	}
+}
+
+// A kettle that comes to its strength while half a liter of sap still waits is
+// drawn down and not emptied: the sap goes in.
+func TestKettleWaitsForTheRest(t *testing.T) {
+	r := kettle()
+	r.Feed, r.Pail, r.Draw.Until = PailFeed, 2*units.USGallon, 60
+	mass := units.Mass(1250 * float64(r.Compartments[0].Area.Volume(r.Compartments[0].Depth)))
+	d := Day{Pressure: units.Atmosphere, Out: 48 * time.Hour,
+		Start: Contents{{Sugar: 0.659 * mass, Water: 0.341 * mass, Temperature: units.Celsius(100)}},
+		Sap:   []Sap{{Volume: units.Liter / 2, Brix: 2, Temperature: units.Celsius(5)}}}
+	if o, at := times(t, r, d); o.SapLeft != 0 || o.Pails != 1 || at[DrawOpens] > at[PailIn] {
+		t.Errorf("%v left, %d pails, %v", o.SapLeft, o.Pails, at)
 	}
 }

@@ -56,6 +56,9 @@ func TestReversedStaysCold(t *testing.T) {
 			return true
 		}
 		turned = true
+		if m.At != 10*time.Second {
+			t.Errorf("turned after %v", m.At)
+		}
 		for i, want := range temps {
 			if got := m.Liquid(i).Temperature.Celsius(); !near(got, want, 0.01) {
 				t.Errorf("compartment %d is at %v C after the turn, want %v", i, got, want)

@@ -42,8 +42,11 @@ func TestSteadyLimits(t *testing.T) {
 	}
 	r.Compartments[0].Fire = 0
 	var e *units.RangeError
-	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" {
+	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" || e.Low != 0 {
 		t.Error(err)
+	}
+	if _, err := partitioned().HeatFor(units.MassRate(math.NaN()), sap, p); !errors.As(err, &e) || e.Low != 1e-9 || e.High != 1e6 {
+		t.Errorf("no number of kg/s: %v", err)
 	}
 	for _, x := range append(outside(1e-9, 1e6), 0, 1e6) {
 		if q, err := partitioned().HeatFor(units.MassRate(x), sap, p); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(q)) {
