@@ -40,6 +40,43 @@ func TestLastPail(t *testing.T) {
 	if o := mustRun(t, r, d); o.Pails != 1 || o.SapLeft != 0 {
 		t.Errorf("%d pails for half a liter, %v left", o.Pails, o.SapLeft)
 	}
+	// It is poured as soon as there is room for a whole pail.
+	_, err := r.Trace(d, 0, func(m Moment) bool {
+		if want := fill - r.Pail + units.Liter/2; m.Event == PailIn && !near(float64(m.Volume(0)/want), 1, 2e-3) {
+			t.Errorf("%v in the pan with the last pail, want %v", m.Volume(0), want)
+		}
+		return true
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The tank is called empty when it is, and not with half a liter left.
+	more := d
+	more.Sap = []Sap{{Volume: d.Sap[0].Volume + r.Pail, Brix: 2, Temperature: units.Celsius(5)}}
+	emptied := 0
+	_, err = r.Trace(more, 0, func(m Moment) bool {
+		if m.Event == SapOut {
+			emptied++
+			if m.SapLeft() != 0 {
+				t.Errorf("the tank is called empty with %v in it", m.SapLeft())
+			}
+		}
+		return true
+	})
+	if err != nil || emptied != 1 {
+		t.Errorf("emptied %d times, %v", emptied, err)
+	}
+	// A float takes the last half liter as well.
+	r.Feed, r.Pail, r.Draw.Until = FloatFeed, 0, 0
+	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < time.Minute {
+		t.Errorf("%v left under a float, the last at %v", o.SapLeft, at[SapOut])
+	}
+	// Half a liter that comes to a full kettle is fed as it makes room.
+	d.Sap[0].Volume -= units.Liter / 2
+	d.Sap = append(d.Sap, Sap{At: time.Minute, Volume: units.Liter / 2, Brix: 2, Temperature: units.Celsius(5)})
+	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < 2*time.Minute {
+		t.Errorf("%v left of what came later, the last at %v", o.SapLeft, at[SapOut])
+	}
 }
 
 // A thin stream holds its strength while pails come in, out of two compartments
@@ -157,5 +194,19 @@ func TestWaitsForSapOfTheDay(t *testing.T) {
 		if err != nil || !o.WasLow || waited != tc.waits || (o.End == Low && o.Ended < 30*time.Hour) == tc.waits {
 			t.Errorf("%v at %v: waited %v, low %v, %v at %v, %v", tc.volume, tc.at, waited, o.WasLow, o.End, o.Ended, err)
 		}
+	}
+}
+
+// A kettle that comes to its strength while half a liter of sap still waits is
+// drawn down and not emptied: the sap goes in.
+func TestKettleWaitsForTheRest(t *testing.T) {
+	r := kettle()
+	r.Feed, r.Pail, r.Draw.Until = PailFeed, 2*units.USGallon, 60
+	mass := units.Mass(1250 * float64(r.Compartments[0].Area.Volume(r.Compartments[0].Depth)))
+	d := Day{Pressure: units.Atmosphere, Out: 48 * time.Hour,
+		Start: Contents{{Sugar: 0.659 * mass, Water: 0.341 * mass, Temperature: units.Celsius(100)}},
+		Sap:   []Sap{{Volume: units.Liter / 2, Brix: 2, Temperature: units.Celsius(5)}}}
+	if o, at := times(t, r, d); o.SapLeft != 0 || o.Pails != 1 || at[DrawOpens] > at[PailIn] {
+		t.Errorf("%v left, %d pails, %v", o.SapLeft, o.Pails, at)
 	}
 }
