@@ -2,11 +2,13 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 	"time"
 
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -139,14 +141,31 @@ func (p page) standingPart(part *cli.Part) {
 		part.Remark("Whether a week is a producing one by Houle et al. 2015 is told for whole weeks, with no day missing " + since + ".")
 		return
 	}
+	p.weeksTable(part, since)
+}
+
+// houleTop is where the curve of Houle et al. 2015 is highest, in events.
+var houleTop float64 = -coef.HouleC1 / (2 * coef.HouleC2)
+
+// weeksTable shows the weeks by the equation of Houle et al. 2015, but no answer
+// where the equation was not made for the count.
+func (p page) weeksTable(part *cli.Part, since string) {
 	var rows [][]cli.Value
+	past := false
 	for _, w := range p.weeks {
-		rows = append(rows, []cli.Value{cli.Date(w.Start), cli.Date(w.Start.AddDate(0, 0, 6)), cli.Count(w.Events, ""), warmth(w.Warmth), cli.Number(w.Probability, 2, ""), yes(w.Producing)})
+		probability, producing := w.Probability, yes(w.Producing)
+		if float64(w.Events) > houleTop {
+			past, probability, producing = true, math.NaN(), cli.Words("not told")
+		}
+		rows = append(rows, []cli.Value{cli.Date(w.Start), cli.Date(w.Start.AddDate(0, 0, 6)), cli.Count(w.Events, ""), warmth(w.Warmth), cli.Number(probability, 2, ""), producing})
 	}
 	part.Table("weeks", []cli.Column{{Key: "from", Head: "week from"}, {Key: "to", Head: "to"}, {Key: "events", Head: "events"}, {Key: "warmth", Head: "over 5 C"},
 		{Key: "probability", Head: "probability"}, {Key: "producing", Head: "producing"}}, rows)
-	part.Remark(fmt.Sprintf("Producing weeks by the equation of Houle et al. 2015: above %g. It was right about 83 %% of the producing weeks and 95 %% of the others in 11 regions of Quebec, 1999 to 2011; elsewhere it is unproven. Events are counted and warmth over 5 C is summed %s.",
+	part.Remark(fmt.Sprintf("Producing weeks by the equation of Houle et al. 2015: above %g. It was right about 83 %% of the producing weeks and 95 %% of the others in 11 regions of Quebec, 1999 to 2011; elsewhere it is unproven. Events are counted and warmth over 5 C is summed %s: where the paper begins to count was not seen.",
 		tapping.HouleThreshold, since))
+	if past {
+		part.Remark(fmt.Sprintf("Not told: past %d events the equation takes every further one for a worse week. It was not made for so many, and says nothing of these weeks: go by the days that run.", int(houleTop)))
+	}
 }
 
 func warmth(d tapping.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
