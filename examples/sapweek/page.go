@@ -5,7 +5,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"time"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/coef"
@@ -125,6 +124,9 @@ func (p page) standingPart(part *cli.Part) {
 	if p.history && p.asRead.Years > 0 {
 		notes = append(notes, fmt.Sprintf("the median of %s is %g in the whole season", number(p.asRead.Years, "past spring", "past springs"), p.asRead.FlowDays))
 	}
+	if words := p.seasonWords(); words != "" {
+		part.Row("season", "The season", cli.Words(words))
+	}
 	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), notes...)
 	if !p.soFar.First.IsZero() {
 		part.Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+number(p.rule.RunDays, "running day", "running days")+" within a week")
@@ -133,7 +135,7 @@ func (p page) standingPart(part *cli.Part) {
 	first, full := tapping.SilverMapleBloom()
 	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloomBase)+", "+since)
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
-	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", bloom(p.toEnd))
+	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", p.bloomWords())
 	if p.missing > 0 {
 		part.Remark("Every day without figures is missing in these sums, and so is a warm one. Give -weather all days " + since + ".")
 	}
@@ -169,74 +171,6 @@ func (p page) weeksTable(part *cli.Part, since string) {
 }
 
 func warmth(d tapping.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
-
-// bloom words how far the buds are, by the warmth at the end of the days ahead.
-func bloom(sum tapping.DegreeDays) string {
-	first, full := tapping.SilverMapleBloom()
-	sum += 1e-9 // what rounding takes off a sum that is just enough
-	switch {
-	case sum < first:
-		return "not yet in these days"
-	case sum < full:
-		return "it begins in these days or has begun: sap of trees in bud gives an off flavor"
-	}
-	return "in full bloom by then: sap of trees in bud gives an off flavor"
-}
-
-func (p page) tapPart(part *cli.Part) {
-	p.drill(part)
-	if !p.history {
-		part.Remark("When the first and the last runs come here is told from past springs of a station near by: give -history.")
-		return
-	}
-	w := p.asRead
-	note := "those with more than a tenth of their days missing are left out"
-	if len(w.Skipped) > 0 {
-		note = fmt.Sprintf("%s: %s", note, strings.Trim(fmt.Sprint(w.Skipped), "[]"))
-	}
-	part.Row("springs", "Springs looked at", cli.Count(w.Years, ""), note)
-	if w.First.Years == 0 {
-		part.Remark("None of them has a run by " + p.rule.Criterion.Name() + ": look at -criterion and -run-days.")
-		return
-	}
-	row := func(name string, s tapping.Spread) []cli.Value {
-		words := func(c tapping.CalendarDay) cli.Value { return cli.Words(c.String()) }
-		return []cli.Value{cli.Words(name), words(s.Earliest), words(s.Lower), words(s.Median), words(s.Upper), words(s.Latest)}
-	}
-	part.Table("window", []cli.Column{{Key: "run", Head: "run"}, {Key: "earliest", Head: "earliest"}, {Key: "quarter", Head: "a quarter by"}, {Key: "median", Head: "half by"},
-		{Key: "three_quarters", Head: "three quarters by"}, {Key: "latest", Head: "latest"}}, [][]cli.Value{row("first", w.First), row("last", w.Last)})
-	part.Remark("Have the taps in before " + w.First.Lower.String() + ", and three springs in four miss nothing.")
-	var rows [][]cli.Value
-	for _, v := range []struct {
-		name string
-		w    tapping.Window
-	}{{off + " colder", p.ifColder}, {"as read", p.asRead}, {off + " warmer", p.ifWarmer}} {
-		if v.w.First.Years > 0 {
-			rows = append(rows, []cli.Value{cli.Words(v.name), cli.Words(v.w.First.Median.String()), cli.Words(v.w.Last.Median.String()), cli.Number(v.w.FlowDays, 1, "")})
-		}
-	}
-	part.Table("sensitivity", []cli.Column{{Key: "if", Head: "if the station were"}, {Key: "first", Head: "first run, half by"}, {Key: "last", Head: "last run, half by"}, {Key: "days", Head: "running days"}}, rows)
-}
-
-// drill tells the days for the drill, and what a hole is good for.
-func (p page) drill(part *cli.Part) {
-	coldest := p.Degrees(tapping.ColdestDrilling())
-	if n := len(p.look.DrillOn); n > 0 {
-		part.Row("drill", "Warm enough to drill on", cli.Words(dates(p.look.DrillOn)), "up to the first day that runs; not below "+coldest)
-	} else {
-		part.Row("drill", "Warm enough to drill on", cli.Words("none of these days"), "up to the first day that runs; not below "+coldest)
-	}
-	low, high := p.drying()
-	part.Row("dries", "A hole of this day is dry by", cli.Between(low, high), "with open spout and pail, from memory; warm days shorten it, and it is never drilled anew in the season")
-}
-
-func dates(days []time.Time) string {
-	words := make([]string, len(days))
-	for i, d := range days {
-		words[i] = d.Format("Jan 2")
-	}
-	return strings.Join(words, ", ")
-}
 
 // number words a count.
 func number(n int, one, many string) string {

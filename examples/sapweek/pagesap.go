@@ -27,7 +27,7 @@ func (p page) sapPart(part *cli.Part) {
 	part.Row("flow_days", "Running days of a season", cli.Number(p.flowDays, 1, ""), p.flowFrom)
 	var rows [][]cli.Value
 	for i, d := range p.days {
-		rows = append(rows, []cli.Value{cli.Date(d.Date), yes(p.rule.Criterion.Met(d)), rough(p.perTap[i]), rough(p.all[i])})
+		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
 	}
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
@@ -37,7 +37,11 @@ func (p page) sapPart(part *cli.Part) {
 		part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)),
 			p.given.species.String()+", "+parts[p.given.part].String(), p.sugar.Source, "measure yours and give -sugar")
 	}
-	part.Remark("The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; a day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+	stages, other := p.stageRemark(), "a"
+	if stages != "" {
+		other = "any other"
+	}
+	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
 }
 

@@ -40,6 +40,9 @@ func (p *plan) expectSap(f *cli.Flags) error {
 	p.total.Source = most[0].Sap.Source
 	for i := range most {
 		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		if p.stages[i] != ordinary && !most[i].Runs {
+			tap.Low, tap.High = 0, 0
+		}
 		all := tap.Times(float64(p.given.taps))
 		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
 		p.total.Low += all.Low

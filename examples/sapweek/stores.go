@@ -8,7 +8,6 @@ import (
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/records"
-	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -108,10 +107,4 @@ func (p *plan) layIn() (err error) {
 	return cli.For(flagOf(err, "taps", map[string]string{
 		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "containers": "jar",
 	}), err)
-}
-
-// drying is when holes drilled today dry up.
-func (p *plan) drying() (low, high cli.Value) {
-	least, most := tapping.HoleLife()
-	return cli.Date(p.today.Add(least)), cli.Date(p.today.Add(most))
 }
