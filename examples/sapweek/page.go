@@ -107,7 +107,11 @@ func (p page) daysPart(part *cli.Part) {
 	}
 	part.Table("ahead", cols, rows)
 	for i, one := range all {
-		part.Item(keys[i] + ": " + one.Name() + ". " + one.Source() + ".")
+		words := keys[i] + ": " + one.Name() + "."
+		if keys[i] != "own" {
+			words += " " + one.Source() + "."
+		}
+		part.Item(words)
 	}
 	part.Row("running", "Days that run", cli.Count(met(p.days, c), "of "+strconv.Itoa(len(p.days))), c.Name())
 	part.Row("running_colder", "If all is colder", cli.Count(met(p.colder, c), ""), "by "+off)
@@ -178,4 +182,13 @@ func number(n int, one, many string) string {
 		return "1 " + one
 	}
 	return strconv.Itoa(n) + " " + many
+}
+
+// median shows a median of whole numbers, which may fall between two of them.
+func median(x float64) cli.Value {
+	decimals := 0
+	if x > math.Trunc(x) {
+		decimals = 1
+	}
+	return cli.Number(x, decimals, "")
 }

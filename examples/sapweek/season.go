@@ -149,7 +149,12 @@ func (s *setup) rule(f *cli.Flags) (tapping.SeasonRule, error) {
 		return rule, nil
 	}
 	var err error
-	rule.Criterion, err = tapping.NewCriterion("your own criterion", s.night, s.thaw)
+	page := cli.Sheet{Metric: s.metric}
+	night, thaw := page.In(cli.Temperature(s.night)), page.In(cli.Temperature(s.thaw))
+	rule.Criterion, err = tapping.NewCriterion("own criterion, a night below "+night+" and a day above "+thaw, s.night, s.thaw)
+	if err == nil && s.night.Compare(s.thaw) > 0 {
+		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
+	}
 	return rule, cli.For(flagOf(err, "night-below", map[string]string{"maximum above": "day-above"}), err)
 }
 

@@ -67,6 +67,23 @@ func limits(t *testing.T, b clitest.Binary) {
 		// The drill waits for January 3: 28 days are to the end of the month.
 		{at + "2030-01-01", table(2, -20, 10) + rest("2030-01-03", 7, 20, 40), "A hole of Jan 3 is dry by Thu Jan 31 to Thu Feb 14", "Jan 1 is dry"},
 		{at + "2030-01-08|-history|testdata/weather.csv", table(31, 20, 40), "No spring of -history is whole: give all days of January to June", "look at -criterion"},
+		{"-night-below|0 C|-day-above|5 C|-metric", "", "own: own criterion, a night below 0.0 C and a day above 5.0 C.", ""},
+		// By gravity the tank is for 2 US gal a tap. With a pump one of the best days of
+		// 46 gives 15/46 x 0.74/0.2 = 1.207 US gal, 3.052 times as much at 20 inHg: 3.68
+		// of a tap and 221 of 60. That of 14 ft is 2.002 times as much: 2.416 US gal or
+		// 9.14 L a tap, 1829 L of 200.
+		{"", "", "Tank 120 US gal (450 L; 2 US gal a tap on the best day, from memory: give -peak", "as in Sap to come"},
+		{"-vacuum|20 inHg", "", "Tank 220 US gal (840 L; 3.7 US gal a tap on one of the best days of a good season, as in Sap to come: give -peak", "from memory: give -peak"},
+		{"-taps|200|-drop|14 ft|-metric", "", "Tank 1800 L (480 US gal; 9.1 L a tap", ""},
+		{"-vacuum|20 inHg|-peak|3 US gal", "", "Tank 180 US gal (680 L; on the best day that you know: by Sap to come a day may bring 220 US gal", ""},
+		{"-vacuum|20 inHg|-peak|4 US gal", "", "on the best day that you know; for", ""},
+		// A winter of frost but for five days that run.
+		{"-history|-", table(60, 0, 20) + rest("2030-03-02", 5, 20, 40) + rest("2030-03-07", 116, 0, 20), "Running days of a season 10 (median of 1 spring is 5: fewer than 10 bring less sap in all, and not more on a day)", ""},
+		{"-species|silver maple|-part|end", "", "Sugar in it 1.7 Brix (silver maple; a mean of whole seasons, from memory: no range is known, and at the end there is less", ""},
+		{"-flow-days|46", "", "Running days of a season 46 (as you say)", "46.0"},
+		// 8 US gal/h of 8.330 lb, each taking 970 Btu to steam and 170 to warm up.
+		{"", "", "An hour of fire brings 76000 Btu (80 MJ;", ""},
+		{"", "", "Under fire 3 h 03 min to 35 h 00 min", ""},
 	} {
 		c.check(t, b)
 	}
