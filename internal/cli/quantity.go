@@ -216,14 +216,15 @@ func Clock(start, t time.Time) Value {
 	return same(view{text, "", text})
 }
 
-// span joins two views of one kind: 3.0 to 4.0 lb. Ends that print alike are
-// printed once. Hours keep their minutes: 3 h 00 min to 5 h 00 min.
+// span joins two views of one kind: 3.0 to 4.0 lb. Quantities that print alike
+// are printed once; counts are not, as 1 to 1 says that all agree. Hours keep their
+// minutes: 3 h 00 min to 5 h 00 min.
 func span(low, high view) view {
 	text := low.text + " to " + high.text
 	number, unit, _ := strings.Cut(low.text, " ")
 	_, other, _ := strings.Cut(high.text, " ")
 	switch {
-	case low.text == high.text:
+	case low.text == high.text && low.suffix != "":
 		text = low.text
 	case unit == other && low.suffix != "" && !strings.HasPrefix(unit, "h "):
 		text = number + " to " + high.text
