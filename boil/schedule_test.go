@@ -44,7 +44,7 @@ func TestColdStart(t *testing.T) {
 func TestReversedStaysCold(t *testing.T) {
 	c := Compartment{Area: units.SquareFeet(4), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
 	r := Rig{Compartments: []Compartment{c, c, c}, Heat: 1 * units.Kilowatt}
-	d := Day{Pressure: units.Atmosphere, Out: time.Hour, Reverse: []time.Duration{10 * time.Second}}
+	d := Day{Pressure: units.Atmosphere, Out: time.Hour, Reverse: []time.Duration{7 * time.Second}}
 	mass := units.Mass(1000 * float64(c.Area.Volume(c.Depth))) // more than full when it is hot: nothing flows
 	temps := []float64{40, 60, 80}
 	for _, at := range temps {
@@ -56,6 +56,9 @@ func TestReversedStaysCold(t *testing.T) {
 			return true
 		}
 		turned = true
+		if m.At != 7*time.Second {
+			t.Errorf("turned after %v", m.At)
+		}
 		for i, want := range temps {
 			if got := m.Liquid(i).Temperature.Celsius(); !near(got, want, 0.01) {
 				t.Errorf("compartment %d is at %v C after the turn, want %v", i, got, want)

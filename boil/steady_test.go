@@ -42,8 +42,11 @@ func TestSteadyLimits(t *testing.T) {
 	}
 	r.Compartments[0].Fire = 0
 	var e *units.RangeError
-	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" {
+	if _, err := r.Steady(sap, p); !errors.As(err, &e) || e.Arg != "evaporation of a compartment" || e.Low != 0 {
 		t.Error(err)
+	}
+	if _, err := partitioned().HeatFor(units.MassRate(math.NaN()), sap, p); !errors.As(err, &e) || e.Low != 1e-9 || e.High != 1e6 {
+		t.Errorf("no number of kg/s: %v", err)
 	}
 	for _, x := range append(outside(1e-9, 1e6), 0, 1e6) {
 		if q, err := partitioned().HeatFor(units.MassRate(x), sap, p); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(q)) {
@@ -92,11 +95,42 @@ func TestPlugFlowLimits(t *testing.T) {
 	}
 }
 
+// Gauss's rule of five points in closed form: the points are the zeros of the
+// Legendre polynomial (63 x^5 - 70 x^3 + 15 x)/8. To half of the last digit.
+func TestGauss(t *testing.T) {
+	const tol = 6e-16
+	for i, side := range []float64{-1, -1, 0, 1, 1} {
+		inner := 1.0
+		if i == 0 || i == 4 {
+			inner = -1
+		}
+		point := side / 3 * math.Sqrt(5-inner*2*math.Sqrt(10.0/7))
+		weight := (322 + inner*13*math.Sqrt(70)) / 900
+		if side == 0 {
+			weight = 128.0 / 225
+		}
+		if math.Abs(gaussPoints[i]-point) > tol || math.Abs(gaussWeights[i]-weight) > tol {
+			t.Errorf("point %d: %v with %v, want %v with %v", i, gaussPoints[i], gaussWeights[i], point, weight)
+		}
+	}
+}
+
 func BenchmarkSteady(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := partitioned().Steady(Sap{Brix: 2, Temperature: units.Celsius(4)}, units.Atmosphere); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Sap as thick as the syrup to be drawn is named for what it is.
+func TestSteadyTellsThickSap(t *testing.T) {
+	for _, b := range []units.Brix{66.9, 66.88, 70} {
+		_, err := partitioned().Steady(Sap{Brix: b, Temperature: units.Celsius(99)}, 98*units.Kilopascal)
+		var e *units.RangeError
+		if !errors.As(err, &e) || e.Hint != "the sap is as thick as the syrup to be drawn" || !near(e.High, 66.85, 1e-12) {
+			t.Errorf("%v: %v", float64(b), err)
 		}
 	}
 }

@@ -118,16 +118,19 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 		d.Depth -= depth * units.Brix(sign)
 		d.Barometer -= weather * units.Brix(sign)
 	}
-	rise, err := sap.rise(fn, s.Target, s.Pressure)
-	if err != nil {
-		return d, err
+	// More is always possible of the share, less not. A share that is known leaves
+	// nothing, and not what rounding leaves of a way there and back.
+	if s.InvertedBy > 0 {
+		rise, err := sap.rise(fn, s.Target, s.Pressure)
+		if err != nil {
+			return d, err
+		}
+		more, err := Solute{Inverted: s.Inverted + s.InvertedBy}.fromRise(fn, rise, s.Pressure)
+		if err != nil {
+			return d, err
+		}
+		d.Inverted = s.Target - more
 	}
-	// More is always possible of the share, less not.
-	more, err := Solute{Inverted: s.Inverted + s.InvertedBy}.fromRise(fn, rise, s.Pressure)
-	if err != nil {
-		return d, err
-	}
-	d.Inverted = s.Target - more
 	d.Total = rootSum(d.Probe, d.Depth, d.Barometer, d.Inverted, d.Formula)
 	return d, nil
 }

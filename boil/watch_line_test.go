@@ -102,7 +102,7 @@ func TestWatchTellsSpikeFromSetback(t *testing.T) {
 	shown := func(secondsAndRise ...[2]float64) []boil.WatchReading {
 		var out []boil.WatchReading
 		for _, x := range secondsAndRise {
-			out = append(out, boil.WatchReading{At: time.Duration(x[0] * float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
+			out = append(out, boil.WatchReading{At: 7*time.Minute + time.Duration(x[0]*float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
 		}
 		return out
 	}

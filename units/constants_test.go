@@ -122,3 +122,11 @@ func TestString(t *testing.T) {
 		t.Errorf("prints %q, want 66.6666666667 C", got)
 	}
 }
+
+// A message shows eight significant digits.
+func TestMessageDigits(t *testing.T) {
+	e := &units.RangeError{Arg: "length", Value: 12.3456789123, Low: 1.23456789123, High: 1.33333333333, Unit: "m"}
+	if got, want := e.Error(), "length 12.345679 m is outside 1.2345679 to 1.3333333 m"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

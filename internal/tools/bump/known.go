@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -15,6 +16,7 @@ type survivor struct {
 	file   string
 	source string // the line of code
 	old    string
+	nth    int      // which of the literals that read so in the line, from 1; 0 for all
 	to     []string // * for all
 	fits   bool
 }
@@ -23,8 +25,9 @@ type survivor struct {
 type knownList []*survivor
 
 // readKnown reads paragraphs of four parts: file, line of code, "old -> new, new"
-// with * for every change of that literal, and the reason. Lines that start
-// with # are comments.
+// with * for every change of that literal, and the reason. Where several literals
+// of the line read alike, "old#2 -> new" means the second. Lines that start with #
+// are comments.
 func readKnown(o options) (knownList, error) {
 	if o.known == "" {
 		return nil, nil
@@ -47,9 +50,14 @@ func readKnown(o options) (knownList, error) {
 		if !ok {
 			return fmt.Errorf("%s:%d: want old -> new, not %q", o.known, number, part[2])
 		}
+		old, place, chosen := strings.Cut(old, "#")
+		nth, err := strconv.Atoi(place)
+		if chosen && (err != nil || nth < 1) {
+			return fmt.Errorf("%s:%d: want a number from 1 after #, not %q", o.known, number, part[2])
+		}
 		list = append(list, &survivor{
 			at:   fmt.Sprintf("%s: %s: %s", part[0], part[1], part[2]),
-			file: part[0], source: part[1], old: old, to: strings.Split(to, ", "),
+			file: part[0], source: part[1], old: old, nth: nth, to: strings.Split(to, ", "),
 		})
 		return nil
 	}
@@ -74,10 +82,18 @@ func readKnown(o options) (knownList, error) {
 // nothing in the packages the sites lie in.
 func (list knownList) apply(sites []*site) (stale []string) {
 	folders := map[string]bool{}
+	type alike struct {
+		file string
+		line int
+		text string
+	}
+	count := map[alike]int{}
 	for _, s := range sites {
+		reads := alike{s.file, s.line, s.text}
+		count[reads]++
 		folders[filepath.Dir(s.file)] = true
 		for _, k := range list {
-			if k.file != s.file || k.source != s.source || k.old != s.text {
+			if k.file != s.file || k.source != s.source || k.old != s.text || k.nth != 0 && k.nth != count[reads] {
 				continue
 			}
 			for kind := range kinds {

@@ -94,6 +94,7 @@ func TestRefused(t *testing.T) {
 		}
 	}
 	write("short.txt", "pans/pans.go\n7 -> 8\n")
+	write("nth.txt", "pans/pans.go\nfor range 12 {\n12#0 -> 13\nNot from 1.\n")
 	write("arrow.txt", "pans/pans.go\nfor range 12 {\n12\nNo arrow.\n")
 	for _, args := range [][]string{
 		{"-unknown"},
@@ -103,6 +104,7 @@ func TestRefused(t *testing.T) {
 		{"-known", "missing.txt"},
 		{"-known", "short.txt"},
 		{"-known", "arrow.txt"},
+		{"-known", "nth.txt"},
 		{"-known", "", "./nowhere"},
 		{"-known", "", "-file", "^nowhere"},
 	} {
@@ -114,6 +116,27 @@ func TestRefused(t *testing.T) {
 	write("pans/fail_test.go", "package pans\n\nimport \"testing\"\n\nfunc TestFails(t *testing.T) { t.Fail() }\n")
 	if _, err := run([]string{"-dir", dir, "-known", "", "./pans"}, io.Discard, io.Discard); err == nil || !strings.Contains(err.Error(), "before any change") {
 		t.Errorf("failing tests: %v", err)
+	}
+}
+
+// Of literals that read alike in a line, one can be named.
+func TestNth(t *testing.T) {
+	sites := []*site{
+		{file: "a.go", line: 3, source: "x, y = 0, 0", text: "0", tok: token.INT},
+		{file: "a.go", line: 3, source: "x, y = 0, 0", text: "0", tok: token.INT},
+		{file: "b.go", line: 3, source: "x, y = 0, 0", text: "0", tok: token.INT},
+	}
+	dir := t.TempDir()
+	if err := os.WriteFile(filepath.Join(dir, "known.txt"), []byte("a.go\nx, y = 0, 0\n0#2 -> 1\nThe second.\n\na.go\nx, y = 0, 0\n0#3 -> 1\nThere is none.\n"), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	list, err := readKnown(options{dir: dir, known: "known.txt"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	stale := list.apply(sites)
+	if sites[0].known[last] || !sites[1].known[last] || sites[2].known[last] || len(stale) != 1 || !strings.HasSuffix(stale[0], "0#3 -> 1") {
+		t.Errorf("%v, %v, %v; stale %q", sites[0].known, sites[1].known, sites[2].known, stale)
 	}
 }
 
