@@ -174,3 +174,22 @@ func TestWatchLeavesTheLastOpen(t *testing.T) {
 		}
 	}
 }
+
+// A leap is told by three readings at the least. From a line through three, a
+// fourth as far on leaps from 3 sqrt(1 + 1/3 + 2*2/2) times a reading, 5.5, and
+// some percent more, since thinner liquid is known less well.
+func TestWatchLeapFromThree(t *testing.T) {
+	w := watch(t)
+	w.ProbeBy /= 50 // so small that strength goes straight with temperature
+	for _, c := range []struct {
+		n    int
+		by   units.TempDiff // in uncertainties of a reading
+		used int
+	}{{4, 5.3, 4}, {4, 5.9, 3}, {3, 30, 3}, {2, 30, 2}} {
+		r := readingsOf(t, c.n, 20*time.Second, quiet)
+		r[c.n-1].Shown = r[c.n-1].Shown.Add(c.by * w.ProbeBy)
+		if o, err := w.Outlook(r...); err != nil || o.Used != c.used || o.Last != c.used-1 {
+			t.Errorf("the last of %d %v times its uncertainty off: %+v, %v", c.n, float64(c.by), o, err)
+		}
+	}
+}

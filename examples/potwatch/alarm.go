@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
@@ -29,6 +30,24 @@ func (p *evening) alarms() (lines []string) {
 		say("thermometer", p.heat)
 	}
 	return lines
+}
+
+// leap tells of a last reading which by itself says that it is syrup, while the
+// line before it does not.
+func (p *evening) leap() string {
+	w, t := p.watch, p.thermometer
+	if w == nil || len(w.Odd) == 0 {
+		return ""
+	}
+	o := w.Odd[len(w.Odd)-1]
+	if !o.Open || o.What != boil.Spike {
+		return ""
+	}
+	b, err := t.strength(t.surface(w.readings[o.Index].Shown))
+	if err != nil || b < p.given.target {
+		return ""
+	}
+	return fmt.Sprintf("The last reading by itself says %s, the line before it %s: clear the probe of the pan and read again. If it is true, take the pot off the fire now.", b.Text(1), w.Now.Text(1))
 }
 
 // alarmPart comes before all else: there is no time to read on.

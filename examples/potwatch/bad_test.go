@@ -73,7 +73,6 @@ func badFlags() (cases []clitest.Bad) {
 		{pot + "-scale-by|20 lb", "-scale-by: weight 20 lb (9.072 kg) is outside"},
 		{pot + "-pot-brix-by|9 Brix", "-pot-brix-by: uncertainty"},
 		{pot + "-boils-off|0 lb/h", "-boils-off: evaporation 0 lb/h (0 kg/h) is outside"},
-		{pot + "-boils-off|800 lb/h|-coals|10m", "-coals: water boiled off"},
 		{pot + "-boils-off|8 lb/h|-coals|3h", "-coals: a fire that holds up the boil for hours"},
 		{"-boils-off|8 lb/h", "-boils-off: give -gross too"},
 		{"-coals|3m", "-coals: give -boils-off or -readings too"},

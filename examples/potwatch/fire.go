@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -14,6 +15,7 @@ type fire struct {
 	left time.Duration // under a full fire
 
 	coasts units.Brix        // where it ends if no more wood goes on now; 0 without coals
+	burns  bool              // it ends beyond all that is syrup or candy
 	last   units.Brix        // strength at the last firing; 0 if it is too late for one
 	until  time.Duration     // time to it
 	shows  units.Temperature // what the thermometer then shows, if it was said where water boils
@@ -30,7 +32,12 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 	if s.coals == 0 {
 		return w, nil
 	}
-	if w.coasts, err = b.Coast(s.coals); err != nil {
+	var re *units.RangeError
+	if w.coasts, err = b.Coast(s.coals); errors.As(err, &re) && re.Arg == "water boiled off" {
+		w.burns = true
+		return w, nil
+	}
+	if err != nil {
 		return w, cli.For("coals", err)
 	}
 	if w.coasts >= s.target {
@@ -56,12 +63,17 @@ func (w *watch) watchFire(s *setup, t *thermometer) (fire, error) {
 	return watchFire(boil.Batch{Mass: any, Brix: w.Now, Evaporation: units.MassRate(lost.Kilograms()/time.Minute.Seconds()) * units.KilogramPerSecond}, "readings", s, t)
 }
 
+const tooLate = "beyond the target: draw the fire, or take the pot off when it is syrup"
+
 // fireRows tells when the last wood goes on. From is what the time counts from.
 func (p page) fireRows(part *cli.Part, f fire, from string) {
 	switch {
-	case f.coasts == 0 || f.past:
+	case f.past:
+	case f.burns:
+		part.Row("coasts", "Without more wood it goes to", cli.Words("burnt sugar"), tooLate)
+	case f.coasts == 0:
 	case f.last == 0:
-		part.Row("coasts", "Without more wood it goes to", cli.Brix(f.coasts, 1), "beyond the target: draw the fire, or take the pot off when it is syrup")
+		part.Row("coasts", "Without more wood it goes to", cli.Brix(f.coasts, 1), tooLate)
 	default:
 		notes := []string{"the coals bring it the rest of the way"}
 		if p.thermometer != nil {

@@ -19,6 +19,8 @@ func (p *evening) sheet() *cli.Sheet {
 	page := page{p, sheet}
 	if lines := p.alarms(); len(lines) > 0 {
 		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
+	} else if line := p.leap(); line != "" {
+		sheet.Part("alarm", "Read it again at once").Item(line)
 	}
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
@@ -33,7 +35,7 @@ func (p *evening) sheet() *cli.Sheet {
 	if len(p.float.marks) > 0 {
 		page.markPart(sheet.Part("marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup))))
 	}
-	if len(p.all) > 0 || p.tooThin {
+	if len(p.all) > 0 || p.heat > 0 {
 		page.nowPart(sheet.Part("now", "Now"))
 	}
 	if p.watch != nil {

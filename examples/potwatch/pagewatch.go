@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
@@ -90,16 +88,6 @@ func (p page) oddTable(part *cli.Part) {
 	case o.What == boil.Dip:
 		part.Remark("The last reading is left out until the next one decides: as low again, something was poured in or the fire sank.")
 	default:
-		part.Remark("The last reading is left out until the next one decides. Read again at once, the probe clear of the pan" + p.alone(o.Index) + ".")
+		part.Remark("The last reading is left out until the next one decides: as high again, it is true. Read again at once, the probe clear of the pan.")
 	}
-}
-
-// alone words what a reading by itself would say, if that is syrup.
-func (p page) alone(i int) string {
-	t := p.thermometer
-	b, err := t.strength(t.surface(p.watch.readings[i].Shown))
-	if err != nil || b < p.given.target {
-		return ""
-	}
-	return fmt.Sprintf(": if it is true, the pot is at %s and comes off the fire now", b.Text(1))
 }

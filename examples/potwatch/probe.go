@@ -64,14 +64,16 @@ func (t *thermometer) surface(shown units.Temperature) units.Temperature {
 		return shown.Add(-t.learned.off)
 	}
 	at, b := shown, units.Brix(60)
-	// A Brix moves the depth's share by a two hundredth: each round gains more
-	// than two digits.
-	for range 5 {
+	// The depth's share hangs on the strength by a two hundredth a Brix: each round
+	// gains a digit under ten inches, and more under less.
+	const rounds, enough = 10, 1e-8 * units.CelsiusDegree
+	for range rounds {
 		deeper, err := t.deeper(b)
-		if err != nil {
+		next := shown.Add(-deeper)
+		if err != nil || max(next.Sub(at), at.Sub(next)) < enough {
 			break
 		}
-		at = shown.Add(-deeper)
+		at = next
 		if b, err = t.strength(at); err != nil {
 			break
 		}

@@ -72,8 +72,10 @@ func (p *evening) stops(e *cli.Env) (*own, error) {
 	if o.by > apart {
 		return nil, o.odd(s.stops)
 	}
-	// Few stops agree by chance: nobody stops closer than the thermometer is read.
-	if least := max(s.probeBy, standard(units.FahrenheitDegree/20)); o.by < least {
+	// Few stops agree by chance: nobody stops closer than the thermometer is read,
+	// at the stops that are past and at the next.
+	read := max(s.probeBy, standard(units.FahrenheitDegree/20))
+	if least := read * units.TempDiff(math.Sqrt(1+1/float64(o.Stops))); o.by < least {
 		o.by, o.floored = least, true
 	}
 	if o.cost, err = boil.ErrorCost(s.target, t.pressure, o.by); err != nil {
