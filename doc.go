@@ -143,6 +143,7 @@
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
 //	  natural-vacuum-worked             tapping.NaturalVacuum
+//	                                    density.Solution times g
 //	  producing-week-coefficients       tapping.HouleProbability
 //	  producing-week-worked             tapping.HouleProbability
 //	  sap-sugar                         tapping.SugarFigures

@@ -40,6 +40,21 @@ func TestLastPail(t *testing.T) {
 	if o := mustRun(t, r, d); o.Pails != 1 || o.SapLeft != 0 {
 		t.Errorf("%d pails for half a liter, %v left", o.Pails, o.SapLeft)
 	}
+	// It is poured as soon as there is room for a whole pail.
+	_, err := r.Trace(d, 0, func(m Moment) bool {
+		if want := fill - r.Pail + units.Liter/2; m.Event == PailIn && !near(float64(m.Volume(0)/want), 1, 2e-3) {
+			t.Errorf("%v in the pan with the last pail, want %v", m.Volume(0), want)
+		}
+		return true
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	// A float takes the last half liter as well.
+	r.Feed, r.Pail, r.Draw.Until = FloatFeed, 0, 0
+	if o, at := times(t, r, d); o.SapLeft != 0 || at[SapOut] < time.Minute {
+		t.Errorf("%v left under a float, the last at %v", o.SapLeft, at[SapOut])
+	}
 }
 
 // A thin stream holds its strength while pails come in, out of two compartments

@@ -33,7 +33,7 @@ func TestLimits(t *testing.T) {
 		{"area", []float64{0.5, 1e4}, append(outside(1e-4, 1e4), 0), func(p *pan, x float64) { p.rig.Compartments[0].Area = units.Area(x) }},
 		{"depth", []float64{0.05, 10}, append(outside(1e-3, 10), 0), func(p *pan, x float64) { p.rig.Compartments[0].Depth = units.Length(x) }},
 		{"safe depth", []float64{1e-4, 0.099}, append(outside(1e-4, 0.099), 0), func(p *pan, x float64) { p.rig.Compartments[0].SafeDepth = units.Length(x) }},
-		{"share", []float64{99.9, 100}, append(outside(0, 100), 50, 99.8), func(p *pan, x float64) { p.rig.Compartments[0].Fire = units.Share(x) }},
+		{"share", []float64{99.9, 100}, append(outside(0, 100), 0.5, 50, 99.8), func(p *pan, x float64) { p.rig.Compartments[0].Fire = units.Share(x) }},
 		{"feed", []float64{0}, []float64{2, 255}, func(p *pan, x float64) { p.rig.Feed = Feed(x) }},
 		{"pail", []float64{0.001, 0.09}, append(outside(0.000999, 0.0901), 0), func(p *pan, x float64) {
 			p.rig.Feed, p.rig.Pail, p.rig.Draw.Until = PailFeed, units.Volume(x), 60
@@ -123,6 +123,21 @@ func TestNoFlash(t *testing.T) {
 		if e := (*units.RangeError)(nil); ok != (err == nil) || !ok && (!errors.As(err, &e) || e.Low != 10 || !near(e.Value, 216/megawatts, 1e-9)) {
 			t.Errorf("%v MW: %v", megawatts, err)
 		}
+	}
+}
+
+// Where the flow turns but once, both ends must suit as the first.
+func TestOneTurnAsksBothEnds(t *testing.T) {
+	big, small := Compartment{Area: 1, Depth: 0.1, SafeDepth: 0.01}, Compartment{Area: 0.1, Depth: 0.1, SafeDepth: 0.01}
+	r := Rig{Compartments: []Compartment{big, small}, Heat: units.Kilowatt, Feed: PailFeed, Pail: 20 * units.Liter}
+	d := longDay()
+	d.Out = time.Minute
+	if _, err := r.Run(d); err != nil {
+		t.Error(err)
+	}
+	d.Reverse = []time.Duration{30 * time.Second}
+	if _, err := r.Run(d); !errors.Is(err, units.ErrRange) {
+		t.Errorf("a pail of 20 L for a compartment of 10 L: %v", err)
 	}
 }
 

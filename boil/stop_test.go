@@ -103,6 +103,12 @@ func TestThermometerParts(t *testing.T) {
 	if err != nil || !near(float64(five.Inverted), 1, 0.05) {
 		t.Errorf("5 percent inverted cost %v, %v", five.Inverted, err)
 	}
+	for _, inverted := range []units.Share{0, 3} { // known for certain
+		sure, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, Inverted: inverted}.Parts()
+		if err != nil || sure.Inverted != 0 {
+			t.Errorf("%v inverted for certain cost %v, %v", inverted, float64(sure.Inverted), err)
+		}
+	}
 }
 
 func TestThermometerPartsLimits(t *testing.T) {

@@ -148,6 +148,22 @@ func TestLitFillsUp(t *testing.T) {
 	}
 }
 
+// A second is the least time between readings, and is one.
+func TestTraceEverySecond(t *testing.T) {
+	d := longDay()
+	d.Out = 10 * time.Second
+	n := 0
+	_, err := kettle().Trace(d, time.Second, func(m Moment) bool {
+		if m.Event == Reading {
+			n++
+		}
+		return true
+	})
+	if err != nil || n != 11 {
+		t.Errorf("%d readings in ten seconds, %v", n, err)
+	}
+}
+
 func TestZeroMoment(t *testing.T) {
 	var m Moment
 	if m.Len() != 0 || m.Liquid(0) != (Liquid{}) || m.Volume(1) != 0 || m.Drawn() != (Liquid{}) || m.Evaporated() != 0 || m.SapLeft() != 0 {
@@ -167,6 +183,10 @@ func TestCompartmentOfEvents(t *testing.T) {
 			case Boils, OffBoil, Low, TooThick:
 				if m.Compartment < 0 || m.Compartment >= m.Len() {
 					t.Errorf("%v in compartment %d of %d", m.Event, m.Compartment, m.Len())
+					break
+				}
+				if c := rig.Compartments[m.Compartment]; m.Event == Low && !(m.Volume(m.Compartment) <= c.Area.Volume(c.SafeDepth)*(1+1e-4)) {
+					t.Errorf("low in compartment %d with %v, safe is %v", m.Compartment, m.Volume(m.Compartment), c.Area.Volume(c.SafeDepth))
 				}
 			default:
 				if m.Compartment != -1 {

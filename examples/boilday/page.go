@@ -86,7 +86,7 @@ func (p page) syrupPart(part *cli.Part) {
 	if p.membrane != nil {
 		what = "Concentrate to one of syrup"
 	}
-	part.Row("ratio", what, cli.Number(p.ratio, 1, ""))
+	part.Row("ratio", what, cli.Number(p.ratio, 1, ""), "both at "+p.cool())
 	if p.rule > 0 {
 		part.Row("ratio_by_rule", "The same by the rule of 86", cli.Number(p.rule, 1, ""), "a rule of thumb")
 		part.Row("volume_by_rule", "Syrup by the rule of 86", cli.Volume(p.sap.Volume()/units.Volume(p.rule)))

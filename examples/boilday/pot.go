@@ -73,7 +73,7 @@ func (p page) potPart(part *cli.Part) {
 	if p.alone {
 		deep := units.Length(p.takeoff.Volume() / units.Volume(p.given.area))
 		part.Remark(fmt.Sprintf("The sap would lie %s deep in this pan, under the least safe depth of %s, and scorch. Boil it in a pot from the start, poured in as the level falls, or hold it cold until there is more.", p.In(cli.Rough(cli.Length(deep))), safe))
-		part.Row("lit", "Burner lit", cli.Clock(p.start, p.start))
+		part.Row("lit", "Fire lit", cli.Clock(p.start, p.start))
 	} else {
 		part.Remark(fmt.Sprintf("As syrup it would lie under the least safe depth of %s and scorch. Take it off while it still covers the pan:", safe))
 		part.Row("brix", "Take off at", cli.Brix(p.takeoff.Brix(), 1))
@@ -88,8 +88,11 @@ func (p page) potPart(part *cli.Part) {
 	}
 	part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(p.pot.heating+p.pot.boiling)+" in the pot")
 	watch := "stay with it"
-	if p.pot.climbs > 2 {
-		watch = "faster than a reading follows: turn the burner down well before"
+	switch {
+	case p.pot.climbs > 10:
+		watch = "nobody can watch that: keep the sap cold until there is more"
+	case p.pot.climbs > 2:
+		watch = "faster than a reading follows: turn the fire down well before"
 	}
 	part.Row("climbs", "It then climbs in a minute", cli.Rough(cli.Brix(p.pot.climbs, 1)), watch)
 	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))

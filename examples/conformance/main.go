@@ -89,7 +89,9 @@ func all(w io.Writer) error {
 	tables := map[string]bool{}
 	for _, l := range lines {
 		sum.figures += l.figures
-		sum.exact += l.exact
+		if l.met() {
+			sum.exact += l.exact
+		}
 		sum.apart += l.apart
 		sum.failures += l.failures
 		tables[l.table.ID] = true
@@ -109,10 +111,13 @@ func some(n int) string {
 	return strconv.Itoa(n)
 }
 
+// met reports whether every figure of the line is met exactly.
+func (l line) met() bool { return l.exact == l.figures }
+
 // deviation prints the worst of a line: a share says nothing of figures that are
 // met exactly or not at all.
 func (l line) deviation() string {
-	if l.exact == l.figures {
+	if l.met() {
 		return "exact"
 	}
 	return percent(l.worst)
@@ -158,9 +163,21 @@ func one(w io.Writer, id string) error {
 			return err
 		}
 		p.Heading(c.Func)
+		column, _ := t.Column(c.Column)
 		p.Row("Column", c.Column)
 		p.Row("Figures", fmt.Sprint(r.Rows))
-		p.Row("Worst", percent(r.Worst), r.WorstRow)
+		p.Row("Tolerance", column.Tolerance.String(), column.Reason)
+		l := line{figures: r.Rows, exact: r.Exact, worst: r.Worst}
+		if l.met() {
+			p.Row("Worst", l.deviation())
+		} else {
+			p.Row("Worst", l.deviation(), r.WorstRow)
+		}
+		for _, row := range t.Rows {
+			if by := row.Text(c.Column + "_deviation"); by != "" && (c.Select == nil || c.Select(row)) {
+				p.Row("Apart by", by, row.Name()+", where "+row.Text(c.Column)+" is printed")
+			}
+		}
 		for _, f := range r.Failures {
 			p.Item(f.String())
 		}

@@ -88,6 +88,7 @@ func TestZeroTolerance(t *testing.T) {
 func TestRefused(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
 	line := func(x float64) (float64, float64) { return x - 1, 1 }
+	flat := func(x float64) (float64, float64) { return math.Atan(x - 1), 1 / (1 + (x-1)*(x-1)) }
 	tests := []struct {
 		name         string
 		f            func(x float64) (y, slope float64)
@@ -108,6 +109,9 @@ func TestRefused(t *testing.T) {
 		{"hi NaN", line, -3, nan, 1e-9},
 		{"lo infinite", line, -inf, 3, 1e-9},
 		{"hi infinite", line, -3, inf, 1e-9},
+		{"lo infinite, a value there", flat, -inf, 3, 1e-9},
+		{"hi infinite, a value there", flat, -3, inf, 1e-9},
+		{"constant, slope of minus infinity", func(float64) (float64, float64) { return 2, -inf }, -1, 1, 1e-9},
 		{"xtol NaN", line, -3, 3, nan},
 	}
 	for _, tt := range tests {

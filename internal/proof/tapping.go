@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/tapping"
@@ -19,6 +20,7 @@ func Tapping() []check.Claim {
 		{Table: "conductive-wood", Column: "least_growth", Func: "tapping.TappingBand.GrowthNeeded", Got: leastGrowth},
 		{Table: "growth-two-taps", Column: "growth", Func: "tapping.TappingBand.GrowthNeeded", Got: twoTapGrowth},
 		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "tapping.NaturalVacuum", Got: vacuumColumn},
+		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "density.Solution times g", Got: columnByWeight},
 		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleProbability", Got: houleCoefficient},
 		{Table: "producing-week-worked", Column: "p", Func: "tapping.HouleProbability", Got: houleProbability},
 		{Table: "sap-sugar", Column: "low", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Low })},
@@ -108,6 +110,13 @@ func twoTapGrowth(r check.Row) (float64, error) {
 func vacuumColumn(r check.Row) (float64, error) {
 	p, err := tapping.NaturalVacuum(1 * units.Foot)
 	return r.Float("vacuum_inHg") / p.InchesMercury(), err
+}
+
+// columnByWeight is the column whose weight draws the vacuum of the row.
+func columnByWeight(r check.Row) (float64, error) {
+	d, err := density.Solution(units.Brix(r.Float("sap_brix")), celsius(r))
+	vacuum := units.InchesMercury(r.Float("vacuum_inHg"))
+	return units.Meters(vacuum.Pascals() / (d.KilogramsPerCubicMeter() * units.StandardGravity)).Feet(), err
 }
 
 func houleCoefficient(r check.Row) (float64, error) {
