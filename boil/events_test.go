@@ -95,22 +95,6 @@ func TestThinStreamOfTwo(t *testing.T) {
 	}
 }
 
-// Only a kettle is emptied where its strength is reached and no sap follows: two
-// compartments run until one is low.
-func TestTwoAreNoKettle(t *testing.T) {
-	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
-	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt, Draw: DrawOff{At: 10}}
-	d := longDay()
-	d.Sap[0].Volume, d.Out = 150*units.USGallon, 48*time.Hour
-	o, at := times(t, r, d)
-	if _, out := at[SapOut]; !out || o.End != Low || len(o.Draws) == 0 {
-		t.Errorf("%v after %d draws, %v", o.End, len(o.Draws), at)
-	}
-	if _, finished := at[Finished]; finished || !(o.Held[0].Mass() > 0) {
-		t.Errorf("the first was emptied: %v", o.Held)
-	}
-}
-
 // Every pail of cold sap takes the kettle off the boil, and the fire brings it
 // back before the next.
 func TestPailsTakeItOffTheBoil(t *testing.T) {
@@ -130,6 +114,85 @@ func TestPailsTakeItOffTheBoil(t *testing.T) {
 	for i, e := range order[1:] {
 		if want := [...]Event{PailIn, OffBoil, Boils}[i%3]; e != want && !(i%3 < 2 && e == [...]Event{OffBoil, PailIn}[i%3]) {
 			t.Fatalf("%v, want a pail in, off the boil and boils by turns", order)
+		}
+	}
+}
+
+// Only a kettle is emptied where its strength is reached and no sap follows: two
+// compartments run until one is low.
+func TestTwoAreNoKettle(t *testing.T) {
+	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
+	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt, Draw: DrawOff{At: 10}}
+	d := longDay()
+	d.Sap[0].Volume, d.Out = 150*units.USGallon, 48*time.Hour
+	o, at := times(t, r, d)
+	if _, out := at[SapOut]; !out || o.End != Low || len(o.Draws) == 0 {
+		t.Errorf("%v after %d draws, %v", o.End, len(o.Draws), at)
+	}
+	if _, finished := at[Finished]; finished || !(o.Held[0].Mass() > 0) {
+		t.Errorf("the first was emptied: %v", o.Held)
+	}
+}
+
+// Thick liquid that boils is hotter than thin liquid can be: where it flows into
+// the thin one to fill it up, a little flashes off at once.
+func TestThickIntoThinFlashes(t *testing.T) {
+	c := Compartment{Area: units.SquareFeet(6), Depth: 3 * units.Inch, SafeDepth: 1 * units.Inch}
+	r := Rig{Compartments: []Compartment{c, c}, Heat: 40 * units.Kilowatt}
+	d := longDay()
+	full := func(b units.Brix) Liquid {
+		t.Helper()
+		point, err := SyrupPoint(b, d.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all, err := r.Fill(b, point, d.Pressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return all[0]
+	}
+	thick, thin := full(60), full(5)
+	thin.Sugar *= 0.6
+	thin.Water *= 0.6
+	d.Start = Contents{thick, thin}
+	var flashed units.Mass
+	o, err := r.Trace(d, 0, func(m Moment) bool {
+		if m.Event == Lit {
+			flashed = m.Evaporated()
+		}
+		return false
+	})
+	// 0.4 of a pan of 42 L flow, some 21 kg of 60 Brix, and cool by 2.4 K to the
+	// boiling point of the 30 Brix that both make: 21 x 2.9 x 2.4 kJ, over 2260 kJ
+	// for a kilogram of steam, are 0.065 kg.
+	if err != nil || !(flashed > 0.05 && flashed < 0.08) {
+		t.Errorf("%v flash off, %v", flashed, err)
+	}
+	checkConserved(t, d, o)
+}
+
+// A fire waits for sap that comes before the day is over, and for no other.
+func TestWaitsForSapOfTheDay(t *testing.T) {
+	r := kettle()
+	r.Draw = DrawOff{}
+	fill := r.Compartments[0].Area.Volume(r.Compartments[0].Depth)
+	load := Sap{Volume: fill, Brix: 2, Temperature: units.Celsius(5)}
+	for _, tc := range []struct {
+		at     time.Duration
+		volume units.Volume
+		waits  bool
+	}{{30 * time.Hour, fill, true}, {50 * time.Hour, fill, false}, {30 * time.Hour, 0, false}} {
+		later := load
+		later.At, later.Volume = tc.at, tc.volume
+		d := Day{Pressure: units.Atmosphere, Out: 48 * time.Hour, Sap: []Sap{load, later}}
+		waited := false
+		o, err := r.Trace(d, 0, func(m Moment) bool {
+			waited = waited || m.Event == Banked
+			return true
+		})
+		if err != nil || !o.WasLow || waited != tc.waits || (o.End == Low && o.Ended < 30*time.Hour) == tc.waits {
+			t.Errorf("%v at %v: waited %v, low %v, %v at %v, %v", tc.volume, tc.at, waited, o.WasLow, o.End, o.Ended, err)
 		}
 	}
 }

@@ -126,6 +126,11 @@ func TestHalving(t *testing.T) {
 	if err != nil || (got-time.Hour).Abs() > time.Microsecond {
 		t.Errorf("%v, %v", got, err)
 	}
+	// To a quarter of the way in two halvings: 180 F over the air, and 45.
+	got, err = Halving(units.Fahrenheit(212), units.Fahrenheit(77), units.Fahrenheit(32), 3*time.Hour)
+	if err != nil || (got-90*time.Minute).Abs() > time.Microsecond {
+		t.Errorf("two halvings in three hours: %v, %v", got, err)
+	}
 	for _, tc := range [][3]float64{{50, 60, 0}, {50, 0, 0}, {-1, -2, 0}, {111, 50, 0}, {100, 50, -61}, {math.NaN(), 50, 0}, {90, math.NaN(), 0}, {90, 50, math.NaN()}} {
 		if _, err := Halving(units.Celsius(tc[0]), units.Celsius(tc[1]), units.Celsius(tc[2]), time.Hour); !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", tc, err)

@@ -36,6 +36,12 @@ func TestHeatRateIsTheHeatOfTheBoil(t *testing.T) {
 	if err != nil || !near(float64(r.Middle.Over(time.Hour)/d.Water), 1, 1e-12) || r.Low >= r.Middle || r.High <= r.Middle {
 		t.Errorf("%v, %v; want %v in an hour", r, err, d.Water)
 	}
+	// From a quarter to all of the heat: the rate goes with it.
+	wide := boil.Efficiency{Low: 25, High: 100, Basis: boil.Gross}
+	if s, err := boil.HeatRate(d.Total().Per(time.Hour)*2, boil.Gross, d, wide); err != nil ||
+		!near(float64(s.Low/r.Middle), 0.5, 1e-9) || !near(float64(s.Middle/r.Middle), 1.25, 1e-9) || !near(float64(s.High/r.Middle), 2, 1e-9) {
+		t.Errorf("%+v, %v, want half, 1.25 and 2 times %v", s, err, r.Middle)
+	}
 	limittest.Edges(t, "boil.HeatRate", "power", 0, 1e9, 1e4, func(x float64) (float64, error) {
 		r, err := boil.HeatRate(units.Watts(x), boil.Delivered, d, boil.Efficiency{})
 		return float64(r.Middle), err

@@ -239,3 +239,27 @@ func FuzzRun(f *testing.F) {
 		checkConserved(t, d, o)
 	})
 }
+
+// A pail has to fit the first compartment, and the last too where the flow turns
+// round and makes it the first.
+func TestPailFitsWhereItIsPoured(t *testing.T) {
+	r := Rig{
+		Compartments: []Compartment{
+			{Area: 1, Depth: 0.1, SafeDepth: 0.05},   // room for 50 L
+			{Area: 0.2, Depth: 0.1, SafeDepth: 0.05}, // and for 10
+		},
+		Heat: 20 * units.Kilowatt, Feed: PailFeed, Pail: 20 * units.Liter,
+	}
+	d := longDay()
+	if _, err := r.Run(d); err != nil {
+		t.Errorf("20 L into 50: %v", err)
+	}
+	d.Reverse = []time.Duration{time.Hour}
+	if _, err := r.Run(d); !errors.Is(err, units.ErrRange) {
+		t.Errorf("20 L into 10, once the flow has turned: %v", err)
+	}
+	r.Pail = 9 * units.Liter
+	if _, err := r.Run(d); err != nil {
+		t.Errorf("9 L into either: %v", err)
+	}
+}

@@ -122,3 +122,14 @@ func BenchmarkSteady(b *testing.B) {
 		}
 	}
 }
+
+// Sap as thick as the syrup to be drawn is named for what it is.
+func TestSteadyTellsThickSap(t *testing.T) {
+	for _, b := range []units.Brix{66.9, 66.88, 70} {
+		_, err := partitioned().Steady(Sap{Brix: b, Temperature: units.Celsius(99)}, 98*units.Kilopascal)
+		var e *units.RangeError
+		if !errors.As(err, &e) || e.Hint != "the sap is as thick as the syrup to be drawn" || !near(e.High, 66.85, 1e-12) {
+			t.Errorf("%v: %v", float64(b), err)
+		}
+	}
+}

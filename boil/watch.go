@@ -2,6 +2,7 @@ package boil
 
 import (
 	"math"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/internal/limit"
@@ -36,14 +37,14 @@ type WatchReading struct {
 // An Odd names what is wrong with a reading.
 type Odd uint8
 
-// What may be wrong with a reading. Only readings that go backward are found:
-// syrup that boils down never cools.
+// What may be wrong with a reading. Readings that go backward are found, since
+// syrup that boils down never cools, and a leap of the last one.
 const (
 	// Dip is one reading under those around it: foam, or a probe bumped out of
-	// the liquid. It is left out.
+	// the liquid. It is left out, and so is a last reading that fell.
 	Dip Odd = iota + 1
 	// Spike is one reading over those around it: a probe that touched the pan.
-	// It is left out.
+	// It is left out, and so is a last reading far over the line of three or more.
 	Spike
 	// SetBack is a fall that lasts: something was poured in, or the fire sank.
 	// The watch starts anew with it.
@@ -63,14 +64,17 @@ func (o Odd) String() string {
 	return "not odd"
 }
 
-// An OddReading is a reading that goes backward, by its place from 0.
+// An OddReading is a reading that does not fit the others, by its place from 0.
 type OddReading struct {
 	Index int
 	What  Odd
+	// Open tells that it is the last reading, so that the next one decides: as
+	// low again it was a setback, as high again the climb is real.
+	Open bool
 }
 
-// An Outlook is what a [Watch] makes of its readings, at the time of the last.
-// All that ends in By is a standard uncertainty.
+// An Outlook is what a [Watch] makes of its readings, at the time of the last
+// one that is on the line. All that ends in By is a standard uncertainty.
 type Outlook struct {
 	Now, NowBy             units.Brix
 	PerMinute, PerMinuteBy units.Brix
@@ -79,6 +83,7 @@ type Outlook struct {
 	Left, LeftBy time.Duration
 	Climbs       bool
 	Used         int // readings on the line
+	Last         int // place of the last of them, from 0
 	Odd          []OddReading
 }
 
@@ -102,9 +107,12 @@ var (
 // fall to be called odd: one in 700 does so by chance.
 const oddSigma = 3
 
+// leapAfter is the number of readings whose line a leap is told from.
+const leapAfter = 3
+
 // Outlook returns the strength now, how fast it climbs and how long is left.
 //
-// Range: two readings or more after the last setback, at times that rise; shown
+// Range: two readings or more since the last setback, at times that rise; shown
 // strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
 // readings about the line if it is more, and of WaterBy. It does not hold the
@@ -137,6 +145,15 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 		}
 	}
 	used, odd := w.straight(readings)
+	if n := len(used); n > leapAfter && used[n-1].At == readings[len(readings)-1].At {
+		leaps, err := w.leaps(fn, used[:n-1], used[n-1], p)
+		if err != nil {
+			return Outlook{Odd: odd}, err
+		}
+		if leaps {
+			used, odd = used[:n-1], append(odd, OddReading{len(readings) - 1, Spike, true})
+		}
+	}
 	if len(used) < 2 {
 		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
 			Hint: "wait for another reading"}
@@ -146,6 +163,7 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 		return Outlook{Odd: odd}, err
 	}
 	out.Odd = odd
+	out.Last = slices.IndexFunc(readings, func(r WatchReading) bool { return r.At == used[len(used)-1].At })
 	if w.WaterBy == 0 {
 		return out, nil
 	}
@@ -163,10 +181,8 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	return out, nil
 }
 
-func hypot[Q ~float64](a, b Q) Q { return Q(math.Hypot(float64(a), float64(b))) }
-
 // straight returns the readings since the last setback without dips and spikes,
-// and names all that go backward.
+// and names all that go backward. A fall of the last reading is a dip so far.
 func (w Watch) straight(readings []WatchReading) (used []WatchReading, odd []OddReading) {
 	slack := oddSigma * math.Sqrt2 * w.ProbeBy
 	falls := func(from, to WatchReading) bool { return from.Shown.Sub(to.Shown) > slack }
@@ -178,12 +194,14 @@ func (w Watch) straight(readings []WatchReading) (used []WatchReading, odd []Odd
 		case n == 0 || !falls(used[n-1], r):
 			used, last = append(used, r), i
 		case i+1 < len(readings) && !falls(used[n-1], readings[i+1]):
-			odd = append(odd, OddReading{i, Dip})
+			odd = append(odd, OddReading{i, Dip, false})
 		case n >= 3 && jumps(used[n-3:], slack) && !falls(used[n-2], r):
-			odd = append(odd, OddReading{last, Spike})
+			odd = append(odd, OddReading{last, Spike, false})
 			used, last = append(used[:n-1], r), i
+		case i+1 == len(readings):
+			odd = append(odd, OddReading{i, Dip, true})
 		default:
-			odd = append(odd, OddReading{i, SetBack})
+			odd = append(odd, OddReading{i, SetBack, false})
 			used, last = append(used[:0], r), i
 		}
 	}
@@ -196,61 +214,4 @@ func jumps(r []WatchReading, slack units.TempDiff) bool {
 	share := float64(r[2].At-r[1].At) / float64(r[1].At-r[0].At)
 	climb := max(r[1].Shown.Sub(r[0].Shown), 0) * units.TempDiff(share)
 	return r[2].Shown.Sub(r[1].Shown)-climb > slack
-}
-
-// fit lays the line through the readings, all of them taken as shift higher.
-func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, shift units.TempDiff) (Outlook, error) {
-	last := readings[len(readings)-1].At
-	var sum lineSum
-	for _, r := range readings {
-		rise := r.Shown.Sub(w.Water) + shift
-		b, err := w.Sugar.fromRise(fn, max(rise, 0), p)
-		if err != nil {
-			return Outlook{}, err
-		}
-		if err := watchBrix.Check(fn, float64(b)); err != nil {
-			return Outlook{}, err
-		}
-		// The slope toward the thin side always has an answer.
-		step := min(w.ProbeBy, rise/2)
-		thin, err := w.Sugar.fromRise(fn, rise-step, p)
-		if err != nil {
-			return Outlook{}, err
-		}
-		// In u = 1/B the standard uncertainty is that of the rise times du/drise.
-		u := 1 / float64(b)
-		sigma := (1/float64(thin) - u) / float64(step) * float64(w.ProbeBy)
-		sum.add((r.At - last).Minutes(), u, 1/(sigma*sigma))
-	}
-	l := sum.fit()
-	sigma := 1.0
-	if s := sum.scatter(l); s > 1 {
-		sigma = s
-	}
-	// Everything follows from the height of the line at its middle and its
-	// slope, which err independently of each other.
-	u, target := l.at(0), 1/float64(w.Target)
-	heightBy, slopeBy := sigma/math.Sqrt(l.w), l.slopeError(sigma)
-	back := 0 - l.x0 // from the middle of the readings to the last
-	out := Outlook{
-		Now:         units.Brix(1 / u),
-		NowBy:       units.Brix(l.errorAt(0, sigma) / (u * u)),
-		PerMinute:   units.Brix(-l.slope / (u * u)),
-		PerMinuteBy: units.Brix(math.Hypot(2*l.slope/(u*u*u)*heightBy, (-1/(u*u)+2*l.slope*back/(u*u*u))*slopeBy)),
-		Climbs:      l.slope < 0,
-		Used:        len(readings),
-	}
-	if !out.Climbs {
-		return out, nil
-	}
-	out.Left = minutes(l.x0 + (target-l.y0)/l.slope)
-	out.LeftBy = minutes(math.Hypot(heightBy/l.slope, (target-l.y0)/(l.slope*l.slope)*slopeBy))
-	return out, nil
-}
-
-// minutes returns a duration, held at the longest where the climb is all but
-// nothing.
-func minutes(m float64) time.Duration {
-	ns := m * float64(time.Minute)
-	return time.Duration(min(max(ns, -math.MaxInt64/2), math.MaxInt64/2))
 }

@@ -2,6 +2,7 @@ package boil_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 	"time"
@@ -101,7 +102,7 @@ func TestWatchTellsSpikeFromSetback(t *testing.T) {
 	shown := func(secondsAndRise ...[2]float64) []boil.WatchReading {
 		var out []boil.WatchReading
 		for _, x := range secondsAndRise {
-			out = append(out, boil.WatchReading{At: time.Duration(x[0] * float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
+			out = append(out, boil.WatchReading{At: 7*time.Minute + time.Duration(x[0]*float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
 		}
 		return out
 	}
@@ -131,5 +132,45 @@ func TestWatchWantsTwo(t *testing.T) {
 	_, err := watch(t).Outlook(readingsOf(t, 1, time.Second, quiet)...)
 	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 1 || e.Low != 2 {
 		t.Errorf("one reading: %v", err)
+	}
+}
+
+// A last reading off the line is left out of it until the next one decides.
+func TestWatchLeavesTheLastOpen(t *testing.T) {
+	all := readingsOf(t, 9, 20*time.Second, quiet)
+	w := watch(t)
+	before, err := w.Outlook(all[:7]...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		name   string
+		off    units.TempDiff
+		so     boil.Odd // so far
+		lasts  int      // readings odd if the next is off as well
+		onLine int      // then
+	}{
+		{"foam", -2, boil.Dip, 1, 2},
+		{"a little foam", -0.4, boil.Dip, 1, 2},
+		{"touched", +2, boil.Spike, 0, 9},
+	} {
+		r := append([]boil.WatchReading(nil), all...)
+		r[7].Shown = r[7].Shown.Add(c.off)
+		o, err := w.Outlook(r[:8]...)
+		if err != nil || len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 7, What: c.so, Open: true}) {
+			t.Errorf("%s: %+v, %v", c.name, o, err)
+		}
+		if o.Odd = nil; fmt.Sprint(o) != fmt.Sprint(before) || o.Last != 6 {
+			t.Errorf("%s: %+v; the line before it says %+v", c.name, o, before)
+		}
+		// The next is on the line: it was one reading.
+		if o, err = w.Outlook(r...); err != nil || o.Used != 8 || len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 7, What: c.so}) {
+			t.Errorf("%s, then well: %+v, %v", c.name, o, err)
+		}
+		// The next is off as well: sap was poured in, or it climbs like that.
+		r[8].Shown = r[8].Shown.Add(c.off)
+		if o, err = w.Outlook(r...); err != nil || o.Used != c.onLine || len(o.Odd) != c.lasts || o.Last != 8 {
+			t.Errorf("%s, twice: %+v, %v", c.name, o, err)
+		}
 	}
 }

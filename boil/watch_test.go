@@ -223,15 +223,15 @@ func TestWatchNamesOddReadings(t *testing.T) {
 		odd  []boil.OddReading
 		used int
 	}{
-		"foam":    {map[int]units.TempDiff{4: -2}, []boil.OddReading{{4, boil.Dip}}, 8},
-		"first":   {map[int]units.TempDiff{1: -2}, []boil.OddReading{{1, boil.Dip}}, 8},
-		"touched": {map[int]units.TempDiff{4: +2}, []boil.OddReading{{4, boil.Spike}}, 8},
+		"foam":    {map[int]units.TempDiff{4: -2}, []boil.OddReading{{4, boil.Dip, false}}, 8},
+		"first":   {map[int]units.TempDiff{1: -2}, []boil.OddReading{{1, boil.Dip, false}}, 8},
+		"touched": {map[int]units.TempDiff{4: +2}, []boil.OddReading{{4, boil.Spike, false}}, 8},
 		// Of two readings nobody knows which is wrong: the watch starts anew.
-		"touched at once": {map[int]units.TempDiff{1: +2}, []boil.OddReading{{2, boil.SetBack}}, 7},
-		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{3, boil.Dip}, {6, boil.Spike}}, 7},
-		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{4, boil.SetBack}}, 5},
+		"touched at once": {map[int]units.TempDiff{1: +2}, []boil.OddReading{{2, boil.SetBack, false}}, 7},
+		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{3, boil.Dip, false}, {6, boil.Spike, false}}, 7},
+		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{4, boil.SetBack, false}}, 5},
 		"within slip":     {map[int]units.TempDiff{4: -0.1}, nil, 9},
-		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{4, boil.Dip}}, 8},
+		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{4, boil.Dip, false}}, 8},
 		"just none":       {map[int]units.TempDiff{4: -(fall - 0.01)}, nil, 9},
 	} {
 		o, err := watch(t).Outlook(shifted(tc.by)...)
@@ -249,11 +249,11 @@ func TestWatchNamesOddReadings(t *testing.T) {
 			t.Errorf("%s: now %v, clean %v", name, o.Now, clean.Now)
 		}
 	}
-	// A setback at the last reading leaves nothing to go by, and is named.
-	o, err := watch(t).Outlook(shifted(map[int]units.TempDiff{8: -2})...)
-	wantRange(t, "setback at the end", err)
-	if len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 8, What: boil.SetBack}) {
-		t.Errorf("setback at the end: %v", o.Odd)
+	// Two falling readings leave nothing to go by.
+	o, err := watch(t).Outlook(base[8], boil.WatchReading{At: base[8].At + time.Minute, Shown: base[8].Shown.Add(-2)})
+	wantRange(t, "two that fall", err)
+	if len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 1, What: boil.Dip, Open: true}) {
+		t.Errorf("two that fall: %v", o.Odd)
 	}
 }
 

@@ -28,6 +28,21 @@ func TestHouleRange(t *testing.T) {
 	}
 }
 
+// The top of 0.722 N - 0.014 N^2 is at N = 0.722/0.028 = 25.8: on either side of
+// it the probability falls off, as it is documented.
+func TestHouleTop(t *testing.T) {
+	p := func(n int) float64 { return must[float64](t)(tapping.HouleProbability(n, 10)) }
+	for n := range 60 {
+		if rises := p(n+1) > p(n); rises != (n < 26) {
+			t.Errorf("from %d to %d events: %v to %v", n, n+1, p(n), p(n+1))
+		}
+	}
+	// At twice the top it is that of no event, where 7 of 7 days may run.
+	if p(52) > tapping.HouleThreshold {
+		t.Errorf("52 events: %v", p(52))
+	}
+}
+
 func TestProducingWeeks(t *testing.T) {
 	// 30 thaws in a row from 1 March, in a spring without warmth over 5 C.
 	var running []string

@@ -214,8 +214,7 @@ func TestNextBesideAFullBelt(t *testing.T) {
 	for height, free := range map[float64][2]float64{60: {24, 48}, 24: {36, 60}} {
 		var record []tapping.OldHole
 		for i := range 5 { // 3.8 in apart, each keeping 2 in to either side
-			record = append(record, tapping.OldHole{Year: 2000 + i, Hole: hole(t, 0.3125, 1.5),
-				Position: tapping.Position{At: units.Angle(i) / 5 * units.Turn, Height: units.Inches(height)}})
+			record = append(record, old(t, 2000+i, units.Angle(i)/5*units.Turn, height))
 		}
 		at, err := p.Next(record, 2025, 1)
 		if err != nil || !(at[0].Height.Inches() >= free[0]-1e-6 && at[0].Height.Inches() <= free[1]+1e-6) {
@@ -224,15 +223,35 @@ func TestNextBesideAFullBelt(t *testing.T) {
 	}
 }
 
+// A dropline of 5 in is all there is, one hole sits at its fitting and another
+// bars one side: what is left begins just where the first hole's distance ends,
+// 2 in away for an old one and 3 for one that is open.
+func TestNextBesideOneHole(t *testing.T) {
+	const girth = 60 * units.Inch
+	d := must[units.Length](t)(tapping.DiameterFromGirth(girth))
+	fitting := tapping.Position{At: 180 * units.Degree, Height: 30 * units.Inch}
+	reach := must[tapping.Reach](t)(tapping.ReachByDropline(fitting, 5*units.Inch))
+	keep := tapping.DefaultDistances()
+	keep.Open, keep.Step = 3*units.Inch, girth // no pattern to go on by
+	p := must[tapping.Planner](t)(tapping.NewPlanner(d, 2025, 0, reach, hole(t, 0.3125, 1.5), keep))
+	for year, away := range map[int]float64{2000: 2, 2025: 3} {
+		for _, sign := range []float64{1, -1} {
+			at := func(inches float64) units.Angle { return fitting.At + units.Angle(sign*inches/60)*units.Turn }
+			record := []tapping.OldHole{old(t, year, at(0), 30), old(t, year, at(1.9*away), 30)}
+			next, err := p.Next(record, 2025, 1)
+			if err != nil || !near(next[0].At.In(units.Turn)*60, at(-away).In(units.Turn)*60) {
+				t.Errorf("holes of %d at the fitting and %v in beyond: %v, %v", year, sign*1.9*away, next, err)
+			}
+		}
+	}
+}
+
 // What is drilled later than the year asked about does not lead the pattern.
 func TestNextPassesLaterHoles(t *testing.T) {
 	p := planner(t, 20, 0.1, byHand(t, 24, 60))
-	old := func(year int, at units.Angle) tapping.OldHole {
-		return tapping.OldHole{Year: year, Position: tapping.Position{At: at, Height: 42 * units.Inch}, Hole: hole(t, 0.3125, 1.5)}
-	}
-	last := old(2024, 90*units.Degree)
+	last := old(t, 2024, 90*units.Degree, 42)
 	alone := must[[]tapping.Position](t)(p.Next([]tapping.OldHole{last}, 2025, 1))
-	for _, record := range [][]tapping.OldHole{{last, old(2030, 270*units.Degree)}, {old(2030, 270*units.Degree), last}} {
+	for _, record := range [][]tapping.OldHole{{last, old(t, 2030, 270*units.Degree, 42)}, {old(t, 2030, 270*units.Degree, 42), last}} {
 		if got := must[[]tapping.Position](t)(p.Next(record, 2025, 1)); !cmp.Equal(got, alone) {
 			t.Errorf("beside a hole of 2030 the next is %+v, without it %+v", got, alone)
 		}

@@ -70,6 +70,26 @@ func TestAccountOfAPot(t *testing.T) {
 	if a, err := s.Account(); err != nil || !(math.Abs(a.Ratio-50) <= 1e-9) || !(a.Exact > 40 && a.Exact < 50) {
 		t.Errorf("10 L of sap to 0.2 L of syrup: ratio %v, exact %v, %v", a.Ratio, a.Exact, err)
 	}
+	// As much sugar held back in the pan as is in a deciliter of the syrup counts
+	// as a deciliter, and as one less where it was there before.
+	held := []sugar.Lot{lotOf(t, 0.1*units.Liter, 66.9, c20)}
+	after, before := s, s
+	after.Syrup, after.HeldAfter = held, held
+	before.HeldBefore = held
+	for want, s := range map[float64]yield.Season{50: after, 100: before} {
+		if a, err := s.Account(); err != nil || !(math.Abs(a.Ratio-want) <= 1e-9) {
+			t.Errorf("ratio %v, %v, want %v", a.Ratio, err, want)
+		}
+	}
+	// Without sap, or without syrup, there is no ratio.
+	sapless, syrupless := s, s
+	sapless.Sap, sapless.HeldBefore = nil, []sugar.Lot{lotOf(t, 10*units.Liter, 2, c20)}
+	syrupless.Syrup = nil
+	for name, s := range map[string]yield.Season{"sap": sapless, "syrup": syrupless} {
+		if a, err := s.Account(); err != nil || !math.IsNaN(a.Ratio) || !math.IsNaN(a.Exact) {
+			t.Errorf("without %s: ratio %v, exact %v, %v", name, a.Ratio, a.Exact, err)
+		}
+	}
 }
 
 // Sap, 500 gal: 38.08 kg of sugar, known to 2 percent and 0.1 in 2 Brix: 0.762
@@ -220,6 +240,22 @@ func TestExpect(t *testing.T) {
 	half, err := s.Expect(50, 66.9)
 	if err != nil || !(math.Abs(float64(half/all)-0.5) < 1e-12) {
 		t.Errorf("%v, %v", half, err)
+	}
+	// What is held before counts, what is held or chased out afterwards does not:
+	// of 40 and 8 kg of sugar, 3 and 2 go.
+	cold := units.Celsius(20)
+	kg := func(mass units.Mass, b units.Brix) []sugar.Lot {
+		l, err := sugar.NewLotByMass(mass, b, cold)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return []sugar.Lot{l}
+	}
+	book := yield.Season{Sap: kg(2000, 2), HeldBefore: kg(100, 8), HeldAfter: kg(30, 10), Chased: kg(100, 2),
+		SapMeasured: gauge, HeldMeasured: gauge, SyrupMeasured: closer}
+	v67, err := book.Expect(10, 66.9)
+	if want := kg((40+8-3-2)*0.9/0.669, 66.9)[0].Volume(); err != nil || !(math.Abs(float64(v67/want)-1) < 1e-12) {
+		t.Errorf("%v, %v, want %v", v67, err, want)
 	}
 	for _, ok := range [][2]float64{{0, 60}, {100, 85}} {
 		if _, err := s.Expect(units.Share(ok[0]), units.Brix(ok[1])); err != nil {

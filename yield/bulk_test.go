@@ -286,3 +286,24 @@ func TestLongNames(t *testing.T) {
 		t.Errorf("%.200v", err)
 	}
 }
+
+// Days of boiling are told apart by year, month and day.
+func TestTraceDays(t *testing.T) {
+	date := func(y int, m time.Month, d, hour int) time.Time { return time.Date(y, m, d, hour, 0, 0, 0, time.UTC) }
+	days := []time.Time{date(2030, 3, 9, 18), date(2031, 2, 9, 18), date(2031, 3, 9, 6), date(2031, 3, 9, 18), date(2031, 3, 10, 18)}
+	lot := yield.BulkLot{ID: "lot"}
+	var boils []yield.Boil
+	for i, day := range days {
+		id := string(rune('a' + i))
+		boils = append(boils, yield.Boil{ID: id, Day: day})
+		lot.Parts = append(lot.Parts, yield.Part{From: id, Mass: units.Kilogram})
+	}
+	b, err := yield.NewBooks(boils, []yield.BulkLot{lot}, []yield.Packing{{ID: "p", Lot: "lot", Day: date(2031, 4, 1, 0)}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	// Two boils of 9 March 2031 are of one day.
+	if tr, err := b.Trace("p"); err != nil || len(tr.Boils) != 5 || len(tr.Days) != 4 {
+		t.Errorf("%d boils on days %v, %v", len(tr.Boils), tr.Days, err)
+	}
+}

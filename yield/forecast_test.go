@@ -210,3 +210,13 @@ func TestPeakPerTap(t *testing.T) {
 		refused(t, "taps", "yield.PeakPerTap", float64(v), err)
 	}
 }
+
+// Containers from a milliliter to 250 L.
+func TestLayInContainers(t *testing.T) {
+	for liters, ok := range map[float64]bool{0.0009: false, 0.001: true, 250: true, 250.1: false} {
+		_, err := yield.LayIn(10, 10*units.Liter, yield.Container{Label: units.Liters(liters)}, yield.Habits{})
+		if (err == nil) != ok || !ok && !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v L: %v", liters, err)
+		}
+	}
+}

@@ -57,6 +57,7 @@ type day struct{ sap, syrup total }
 // packed is what was drawn and packed of a lot of syrup.
 type packed struct {
 	drawn  total
+	unlike int          // draws that are hardly syrup
 	volume units.Volume // packed, by the labels
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/internal/cli/clitest"
@@ -88,6 +89,19 @@ func known(t *testing.T, b clitest.Binary) {
 	} {
 		if !(math.Abs(c.got-c.want) <= c.free) {
 			t.Errorf("%s: %v, want %v within %v", c.what, c.got, c.want, c.free)
+		}
+	}
+}
+
+// A hot cup of syrup reads 59 Brix; written down as a cup of 60 F it is no syrup.
+func unlikely(t *testing.T, b clitest.Binary) {
+	const sap = "time,source,volume_us_gal,reading_brix,read_at_f\n2034-03-01 16:00,hill,600,2.0,38\n"
+	for cup, odd := range map[string]bool{"208": false, "60": true} {
+		dir := write(t, map[string]string{"gatherings.csv": sap, "draws.csv": "time,lot,volume_us_gal,reading_brix,cup_f\n2034-03-02 12:00,A,1,59,208\n2034-03-02 13:00,A,1,59," + cup + "\n"})
+		status, out, errs := b.Run(t, "", "-dir", dir)
+		words := strings.Join(strings.Fields(out), " ")
+		if status != 0 || strings.Contains(words, "A has 1 of 2 draws under 60 Brix or over 72 Brix") != odd {
+			t.Errorf("a cup of %s F: %s%s", cup, out, errs)
 		}
 	}
 }

@@ -20,6 +20,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("JSON", func(t *testing.T) { balances(t, b) })
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
+	t.Run("unlikely draws", func(t *testing.T) { unlikely(t, b) })
 	t.Run("chart", func(t *testing.T) { chart(t, b) })
 	t.Run("rows to mend", func(t *testing.T) { mend(t, b) })
 	t.Run("spellings", func(t *testing.T) { spellings(t, b) })

@@ -217,6 +217,9 @@ func (p page) lotsPart(part *cli.Part) error {
 		case l.volume > lot.Volume()*1.02: // a gauge and a label differ by a percent or two
 			odd = append(odd, name+" was packed into more than was drawn")
 		}
+		if l.unlike > 0 {
+			odd = append(odd, fmt.Sprintf("%s has %d of %d draws under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, l.unlike, l.drawn.rows, thinSyrup, thickSyrup))
+		}
 		drawn, _ := amounts(lot)
 		within := units.Volume(p.given.syrupGauge.Fraction()) * lot.Volume()
 		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), gauged(cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),

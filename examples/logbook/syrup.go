@@ -28,6 +28,10 @@ func (b *book) lot(r *records.Reader, name string) (*packed, error) {
 	return l, nil
 }
 
+// A draw beyond these counts, and is worth a second look: a cup that was written
+// down cold moves a reading by seven Brix.
+const thinSyrup, thickSyrup units.Brix = 60, 72
+
 func (b *book) readDraws() error {
 	var (
 		when      time.Time
@@ -69,6 +73,9 @@ func (b *book) readDraws() error {
 				return err
 			}
 			lot.drawn.add(drawn)
+			if !(brix >= thinSyrup && brix <= thickSyrup) {
+				lot.unlike++
+			}
 			on.syrup.add(drawn)
 			return nil
 		},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
 )
 
 // evening is all that the page tells; nil is what was not asked.
@@ -17,9 +18,12 @@ type evening struct {
 	own         *own
 	product     *product
 
-	all     []instrument
-	pairs   []pair
-	tooThin bool // for a thermometer to tell the strength
+	all    []instrument
+	pairs  []pair
+	heat   units.Brix  // strength by the thermometer; 0 if it was not asked
+	heated *instrument // the same, with how uncertain it is
+	// For a thermometer to tell how uncertain it is.
+	tooThin, tooThick bool
 }
 
 // work finds everything that was asked.
@@ -43,6 +47,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 	if p.float, err = s.float(f); err != nil {
 		return nil, err
 	}
+	if s.stops != "" {
+		if p.own, err = p.stops(e); err != nil {
+			return nil, err
+		}
+	}
 	if s.readings != "" {
 		if p.watch, err = p.readings(e); err != nil {
 			return nil, err
@@ -53,11 +62,6 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 	}
 	if err := p.instruments(f); err != nil {
 		return nil, err
-	}
-	if s.stops != "" {
-		if p.own, err = p.stops(e); err != nil {
-			return nil, err
-		}
 	}
 	if s.making != "" {
 		p.product, err = s.product(p.thermometer)
@@ -76,16 +80,16 @@ func (p *evening) missing() (lines []string) {
 		line string
 	}{
 		{p.thermometer == nil, "where the thermometer stops today: -water-boils, or -pressure, -altimeter, -elevation"},
-		{p.thermometer != nil && !(p.thermometer.cost <= 0), "what the depth over the probe does: -over"},
+		{p.thermometer != nil && p.thermometer.learned == nil && !(p.thermometer.cost <= 0), "what the depth over the probe does: -over"},
 		{len(p.float.marks) == 0, "a stem with two marks: -hot-mark, -cold-mark"},
 		{!has["hydrometer"], "the strength now by hydrometer: -reading, or -floats-at"},
 		{!has["refractometer"], "the strength now by refractometer: -refractometer"},
-		{!has["thermometer"] && !p.tooThin && p.watch == nil, "the strength now by thermometer: -shows, or -readings"},
+		{p.heat <= 0 && p.watch == nil, "the strength now by thermometer: -shows, or -readings"},
 		{p.watch == nil, "how fast it climbs and how long is left: -readings"},
 		{p.pot == nil, "the weight to stop at: -tare, -gross, -pot-brix"},
 		{p.pot != nil && p.pot.now == 0, "the strength now by the scale: -gross-now"},
 		{p.pot != nil && p.pot.batch.Mass == 0, "the time left by the scale: -boils-off"},
-		{p.pot != nil && p.pot.batch.Mass > 0 && p.given.coals == 0, "when to stop firing: -coals"},
+		{p.given.coals == 0 && (p.watch != nil || p.pot != nil && p.pot.batch.Mass > 0), "when to stop firing: -coals"},
 		{p.own == nil, "what your thermometer has shown at syrup: -stops"},
 		{p.product == nil, "cream, candy or sugar: -make"},
 	} {

@@ -13,16 +13,18 @@ type fire struct {
 	past bool          // it is stronger than the target
 	left time.Duration // under a full fire
 
-	coasts units.Brix        // where it ends if no more wood goes on now
+	coasts units.Brix        // where it ends if no more wood goes on now; 0 without coals
 	last   units.Brix        // strength at the last firing; 0 if it is too late for one
+	until  time.Duration     // time to it
 	shows  units.Temperature // what the thermometer then shows, if it was said where water boils
 }
 
-// watchFire finds the time left and the last firing.
-func watchFire(b boil.Batch, s *setup, t *thermometer) (w fire, err error) {
+// watchFire finds the time left and the last firing. The flag is where the rate
+// comes from.
+func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err error) {
 	if w.past = b.Brix > s.target; !w.past {
 		if w.left, err = b.Time(s.target); err != nil {
-			return w, cli.For("boils-off", err)
+			return w, cli.For(flag, err)
 		}
 	}
 	if s.coals == 0 {
@@ -37,8 +39,36 @@ func watchFire(b boil.Batch, s *setup, t *thermometer) (w fire, err error) {
 	if w.last, err = b.LastFiring(s.target, s.coals); err != nil {
 		return w, cli.For("coals", err)
 	}
+	if w.until, err = b.Time(max(w.last, b.Brix)); err != nil {
+		return w, cli.For(flag, err)
+	}
 	if t != nil {
-		w.shows, err = t.sap.SyrupPoint(w.last, t.pressure)
+		w.shows, err = t.shows(w.last)
 	}
 	return w, err
+}
+
+// fire is that of the readings: how fast the strength climbs tells what share of
+// its mass the pot loses, whatever the mass.
+func (w *watch) watchFire(s *setup, t *thermometer) (fire, error) {
+	const any = 10 * units.Kilogram
+	lost := any * units.Mass(w.PerMinute/w.Now)
+	return watchFire(boil.Batch{Mass: any, Brix: w.Now, Evaporation: units.MassRate(lost.Kilograms()/time.Minute.Seconds()) * units.KilogramPerSecond}, "readings", s, t)
+}
+
+// fireRows tells when the last wood goes on. From is what the time counts from.
+func (p page) fireRows(part *cli.Part, f fire, from string) {
+	switch {
+	case f.coasts == 0 || f.past:
+	case f.last == 0:
+		part.Row("coasts", "Without more wood it goes to", cli.Brix(f.coasts, 1), "beyond the target: draw the fire, or take the pot off when it is syrup")
+	default:
+		notes := []string{"the coals bring it the rest of the way"}
+		if p.thermometer != nil {
+			notes = append([]string{"the thermometer at " + p.In(cli.Temperature(f.shows))}, notes...)
+		}
+		part.Row("last_firing", "Stop firing at", cli.Brix(f.last, 1), notes...)
+		part.Row("last_firing_min", "It is there in", minutes(f.until), from)
+		part.Row("coasts", "Stopped now it would end at", cli.Brix(f.coasts, 1))
+	}
 }

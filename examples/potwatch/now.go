@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
@@ -62,19 +64,6 @@ func (s *setup) at() units.Temperature {
 	return s.prism
 }
 
-// byHeat takes the strength from the boiling point. How uncertain it is follows
-// from a stop at that strength, which the library tells from 50 to 80 Brix.
-func (t *thermometer) byHeat(shows units.Temperature, b units.Brix) (*instrument, bool) {
-	stop := t.stop
-	stop.Target = b
-	parts, err := stop.Parts()
-	if err != nil {
-		return nil, false
-	}
-	return &instrument{"thermometer", cli.Temperature(shows), density.Measurement{
-		Brix: b, Uncertainty: density.Coverage * parts.Total, Caveats: density.CaveatsOf(b, shows)}}, true
-}
-
 // instruments asks all that were given.
 func (p *evening) instruments(f *cli.Flags) error {
 	s := p.given
@@ -92,21 +81,11 @@ func (p *evening) instruments(f *cli.Flags) error {
 			all = append(all, *i)
 		}
 	}
-	shows, b := s.shows, units.Brix(0)
-	switch {
-	case p.watch != nil && p.watch.Used > 0:
-		shows, b = p.watch.last(), p.watch.Now
-	case f.Given("shows"):
-		if b, err = p.thermometer.sap.BrixFromRise(s.shows.Sub(p.thermometer.water), p.thermometer.pressure); err != nil {
-			return cli.For("shows", err)
-		}
+	if err := p.byThermometer(f); err != nil {
+		return err
 	}
-	if b > 0 {
-		if i, ok := p.thermometer.byHeat(shows, b); ok {
-			all = append(all, *i)
-		} else {
-			p.tooThin = true
-		}
+	if p.heated != nil {
+		all = append(all, *p.heated)
 	}
 	// No two of these share an error.
 	for i, a := range all {
@@ -122,6 +101,36 @@ func (p *evening) instruments(f *cli.Flags) error {
 		all = append(all, instrument{"scale", cli.Mass(s.grossNow), density.Measurement{Brix: p.pot.now, Uncertainty: density.Coverage * p.pot.nowBy}})
 	}
 	p.all = all
+	return nil
+}
+
+// byThermometer takes the strength from what the thermometer shows, or from the
+// line through its readings.
+func (p *evening) byThermometer(f *cli.Flags) error {
+	s, t, w := p.given, p.thermometer, p.watch
+	var (
+		shows   cli.Value
+		at      units.Temperature
+		scatter units.Brix
+		err     error
+	)
+	switch {
+	case w != nil && w.Used > 0:
+		at, p.heat, scatter = w.readings[w.Last].Shown, w.Now, w.NowBy
+		shows = cli.Words(fmt.Sprintf("line of %d", w.Used))
+	case f.Given("shows"):
+		at, shows = s.shows, cli.Temperature(s.shows)
+		if p.heat, err = t.sugar().BrixFromRise(t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
+			return cli.For("shows", err)
+		}
+	default:
+		return nil
+	}
+	var ok bool
+	if p.heated, ok = t.byHeat(shows, at, p.heat, scatter); !ok {
+		p.tooThick = p.heat > s.target
+		p.tooThin = !p.tooThick
+	}
 	return nil
 }
 
@@ -159,7 +168,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 	}
 	if f.Given("boils-off") {
 		k.batch = boil.Batch{Mass: mass, Brix: brix, Evaporation: s.boilsOff}
-		k.fire, err = watchFire(k.batch, s, t)
+		k.fire, err = watchFire(k.batch, "boils-off", s, t)
 	}
 	return k, err
 }

@@ -17,6 +17,9 @@ type page struct {
 func (p *evening) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
+	if lines := p.alarms(); len(lines) > 0 {
+		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
+	}
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
 	} else if p.kept != "" {
@@ -52,7 +55,7 @@ func (p *evening) sheet() *cli.Sheet {
 		}
 	}
 	care := sheet.Part("care", "Take care")
-	for _, c := range cautions {
+	for _, c := range append(p.strength(), cautions...) {
 		care.Item(c)
 	}
 	return sheet
@@ -72,7 +75,7 @@ func (p page) stopPart(part *cli.Part) {
 	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
 	if t := p.thermometer; t != nil {
 		part.Row("water", "Water boils today at", cli.Temperature(t.water), weather[t.from])
-		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.In(cli.TempDiff(t.syrup.Sub(t.water)))+" above water")
+		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.stopNotes()...)
 	}
 	h := p.float
 	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), "in the cup at "+p.In(cli.Temperature(h.stop.Cup)))
@@ -82,31 +85,58 @@ func (p page) stopPart(part *cli.Part) {
 	part.Remark("Give or take is a standard uncertainty, on all of this page: it holds two times of three; twice of it 19 times of 20.")
 }
 
+// stopNotes tell what the stop by thermometer counts.
+func (p page) stopNotes() []string {
+	t := p.thermometer
+	notes := []string{p.In(cli.TempDiff(t.syrup.Sub(t.water))) + " above water"}
+	switch {
+	case t.learned != nil:
+		notes = append(notes, "as your past stops say")
+	case t.over > 0:
+		notes = append(notes, "under "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup")
+	}
+	if p.own != nil && p.own.stops && t.learned == nil {
+		notes = append(notes, "your past stops say "+p.In(cli.Temperature(p.own.at))+", which is known less well")
+	}
+	return notes
+}
+
 // trust tells which of the two instruments to go by.
 func (p page) trust(part *cli.Part) {
 	t, h := p.thermometer, p.float
 	by, other, shares := "the hydrometer", "thermometer", t.shares()
-	if t.parts.Total < h.parts.Total {
+	if t.total() < h.parts.Total {
 		by, other, shares = "the thermometer", "hydrometer", h.shares()
 	}
 	part.Row("trust", "Trust", cli.Words(by), fmt.Sprintf("give or take %s against %s; most of the %s's is %s",
-		min(t.parts.Total, h.parts.Total).Text(2), max(t.parts.Total, h.parts.Total).Text(2), other, largest(shares)))
+		min(t.total(), h.parts.Total).Text(2), max(t.total(), h.parts.Total).Text(2), other, largest(shares)))
 }
 
 func (p page) heatPart(part *cli.Part) {
 	t := p.thermometer
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(t.pressure))
+	if t.learned != nil {
+		part.Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+t.parts.Total.Text(2))
+	}
 	if p.given.inverted > 0 {
-		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), "the stop counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
+		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
 	}
 	if t.cost <= 0 {
-		part.Row("deep", "Under "+p.In(cli.Rough(cli.Length(p.given.over)))+" of syrup", cli.Temperature(t.deep), "if boiling water was read at the surface")
-		part.Row("over", "Uncorrected it misses by", cli.Brix(t.cost, 2), "too thin")
+		part.Row("surface", "At the surface", cli.Temperature(t.plain), p.that()+" counts "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup over the probe, and boiling water read at the surface")
+		part.Row("over", "Left out, it misses by", cli.Brix(t.cost, 2), "too thin")
 	}
-	p.shares(part, t.shares(), t.parts.Total)
+	p.shares(part, t.shares(), t.total())
 	if t.from != cli.ByWaterBoils {
 		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
 	}
+}
+
+// that is the stop which -inverted and -over go into.
+func (p page) that() string {
+	if p.thermometer.learned != nil {
+		return "it"
+	}
+	return "the stop"
 }
 
 func (p page) floatPart(part *cli.Part) {
@@ -130,17 +160,4 @@ func (p page) markPart(part *cli.Part) {
 	}
 	part.Table("marks", []cli.Column{{Key: "mark", Head: "mark"}, {Key: "for", Head: "stands for"}, {Key: "at", Head: "in a cup at"},
 		{Key: "on", Head: "on the scale"}, {Key: "here", Head: "floated to it in this cup"}}, rows)
-}
-
-// cautions of the finish, as those of the other programs. Sources: US CPSC;
-// University of Vermont; Cornell maple program; CFIA; regulation M-35.1 r. 18.1;
-// University of Maine Extension; common practice.
-var cautions = []string{
-	"Syrup near 219 F and candy up to 260 F burn through the skin at once and stick: long sleeves and gloves, no children or pets near, a cup filled away from the body.",
-	"The end comes in minutes: never leave the pot. It foams over, runs low, scorches and burns: keep defoamer at hand, and take it off rather than leave it.",
-	"Hang the scale, or weigh with the fire out and two pairs of hands.",
-	"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm; never on a camp stove in a closed room.",
-	"Milk, cream and butter against foam or in a confection are allergens, and so are nuts: declare them.",
-	"Syrup thinner than its mark ferments and grows mold; moldy syrup or cream is thrown away, not skimmed.",
-	"Pans, pots, cups and thermometers free of lead: no lead solder, old galvanized ware, brass or bronze. A thermometer with mercury stays out of food.",
 }

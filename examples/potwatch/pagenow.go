@@ -20,7 +20,13 @@ func (p page) nowPart(part *cli.Part) {
 		p.pairTable(part)
 	}
 	if p.tooThin {
-		part.Remark("The thermometer tells no strength worth comparing outside 50 to 80 Brix.")
+		part.Remark("The thermometer tells no strength worth comparing under 50 Brix.")
+	}
+	if p.tooThick {
+		part.Remark("By the thermometer it is " + p.heat.Text(1) + ", far past syrup.")
+	}
+	if p.heat > 0 {
+		p.countsRemark(part)
 	}
 	if p.pot != nil && p.pot.now > 0 {
 		part.Remark("The scale counts from the strength that was read then, and so it shares the error of that instrument: it is not compared.")
@@ -59,41 +65,15 @@ func (p page) pairTable(part *cli.Part) {
 	}
 }
 
-func (p page) watchPart(part *cli.Part) {
-	w, target := p.watch, p.given.target
-	last := w.readings[len(w.readings)-1].At
-	part.Row("readings", "Readings", cli.Count(len(w.readings), ""), "the last at "+p.In(w.at(last)))
-	if !w.tooFew {
-		part.Row("used", "On one line", cli.Count(w.Used, ""), "since the last setback, without dips and spikes")
-		part.Row("now", "Strength now", cli.Brix(w.Now, 1), "give or take "+w.NowBy.Text(2)+" by the scatter of the readings and by the boiling water")
+// countsRemark tells what is taken from the readings of the thermometer.
+func (p page) countsRemark(part *cli.Part) {
+	switch t := p.thermometer; {
+	case t.learned != nil:
+		part.Remark("The thermometer counts less " + p.In(cli.TempDiff(t.learned.off)) + ", by which it showed more than sucrose syrup boils at in your past stops; -inverted and -over are in that, and not counted again.")
+	case t.over > 0:
+		part.Remark("The thermometer counts as under " + p.In(cli.Rough(cli.Length(t.over))) + " of the liquid.")
 	}
-	switch {
-	case w.tooFew:
-		part.Remark("One reading does not make a line: wait for another.")
-	case !w.Climbs || w.Left > longest:
-		part.Remark("It does not climb: it wants more fire, or something was poured in.")
-	default:
-		part.Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+w.PerMinuteBy.Text(2))
-		if w.Left < 0 {
-			part.Row("past_min", "Past "+target.Text(1)+" since", minutes(-w.Left), "take it off now; too strong syrup is thinned, packday tells with what")
-			break
-		}
-		part.Row("left_min", "Time left to "+target.Text(1), minutes(w.Left))
-		part.Row("band_min", "Two times of three", cli.Between(minutes(max(0, w.Left-w.LeftBy)), minutes(w.Left+w.LeftBy)))
-		if w.clock {
-			part.Row("done", "Be there at", w.at(last+max(0, w.Left-w.LeftBy)), "expected at "+p.In(w.at(last+w.Left)))
-		}
-		if w.LeftBy > w.Left {
-			part.Remark("The time is hardly known yet: each reading more narrows it.")
-		}
-		part.Remark("It holds as long as the fire is even and nothing is poured in.")
-	}
-	if len(w.Odd) > 0 {
-		var rows [][]cli.Value
-		for _, o := range w.Odd {
-			r := w.readings[o.Index]
-			rows = append(rows, []cli.Value{w.at(r.At), cli.Temperature(r.Shown), cli.Words(o.What.String())})
-		}
-		part.Table("odd", []cli.Column{{Key: "at", Head: "odd reading"}, {Key: "shown", Head: "shown"}, {Key: "what", Head: "what it was"}}, rows)
+	if p.own != nil && p.own.stops && p.thermometer.learned == nil {
+		part.Remark("Your past stops are not in it: their own stop is known less well.")
 	}
 }

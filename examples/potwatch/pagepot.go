@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"math"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
@@ -33,52 +32,8 @@ func (p page) firePart(part *cli.Part) {
 	if k.fire.past {
 		return
 	}
-	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left))
-	switch {
-	case k.fire.coasts == 0:
-	case k.fire.last == 0:
-		part.Row("coasts", "Without more wood it goes to", cli.Brix(k.fire.coasts, 1), "beyond the target: draw the fire, or take the pot off before")
-	default:
-		notes := []string{"the coals bring it the rest of the way"}
-		if p.thermometer != nil {
-			notes = append([]string{"the thermometer at " + p.In(cli.Temperature(k.fire.shows))}, notes...)
-		}
-		part.Row("last_firing", "Stop firing at", cli.Brix(k.fire.last, 1), notes...)
-		part.Row("coasts", "Stopped now it would end at", cli.Brix(k.fire.coasts, 1))
-	}
-}
-
-func (p page) ownPart(part *cli.Part) {
-	o := p.own
-	from := "a barometer"
-	if o.byWater {
-		from = "water boiled with it that day"
-	}
-	part.Row("stops", "Past stops", cli.Count(o.Stops, ""), "counted from "+from)
-	part.Row("offset", "Above sucrose syrup it shows", cli.TempDiff(o.Mean), "probe, depth and the sugar of your sap together")
-	if o.Stops > 1 {
-		part.Row("spread", "Spread from stop to stop", cli.TempDiff(o.Spread), "standard deviation")
-	}
-	const enough = 6
-	switch {
-	case o.Drifts:
-		part.Row("drifts", "Does it drift", cli.Words("yes"), "the last third showed "+p.In(cli.TempDiff(o.Late))+": late sap, a crusted or failing probe. Boil water with it, and count on the late stops")
-	case o.Stops < enough:
-		part.Row("drifts", "Does it drift", cli.Words("unknown"), "it takes six stops to tell")
-	default:
-		part.Row("drifts", "Does it drift", cli.Words("no"), "the last third showed "+p.In(cli.TempDiff(o.Late))+", within the spread")
-	}
-	switch {
-	case o.stops && math.IsNaN(float64(o.cost)):
-		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "how sure one stop is, nobody knows")
-	case o.stops:
-		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(o.by)), "in strength "+o.cost.Text(2))
-		part.Remark("The sugar of your sap is in the offset: it counts instead of -inverted.")
-	case p.thermometer == nil:
-		part.Remark("Say where water boils today, and the page tells your own stop.")
-	default:
-		part.Remark("No stop for today is given: the past stops count from " + from + ", and today's boiling point does not. The error of the thermometer is in the one and not in the other; record both alike.")
-	}
+	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left), "from the last weighing")
+	p.fireRows(part, k.fire, "from the last weighing")
 }
 
 func (p page) productPart(part *cli.Part) {
@@ -101,13 +56,16 @@ func (p page) productPart(part *cli.Part) {
 	if len(m.points) > 1 {
 		part.Remark("The sources disagree, and so each is shown.")
 	}
+	if t := p.thermometer; t.learned != nil || t.over > 0 {
+		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
+	}
 	cool := label.Text(units.ScaleFahrenheit, 0)
 	if p.Metric {
 		cool = label.Text(units.ScaleCelsius, 0)
 	}
 	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + cool + ", with nothing left in pan and molds: no more is possible.")
 	for i, f := range m.figures {
-		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(cli.Mass(f.Low), cli.Mass(f.High)), f.Source, obtained(f.Obtained))
+		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(printed(f.Low), printed(f.High)), f.Source, obtained(f.Obtained))
 	}
 	if len(m.figures) == 0 {
 		part.Remark("No published weight is at hand.")
@@ -117,6 +75,9 @@ func (p page) productPart(part *cli.Part) {
 		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")
 	}
 }
+
+// printed shows a weight with no more digits than practice gives it.
+func printed(m units.Mass) cli.Value { return cli.Rough(cli.Mass(m)) }
 
 // obtained words how the packages know a figure.
 func obtained(how string) string {

@@ -39,8 +39,10 @@ type sheet struct {
 		Reads float64 `json:"reads_brix"`
 	} `json:"stop"`
 	Thermometer struct {
-		Sucrose float64 `json:"sucrose_f"`
-		Parts   []part  `json:"parts"`
+		Sucrose  float64 `json:"sucrose_f"`
+		Surface  float64 `json:"surface_f"`
+		Reckoned float64 `json:"reckoned_f"`
+		Parts    []part  `json:"parts"`
 	} `json:"thermometer"`
 	Hydrometer struct {
 		Parts []part `json:"parts"`
@@ -153,10 +155,13 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|66.9 Brix|-prism|30 C", "", "refractometer 66.9 Brix 67.7 Brix", "agree"},
 		{"-refractometer|66.9 Brix|-compensated", "", "refractometer 66.9 Brix 66.9 Brix", ""},
 		{"-refractometer|63 Brix|-compensated|-reading|59 Brix|-cup|211 F", "", "hydrometer, refractometer no", "yes"},
-		{"-water-boils|212 F|-shows|214 F", "", "no strength worth comparing outside 50 to 80 Brix", ""},
+		{"-water-boils|212 F|-shows|214 F", "", "no strength worth comparing under 50 Brix", "Take it off"},
 		{"-water-boils|212 F|-shows|219.56 F", "", "thermometer 219.6 F 66.9 Brix", "How it climbs"},
-		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "One reading does not make a line", "Strength now"},
-		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "3.0 min 214.0 F setback", ""},
+		{readings, head + "0,217\n", "One reading does not make a line", "Strength then"},
+		{readings, head + "0,217\n1,214\n", "1.0 min 214.0 F so far a dip", "Strength then"},
+		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "3.0 min 214.0 F so far a dip", "setback:"},
+		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "from 2.0 min, at an even fire", "One reading"},
+		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n4,214.3\n", "3.0 min 214.0 F setback", "so far"},
 		{readings, head + "0,217\n1,217.4\n2,214\n3,218.3\n", "2.0 min 214.0 F dip", "setback:"},
 		{readings, head + "0,217\n1,217.4\n2,221\n3,218.3\n", "2.0 min 221.0 F spike", "setback:"},
 		{readings, head + "0,217\n1,217\n2,217\n", "It does not climb", "Time left"},

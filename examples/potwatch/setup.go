@@ -73,10 +73,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.waterBy, "water-by", "0.1 F deg", "how well the boiling point of water is known, which all readings share")
 	f.Quantity(&s.depthBy, "depth-by", "1/4 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
 	f.Quantity(&s.barometerBy, "barometer-by", "0.05 inHg", "how far the barometer may have moved since; with -elevation alone 0.3 inHg is taken")
-	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface")
+	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface: it counts in all that the thermometer says, save in -make")
 	f.Quantity(&s.shows, "shows", "", "what it shows now")
 	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
-	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup; - is standard input")
+	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
 	f.Group("Hydrometer in the hot cup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
 	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
@@ -127,7 +127,6 @@ var needs = []struct {
 	{"pot-brix", "gross", "the weight of the pot when it was read"},
 	{"gross-now", "gross", "the weight of the pot when its strength was read"},
 	{"boils-off", "gross", "the weight of the pot that loses it"},
-	{"coals", "boils-off", "what the pot loses in an hour"},
 }
 
 // placed tells whether it was said where water boils today.
@@ -157,6 +156,9 @@ func (s *setup) check(f *cli.Flags) error {
 		if f.Given(n.flag) && !f.Given(n.other) {
 			return cli.For(n.flag, errors.New("give -"+n.other+" too: "+n.why))
 		}
+	}
+	if f.Given("coals") && !f.Given("boils-off") && !f.Given("readings") {
+		return cli.For("coals", errors.New("give -boils-off or -readings too: how fast it climbs"))
 	}
 	if name := s.floatsAt + "-mark"; f.Given("floats-at") && !f.Given(name) {
 		return cli.For("floats-at", errors.New("give -"+name+" too: the temperature of that mark"))

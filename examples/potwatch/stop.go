@@ -14,14 +14,17 @@ type thermometer struct {
 	pressure units.Pressure
 	from     string // the flag that tells the pressure
 	water    units.Temperature
-	syrup    units.Temperature
-	sucrose  units.Temperature // if none of the sugar were inverted
+	sucrose  units.Temperature // stop at the surface if none of the sugar were inverted
+	plain    units.Temperature // stop at the surface
+	reckoned units.Temperature // the same under the syrup over the probe
+	syrup    units.Temperature // what it shows at the stop: reckoned, or learned
 	sap      boil.Solute
 	stop     boil.ThermometerStop
 	parts    boil.ThermometerParts
 
-	cost units.Brix        // of the syrup over the probe; NaN if it was not told
-	deep units.Temperature // where to stop with that syrup over it
+	over    units.Length // 0 if it was not told
+	cost    units.Brix   // of the syrup over the probe; NaN if it was not told
+	learned *own         // past stops that tell the stop better; nil if none do
 }
 
 // thermometer finds the stop by thermometer.
@@ -41,7 +44,7 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if t.sucrose, err = boil.SyrupPoint(s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
-	if t.syrup, err = t.sap.SyrupPoint(s.target, pressure); err != nil {
+	if t.plain, err = t.sap.SyrupPoint(s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
 	t.stop = boil.ThermometerStop{Target: s.target, Pressure: pressure, ProbeBy: s.probeBy, DepthBy: s.depthBy,
@@ -53,21 +56,14 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if t.parts, err = t.stop.Parts(); err != nil {
 		return nil, cli.For(from, err)
 	}
-	if !f.Given("over") {
-		return t, nil
+	if f.Given("over") {
+		t.over = s.over
+		if t.cost, err = boil.DepthCost(s.target, pressure, s.over); err != nil {
+			return nil, cli.For("over", err)
+		}
 	}
-	if t.cost, err = boil.DepthCost(s.target, pressure, s.over); err != nil {
-		return nil, cli.For("over", err)
-	}
-	rho, err := density.Solution(s.target, t.syrup)
-	if err != nil {
-		return nil, cli.For("over", err)
-	}
-	below, err := boil.PressureAtDepth(pressure, s.over, rho)
-	if err != nil {
-		return nil, cli.For("over", err)
-	}
-	t.deep, err = t.sap.SyrupPoint(s.target, below)
+	t.reckoned, err = t.shows(s.target)
+	t.syrup = t.reckoned
 	return t, cli.For("over", err)
 }
 
@@ -132,45 +128,4 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 		h.marks = append(h.marks, line)
 	}
 	return h, nil
-}
-
-// share is one of the parts that make a stop uncertain.
-type share struct {
-	what  string
-	given cli.Value
-	brix  units.Brix
-}
-
-func (t *thermometer) shares() []share {
-	all := []share{
-		{"the probe", cli.TempDiff(t.stop.ProbeBy), t.parts.Probe},
-		{"the depth of the probe", cli.Rough(cli.Length(t.stop.DepthBy)), t.parts.Depth},
-		{"the barometer", cli.Rough(cli.Pressure(t.stop.BarometerBy)), t.parts.Barometer},
-	}
-	// A share that is taken as sure has no part, but the library solves for one.
-	if t.stop.InvertedBy > 0 {
-		all = append(all, share{"the inverted sugar", cli.Share(t.stop.InvertedBy, 1), t.parts.Inverted})
-	}
-	return append(all, share{"the formula", cli.Words(""), t.parts.Formula})
-}
-
-func (h *float) shares() []share {
-	return []share{
-		{"the temperature of the cup", cli.TempDiff(h.stop.CupBy), h.parts.Cup},
-		{"the scale", cli.Brix(h.stop.ScaleBy, 2), h.parts.Scale},
-		{"the eye at the stem", cli.Brix(h.stop.ReadingBy, 2), h.parts.Reading},
-		{"surface tension", cli.Words(""), h.parts.Float},
-		{"expansion near the boil", cli.Words(""), h.parts.Expansion},
-	}
-}
-
-// largest names the part that counts most.
-func largest(shares []share) string {
-	most := shares[0]
-	for _, s := range shares {
-		if s.brix > most.brix {
-			most = s
-		}
-	}
-	return most.what
 }

@@ -17,12 +17,23 @@ import (
 type own struct {
 	boil.Offset
 	byWater bool // the stops count from water boiled with the same thermometer
+	rows    []pastRow
+	twice   int // rows that stand twice
 
 	// The stop of today, if today counts from the same.
-	stops bool
-	at    units.Temperature
-	by    units.TempDiff // NaN of one stop
-	cost  units.Brix     // what by is worth in strength
+	stops   bool
+	at      units.Temperature
+	off     units.TempDiff // above sucrose syrup
+	by      units.TempDiff // NaN of one stop
+	floored bool           // by is that of a reading: the stops agree better
+	cost    units.Brix     // what by is worth in strength
+}
+
+// pastRow is a row of the file.
+type pastRow struct {
+	line int
+	stop boil.PastStop
+	off  units.TempDiff // of this stop alone
 }
 
 // stops reads the past stops and learns from them.
@@ -34,9 +45,12 @@ func (p *evening) stops(e *cli.Env) (*own, error) {
 	}
 	defer file.Close()
 	o := new(own)
-	past, err := o.read(s.stops, file)
-	if err != nil {
+	if err := o.read(s.stops, file); err != nil {
 		return nil, err
+	}
+	var past []boil.PastStop
+	for _, r := range o.rows {
+		past = append(past, r.stop)
 	}
 	if o.Offset, err = boil.LearnOffset(past...); err != nil {
 		return nil, cli.For("stops", err)
@@ -49,42 +63,71 @@ func (p *evening) stops(e *cli.Env) (*own, error) {
 	if o.at, o.by, err = o.Stop(s.target, t.pressure); err != nil {
 		return nil, cli.For("stops", err)
 	}
-	if o.cost = units.Brix(math.NaN()); o.Stops > 1 {
-		o.cost, err = boil.ErrorCost(s.target, t.pressure, o.by)
+	o.off = o.at.Sub(t.sucrose)
+	if o.cost = units.Brix(math.NaN()); o.Stops == 1 {
+		return o, nil
 	}
-	return o, cli.For("stops", err)
+	// From here on the library prices no error of a thermometer.
+	const apart = 5 * units.CelsiusDegree
+	if o.by > apart {
+		return nil, o.odd(s.stops)
+	}
+	// Few stops agree by chance: nobody stops closer than the thermometer is read.
+	if least := max(s.probeBy, standard(units.FahrenheitDegree/20)); o.by < least {
+		o.by, o.floored = least, true
+	}
+	if o.cost, err = boil.ErrorCost(s.target, t.pressure, o.by); err != nil {
+		return nil, cli.For("stops", err)
+	}
+	if o.cost < t.parts.Total {
+		t.learned, t.syrup = o, o.at
+	}
+	return o, nil
 }
 
-func (o *own) read(path string, file io.Reader) ([]boil.PastStop, error) {
+// odd tells of stops that lie so far apart that they tell nothing, and which of
+// them is farthest off.
+func (o *own) odd(path string) error {
+	worst := o.rows[0]
+	for _, r := range o.rows {
+		if math.Abs(float64(r.off-o.Mean)) > math.Abs(float64(worst.off-o.Mean)) {
+			worst = r
+		}
+	}
+	return &records.Error{File: path, Line: worst.line, Err: fmt.Errorf("the stops lie too far apart to tell anything: this one by %s from sucrose syrup of its cup, all of them by %s: look for a wrong figure",
+		worst.off.Text(units.FahrenheitDegree, 1), o.Mean.Text(units.FahrenheitDegree, 1))}
+}
+
+func (o *own) read(path string, file io.Reader) error {
 	var (
 		stop  boil.PastStop
 		water units.Temperature
-		past  []boil.PastStop
 	)
 	r, err := records.Open(path, file)
 	if err == io.EOF {
 		err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as day,water_boils_f,stop_f,cup_brix", path)
 	}
 	if err != nil {
-		return nil, err
+		return err
 	}
 	from := records.Pressure("pressure", &stop.Pressure)
 	column := "pressure"
 	o.byWater = r.Names("water_boils")
 	switch {
 	case !o.byWater && !r.Names("pressure"):
-		return nil, r.Fail("", errors.New("no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa"))
+		return r.Fail("", errors.New("no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa"))
 	case o.byWater:
 		if r.Names("pressure") {
-			return nil, r.Fail("", errors.New("water_boils and pressure say the same: leave one of the columns out"))
+			return r.Fail("", errors.New("water_boils and pressure say the same: leave one of the columns out"))
 		}
 		from, column = records.Temperature("water_boils", &water), "water_boils"
 	}
 	err = r.Bind(records.Time("day", &stop.When, time.DateOnly), from, records.Temperature("stop", &stop.Stop), records.Brix("cup", &stop.Cup))
 	if err != nil {
-		return nil, err
+		return err
 	}
-	err = rows(r, path, mostStops, func() error {
+	seen := make(map[boil.PastStop]bool)
+	return rows(r, path, mostStops, func() error {
 		if o.byWater {
 			var err error
 			if stop.Pressure, err = boil.PressureFromWater(water); err != nil {
@@ -92,11 +135,24 @@ func (o *own) read(path string, file io.Reader) ([]boil.PastStop, error) {
 			}
 		}
 		// One by one, so that what is wrong has a line and a column.
-		if _, err := boil.LearnOffset(stop); err != nil {
+		alone, err := boil.LearnOffset(stop)
+		if err != nil {
 			return r.Fail(of(err, "stop", "cup", "cup", "pressure", column), err)
 		}
-		past = append(past, stop)
+		boils, err := boil.Water(stop.Pressure)
+		if err != nil {
+			return r.Fail(column, err)
+		}
+		if under := boils.Sub(stop.Stop); under >= 0 {
+			return r.Fail("stop", fmt.Errorf("%s is no hotter than boiling water that day, %s, and %s under syrup of that cup: check the figures",
+				stop.Stop.Text(units.ScaleFahrenheit, 1), boils.Text(units.ScaleFahrenheit, 1), (-alone.Mean).Text(units.FahrenheitDegree, 1)))
+		}
+		if seen[stop] {
+			o.twice++
+			return nil
+		}
+		seen[stop] = true
+		o.rows = append(o.rows, pastRow{r.Line(), stop, alone.Mean})
 		return nil
 	})
-	return past, err
 }

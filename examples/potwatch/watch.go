@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -68,8 +69,11 @@ type watch struct {
 	start    time.Time // of the clock; zero if minutes were counted
 	clock    bool
 
+	passed int // readings of liquid too thin to tell, before the boil
+
 	boil.Outlook
 	tooFew bool // since the last setback
+	fire   fire // if it climbs and there are coals
 }
 
 // readings reads the readings and looks out.
@@ -84,12 +88,45 @@ func (p *evening) readings(e *cli.Env) (*watch, error) {
 	if err != nil {
 		return nil, err
 	}
-	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sap}.Outlook(w.readings...)
+	w.pass(t)
+	boils := slices.Clone(w.readings)
+	for i, r := range boils {
+		boils[i].Shown = t.surface(r.Shown)
+	}
+	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sugar()}.Outlook(boils...)
 	var re *units.RangeError
 	if errors.As(err, &re) && re.Arg == "readings on one line" {
 		w.tooFew, err = true, nil
 	}
-	return w, cli.For("readings", err)
+	if err != nil {
+		return nil, cli.For("readings", err)
+	}
+	if s.coals > 0 && w.ahead() {
+		w.fire, err = w.watchFire(s, t)
+	}
+	return w, err
+}
+
+// ahead tells that it climbs to a target which is not reached yet.
+func (w *watch) ahead() bool { return w.Climbs && w.Left >= 0 && w.Left <= longest }
+
+// thinnest is the strength from which a watch goes by a thermometer.
+const thinnest units.Brix = 30
+
+// pass leaves out the readings before the boil, too cold for a strength that a
+// thermometer tells, and those before two that were as cold since: sap was
+// poured in. One cold reading among warm ones is a dip, which the watch finds.
+func (w *watch) pass(t *thermometer) {
+	cold := func(r boil.WatchReading) bool {
+		b, err := t.strength(t.surface(r.Shown))
+		return err == nil && b < thinnest
+	}
+	for i, r := range w.readings {
+		if cold(r) && (i == w.passed || cold(w.readings[i-1])) {
+			w.passed = i + 1
+		}
+	}
+	w.readings = w.readings[w.passed:]
 }
 
 func readReadings(path string, file io.Reader) (*watch, error) {
@@ -143,9 +180,6 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 	})
 	return w, err
 }
-
-// last is what the thermometer showed last.
-func (w *watch) last() units.Temperature { return w.readings[len(w.readings)-1].Shown }
 
 // at shows a time since the first reading, or by the clock.
 func (w *watch) at(d time.Duration) cli.Value {

@@ -19,26 +19,38 @@ func rough(s tapping.Span[units.Volume]) cli.Value {
 func (p page) sapPart(part *cli.Part) {
 	part.Row("taps", "Taps", cli.Count(p.given.taps, ""), p.how)
 	if p.gain.High > 0 {
-		part.Row("gain", "That gives more by", cli.Between(cli.Share(p.gain.Low, 1), cli.Share(p.gain.High, 1)), p.gain.Source+": the sources do not agree")
+		part.Row("gain", "That gives more by", cli.Between(cli.Rough(cli.Share(p.gain.Low, 1)), cli.Rough(cli.Share(p.gain.High, 1))), p.gain.Source+": the sources do not agree")
 	}
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
 	}
-	part.Row("flow_days", "Running days of a season", cli.Number(p.flowDays, 1, ""), p.flowFrom)
+	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	var rows [][]cli.Value
 	for i, d := range p.days {
-		rows = append(rows, []cli.Value{cli.Date(d.Date), yes(p.rule.Criterion.Met(d)), rough(p.perTap[i]), rough(p.all[i])})
+		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
 	}
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
+	p.sugarRow(part)
+	stages, other := p.stageRemark(), "a"
+	if stages != "" {
+		other = "any other"
+	}
+	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
+}
+
+func (p page) sugarRow(part *cli.Part) {
+	s := p.given
 	if p.measured {
 		part.Row("brix", "Sugar in it", cli.Brix(p.sugar.Low, 1), p.sugar.Source)
-	} else {
-		part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)),
-			p.given.species.String()+", "+parts[p.given.part].String(), p.sugar.Source, "measure yours and give -sugar")
+		return
 	}
-	part.Remark("The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; a day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
-		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
+	notes := []string{s.species.String() + ", " + parts[s.part].String(), p.sugar.Source}
+	if !(p.sugar.Low < p.sugar.High) {
+		notes = []string{s.species.String(), "a mean of whole seasons, from memory: no range is known, and at the end there is less"}
+	}
+	part.Row("brix", "Sugar in it", cli.Between(cli.Brix(p.sugar.Low, 1), cli.Brix(p.sugar.High, 1)), append(notes, "measure yours and give -sugar")...)
 }
 
 func (p page) pailPart(part *cli.Part) {
@@ -81,9 +93,9 @@ func (p page) pailPart(part *cli.Part) {
 
 func (p page) eveningPart(part *cli.Part) {
 	s := p.given
-	heat := cli.Energy(p.low.power.Over(time.Hour))
-	if s.heat == 0 && !p.measured {
-		heat = cli.Between(heat, cli.Energy(p.high.power.Over(time.Hour)))
+	heat := cli.Energy(p.low.power.Over(time.Hour)) // thin sap and sweet differ by less than a part in a hundred
+	if s.heat == 0 {
+		heat = cli.Rough(heat)
 	}
 	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
@@ -99,7 +111,7 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
 	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
-	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Energy(f.Heat) }))
+	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Rough(cli.Energy(f.Heat)) }))
 	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
 	part.Remark("Sap of a day is taken to be in the tank before the fire is lit, the most urgent is boiled first, and what finds no room is lost. Cloudy or sour sap is past its time whatever the clock says.")
 }
@@ -181,16 +193,28 @@ func (p page) storePart(part *cli.Part) {
 	part.Remark("For the high end of it:")
 	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
-	tank := "on the best day that you know"
-	if p.laid.PeakRemembered {
-		tank = p.In(cli.Volume(yield.PeakFromMemory)) + " a tap on the best day, from memory: give -peak"
-	}
-	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.laid.Tank)), tank, "for "+p.In(cli.Hours(p.keep))+" of waiting")
+	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.tank)), p.tankNote(), "for "+p.In(cli.Hours(p.keep))+" of waiting")
 	if s.perCord > 0 {
 		part.Row("wood", "Wood", cli.Rough(cli.Wood(p.laid.Wood)), "stacked and dry")
 	} else {
 		part.Row("wood", "Wood", cli.Wood(p.laid.Wood), "not known: give -syrup-per-cord")
 	}
+}
+
+// tankNote tells what day the tank is for. Its sap is no less than the page
+// expects of a day.
+func (p page) tankNote() string {
+	switch {
+	case !p.laid.PeakRemembered && p.peak < p.best:
+		return "on the best day that you know: by Sap to come a day may bring " + p.In(cli.Rough(cli.Volume(p.best*units.Volume(p.given.taps))))
+	case !p.laid.PeakRemembered:
+		return "on the best day that you know"
+	}
+	perTap := p.In(cli.Rough(cli.Volume(p.peak))) + " a tap on "
+	if p.peak > yield.PeakFromMemory {
+		return perTap + "one of the best days of a good season, as in Sap to come: give -peak"
+	}
+	return perTap + "the best day, from memory: give -peak"
 }
 
 // sweet tells which sap the ends of a range of syrup are of.

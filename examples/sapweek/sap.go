@@ -14,7 +14,8 @@ import (
 type sap struct {
 	flowDays float64
 	flowFrom string
-	how      string // it is collected
+	how      string       // it is collected
+	best     units.Volume // of one tap on one of the best days of a good season
 	perTap   []tapping.Span[units.Volume]
 	all      []tapping.Span[units.Volume] // of all taps, day by day
 	total    tapping.Span[units.Volume]
@@ -30,6 +31,14 @@ type round struct {
 	tapping.PailOutlook
 }
 
+// aRun is a day that runs.
+var aRun = tapping.Day{Min: units.Celsius(-5), Max: units.Celsius(5)}
+
+// fewestFlowDays is the shortest season that the sap of a season is told of here:
+// 12 to 15 runs of one or several days are usual (University of Vermont
+// Extension). The sap of a tap, shared among fewer days, makes floods of them.
+const fewestFlowDays = 10
+
 // expectSap makes the bands of the days ahead.
 func (p *plan) expectSap(f *cli.Flags) error {
 	low, high, err := p.models(f)
@@ -37,9 +46,13 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		return err
 	}
 	least, most := low.Days(p.ahead, p.rule.Criterion), high.Days(p.ahead, p.rule.Criterion)
+	p.best = high.Day(aRun, tapping.SapFlowDay()).High
 	p.total.Source = most[0].Sap.Source
 	for i := range most {
 		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		if p.stages[i] != ordinary && !most[i].Runs {
+			tap.Low, tap.High = 0, 0
+		}
 		all := tap.Times(float64(p.given.taps))
 		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
 		p.total.Low += all.Low
@@ -58,8 +71,11 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 	if !f.Given("flow-days") {
 		p.flowFrom = "a guess: give -history or -flow-days"
 		if p.history && p.asRead.Years > 0 {
-			p.flowDays, p.flowFrom = p.asRead.FlowDays, fmt.Sprintf("median of %d springs", p.asRead.Years)
-			flag = "history"
+			p.flowDays, p.flowFrom = p.asRead.FlowDays, "median of "+number(p.asRead.Years, "spring", "springs")
+			if flag = "history"; p.flowDays < fewestFlowDays {
+				p.flowFrom += fmt.Sprintf(" is %g: fewer than %d bring less sap in all, and not more on a day", p.flowDays, fewestFlowDays)
+				p.flowDays = fewestFlowDays
+			}
 		}
 	}
 	var gravity tapping.Method

@@ -37,6 +37,7 @@ type season struct {
 	days           []tapping.Day // ahead
 	ahead          tapping.Weather
 	colder, warmer []tapping.Day // the days ahead, a degree C off
+	stages         []stage       // of the days ahead
 	look           tapping.Outlook
 
 	history                    bool
@@ -65,7 +66,7 @@ func readWeather(e *cli.Env, flag, path string, demo []byte) (tapping.Weather, e
 	defer in.Close()
 	w, err := tapping.ReadWeather(in)
 	if err == nil && w.Len() == 0 {
-		err = errors.New("no day with figures below the header")
+		err = errors.New("no day with figures below the header: a day needs its low and its high, or 20 readings of its hours")
 	}
 	if err != nil {
 		return w, cli.For(flag, fmt.Errorf("%s: %w", path, err))
@@ -89,6 +90,22 @@ func (s *setup) firstDay() (time.Time, error) {
 	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil
 }
 
+// spring is the month that the season begins with. It refuses a day of the other
+// half-year with the way out of whoever told it: the person or the computer.
+func (s *setup) spring(today time.Time, told bool) (time.Month, error) {
+	month, out := time.January, "in the south give -south"
+	if s.south {
+		month, out = time.July, "in the north leave out -south"
+	}
+	if (today.Month() >= time.July) == s.south {
+		return month, nil
+	}
+	if !told {
+		out = "give -today, the first of the days ahead"
+	}
+	return month, fmt.Errorf("%s is not in the half-year of the season, which begins with %v: %s", today.Format(time.DateOnly), month, out)
+}
+
 // readSeason reads the weather and looks through it.
 func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	s := p.given
@@ -99,12 +116,9 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	if p.today, err = s.firstDay(); err != nil {
 		return err
 	}
-	spring := time.January
-	if s.south {
-		spring = time.July
-	}
-	if (p.today.Month() >= time.July) != s.south {
-		return cli.For("today", fmt.Errorf("%s is not in the half-year of the season: that begins with %v; -south changes it", p.today.Format(time.DateOnly), spring))
+	spring, err := s.spring(p.today, f.Given("today"))
+	if err != nil {
+		return cli.For("today", err)
 	}
 	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
 	if p.rule, err = s.rule(f); err != nil {
@@ -124,6 +138,7 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	}
 	colder, err := p.ahead.Shift(-degree)
 	p.colder, p.warmer = colder.Days(), warmer.Days()
+	p.stageDays()
 	return err
 }
 
@@ -134,7 +149,12 @@ func (s *setup) rule(f *cli.Flags) (tapping.SeasonRule, error) {
 		return rule, nil
 	}
 	var err error
-	rule.Criterion, err = tapping.NewCriterion("your own criterion", s.night, s.thaw)
+	page := cli.Sheet{Metric: s.metric}
+	night, thaw := page.In(cli.Temperature(s.night)), page.In(cli.Temperature(s.thaw))
+	rule.Criterion, err = tapping.NewCriterion("own criterion, a night below "+night+" and a day above "+thaw, s.night, s.thaw)
+	if err == nil && s.night.Compare(s.thaw) > 0 {
+		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
+	}
 	return rule, cli.For(flagOf(err, "night-below", map[string]string{"maximum above": "day-above"}), err)
 }
 

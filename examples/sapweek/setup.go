@@ -1,14 +1,17 @@
 package main
 
 import (
+	"bytes"
 	"cmp"
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -56,7 +59,7 @@ type setup struct {
 
 	jar     units.Volume
 	spare   units.Share
-	perCord units.Volume
+	perCord ofACord
 	peak    units.Volume
 
 	metric, json bool
@@ -84,7 +87,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Count(&s.days, "days", 7, 1, 31, "days to look ahead; fewer if the forecast ends")
 	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
 	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")
-	f.Quantity(&s.thaw, "day-above", "", "and the day is warmer than this")
+	f.Quantity(&s.thaw, "day-above", "", "and the day is warmer than this, which is no colder than the night")
 	f.String(&s.history, "history", "", "CSV of past springs of a station near by: when to tap")
 	f.Count(&s.runDays, "run-days", 3, 1, 7, "running days within a week that make a run, for the first and the last run of a spring")
 	f.Bool(&s.south, "south", "spring is in the second half of the year")
@@ -92,7 +95,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Count(&s.taps, "taps", 60, 1, 1e6, "taps that are out")
 	f.Quantity(&s.vacuum, "vacuum", "", "vacuum at the holes of a line with a pump; without it and -drop sap comes by gravity")
 	f.Quantity(&s.drop, "drop", "", "height that a tight line without a pump falls: full of sap it draws a vacuum of its own")
-	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season; without it the median of -history, else a guess of 30")
+	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season, 10 or more; without it the median of -history, else a guess of 30")
 	f.Quantity(&s.species, "species", "sugar maple", "kind of maple, for the sugar that is published of it")
 	f.Choice(&s.part, "part", "whole", []string{"whole", "end"}, "part of the season: whole, or end when sugar falls")
 	f.Quantity(&s.reading, "sugar", "", "true strength of your own sap, instead of the published range")
@@ -123,7 +126,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.past, "past", "", "CSV of your own past seasons: year, taps, syrup")
 	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers")
 	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
-	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season")
+	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season, a volume")
 	f.Quantity(&s.peak, "peak", "", "sap of one tap on the best day of past seasons")
 	f.Group("Page")
 	f.Bool(&s.metric, "metric", "metric units first")
@@ -162,7 +165,12 @@ func (s *setup) check(f *cli.Flags) error {
 		s.rate = s.flux.Through(s.area)
 	}
 	if f.Given("efficiency") {
-		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
+		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 100, 1, "%", "a pan takes in no more than the net heat of its wood: weigh the wood, or leave it out if you have not learned yours"); err != nil {
+			return err
+		}
+	}
+	if f.Given("flow-days") {
+		if err := cli.Within("flow-days", "running days", float64(s.flowDays), fewestFlowDays, 120, 1, "", "fewer bring less sap in all, and not more on a day"); err != nil {
 			return err
 		}
 	}
@@ -173,6 +181,7 @@ func (s *setup) check(f *cli.Flags) error {
 		}
 	}
 	return cmp.Or(
+		cli.WithinTemperature("sap-temp", "sap", s.sapTemp, 0, 40, "the sap that waits in the tanks, thawed and before it goes to the fire"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
@@ -182,6 +191,17 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),
 		cli.Within("in-pails", "sap", s.inPails, 0, s.pail, units.USGallon, "US gal", "no more than -pail holds"),
 	)
+}
+
+// ofACord is the syrup of a cord. Asked by its cord, a person writes a ratio.
+type ofACord units.Volume
+
+func (v *ofACord) UnmarshalText(text []byte) error {
+	err := (*units.Volume)(v).UnmarshalText(text)
+	if err != nil && bytes.ContainsRune(text, '/') {
+		err = fmt.Errorf("%q: give the syrup of one cord as a volume, such as 10 US gal", clip.Text(string(text)))
+	}
+	return err
 }
 
 const day = 24 * time.Hour

@@ -5,10 +5,11 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"strings"
 
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/records"
-	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -17,6 +18,8 @@ import (
 type stores struct {
 	forecast yield.Forecast
 	laid     yield.Stores
+	peak     units.Volume // sap of a tap on the best day that the tank is for
+	tank     units.Volume
 }
 
 // mostSeasons is what yield.ForecastFromPast takes.
@@ -29,8 +32,17 @@ func readPast(path string, in io.Reader) ([]yield.PastSeason, error) {
 		syrup      units.Volume
 		past       []yield.PastSeason
 	)
-	r, err := records.New(path, in, records.Number("year", &year), records.Number("taps", &taps), records.Volume("syrup", &syrup))
+	r, err := records.Open(path, in)
+	if err == io.EOF {
+		return nil, fmt.Errorf("%s: the file is empty: the first line names the columns, such as year,taps,syrup_us_gal", path)
+	}
 	if err != nil {
+		return nil, err
+	}
+	if err := syrupColumn(r); err != nil {
+		return nil, err
+	}
+	if err := r.Bind(records.Number("year", &year), records.Number("taps", &taps), records.Volume("syrup", &syrup)); err != nil {
 		return nil, err
 	}
 	seen := map[int]bool{}
@@ -50,7 +62,11 @@ func readPast(path string, in io.Reader) ([]yield.PastSeason, error) {
 			return nil, r.Fail("taps", errors.New("the taps of that season, a whole number from 1 on"))
 		}
 		season := yield.PastSeason{Year: int(year), Taps: int(taps), Syrup: syrup}
-		if _, err := season.PerTap(); err != nil {
+		perTap, err := season.PerTap()
+		if err == nil {
+			err = limit.Within("", "syrup of a tap", perTap, 0, mostPerTap, units.USGallon, "US gal", "give the syrup and not the sap, and all taps of that season")
+		}
+		if err != nil {
 			return nil, r.Fail("syrup", err)
 		}
 		if seen[season.Year] {
@@ -61,6 +77,27 @@ func readPast(path string, in io.Reader) ([]yield.PastSeason, error) {
 		}
 		past = append(past, season)
 	}
+}
+
+// mostPerTap is far more syrup of a tap than any survey reports: 0.35 US gal in
+// the best state of yield.State.
+const mostPerTap = 2 * units.USGallon
+
+// syrupColumn wants a column of syrup in a unit that syrup is measured in: a cord
+// is a volume too, and none of it.
+func syrupColumn(r *records.Reader) error {
+	const names = "name it syrup_us_gal, syrup_imp_gal or syrup_l"
+	for _, unit := range []string{"us_gal", "imp_gal", "l", "ml", "us_qt", "us_fl_oz", "m3"} {
+		if r.Names("syrup_" + unit) {
+			return nil
+		}
+	}
+	for _, h := range r.Unasked() {
+		if strings.HasPrefix(h, "syrup_") {
+			return r.Fail(h, errors.New("no unit of syrup that is known: "+names))
+		}
+	}
+	return r.Fail("", errors.New("no column for syrup: "+names))
 }
 
 // expectSyrup forecasts the season, by own seasons or by the published figures of
@@ -103,15 +140,14 @@ func more(v units.Volume, gain units.Share) units.Volume {
 func (p *plan) layIn() (err error) {
 	s := p.given
 	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
-		SyrupPerCord: s.perCord, PeakPerTap: s.peak, Held: p.keep, Spare: s.spare,
+		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: s.peak, Held: p.keep, Spare: s.spare,
 	})
+	p.tank, p.peak = p.laid.Tank, s.peak
+	if p.laid.PeakRemembered {
+		p.peak = max(yield.PeakFromMemory, p.best)
+		p.tank *= p.peak / yield.PeakFromMemory
+	}
 	return cli.For(flagOf(err, "taps", map[string]string{
 		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "containers": "jar",
 	}), err)
-}
-
-// drying is when holes drilled today dry up.
-func (p *plan) drying() (low, high cli.Value) {
-	least, most := tapping.HoleLife()
-	return cli.Date(p.today.Add(least)), cli.Date(p.today.Add(most))
 }

@@ -148,4 +148,8 @@ func TestOpen(t *testing.T) {
 	if _, err := e.Open("log", missing); err == nil || strings.Count(err.Error(), "day.csv") != 1 || !strings.HasPrefix(err.Error(), "-log: ") {
 		t.Errorf("a missing file: %v", err)
 	}
+	folder := t.TempDir()
+	if _, err := e.Open("log", folder); err == nil || err.Error() != "-log: "+folder+": is a directory" {
+		t.Errorf("a folder: %v", err)
+	}
 }

@@ -52,9 +52,12 @@ func TestHours(t *testing.T) {
 func TestRanges(t *testing.T) {
 	s := Sheet{}
 	for want, v := range map[string]Value{
-		"mid March to late March": Between(Words("mid March"), Words("late March")),
-		"2.0 to 2.5 Brix":         Between(Brix(2, 1), Brix(2.5, 1)),
-		"1.5 mPa s":               Number(1.5, 1, "mPa s"),
+		"mid March to late March":  Between(Words("mid March"), Words("late March")),
+		"2.0 to 2.5 Brix":          Between(Brix(2, 1), Brix(2.5, 1)),
+		"2.0 Brix":                 Between(Brix(2, 1), Brix(2.01, 1)),
+		"1 to 1":                   Between(Count(1, ""), Count(1, "")),
+		"3 h 00 min to 5 h 00 min": Between(Hours(3*time.Hour), Hours(5*time.Hour)),
+		"1.5 mPa s":                Number(1.5, 1, "mPa s"),
 	} {
 		if got := s.In(v); got != want {
 			t.Errorf("%q, want %q", got, want)

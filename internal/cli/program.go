@@ -153,5 +153,9 @@ func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
 		}
 		return nil, For(flagName, err)
 	}
+	// A folder opens, and fails only when it is read.
+	if info, err := f.Stat(); err == nil && info.IsDir() {
+		return nil, errors.Join(For(flagName, fmt.Errorf("%s: is a directory", path)), f.Close())
+	}
 	return f, nil
 }

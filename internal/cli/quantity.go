@@ -216,14 +216,20 @@ func Clock(start, t time.Time) Value {
 	return same(view{text, "", text})
 }
 
-// span joins two views of one kind: 3.0 to 4.0 lb.
+// span joins two views of one kind: 3.0 to 4.0 lb. Quantities that print alike
+// are printed once; counts are not, as 1 to 1 says that all agree. Hours keep their
+// minutes: 3 h 00 min to 5 h 00 min.
 func span(low, high view) view {
-	from := low.text
+	text := low.text + " to " + high.text
 	number, unit, _ := strings.Cut(low.text, " ")
-	if _, other, _ := strings.Cut(high.text, " "); unit == other && low.suffix != "" {
-		from = number
+	_, other, _ := strings.Cut(high.text, " ")
+	switch {
+	case low.text == high.text && low.suffix != "":
+		text = low.text
+	case unit == other && low.suffix != "" && !strings.HasPrefix(unit, "h "):
+		text = number + " to " + high.text
 	}
-	return view{from + " to " + high.text, low.suffix, [2]any{low.json, high.json}}
+	return view{text, low.suffix, [2]any{low.json, high.json}}
 }
 
 // Rough shows a quantity to two digits, since no more is known of it.

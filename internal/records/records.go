@@ -104,6 +104,9 @@ func Open(file string, r io.Reader) (*Reader, error) {
 	if len(head) > MaxColumns {
 		return nil, rd.fail("", fmt.Errorf("%d columns, more than %d", len(head), MaxColumns))
 	}
+	if len(head) == 1 && strings.ContainsAny(head[0], ";\t") {
+		return nil, rd.fail("", errors.New("no comma in the header: columns are separated by commas, not by semicolons or tabs"))
+	}
 	for _, h := range head {
 		rd.header = append(rd.header, strings.ToLower(strings.TrimSpace(h)))
 	}

@@ -1,0 +1,99 @@
+package boil
+
+import (
+	"math"
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// leaps reports whether a reading lies over the line through those before it by
+// more than both can be off.
+func (w Watch) leaps(fn string, before []WatchReading, r WatchReading, p units.Pressure) (bool, error) {
+	l, sigma, err := w.line(fn, before, r.At, p, 0)
+	if err != nil {
+		return false, err
+	}
+	u, by, err := w.inverse(fn, r, p, 0)
+	return l.at(0)-u > oddSigma*math.Hypot(l.errorAt(0, sigma), sigma*by), err
+}
+
+// inverse returns u = 1/B of a reading taken as shift higher, and its standard
+// uncertainty.
+func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, shift units.TempDiff) (u, by float64, err error) {
+	rise := r.Shown.Sub(w.Water) + shift
+	b, err := w.Sugar.fromRise(fn, max(rise, 0), p)
+	if err != nil {
+		return 0, 0, err
+	}
+	if err := watchBrix.Check(fn, float64(b)); err != nil {
+		return 0, 0, err
+	}
+	// The slope toward the thin side always has an answer.
+	step := min(w.ProbeBy, rise/2)
+	thin, err := w.Sugar.fromRise(fn, rise-step, p)
+	if err != nil {
+		return 0, 0, err
+	}
+	// The standard uncertainty is that of the rise times du/drise.
+	u = 1 / float64(b)
+	return u, (1/float64(thin) - u) / float64(step) * float64(w.ProbeBy), nil
+}
+
+// line lays the line through the readings, all of them taken as shift higher;
+// its times are minutes from now. Sigma is how many times the stated uncertainty
+// the readings scatter, 1 at least.
+func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p units.Pressure, shift units.TempDiff) (l line, sigma float64, err error) {
+	var sum lineSum
+	for _, r := range readings {
+		u, by, err := w.inverse(fn, r, p, shift)
+		if err != nil {
+			return l, 0, err
+		}
+		sum.add((r.At - now).Minutes(), u, 1/(by*by))
+	}
+	l = sum.fit()
+	sigma = 1
+	if s := sum.scatter(l); s > 1 {
+		sigma = s
+	}
+	return l, sigma, nil
+}
+
+// fit lays the line through the readings, all of them taken as shift higher, and
+// looks out along it from the last.
+func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, shift units.TempDiff) (Outlook, error) {
+	now := readings[len(readings)-1].At
+	l, sigma, err := w.line(fn, readings, now, p, shift)
+	if err != nil {
+		return Outlook{}, err
+	}
+	// Everything follows from the height of the line at its middle and its
+	// slope, which err independently of each other.
+	u, target := l.at(0), 1/float64(w.Target)
+	heightBy, slopeBy := sigma/math.Sqrt(l.w), l.slopeError(sigma)
+	back := 0 - l.x0 // from the middle of the readings to the last
+	out := Outlook{
+		Now:         units.Brix(1 / u),
+		NowBy:       units.Brix(l.errorAt(0, sigma) / (u * u)),
+		PerMinute:   units.Brix(-l.slope / (u * u)),
+		PerMinuteBy: units.Brix(math.Hypot(2*l.slope/(u*u*u)*heightBy, (-1/(u*u)+2*l.slope*back/(u*u*u))*slopeBy)),
+		Climbs:      l.slope < 0,
+		Used:        len(readings),
+	}
+	if !out.Climbs {
+		return out, nil
+	}
+	out.Left = minutes(l.x0 + (target-l.y0)/l.slope)
+	out.LeftBy = minutes(math.Hypot(heightBy/l.slope, (target-l.y0)/(l.slope*l.slope)*slopeBy))
+	return out, nil
+}
+
+// minutes returns a duration, held at the longest where the climb is all but
+// nothing.
+func minutes(m float64) time.Duration {
+	ns := m * float64(time.Minute)
+	return time.Duration(min(max(ns, -math.MaxInt64/2), math.MaxInt64/2))
+}
+
+func hypot[Q ~float64](a, b Q) Q { return Q(math.Hypot(float64(a), float64(b))) }

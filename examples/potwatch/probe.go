@@ -1,0 +1,124 @@
+package main
+
+import (
+	"math"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// What stands between the boiling point at the surface of the pot and what the
+// thermometer shows: its own past stops, if they tell it better, or else the
+// syrup over the probe.
+
+// shows is what the thermometer shows in liquid of a strength.
+func (t *thermometer) shows(b units.Brix) (units.Temperature, error) {
+	at, err := t.sugar().SyrupPoint(b, t.pressure)
+	if err != nil {
+		return at, err
+	}
+	if t.learned != nil {
+		return at.Add(t.learned.off), nil
+	}
+	deeper, err := t.deeper(b)
+	return at.Add(deeper), err
+}
+
+// sugar is that of the sap. What a rig has learned holds the inverted share.
+func (t *thermometer) sugar() boil.Solute {
+	if t.learned != nil {
+		return boil.Solute{}
+	}
+	return t.sap
+}
+
+// deeper is by how much liquid of a strength is hotter at the probe than at its
+// surface.
+func (t *thermometer) deeper(b units.Brix) (units.TempDiff, error) {
+	if !(t.over > 0) {
+		return 0, nil
+	}
+	at, err := t.sap.SyrupPoint(b, t.pressure)
+	if err != nil {
+		return 0, err
+	}
+	const hottest = 110 // C, to which the density is known; it hardly moves beyond
+	rho, err := density.Solution(b, units.Celsius(min(at.Celsius(), hottest)))
+	if err != nil {
+		return 0, err
+	}
+	below, err := boil.PressureAtDepth(t.pressure, t.over, rho)
+	if err != nil {
+		return 0, err
+	}
+	deep, err := t.sap.SyrupPoint(b, below)
+	return deep.Sub(at), err
+}
+
+// surface is the boiling point at the surface when the thermometer shows so
+// much: the inverse of shows.
+func (t *thermometer) surface(shown units.Temperature) units.Temperature {
+	if t.learned != nil {
+		return shown.Add(-t.learned.off)
+	}
+	at, b := shown, units.Brix(60)
+	// A Brix moves the depth's share by a two hundredth: each round gains more
+	// than two digits.
+	for range 5 {
+		deeper, err := t.deeper(b)
+		if err != nil {
+			break
+		}
+		at = shown.Add(-deeper)
+		if b, err = t.strength(at); err != nil {
+			break
+		}
+	}
+	return at
+}
+
+// strength is that of liquid which boils at a temperature at its surface.
+func (t *thermometer) strength(surface units.Temperature) (units.Brix, error) {
+	return t.sugar().BrixFromRise(max(surface.Sub(t.water), 0), t.pressure)
+}
+
+// byHeat takes the strength from the boiling point. How uncertain it is follows
+// from a stop at that strength, which the library tells from 50 to 80 Brix; of a
+// line through readings, scatter is what it has instead of a probe.
+func (t *thermometer) byHeat(shows cli.Value, at units.Temperature, b, scatter units.Brix) (*instrument, bool) {
+	stop := t.stop
+	stop.Target = b
+	parts, err := stop.Parts()
+	if err != nil {
+		return nil, false
+	}
+	by := parts.Total
+	if t.learned != nil {
+		if by, err = boil.ErrorCost(b, t.pressure, t.learned.by); err != nil {
+			return nil, false
+		}
+		by = root(by, scatter)
+	} else if scatter > 0 {
+		by = root(scatter, parts.Depth, parts.Barometer, parts.Inverted, parts.Formula)
+	}
+	return &instrument{"thermometer", shows, density.Measurement{
+		Brix: b, Uncertainty: density.Coverage * by, Caveats: density.CaveatsOf(b, at)}}, true
+}
+
+// total is the uncertainty of the stop.
+func (t *thermometer) total() units.Brix {
+	if t.learned != nil {
+		return t.learned.cost
+	}
+	return t.parts.Total
+}
+
+// root is the root of a sum of squares.
+func root(parts ...units.Brix) (sum units.Brix) {
+	for _, p := range parts {
+		sum = units.Brix(math.Hypot(float64(sum), float64(p)))
+	}
+	return sum
+}

@@ -1,0 +1,113 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+// table is a weather file of like days from January 1, 2030 on.
+func table(n, low, high int) string { return "date,tmin_f,tmax_f\n" + rest("2030-01-01", n, low, high) }
+
+// rest is more such days.
+func rest(from string, n, low, high int) string {
+	var b strings.Builder
+	day, err := time.Parse(time.DateOnly, from)
+	for range n {
+		fmt.Fprintf(&b, "%s,%d,%d\n", day.Format(time.DateOnly), low, high)
+		day = day.AddDate(0, 0, 1)
+	}
+	if err != nil {
+		return err.Error()
+	}
+	return b.String()
+}
+
+// A told is a page that must say something, and not something else.
+type told struct{ args, stdin, want, not string }
+
+func (c told) check(t *testing.T, b clitest.Binary) {
+	t.Helper()
+	_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+	if page := flat(out); !strings.Contains(page, flat(c.want)) || c.not != "" && strings.Contains(page, c.not) {
+		t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
+	}
+}
+
+// What the page does not know or what cannot be, it says.
+func limits(t *testing.T, b clitest.Binary) {
+	const at = "-weather|-|-today|"
+	for _, c := range []told{
+		// 0.722/0.028 = 25.8 events are the top of the curve.
+		{at + "2030-01-22", table(31, 20, 40), "21 0.0 F degree-days 0.98 yes", ""},
+		{at + "2030-01-22", table(31, 20, 40), "28 0.0 F degree-days - not told", "0.00 no"},
+		{at + "2030-01-22", table(31, 20, 40), "past 25 events", ""},
+		{at + "2030-01-08", table(31, 20, 40), "where the paper begins to count was not seen", "past 25 events"},
+		// Whole days of frost: by a degree C (1.8 F) off, a high of 30 F may thaw.
+		{at + "2030-01-08", table(31, -20, 10), "The season not on: all of these days stay frozen", ""},
+		{at + "2030-01-08", table(31, -20, 10), "In all these days 0 US gal (0 L)", "no 0 to"},
+		{at + "2030-01-08", table(31, -20, 10), "Tue Jan 8 no, frozen 0 US gal 0 US gal", " a day that does not run by"},
+		{at + "2030-01-08", table(31, -20, 10), "drill on none of these days (", "is dry by"},
+		{at + "2030-01-08", table(31, 10, 31), "Tue Jan 8 no 0 to 0.16 US gal", ", frozen"},
+		{at + "2030-01-08|-night-below|20 F|-day-above|25 F", table(31, 10, 28), "Tue Jan 8 yes 0.054 to 1.", ", frozen"},
+		{at + "2030-01-03", table(2, 20, 40) + rest("2030-01-03", 7, -20, 10), "Thu Jan 3 no, frozen", ""},
+		// 55 and 80 F add 17.5 F degree-days a day: 35 after 2 days, 52.5 after 3.
+		{at + "2030-01-08", table(31, 55, 80), "The season over by the bloom of silver maple: pull the spouts", ""},
+		{at + "2030-01-08", table(31, 55, 80), "In all these days 0 US gal (0 L)", ""},
+		{at + "2030-01-08", table(31, 55, 80), "Jan 14 (but too late to tap: silver maple flowers", ""},
+		{at + "2030-01-02", table(31, 55, 80), "The season over from Jan 3 on, by the bloom of silver maple", ""},
+		{at + "2030-01-02", table(31, 55, 80), "Wed Jan 2 no 0 to 0.16 US gal", ""},
+		{at + "2030-01-02", table(31, 55, 80), "Thu Jan 3 no, in bloom 0 US gal 0 US gal", ""},
+		{at + "2030-01-02", table(31, 55, 80), "Jan 8 (but late to tap: silver maple begins to flower in these days", "too late"},
+		{at + "2030-01-08", table(7, 55, 80) + rest("2030-01-08", 7, 20, 40), "Tue Jan 8 yes, in bloom 0.054 to 1.", "The season not"},
+		{at + "2030-01-08", table(31, 20, 40), "A hole of Jan 8 is dry by Tue Feb 5 to Tue Feb 19", "late to tap"},
+		// The drill waits for January 3: 28 days are to the end of the month.
+		{at + "2030-01-01", table(2, -20, 10) + rest("2030-01-03", 7, 20, 40), "A hole of Jan 3 is dry by Thu Jan 31 to Thu Feb 14", "Jan 1 is dry"},
+		{at + "2030-01-08|-history|testdata/weather.csv", table(31, 20, 40), "No spring of -history is whole: give all days of January to June", "look at -criterion"},
+		{"-night-below|0 C|-day-above|5 C|-metric", "", "own: own criterion, a night below 0.0 C and a day above 5.0 C.", ""},
+		// By gravity the tank is for 2 US gal a tap. With a pump one of the best days of
+		// 46 gives 15/46 x 0.74/0.2 = 1.207 US gal, 3.052 times as much at 20 inHg: 3.68
+		// of a tap and 221 of 60. That of 14 ft is 2.002 times as much: 2.416 US gal or
+		// 9.14 L a tap, 1829 L of 200.
+		{"", "", "Tank 120 US gal (450 L; 2 US gal a tap on the best day, from memory: give -peak", "as in Sap to come"},
+		{"-vacuum|20 inHg", "", "Tank 220 US gal (840 L; 3.7 US gal a tap on one of the best days of a good season, as in Sap to come: give -peak", "from memory: give -peak"},
+		{"-taps|200|-drop|14 ft|-metric", "", "Tank 1800 L (480 US gal; 9.1 L a tap", ""},
+		{"-vacuum|20 inHg|-peak|3 US gal", "", "Tank 180 US gal (680 L; on the best day that you know: by Sap to come a day may bring 220 US gal", ""},
+		{"-vacuum|20 inHg|-peak|4 US gal", "", "on the best day that you know; for", ""},
+		// A winter of frost but for five days that run.
+		{"-history|-", table(60, 0, 20) + rest("2030-03-02", 5, 20, 40) + rest("2030-03-07", 116, 0, 20), "Running days of a season 10 (median of 1 spring is 5: fewer than 10 bring less sap in all, and not more on a day)", ""},
+		{"-species|silver maple|-part|end", "", "Sugar in it 1.7 Brix (silver maple; a mean of whole seasons, from memory: no range is known, and at the end there is less", ""},
+		{"-flow-days|46", "", "Running days of a season 46 (as you say)", "46.0"},
+		// 8 US gal/h of 8.330 lb, each taking 970 Btu to steam and 170 to warm up.
+		{"", "", "An hour of fire brings 76000 Btu (80 MJ;", ""},
+		{"", "", "Under fire 3 h 03 min to 35 h 00 min", ""},
+	} {
+		c.check(t, b)
+	}
+}
+
+// The way out of a day in the wrong half of the year goes to whoever told it:
+// without -today that is the computer.
+func TestSpring(t *testing.T) {
+	fall, spring := time.Date(2031, time.November, 25, 0, 0, 0, 0, time.UTC), time.Date(2031, time.March, 1, 0, 0, 0, 0, time.UTC)
+	for _, c := range []struct {
+		today       time.Time
+		south, told bool
+		want        string
+	}{
+		{spring, false, false, ""},
+		{fall, true, true, ""},
+		{fall, false, false, "2031-11-25 is not in the half-year of the season, which begins with January: give -today, the first of the days ahead"},
+		{fall, false, true, "in the south give -south"},
+		{spring, true, true, "in the north leave out -south"},
+		{spring, true, false, "begins with July: give -today"},
+	} {
+		_, err := (&setup{south: c.south}).spring(c.today, c.told)
+		if got := fmt.Sprint(err); (err == nil) != (c.want == "") || !strings.Contains(got, c.want) {
+			t.Errorf("%v south %t told %t: %v", c.today, c.south, c.told, err)
+		}
+	}
+}
