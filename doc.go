@@ -42,6 +42,7 @@
 //	  kell-1975-water                   density.Water
 //	  icumsa-density-coefficients       density.Solution
 //	  refractive-index-fit              density.RefractiveIndex
+//	  iapws-water-refraction            density.Refractometer
 //	  hydrometer-constants              density.GlassExpansion
 //	  solution-density-worked           density.Solution
 //	  nbs-c440-table114                 density.Scale.SG2020

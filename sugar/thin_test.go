@@ -287,3 +287,13 @@ func TestNoAllocations(t *testing.T) {
 		}
 	}
 }
+
+// A strength below one is told as it is.
+func TestWeakLotsAreTold(t *testing.T) {
+	l := must[sugar.Lot](t)(sugar.NewLotByMass(10, 2, units.Celsius(20)))
+	_, err := sugar.Concentrate(l, 0.5)
+	var e *sugar.InfeasibleError
+	if !errors.As(err, &e) || !strings.Contains(e.Why, "2 Brix") || !strings.Contains(e.Why, "target of 0.5") {
+		t.Error(err)
+	}
+}

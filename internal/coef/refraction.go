@@ -33,3 +33,11 @@ const (
 	WaterUV = 0.2292020
 	WaterIR = 5.432937
 )
+
+// WaterRefraction lists the coefficients of the refraction of water by name.
+func WaterRefraction() map[string]float64 {
+	return map[string]float64{
+		"a0": WaterA0, "a1": WaterA1, "a2": WaterA2, "a3": WaterA3, "a4": WaterA4, "a5": WaterA5, "a6": WaterA6, "a7": WaterA7,
+		"UV": WaterUV, "IR": WaterIR,
+	}
+}

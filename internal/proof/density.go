@@ -29,6 +29,9 @@ func coefficients() []check.Claim {
 		{Table: "refractive-index-fit", Column: "c", Func: "density.RefractiveIndex", Got: func(r check.Row) (float64, error) {
 			return coef.ND20()[int(r.Float("i"))], nil
 		}},
+		{Table: "iapws-water-refraction", Column: "value", Func: "density.Refractometer", Got: func(r check.Row) (float64, error) {
+			return listed(coef.WaterRefraction(), r.Text("name"))
+		}},
 		{Table: "hydrometer-constants", Column: "value", Func: "density.GlassExpansion", Got: func(check.Row) (float64, error) {
 			return density.GlassExpansion, nil
 		}},

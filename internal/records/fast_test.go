@@ -20,6 +20,10 @@ func TestPlainNumber(t *testing.T) {
 	for _, s := range []string{"0", "-0", "5.", ".5", "-.5", "2.1", "999999999999999", "0.00000000000001", "00000000000000.1", "12345678.1234567", "-12345678.1234567"} {
 		same(t, s)
 	}
+	for after := range 16 { // a digit that divides by no power of two
+		same(t, "0."[:min(2, 1+after)]+strings.Repeat("0", max(0, after-2))+"7")
+		same(t, "123456789012347"[:15-after]+"."+"123456789012347"[15-after:])
+	}
 	for range 20_000 {
 		s := fmt.Sprintf("%.*f", draw.IntN(8), (draw.Float64()-0.5)*float64(uint64(1)<<draw.IntN(28)))
 		same(t, s)

@@ -98,6 +98,7 @@ func TestRefuses(t *testing.T) {
 		"twice":          {"time,sap_l,sap_us_gal,reading_brix\n", "day.csv:1: column sap_us_gal: a second column for sap", false},
 		"word":           {head + row + "2031-03-08 16:30,north,forty,2.1,41\n", "day.csv:3: column sap_us_gal: \"forty\" is not a plain number", false},
 		"NaN":            {head + "2031-03-08 16:30,north,NaN,2.1,41\n", "day.csv:2: column sap_us_gal: \"NaN\" is not a plain number", false},
+		"-inf":           {head + "2031-03-08 16:30,north,-inf,2.1,41\n", "day.csv:2: column sap_us_gal: \"-inf\" is not a plain number", false},
 		"infinite":       {head + "2031-03-08 16:30,north,40,1e999,41\n", "day.csv:2: column reading_brix", false},
 		"hexadecimal":    {head + "2031-03-08 16:30,north,0x10,2,41\n", "day.csv:2: column sap_us_gal", false},
 		"time":           {head + "yesterday,north,40,2.1,41\n", "day.csv:2: column time: \"yesterday\" is not a time such as 2006-01-02 15:04", false},
