@@ -58,3 +58,16 @@ func TestCutShort(t *testing.T) {
 		}
 	}
 }
+
+// A whole number over one is a fraction too, and a negative number can be too
+// large.
+func TestParseAtItsEdges(t *testing.T) {
+	if l, err := units.ParseLength("7/1 in"); err != nil || math.Abs(l.Inches()-7) > 1e-12 {
+		t.Errorf("7/1 in: %v, %v", l, err)
+	}
+	for _, s := range []string{"1e308 mi", "-1e308 mi"} {
+		if l, err := units.ParseLength(s); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(l)) {
+			t.Errorf("%s: %v, %v", s, l, err)
+		}
+	}
+}
