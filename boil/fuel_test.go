@@ -108,6 +108,10 @@ func TestFuelOfLittleHeat(t *testing.T) {
 }
 
 func TestFuelLimits(t *testing.T) {
+	limittest.Edges(t, "boil.Fuel.Of", "heat of the fuel", 1e-6, 1e18, 1e7, func(x float64) (float64, error) {
+		h, err := boil.Fuel[units.Mass]{Heat: units.Energy(x), Per: 1, Basis: boil.Gross}.Of(1)
+		return h.Energy.Joules(), err
+	})
 	p, at := boil.Propane(), boil.Efficiency{Low: 1, High: 100, Basis: boil.Gross}
 	for _, x := range []float64{0, 1, 1e15} {
 		if _, err := p.Needed(units.Energy(x), at); err != nil {

@@ -231,6 +231,23 @@ func TestHeatAllocatesNothing(t *testing.T) {
 	}
 }
 
+// A demand that was not asked of Heat is refused where it holds nothing, or more
+// than there is.
+func TestDemandLimits(t *testing.T) {
+	per := func(change func(h *boil.HeatDemand, x float64)) func(float64) (float64, error) {
+		return func(x float64) (float64, error) {
+			h := boil.HeatDemand{From: 2, To: 66, Sugar: 1, Water: 1, Latent: 1}
+			change(&h, x)
+			e, err := h.Per(units.USGallon, units.Celsius(20))
+			return e.Joules(), err
+		}
+	}
+	const fn = "boil.HeatDemand.Per"
+	limittest.Edges(t, fn, "water to boil off", 1e-9, 1e15, 30, per(func(h *boil.HeatDemand, x float64) { h.Water = units.Mass(x) }))
+	limittest.Edges(t, fn, "sugar of the demand", 1e-9, 1e15, 30, per(func(h *boil.HeatDemand, x float64) { h.Sugar = units.Mass(x) }))
+	limittest.Edges(t, fn, "heat of the demand", 1e-9, 1e24, 1e6, per(func(h *boil.HeatDemand, x float64) { h.Latent = units.Energy(x) }))
+}
+
 func BenchmarkHeat(b *testing.B) {
 	lot := sap(b, 100, 2, units.Fahrenheit(40))
 	b.ReportAllocs()
