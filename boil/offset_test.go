@@ -146,6 +146,23 @@ func TestOffsetLimits(t *testing.T) {
 	}
 	limittest.Edges(t, "boil.LearnOffset", "cup", 50, 80, 66, learn(func(s *boil.PastStop, x float64) { s.Cup = units.Brix(x) }))
 	limittest.Edges(t, "boil.LearnOffset", "offset of a stop", -10, 10, 0, learn(func(s *boil.PastStop, x float64) { s.Stop = s.Stop.Add(units.TempDiff(x)) }))
+	limittest.Edges(t, "boil.Offset.Stop", "spread of the stops", 0, 15, 1, func(x float64) (float64, error) {
+		_, by, err := boil.Offset{Stops: 5, Spread: units.TempDiff(x)}.Stop(66, units.Atmosphere)
+		return float64(by), err
+	})
+	// A drifting offset counts the last third of its stops, one at least: the mean
+	// of one is as uncertain as the next stop, that of four by half as much.
+	for stops, late := range map[int]float64{2: 1, 5: 1, 6: 2, 9: 3} {
+		still := boil.Offset{Stops: stops, Spread: 0.1}
+		drifts := still
+		drifts.Drifts = true
+		_, a, errA := still.Stop(66, units.Atmosphere)
+		_, b, errB := drifts.Stop(66, units.Atmosphere)
+		want := math.Sqrt((1 + 1/late) / (1 + 1/float64(stops)))
+		if errA != nil || errB != nil || !near(float64(b/a), want, 1e-12) {
+			t.Errorf("of %d stops: %v drifting, %v still, want %.4f times as much, %v, %v", stops, b, a, want, errA, errB)
+		}
+	}
 	s := pastStop(t, 1, 66.9, units.Atmosphere, 0)
 	s.Pressure = 121 * units.Kilopascal
 	_, err = boil.LearnOffset(s)

@@ -136,6 +136,13 @@ func TestHalving(t *testing.T) {
 			t.Errorf("%v: %v", tc, err)
 		}
 	}
+	// A tenth of a degree between the readings, and another above the air.
+	if h, err := Halving(units.Celsius(0.2), units.Celsius(0.1), units.Celsius(0), time.Hour); err != nil || (h-time.Hour).Abs() > time.Microsecond {
+		t.Errorf("the least that can be read: %v, %v", h, err)
+	}
+	if h, err := Halving(units.Celsius(0.19), units.Celsius(0.1), units.Celsius(0), time.Hour); !errors.Is(err, units.ErrRange) || h != 0 {
+		t.Errorf("less than can be read: %v, %v", h, err)
+	}
 	for _, d := range []time.Duration{0, -1, 59 * time.Second, 1e6*time.Second + time.Second} {
 		if h, err := Halving(units.Celsius(90), units.Celsius(50), units.Celsius(0), d); !errors.Is(err, units.ErrRange) || h != 0 {
 			t.Errorf("%v: %v, %v", d, h, err)
