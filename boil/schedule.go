@@ -85,7 +85,8 @@ func (s *simulation) nextScheduled(over float64) float64 {
 	return over
 }
 
-// scheduled does what the clock calls for now, and reports whether it did.
+// scheduled does what is due by the clock at this moment, and reports whether
+// anything was.
 func (s *simulation) scheduled(fn string) (bool, error) {
 	switch {
 	case len(s.sap) > 0 && s.since(s.sap[0].At) <= s.now:

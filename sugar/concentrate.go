@@ -72,8 +72,8 @@ func part(l Lot, removed units.Mass, b units.Brix) Separation {
 //
 // Range: syrup from the strength of the concentrate to 85 Brix; thinner syrup,
 // sap that was syrup before, or a separation of nothing, is an
-// [InfeasibleError]. Sugar lost with what
-// was removed counts as syrup not made, not as evaporation saved.
+// [InfeasibleError]. Sugar lost with what was removed counts as syrup not made,
+// not as evaporation saved.
 //
 // Method: mass balance, 1 - water to boil off the concentrate / water to boil
 // off the same sugar's worth of sap. Check values: 77.3 percent for 2 to 8 and
