@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"slices"
 	"strings"
 	"time"
@@ -76,6 +77,7 @@ type wrong struct {
 // A book is a season read from its files.
 type book struct {
 	given    *setup
+	reads    func(fs.File) // tells what must not be replaced
 	progress *cli.Progress
 	wrong    wrong
 	lacks    []string // files that are not there
@@ -94,8 +96,8 @@ type book struct {
 	sizes map[int64]*size
 }
 
-func newBook(s *setup, p *cli.Progress) *book {
-	return &book{given: s, progress: p, sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
+func newBook(s *setup, e *cli.Env) *book {
+	return &book{given: s, reads: e.Reads, progress: e.Progress(), sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
 		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}}
 }
 
@@ -143,6 +145,7 @@ func (b *book) file(f sheet) error {
 		return nil
 	}
 	defer open.Close()
+	b.reads(open)
 	var bytes int64
 	if info, err := open.Stat(); err == nil {
 		bytes = info.Size()

@@ -16,6 +16,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"strings"
 
@@ -46,6 +47,9 @@ type Env struct {
 	In  io.Reader
 	Out *bytes.Buffer // the page; printed when the program has succeeded
 	Err io.Writer     // for progress and for rows that are left out
+
+	program string
+	inputs  []fs.FileInfo // files that the run reads
 }
 
 // Main runs the program and returns the exit status.
@@ -53,7 +57,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	flags := newFlags(p.Name)
 	run := p.Setup(flags)
 	err := flags.parse(args)
-	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw}
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name}
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		p.help(env.Out, flags)
@@ -143,6 +147,9 @@ func (e *Env) JSON(v any) error {
 // it.
 func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
 	if path == "-" {
+		if f, ok := e.In.(fs.File); ok {
+			e.Reads(f)
+		}
 		return io.NopCloser(e.In), nil
 	}
 	f, err := os.Open(path)
@@ -157,5 +164,6 @@ func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
 	if info, err := f.Stat(); err == nil && info.IsDir() {
 		return nil, errors.Join(For(flagName, fmt.Errorf("%s: is a directory", path)), f.Close())
 	}
+	e.Reads(f)
 	return f, nil
 }
