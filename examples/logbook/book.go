@@ -8,7 +8,6 @@ import (
 	"slices"
 	"strings"
 	"time"
-	"unicode"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
@@ -187,14 +186,7 @@ func (b *book) leaveOut(err error) {
 }
 
 // clean words an error for a person and takes out what would upset a terminal.
-func clean(err error) error {
-	return errors.New(strings.Map(func(c rune) rune {
-		if unicode.IsPrint(c) {
-			return c
-		}
-		return ' '
-	}, cli.Reason(err)))
-}
+func clean(err error) error { return errors.New(cli.Line(err)) }
 
 // named checks a name that is kept.
 func named(r *records.Reader, column, name string) error {

@@ -66,3 +66,22 @@ func TestPlace(t *testing.T) {
 		}
 	}
 }
+
+// One range of boiling points, and its ends as they are printed are taken.
+func TestWaterBoilsHasOneRange(t *testing.T) {
+	run := func(at string) string {
+		var errw strings.Builder
+		barometer().Main([]string{"-water-boils", at}, nil, new(bytes.Buffer), &errw)
+		return errw.String()
+	}
+	for _, at := range []string{"-400 F", "30 F", "170 F", "178.4 F", "81.3 C", "216.1 F", "102.3 C", "217 F", "460 F", "100000 F"} {
+		if got := run(at); !strings.Contains(got, " is outside 178.5 to 216 F (81.4 to 102.2 C): no weather does that") {
+			t.Errorf("%s: %q", at, got)
+		}
+	}
+	for _, at := range []string{"178.5 F", "81.4 C", "216 F", "102.2 C"} {
+		if got := run(at); got != "" {
+			t.Errorf("%s: %q", at, got)
+		}
+	}
+}

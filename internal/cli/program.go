@@ -18,7 +18,6 @@ import (
 	"io"
 	"io/fs"
 	"os"
-	"strings"
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -67,11 +66,11 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	}
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		return BadInput
 	}
 	if _, err := out.Write(env.Out.Bytes()); err != nil {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(err.Error()))
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		return Failed
 	}
 	if left != nil {
@@ -132,8 +131,6 @@ func WithinTemperature(name, arg string, t units.Temperature, low, high float64,
 func Graduation(name string, t units.Temperature) error {
 	return WithinTemperature(name, "graduation", t, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap")
 }
-
-func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
 // JSON writes v as indented JSON.
 func (e *Env) JSON(v any) error {
