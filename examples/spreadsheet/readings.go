@@ -8,7 +8,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -18,6 +17,8 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/units"
 )
 
@@ -62,20 +63,17 @@ func (f *file) at(line int, column string, err error) error {
 }
 
 // readFile reads the file called name, standard input for -, or the demo.
-func readFile(name string, stdin io.Reader) (*file, error) {
-	switch name {
-	case "":
+func readFile(e *cli.Env, name string) (*file, error) {
+	if name == "" {
 		return readAll(&file{name: "demo.csv", demo: true}, bytes.NewReader(demo))
-	case "-":
-		return readAll(&file{name: "standard input"}, stdin)
 	}
-	in, err := os.Open(name)
+	in, err := e.Open("in", name)
 	if err != nil {
-		return nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
+		return nil, err
 	}
 	defer in.Close()
-	if info, err := in.Stat(); err == nil && info.IsDir() {
-		return nil, flagError("in", fmt.Errorf("%s is a folder: name the file in it", name))
+	if name == "-" {
+		name = "standard input"
 	}
 	return readAll(&file{name: name}, in)
 }
@@ -91,7 +89,7 @@ var columns = []column{
 	{"date", "date", func(_ *file, r *reading, cell string) (err error) {
 		r.date, err = time.Parse(time.DateOnly, cell)
 		if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
-			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip(cell), minYear, maxYear)
+			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(cell), minYear, maxYear)
 		}
 		return nil
 	}},
@@ -247,7 +245,7 @@ func (f *file) broken(err error) error {
 	}
 	var parse *csv.ParseError
 	if !errors.As(err, &parse) {
-		return &machineError{fmt.Errorf("%s: %w", f.name, err)}
+		return fmt.Errorf("%s: %w", f.name, err)
 	}
 	why := parse.Err
 	switch {
@@ -265,16 +263,7 @@ var plainPattern = regexp.MustCompile(`^[+-]?[0-9]{1,9}(\.[0-9]{1,9})?$`)
 func plainNumber(text string) (decimal.Decimal, error) {
 	text = strings.TrimSpace(text)
 	if !plainPattern.MatchString(text) {
-		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip(text))
+		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip.Text(text))
 	}
 	return decimal.NewFromString(text)
-}
-
-// clip shortens what a message repeats.
-func clip(text string) string {
-	const most = 40
-	if r := []rune(text); len(r) > most {
-		return string(r[:most]) + "..."
-	}
-	return text
 }

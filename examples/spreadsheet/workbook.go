@@ -7,6 +7,8 @@ import (
 
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
 // The sheets, in order.
@@ -17,6 +19,9 @@ const (
 	sheetNotes      = "Notes"
 )
 
+// title is what the properties of a workbook say of it.
+const title = "Payments for sap"
+
 // A book is a workbook while it is filled.
 type book struct {
 	*excelize.File
@@ -26,17 +31,22 @@ type book struct {
 // writeWorkbook writes the account as a workbook. The same account gives the
 // same bytes: the only time in it is the day of the latest delivery.
 func writeWorkbook(w io.Writer, a *account) error {
-	b := &book{File: excelize.NewFile()}
+	temp, remove, err := cli.TempDir()
+	if err != nil {
+		return err
+	}
+	defer remove()
+	b := &book{File: excelize.NewFile(excelize.Options{TmpDir: temp})}
 	defer b.Close()
 	if err := b.fill(a); err != nil {
 		return err
 	}
-	return asMachine(b.Write(w))
+	return b.Write(w)
 }
 
 func (b *book) fill(a *account) error {
 	if err := b.prepare(a); err != nil {
-		return asMachine(err)
+		return err
 	}
 	// Only the long sheet is streamed: it is the first thing in the file, and with a
 	// second one the order of the two would be left to chance.
@@ -64,7 +74,7 @@ func (b *book) prepare(a *account) error {
 	}
 	day := a.last.Format(time.RFC3339)
 	if err := b.SetDocProps(&excelize.DocProperties{
-		Title: "Payments for sap", Creator: program, LastModifiedBy: program, Created: day, Modified: day,
+		Title: title, Creator: program, LastModifiedBy: program, Created: day, Modified: day,
 	}); err != nil {
 		return err
 	}
@@ -102,14 +112,14 @@ var frozen = &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActiveP
 // deliveries writes the first sheet, row by row.
 func (b *book) deliveries(a *account) error {
 	if err := b.printable(sheetDeliveries); err != nil {
-		return asMachine(err)
+		return err
 	}
 	w, err := b.NewStreamWriter(sheetDeliveries)
 	if err != nil {
-		return asMachine(err)
+		return err
 	}
 	if err := w.SetPanes(frozen); err != nil {
-		return asMachine(err)
+		return err
 	}
 	heads := []struct {
 		name  string
@@ -123,13 +133,13 @@ func (b *book) deliveries(a *account) error {
 	for i, h := range heads {
 		height = max(height, tall(h.name, h.width))
 		if err := w.SetColWidth(i+1, i+1, h.width); err != nil {
-			return asMachine(err)
+			return err
 		}
 		line[i] = excelize.Cell{StyleID: b.style.head, Value: h.name}
 	}
 	n := 1
 	if err := w.SetRow("A1", line, excelize.RowOpts{Height: height}); err != nil {
-		return asMachine(err)
+		return err
 	}
 	add := func(cells ...any) error {
 		n++
@@ -138,7 +148,7 @@ func (b *book) deliveries(a *account) error {
 				return err
 			}
 		}
-		return asMachine(w.SetRow("A"+strconv.Itoa(n), cells))
+		return w.SetRow("A"+strconv.Itoa(n), cells)
 	}
 	st := &b.style
 	for i := range a.rows {
@@ -172,7 +182,7 @@ func (b *book) deliveries(a *account) error {
 			return err
 		}
 	}
-	return asMachine(w.Flush())
+	return w.Flush()
 }
 
 // producers writes what each producer is owed.
