@@ -35,7 +35,7 @@ func TestSweep(t *testing.T) {
 			tapping.LookAhead, tapping.NaturalVacuum, tapping.NewCriterion, tapping.NewGuideline, tapping.NewHole, tapping.NewPlanner,
 			tapping.NewSapModel, tapping.NewTappingBand, tapping.NewTrunk, tapping.NewWeather, tapping.PailRound, tapping.PositionAlong,
 			tapping.ProducingWeeks, tapping.RadialGrowth, tapping.ReachByDropline, tapping.ReachByHand, tapping.ReadStand,
-			tapping.ReadWeather, tapping.SapFlowDay, tapping.SapSugar, tapping.Seasons, tapping.Sensitivity, tapping.SilverMapleBloom,
+			tapping.ReadWeather, tapping.SapFlowDay, tapping.SapSugar, tapping.Seasons, tapping.Sensitivity, tapping.SilverMapleBloom, tapping.SpeciesNamed,
 			tapping.Spouts, tapping.SugarFigures, tapping.TooColdToDrill, tapping.VacuumGain, tapping.VigorousRun, tapping.WithVacuum,
 		},
 		Values: []any{
