@@ -216,7 +216,11 @@ func (p page) placePart(part *cli.Part) {
 		open += t.open
 		if t.choose > 0 {
 			chosen += t.choose
-			choose = append(choose, []cli.Value{cli.Words(t.name()), cli.Count(t.choose, ""), cli.Length(t.girth() / units.Length(t.choose)), cli.Length(p.hole(t).Depth())})
+			apart := units.Length(math.NaN())
+			if t.choose > 1 {
+				apart = t.girth() / units.Length(t.choose)
+			}
+			choose = append(choose, []cli.Value{cli.Words(t.name()), cli.Count(t.choose, ""), cli.Length(apart), cli.Length(p.hole(t).Depth())})
 		}
 		for k, at := range t.next {
 			near, year := t.nearest(at)
