@@ -80,7 +80,11 @@ func (p page) callRows(part *cli.Part) {
 	case tapping.TapWait:
 		words = "wait until " + on
 	}
-	part.Row("call", "If you have not tapped", cli.Words(words), c.Why, "do not drill below "+p.Degrees(tapping.ColdestDrilling()))
+	notes := []string{c.Why}
+	if c.Verdict != tapping.TapTooLate {
+		notes = append(notes, "do not drill below "+p.Degrees(tapping.ColdestDrilling()))
+	}
+	part.Row("call", "If you have not tapped", cli.Words(words), notes...)
 	part.Row("life", "A hole gives sap for", cli.Number(life.Hours()/24, 0, "days"), from)
 	if c.Verdict == tapping.TapNow {
 		end := c.On.Add(life - day)
