@@ -47,9 +47,9 @@ func (s *simulation) valveGauge(y []float64) float64 {
 		if last == 0 && !s.fed {
 			return -1 // nothing flows in that could hold the strength
 		}
-		return s.cap() - s.demand
+		return min(s.cap()-s.demand, -s.richer)
 	case wide:
-		return max(b-s.strength, s.demand-s.cap())
+		return max(b-s.strength, s.demand-s.cap(), s.richer)
 	}
 	if s.strength == 0 || !s.boils[last] {
 		return 1

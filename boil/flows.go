@@ -35,6 +35,7 @@ type kernel struct {
 	spare  []float64 // heat left if each just did not boil
 	warm   []float64 // heat that brings a kilogram of its feed to the boil
 	demand float64   // the draw that would hold the strength
+	richer float64   // by how much the feed of the last is thicker than it, as a mass fraction
 }
 
 // stream is a kilogram of liquid on its way into a compartment.
@@ -147,7 +148,7 @@ func (k *kernel) flows(y []float64) {
 				k.off[0] = q / l.latent
 			}
 			if n == 1 {
-				k.demand = 0
+				k.demand, k.richer = 0, 0
 			}
 			break
 		}
@@ -161,8 +162,12 @@ func (k *kernel) flows(y []float64) {
 		if i == n-1 && k.valve >= holding {
 			// The strength holds if F a = G b, and then E = F (1 - a/b). As the
 			// feed nears the strength itself there is no such flow any more; the
-			// least of the denominator keeps it finite until the valve is wide.
-			need = q / l.latent / max(1-a/b+c/l.latent, 1e-6)
+			// least of the denominator keeps it finite until the valve is wide. Off
+			// the boil there is no steam, and nothing flows until it boils again.
+			if k.valve == wide || k.boils[i] {
+				need = q / l.latent / max(1-a/b+c/l.latent, 1e-6)
+			}
+			k.richer = a - b
 			k.demand = need * a / b
 			if k.valve == holding {
 				out = k.demand
