@@ -17,8 +17,7 @@ const near units.Brix = 0.1
 // coldArch tells what no clock of the page holds.
 const coldArch = "The clock starts with a hot arch: the time and the wood that warm cold brick, iron and pan are left out. Light the fire so much earlier, and never over an empty pan."
 
-// damp is what to do about coals that give too much. Sources: US CPSC on carbon
-// monoxide; common practice.
+// damp is what to do about coals that give too much: common practice.
 const damp = "To hold the coals down shut the ash door, but leave the flue damper open, since a shut one sends carbon monoxide into the room, and stay with the pan. Live coals are never raked out."
 
 // coalsWater is what boils off after the last wood: the heat of the full fire times
