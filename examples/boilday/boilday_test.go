@@ -83,6 +83,7 @@ func words(t *testing.T, b clitest.Binary) {
 		// 8 gal/h make 8 x 8.322 x 1.18 x 480/3600/ln 2 = 15.1 lb behind the last wood,
 		// which lower the 4 ft2 of no. 1 by 0.76 in, to 1 in.
 		{"-coals|8m|-compartments|4 ft2, 4 ft2", "", "(no. 1 must then stand 2 in deep", "low level"},
+		{"-sap-file|-|-compartments|4 ft2, 4 ft2|-coals|8m", "time,volume_us_gal,reading_brix,read_at_f\n08:00,40,2.0,40\n17:00,40,2.2,41\n", "The coals of a banked fire still boil off 16 lb, which the timeline leaves out: put on the last wood before that while no. 1 stands 2 in deep", ""},
 		{"-coals|0s|-compartments|4 ft2, 4 ft2", "", "low level, no. 1", "Last wood"},
 		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "DO NOT LIGHT THIS FIRE", "Last wood on the fire"},
 		{"-coals|3h", "", "flue damper open", "draw the fire"},

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"time"
 
@@ -86,11 +87,14 @@ func (p page) lastWoodRows(part *cli.Part) {
 // coalsOverrun says first what the coals do whenever the wood stops.
 func (p page) coalsOverrun(part *cli.Part) {
 	o := &p.run.Outcome
+	water := p.coals
+	need := p.given.safe + units.Length(float64(water)/hotWater/float64(p.run.first))
+	if p.given.coals > 0 && slices.ContainsFunc(p.run.stops, func(s stop) bool { return s.what == boil.Banked.String() }) {
+		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(water), p.deep(need)))
+	}
 	if !(o.ToCome > 0) {
 		return
 	}
-	water := p.coals
-	need := p.given.safe + units.Length(float64(water)/hotWater/float64(p.run.first))
 	what := "take no. 1 below its safe depth of " + p.In(cli.Length(p.given.safe))
 	if o.End == boil.Finished {
 		what = "take it past the target"
