@@ -208,7 +208,7 @@ func firstEvenings(t *testing.T, d demo, near func(what string, got, want, withi
 	near("waiting after the first", high[0].Waiting_us_gal, first, within)
 	near("waiting after the second", high[1].Waiting_us_gal, second, 2*within)
 	near("none too old after the second", high[1].Overdue_us_gal, 0, 0)
-	// On the third day the tanks of 120 US gal are full; at 42 F sap may wait 24 h:
+	// On the third day the tanks of 120 US gal are full; at 42 F sap is boiled by tomorrow:
 	// what is left of the second day after the third evening has waited longer.
 	near("runs over on the third", high[2].Spilled_us_gal, second+come-120, 2*within)
 	near("waiting after the third", high[2].Waiting_us_gal, 120-boiled, within)

@@ -140,7 +140,7 @@ func more(v units.Volume, gain units.Share) units.Volume {
 func (p *plan) layIn() (err error) {
 	s := p.given
 	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
-		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: s.peak, Held: p.keep, Spare: s.spare,
+		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: s.peak, Held: s.keep, Spare: s.spare,
 	})
 	p.tank, p.peak = p.laid.Tank, s.peak
 	if p.laid.PeakRemembered {
