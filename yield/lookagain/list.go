@@ -97,8 +97,7 @@ type List struct {
 
 // Add adds a row.
 func (l *List) Add(r Row) {
-	if l.Most > 0 && len(l.rows) >= l.Most {
-		l.skipped++
+	if !l.Looks() {
 		return
 	}
 	k := row{value: [measures]float64{r.Strength, r.Volume, r.Price}, line: int32(r.Line), name: l.nameOf(r.Name),
@@ -113,6 +112,16 @@ func (l *List) Add(r Row) {
 		k.whole = h.Sum64()
 	}
 	l.rows = append(l.rows, k)
+}
+
+// Looks reports whether [List.Add] still takes a row, so that a caller need not
+// make one that is passed over; such a row is counted as skipped.
+func (l *List) Looks() bool {
+	if l.Most > 0 && len(l.rows) >= l.Most {
+		l.skipped++
+		return false
+	}
+	return true
 }
 
 // Skipped returns how many rows were passed over because of Most.
