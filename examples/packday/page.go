@@ -65,6 +65,9 @@ func (p page) cansPart(part *cli.Part) {
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
 	part.Row("uncertainty", "Each strength, plus or minus", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	for _, f := range p.given.again {
+		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
+	}
 	if thin {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold. Look, smell and taste before pouring it to the others; moldy syrup is thrown away.", units.Brix(fermenting).Text(0)))
 	}

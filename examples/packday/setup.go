@@ -11,10 +11,13 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // setup is what the flags say.
 type setup struct {
+	again []lookagain.Finding // rows of the cans to look at again
+
 	canFile string
 	volume  units.Volume
 	weight  units.Mass
