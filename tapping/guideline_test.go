@@ -223,3 +223,23 @@ func TestAdviceShowsTheRange(t *testing.T) {
 		t.Errorf("of a slow trunk: %q, want %q", a.Notes[0], want)
 	}
 }
+
+// A guideline is fixed when it is made: neither the table that it was made of nor
+// the one that it shows is its own, and writing over them changes no advice.
+func TestGuidelineKeepsItsOwnTable(t *testing.T) {
+	steps := []tapping.Step{{From: 0, To: 14, Before: true}, {From: 14, To: math.Inf(1), Taps: 1}}
+	g, err := tapping.NewGuideline(tapping.GuidelineInfo{ID: "house rule", Unit: units.Inch, Steps: steps})
+	if err != nil {
+		t.Fatal(err)
+	}
+	advised := func(when string) {
+		if a, err := g.Taps(15 * units.Inch); err != nil || a != 1 {
+			t.Errorf("%s: %d taps, %v, want 1", when, a, err)
+		}
+	}
+	advised("made")
+	steps[1].Taps = 9
+	advised("the table given was written over")
+	g.Info().Steps[1].Taps = 9
+	advised("the table shown was written over")
+}

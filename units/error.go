@@ -42,6 +42,9 @@ func (e *RangeError) Error() string {
 	value, low, high := bare(e.Value, 8), bare(e.Low, 8), bare(e.High, 8)
 	if value == low || value == high { // just outside, and must be seen to be
 		value = bare(e.Value, -1)
+		if value == low || value == high { // the end itself has more digits
+			low, high = bare(e.Low, -1), bare(e.High, -1)
+		}
 	}
 	s := e.prefix() + e.prose()
 	switch above, below := finite(e.Low), finite(e.High); {
