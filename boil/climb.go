@@ -197,7 +197,7 @@ func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix,
 	low := float64(b.Brix) * float64(b.Mass) / float64(b.Mass-min(b.coasting(halving), b.Mass))
 	if !(float64(target) >= low && float64(target) <= batchBrix.High) {
 		return nan, &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
-			Hint: "it coasts beyond that on what heat is left: draw the fire, take the pan off, or pour in thin syrup"}
+			Hint: "it coasts beyond that on what heat is left: take the pan off, or pour in thin syrup; live coals are never raked out"}
 	}
 	return units.Brix(100 * float64(solids) / float64(target.Of(solids)+b.coasting(halving))), nil
 }

@@ -219,7 +219,7 @@ func TestAdviceShowsTheRange(t *testing.T) {
 	// The depth of Cornell 2005.
 	slow := must[tapping.Trunk](t)(tapping.NewTrunk(26*units.Inch, tapping.SugarMaple, tapping.Slow))
 	a = slow.Advise(tapping.DefaultGuideline())
-	if want := "slow growth: at most one tap, near 1 in deep;"; !strings.HasPrefix(a.Notes[0], want) {
+	if want := "slow growth: at most one tap, near 1 in deep into the wood, bark not counted;"; !strings.HasPrefix(a.Notes[0], want) {
 		t.Errorf("of a slow trunk: %q, want %q", a.Notes[0], want)
 	}
 }

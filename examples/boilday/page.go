@@ -93,6 +93,10 @@ func (p page) syrupPart(part *cli.Part) {
 }
 
 func (p page) clockPart(part *cli.Part) {
+	if p.overrun {
+		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.area))
+		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
+	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
 	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
@@ -102,8 +106,14 @@ func (p page) clockPart(part *cli.Part) {
 	if p.small {
 		end = "Take it off the pan"
 	}
-	if p.stopAt > 0 {
-		part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(p.lastWood)), "at "+p.stopAt.Text(1)+": the coals bring it the rest of the way, a little later than with a full fire")
+	if p.given.coals > 0 && !p.overrun {
+		when := "at " + p.stopAt.Text(1)
+		if p.stopAt == 0 {
+			when = "with the pan full and at least " + p.atLeast(p.sapThen) + " of sap still to go in"
+		}
+		part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(p.lastWood)), when+": the coals still boil off "+p.atLeast(p.coals))
+		part.Remark(damp)
+		end += " within 0.1 Brix"
 	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+minutes(p.done))
 	if p.batches > 1 {
@@ -115,6 +125,7 @@ func (p page) clockPart(part *cli.Part) {
 		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
 	}
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
+	part.Remark(coldArch)
 	if p.comes > 0 {
 		part.Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
 	}

@@ -63,7 +63,11 @@ type firing struct {
 	done    time.Duration // to syrup, or to the take-off
 
 	lastWood time.Duration // when the coals finish the rest
-	stopAt   units.Brix    // the strength at that time; 0 if the fire has no coals
+	stopAt   units.Brix    // the strength at that time; 0 if sap still goes in
+	sapThen  units.Mass    // that still has to go in after it
+	coals    units.Mass    // of water that they boil off
+	over     time.Duration // when the last wood goes on at the latest
+	overrun  bool          // by themselves they are too much
 
 	batches int // that the pan is drawn off in
 
@@ -114,6 +118,9 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	if err := p.amounts(s); err != nil {
+		return nil, err
+	}
+	if p.coals, err = p.coalsWater(s); err != nil {
 		return nil, err
 	}
 	atPan := p.clock
@@ -245,24 +252,8 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	p.lastWood = p.done
-	if s.coals > 0 {
-		batch := boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}
-		p.stopAt, err = batch.LastFiring(end.Brix(), s.coals)
-		if flagOf(err, "", "target", "target") == "target" {
-			// The coals could finish all that is in the pan: the last wood goes on
-			// with the last sap.
-			p.stopAt, err = at.Brix(), nil
-		}
-		if err != nil {
-			return cli.For("coals", err)
-		}
-		wait, err := batch.Time(p.stopAt)
-		if err != nil {
-			return cli.For("coals", err)
-		}
-		p.lastWood = p.lastSap + wait
+	if err := p.coalsEnd(s, boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, boil.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
+		return err
 	}
-
 	return p.takeOff(s, end)
 }

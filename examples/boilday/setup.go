@@ -136,6 +136,14 @@ func (s *setup) check(f *cli.Flags) error {
 	if err := s.checkDepths(f); err != nil {
 		return err
 	}
+	if f.Given("draw-to") {
+		if err := cli.Within("draw-to", "strength at which the draw ends", s.drawTo, s.target-10, s.target-0.05, 1, "Brix", "what is drawn is syrup: shut the valve a few Brix below the target, or it is sap that comes out"); err != nil {
+			return err
+		}
+	}
+	if s.coals < 0 || s.coals > 12*time.Hour {
+		return cli.For("coals", errors.New("a fire that holds for more than 12 hours cannot be steered: measure how long the boil takes to fall to half"))
+	}
 	const imperfect = "say how far off it may be: no instrument is perfect"
 	return cmp.Or(
 		cli.Within("sap-division", "division", s.sapDoubt.Division, 0.001, 5, 1, "Brix", imperfect),

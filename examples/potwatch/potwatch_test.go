@@ -188,7 +188,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings, head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "8.0 min 221.0 F so far a spike", "setback:"},
 		{readings, head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,218.2\n", "so far a spike", "Read it again at once"},
 		{readings + "|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Stop firing at 63.9 Brix (the thermometer at 218.5 F; the coals bring it the rest of the way) It is there in 5.6 min (at 20:12)", "beyond the target"},
-		{readings + "|-coals|8m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "beyond the target: draw the fire", "Stop firing"},
+		{readings + "|-coals|8m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open", "Stop firing"},
 		{readings, "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "do not leave the pot meanwhile", "Be there"},
 		{"-target|62 Brix", "", "below 66 Brix it ferments or molds in the jar", "crystals"},
 		{"-target|70 Brix", "", "from 68 Brix on crystals are likely in the jar", "is thin"},
@@ -217,7 +217,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{pot + "-boils-off|8 lb/h", "", "when to stop firing: -coals", "Stop firing"},
 		{readings + "|-coals|30m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "it goes to burnt sugar (beyond the target", "Stop firing"},
 		{pot + "-boils-off|800 lb/h|-coals|10m", "", "it goes to burnt sugar (beyond the target", "Stop firing"},
-		{pot + "-boils-off|8 lb/h|-coals|59m", "", "beyond the target: draw the fire", "Stop firing"},
+		{pot + "-boils-off|8 lb/h|-coals|59m", "", "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open", "Stop firing"},
 		{pot + "-boils-off|8 lb/h|-coals|3m|-water-boils|212 F", "", "Stop firing at 64.", "beyond the target"},
 		{"-water-boils|212 F|-make|fudge", "", "No published weight is at hand.", "The sources disagree"},
 	} {

@@ -24,11 +24,15 @@ func (p page) sapPart(part *cli.Part) {
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
 	}
+	if p.given.drop > tapping.LongestDrop {
+		part.Remark("A fall of more than " + tapping.LongestDrop.Text(units.Foot, 1) + " (" + tapping.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
+	}
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	var rows [][]cli.Value
 	for i, d := range p.days {
 		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
 	}
+	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
 	p.sugarRow(part)
@@ -36,7 +40,7 @@ func (p page) sapPart(part *cli.Part) {
 	if stages != "" {
 		other = "any other"
 	}
-	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
 }
 
@@ -193,28 +197,12 @@ func (p page) storePart(part *cli.Part) {
 	part.Remark("For the high end of it:")
 	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
-	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.tank)), p.tankNote(), "for "+p.In(cli.Hours(p.keep))+" of waiting")
+	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.tank)), "the best day, as in Sap to come", "for "+p.In(cli.Hours(p.keep))+" of waiting")
 	if s.perCord > 0 {
 		part.Row("wood", "Wood", cli.Rough(cli.Wood(p.laid.Wood)), "stacked and dry")
 	} else {
 		part.Row("wood", "Wood", cli.Wood(p.laid.Wood), "not known: give -syrup-per-cord")
 	}
-}
-
-// tankNote tells what day the tank is for. Its sap is no less than the page
-// expects of a day.
-func (p page) tankNote() string {
-	switch {
-	case !p.laid.PeakRemembered && p.peak < p.best:
-		return "on the best day that you know: by Sap to come a day may bring " + p.In(cli.Rough(cli.Volume(p.best*units.Volume(p.given.taps))))
-	case !p.laid.PeakRemembered:
-		return "on the best day that you know"
-	}
-	perTap := p.In(cli.Rough(cli.Volume(p.peak))) + " a tap on "
-	if p.peak > yield.PeakFromMemory {
-		return perTap + "one of the best days of a good season, as in Sap to come: give -peak"
-	}
-	return perTap + "the best day, from memory: give -peak"
 }
 
 // sweet tells which sap the ends of a range of syrup are of.
