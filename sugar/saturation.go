@@ -88,10 +88,11 @@ func (s Solubility) SaturationTemperature(b units.Brix) (units.Temperature, erro
 	}
 	low, _ := s.at(saturationTemp.Low)
 	high, _ := s.at(saturationTemp.High)
-	if !(float64(b) >= low && float64(b) <= high) {
+	if !limit.Holds(float64(b), low, high) {
 		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: low, High: high, Unit: "Brix",
 			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none up to 110 C"}
 	}
+	b = units.Brix(min(max(float64(b), low), high))
 	c, _ := numeric.Newton(func(c float64) (float64, float64) {
 		y, slope := s.at(c)
 		return y - float64(b), slope

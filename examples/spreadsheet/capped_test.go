@@ -27,7 +27,7 @@ func TestEndlessLine(t *testing.T) {
 		"many columns": io.MultiReader(strings.NewReader(header), endless(",")),
 		"empty lines":  io.MultiReader(strings.NewReader(header), endless("\n")),
 	} {
-		_, err := readAll(&file{name: "f"}, in)
+		_, err := readAll(in)
 		if err == nil || !strings.Contains(err.Error(), "64 KiB") {
 			t.Errorf("%s: %v", name, err)
 		}
@@ -35,7 +35,7 @@ func TestEndlessLine(t *testing.T) {
 }
 
 func TestFolderIsNoFile(t *testing.T) {
-	_, err := readFile(&cli.Env{}, t.TempDir())
+	_, _, err := openFile(&cli.Env{}, t.TempDir())
 	if err == nil || !strings.Contains(err.Error(), "-in: ") || !strings.Contains(err.Error(), "is a directory") {
 		t.Error(err)
 	}

@@ -9,8 +9,9 @@
 // # How it is built
 //
 // Settings come from flags (settings.go) and rows from a CSV file (readings.go);
-// the library corrects and prices them (account.go); what comes out is written
-// as sheets (workbook.go, sources.go) into a file that is whole or not there
+// the library corrects and prices them (account.go); what looks wrong stops it
+// until it was accepted (again.go); what comes out is written as sheets
+// (workbook.go, sources.go) into a file that is whole or not there
 // (output.go). The same input gives the same bytes.
 package main
 
@@ -35,13 +36,14 @@ func sheets() cli.Program {
 			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" < readings.csv > payments.xlsx`,
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
--in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it; at most 100,000 deliveries. Columns in any order; others are passed over:
+-in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it; at most 1,000,000 deliveries of 20,000 producers, which are streamed. Columns in any order; others are passed over:
 - date: as 2026-03-09.
 - producer: to 80 letters.
 - volume_us_gal, volume_imp_gal or volume_l: to a hundredth of a US gallon.
 - reading_brix: what the hydrometer reads.
 - cup_f or cup_c: temperature of the cup.
--out: the sheets Deliveries, Sources, Producers, Notes. Cells are values and not formulas.`,
+-out: the sheets Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.
+Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.`,
 		Caution: "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			read := declare(f)
@@ -53,15 +55,17 @@ func sheets() cli.Program {
 				if err != nil {
 					return err
 				}
-				in, err := readFile(e, s.in)
+				f, in, err := openFile(e, s.in)
 				if err != nil {
 					return err
 				}
-				a, err := reckon(s, in)
+				defer in.Close()
+				b, err := newBook(newAccount(s, f))
 				if err != nil {
 					return err
 				}
-				return a.write(e)
+				defer b.Close()
+				return s.write(e, b)
 			}
 		},
 	}

@@ -11,12 +11,12 @@ import (
 )
 
 // write writes to standard output or to the file that -out names.
-func (a *account) write(e *cli.Env) error {
-	content := func(w io.Writer) error { return writeWorkbook(w, a) }
-	if a.out == "-" {
+func (s *settings) write(e *cli.Env, b *book) error {
+	content := func(w io.Writer) error { return b.Write(w) }
+	if s.out == "-" {
 		return content(e.Out)
 	}
-	return e.Save("out", a.out, own, content)
+	return e.Save("out", s.out, own, content)
 }
 
 // own tells a workbook of this program, which nobody changed, by its properties:

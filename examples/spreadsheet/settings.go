@@ -29,6 +29,7 @@ type settings struct {
 	minimum    units.Brix
 	syrup      units.Brix
 	offer      yield.Offer
+	accepts    []lines
 	asked      [][2]string // each flag that the sheets show, in words
 }
 
@@ -55,6 +56,9 @@ var options = []option{
 			}
 			return nil
 		}},
+	{"accept", "", "lines that were looked at again and are right, as 12,17,40-45",
+		"", nil,
+		func(s *settings, text string) (err error) { s.accepts, err = readAccept(text); return err }},
 	{"sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer",
 		"33.8 to 104 F, 1 to 40 C", []string{"hydrometer graduation"},
 		func(s *settings, text string) (err error) {

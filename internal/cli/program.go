@@ -66,7 +66,9 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	}
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
+		for _, err := range each(err) {
+			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
+		}
 		return BadInput
 	}
 	if _, err := out.Write(env.Out.Bytes()); err != nil {
@@ -130,6 +132,18 @@ func WithinTemperature(name, arg string, t units.Temperature, low, high float64,
 // that of [example.org/sapreckoner/density.Hydrometer].
 func Graduation(name string, t units.Temperature) error {
 	return WithinTemperature(name, "graduation", t, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap")
+}
+
+// each lists the errors that were joined, each for a line of its own.
+func each(err error) (all []error) {
+	joined, ok := err.(interface{ Unwrap() []error })
+	if !ok {
+		return []error{err}
+	}
+	for _, err := range joined.Unwrap() {
+		all = append(all, each(err)...)
+	}
+	return all
 }
 
 // JSON writes v as indented JSON.
