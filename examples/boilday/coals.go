@@ -9,6 +9,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -155,7 +156,7 @@ func (p page) drawTable(part *cli.Part) {
 	for i, d := range p.run.Draws {
 		v := cold(d.Liquid)
 		all += v
-		thin = thin || d.Brix() < thinnest
+		thin = thin || d.Brix() < sugar.KeepsFrom
 		if i < most {
 			rows = append(rows, []cli.Value{cli.Clock(p.start, p.start.Add(d.From)), cli.Clock(p.start, p.start.Add(d.To)),
 				cli.Number(float64(v/unit), 1, ""), cli.Number(float64(d.Brix()), 1, ""), cli.Number(float64(all/unit), 1, "")})
@@ -163,6 +164,6 @@ func (p page) drawTable(part *cli.Part) {
 	}
 	part.Table("draws", []cli.Column{{Key: "opens", Head: "valve opens"}, {Key: "shuts", Head: "shuts"}, {Key: key, Head: head}, {Key: "brix", Head: "mean Brix"}, {Key: "total", Head: "total " + head}}, rows)
 	if thin {
-		part.Remark("A draw of less than " + thinnest.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
+		part.Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
 	}
 }

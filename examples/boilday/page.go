@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
@@ -79,7 +78,7 @@ func (p page) sapPart(part *cli.Part) {
 }
 
 func (p page) syrupPart(part *cli.Part) {
-	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
+	part.Row("target", "Target", cli.Brix(p.given.target, 1), cli.Legal)
 	part.Row("volume", "Syrup at "+p.cool(), cli.Volume(p.syrup.Volume()))
 	part.Row("weight", "On a scale it weighs", cli.Mass(p.syrup.WeightInAir()))
 	what := "Sap to one of syrup"
@@ -136,13 +135,16 @@ func (p page) clockPart(part *cli.Part) {
 }
 
 func (p page) finishPart(part *cli.Part) {
-	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), weather[p.from])
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
+	for _, told := range p.given.place.Told(p.Sheet) {
+		part.Remark(told)
+	}
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	note := fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem)))
-	if density.Extrapolated(p.given.cup) {
-		note += "; above " + p.whole(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
+	if near := p.NearBoil(p.given.cup); near != "" {
+		note += "; " + near
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
@@ -169,26 +171,13 @@ func (p page) keeping(t units.Temperature) string {
 	}
 }
 
-const legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
-
-// Strengths at which syrup keeps in a closed container. Sources: thinner it
-// ferments, common practice; thicker it is likely to crystallize from room
-// temperature down, OMAFRA 2013.
-const (
-	thinnest units.Brix = 66
-	thickest units.Brix = 68
-)
-
 // cautions of the day's work. Sources: US CPSC; University of Vermont; Cornell
 // maple program; NIOSH; CFIA; regulation M-35.1 r. 18.1; of acid and bleach,
 // common practice.
 func (p page) cautions() []string {
 	var all []string
-	switch b := p.given.target; {
-	case b < thinnest:
-		all = append(all, fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), thinnest.Text(0)))
-	case b > thickest:
-		all = append(all, fmt.Sprintf("Syrup of %s is thick: above %s crystals are likely in the jar.", b.Text(1), thickest.Text(0)))
+	if warning := cli.Keeping(p.given.target); warning != "" {
+		all = append(all, warning)
 	}
 	return append(all,
 		fmt.Sprintf("Sap near %s and syrup near %s burn through the skin at once and stick: keep children and pets away from the pan.", p.whole(p.waterBoils), p.whole(p.syrupBoils)),

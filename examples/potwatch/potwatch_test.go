@@ -158,11 +158,23 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-water-boils|212 F|-shows|214 F", "", "no strength worth comparing under 50 Brix", "Take it off"},
 		{"-water-boils|212 F|-shows|219.56 F", "", "thermometer 219.6 F 66.9 Brix", "How it climbs"},
 		// Past syrup is said first; the thermometer cannot tell how sure 82 Brix is.
-		{"-water-boils|209.6 F|-shows|230 F", "", "The moment it is syrup ====================== Take it off ----------- - By the thermometer it is past syrup, 82.", "no strength worth"},
-		{"-water-boils|209.6 F|-shows|219 F", "", "past syrup, 70.9 Brix against 66.9 Brix: take it off the fire now and thin it", "Not every instrument"},
-		{"-water-boils|209.6 F|-shows|219 F|-make|cream", "", "for syrup take it off the fire now; for cream see its points", "thin it"},
+		{"-water-boils|209.6 F|-shows|230 F", "", "The moment it is syrup ====================== Take it off ----------- - By the thermometer it is too far, 82.", "no strength worth"},
+		{"-water-boils|209.6 F|-shows|219 F", "", "too far, 70.9 Brix, where 68.9 Brix is the most: take it off the fire now, read it by the hydrometer, and thin it if", "Not every instrument"},
+		{"-water-boils|209.6 F|-shows|219 F|-make|cream", "", "take it off the fire now if it is to be syrup; for cream see its points", "thin it"},
 		{"-water-boils|212 F|-shows|219.56 F", "", "By the thermometer it is syrup, 66.9 Brix: take it off", "past syrup"},
-		{"-refractometer|68 Brix|-compensated|-reading|58 Brix|-cup|211 F", "", "Not every instrument says so", ""},
+		{"-refractometer|66.9 Brix|-compensated|-reading|58.8 Brix|-cup|211 F", "", "Not every instrument says so", "disagree"},
+		// By hand: 66.9 to 68.9 Brix is what the rule allows; half of 0.2 of division
+		// over the root of 3, 0.15 of scale and 0.003 make 0.16, twice of it 0.32.
+		{"-refractometer|67.0 Brix|-compensated", "", "it is syrup, 67.0 Brix: take it off the fire now.", "thin it"},
+		{"-refractometer|68.4 Brix|-compensated", "", "It is within the rule, but from 68 Brix on crystals are likely", "thin it"},
+		{"-refractometer|69.1 Brix|-compensated", "", "cannot tell whether that is too far: read again before it is thinned", "hot water"},
+		{"-refractometer|69.3 Brix|-compensated", "", "take it off the fire now, and thin it. - Off the fire first. Thin it there with hot water or hot sap, in small pours", "read again before"},
+		// Instruments apart are never averaged, and never thinned by: 62 and 65.0.
+		{"-refractometer|62 Brix|-compensated|-reading|57 Brix|-cup|211 F", "", "Brix apart, more than chance explains: go by neither, thin nothing", "Take it off"},
+		{"-refractometer|62 Brix|-compensated|-reading|57 Brix|-cup|211 F", "", "hydrometer, refractometer no - -", "yes"},
+		{"-refractometer|71 Brix|-compensated|-reading|58 Brix|-cup|211 F", "", "Read again, the hydrometer first", "and thin it"},
+		{"-water-boils|213.5 F|-elevation|1000 ft", "", "3.4 F deg more, which no weather explains", "they agree"},
+		{"-water-boils|209.6 F|-elevation|1150 ft", "", "they agree", "write"},
 		// Two inches of syrup: 0.39 F at the stop, 1 Brix of what it shows.
 		{"-water-boils|205 F|-shows|212 F|-over|2 in", "", "Thermometer stops at 212.8 F (100.4 C; 7.77 F deg above water; under 2 in", ""},
 		{"-water-boils|205 F|-shows|212 F|-over|2 in", "", "thermometer 212.0 F 64.9 Brix", "Take it off"},
@@ -179,7 +191,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings + "|-coals|8m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open", "Stop firing"},
 		{readings, "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "do not leave the pot meanwhile", "Be there"},
 		{"-target|62 Brix", "", "below 66 Brix it ferments or molds in the jar", "crystals"},
-		{"-target|70 Brix", "", "above 68 Brix crystals are likely in the jar", "is thin"},
+		{"-target|70 Brix", "", "from 68 Brix on crystals are likely in the jar", "is thin"},
 		{readings, head + "0,217\n", "One reading does not make a line", "Strength then"},
 		{readings, head + "0,217\n1,214\n", "1.0 min 214.0 F so far a dip", "Strength then"},
 		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "3.0 min 214.0 F so far a dip", "setback:"},

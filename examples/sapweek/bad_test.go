@@ -75,7 +75,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-pressure|5 kPa", "-pressure: station pressure "},
 		{"-altimeter|30 inHg", "-altimeter: give -elevation too"},
-		{"-pressure|1 atm|-elevation|5 ft", "says the same as"},
+		{"-pressure|1 atm|-elevation|5000 ft", "-pressure: station pressure 29.92 inHg (101.3 kPa) is outside"},
 		{"-wood|fir", `-wood: "fir" is not known`},
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-efficiency|101 %", "-efficiency: efficiency 101 % is outside 1 to 100 %: a pan takes in no more than the net heat of its wood"},

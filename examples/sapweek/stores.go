@@ -139,7 +139,7 @@ func more(v units.Volume, gain units.Share) units.Volume {
 func (p *plan) layIn() (err error) {
 	s := p.given
 	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
-		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: p.keep, Spare: s.spare,
+		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: s.keep, Spare: s.spare,
 	})
 	p.tank = p.laid.Tank
 	return cli.For(flagOf(err, "taps", map[string]string{

@@ -26,10 +26,13 @@ var (
 	demoHoles []byte
 )
 
-// Limits on what is read.
+// Limits on what is read. A page holds all its rows until it is whole. Measured
+// on amd64 (time -v, most resident memory): 50,000 trunks of 100 to 200 in girth
+// with labels of 34 letters and 200,000 old holes take 283 MB as a page and 419
+// MB as JSON; 100,000 trunks with as many holes took 502 and 826 MB.
 const (
-	mostTrunks   = 1_000_000
-	mostHoles    = 2_000_000
+	mostTrunks   = 50_000
+	mostHoles    = 200_000
 	mostOnATrunk = 10_000 // as tapping.Planner takes
 	mostStems    = 20
 	mostErrors   = 20
@@ -159,7 +162,7 @@ func (st *stand) treeColumns() table {
 		header: []string{"species", "vigor"},
 		row: func(r *records.Reader) error {
 			if len(st.trunks) == mostTrunks {
-				return r.Fail("", fmt.Errorf("more than %d trunks: plan the stand in parts", mostTrunks))
+				return r.Fail("", fmt.Errorf("more than %d trunks: plan the stand in parts, a file for each bush or section", mostTrunks))
 			}
 			if err := checkLabel(label); err != nil {
 				return r.Fail("tree", err)
