@@ -64,6 +64,22 @@ func ExampleContainer_FillAt() {
 	// Output: 183 F <nil>
 }
 
+// A quart of 440 g, filled at 187 F. To stand at 180 F, 1257 g of syrup at 2.925
+// kJ/(kg K) give 3.89 K x 3.677 kJ/K = 14.3 kJ; 0.3696 kJ/K of glass take that up
+// over 38.7 K, 69.6 F, from 110 F.
+func ExampleContainer_WarmTo() {
+	quart := yield.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(440)}
+	t, err := quart.WarmTo(66.9, units.Fahrenheit(187), yield.CappingLeast())
+	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
+	// Output: 110 F <nil>
+}
+
+// Ontario food safety manual D.6.3; Ohio State University Extension: 180 to 190 F.
+func ExamplePourMost() {
+	fmt.Println(yield.PourMost().Text(units.ScaleFahrenheit, 0))
+	// Output: 190 F
+}
+
 // 7 US gal through filters of 3.
 func ExampleFiltersFor() {
 	n, err := yield.FiltersFor(units.USGallons(7), yield.GravityFilter)
