@@ -27,7 +27,7 @@ func ExamplePackingHeatOf() {
 	// Output:
 	// 175 too cool to seal: mold may grow; heat it again
 	// 187 right at the filler: seal at 180 F or above and hold sealed 5 minutes
-	// 200 hotter than any source read advises: it darkens, throws niter and scalds
+	// 200 hotter than any source read advises: let it cool to 190 F; it darkens, throws niter and scalds
 }
 
 func ExamplePackingHeat_String() {
@@ -72,6 +72,12 @@ func ExampleContainer_WarmTo() {
 	t, err := quart.WarmTo(66.9, units.Fahrenheit(187), yield.CappingLeast())
 	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
 	// Output: 110 F <nil>
+}
+
+// Ontario food safety manual D.6.3; OMAFRA Hort Matters 2014.
+func ExamplePourLeast() {
+	fmt.Println(yield.PourLeast().Text(units.ScaleFahrenheit, 0))
+	// Output: 185 F
 }
 
 // Ontario food safety manual D.6.3; Ohio State University Extension: 180 to 190 F.

@@ -16,6 +16,10 @@ const (
 	hottestF = 190.0 // no source read goes above it
 )
 
+// PourLeast returns the least temperature at which published advice fills
+// syrup, 185 F. Sources: Ontario food safety manual D.6.3; OMAFRA 2014.
+func PourLeast() units.Temperature { return units.Fahrenheit(fillerF) }
+
 // PourMost returns the highest temperature at which published advice fills
 // syrup, 190 F. Source: Ontario food safety manual D.6.3; Ohio State University
 // Extension.
@@ -42,7 +46,7 @@ var heats = [...]string{
 	TooCool:        "too cool to seal: mold may grow; heat it again",
 	EnoughToCap:    "enough at capping, too cool at the filler: it will cool on the way",
 	RightToFill:    "right at the filler: seal at 180 F or above and hold sealed 5 minutes",
-	HotterThanRead: "hotter than any source read advises: it darkens, throws niter and scalds",
+	HotterThanRead: "hotter than any source read advises: let it cool to 190 F; it darkens, throws niter and scalds",
 }
 
 // String returns the advice in words.
