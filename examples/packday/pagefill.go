@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+	"math"
 	"strings"
 
 	"example.org/sapreckoner/internal/cli"
@@ -164,15 +166,28 @@ func (p page) keepPart(part *cli.Part) {
 		}
 		return cli.Words(risk.String())
 	}
+	// How much more sugar a gram of water carries than it holds, by the source that
+	// holds most and by the one that holds least.
+	excess := func(at units.Temperature) cli.Value {
+		low, high := math.Inf(1), 0.0
+		for _, s := range sugar.Solubilities() {
+			x, err := s.Supersaturation(p.pack.Brix(), at)
+			if err != nil {
+				return cli.Words("-")
+			}
+			low, high = min(low, x), max(high, x)
+		}
+		return cli.Words(fmt.Sprintf("%.2f to %.2f", low, high))
+	}
 	part.Row("crystals", "Crystals on your shelf", crystals(p.given.store), "at its coldest, "+p.In(cli.Temperature(p.given.store)))
 	var rows [][]cli.Value
 	for _, f := range []float64{38, 50, 60, 68, 77} {
 		at := units.Fahrenheit(f)
-		rows = append(rows, []cli.Value{cli.Temperature(at), crystals(at)})
+		rows = append(rows, []cli.Value{cli.Temperature(at), crystals(at), excess(at)})
 	}
-	part.Table("storage", []cli.Column{{Key: "at", Head: "shelf at"}, {Key: "crystals", Head: "crystals"}}, rows)
+	part.Table("storage", []cli.Column{{Key: "at", Head: "shelf at"}, {Key: "crystals", Head: "crystals"}, {Key: "supersaturation", Head: "times saturated"}}, rows)
 	if t, err := sugar.Vavrinecz.SaturationTemperature(p.pack.Brix()); err == nil {
-		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar, give or take a Brix")
+		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar by Vavrinecz, give or take a Brix")
 	}
-	part.Remark("Common practice sees crystals from about 68 Brix at room temperature; a little excess often stays clear. They do no harm: warm the jar in hot water.")
+	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said above 68 Brix, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
 }
