@@ -147,6 +147,8 @@
 //	                                    density.Solution times g
 //	  producing-week-coefficients       tapping.HouleProbability
 //	  producing-week-worked             tapping.HouleProbability
+//	  degree-day-methods                tapping.GrowingDegreeDays
+//	                                    tapping.DegreeDayRule.Day
 //	  sap-sugar                         tapping.SugarFigures
 //
 // The other tables there hold facts, such as cautions.

@@ -16,7 +16,7 @@ import (
 //		Hours:   5 * time.Hour,
 //		Heat:    rig.Heat,
 //		Syrup:   66.9,
-//		Keep:    72 * time.Hour,
+//		Keep:    24 * time.Hour,
 //		...
 //	}.Plan(forecast...)
 //

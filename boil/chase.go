@@ -38,12 +38,12 @@ func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, p un
 		return Chased{}, &units.RangeError{Func: fn, Arg: "sugar in the pans", Value: float64(sweet), Low: 0, High: liquidMass.High, Unit: "kg",
 			Hint: "there is nothing to chase"}
 	}
-	o, err := r.run(fn, Day{
+	o, err := r.follow(fn, Day{
 		Pressure: p,
 		Sap:      []Sap{{Volume: water, Temperature: at}},
 		Start:    held,
 		Out:      longestDay,
-	}, stepError, 0, nil)
+	}, 0, nil)
 	if err != nil {
 		return Chased{}, err
 	}

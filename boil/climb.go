@@ -81,11 +81,11 @@ func (b Batch) Time(to units.Brix) (time.Duration, error) {
 	if err := b.check(fn); err != nil {
 		return 0, err
 	}
-	if !(to >= b.Brix && float64(to) <= batchBrix.High) {
+	if !limit.Holds(to, b.Brix, units.Brix(batchBrix.High)) {
 		return 0, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(b.Brix), High: batchBrix.High, Unit: "Brix",
 			Hint: "boiling never thins, and the formula ends at 92 Brix"}
 	}
-	return b.Evaporation.Time(b.Mass * units.Mass(1-b.Brix/to)), nil
+	return b.Evaporation.Time(b.Mass * units.Mass(1-min(b.Brix/to, 1))), nil
 }
 
 // After returns the strength after a time: the inverse of [Batch.Time].
@@ -109,7 +109,7 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 	// What may go is what takes it to the end of the range; rounding must not
 	// refuse just that.
 	most := b.Mass * units.Mass(1-float64(b.Brix)/batchBrix.High)
-	if !(float64(water) <= float64(most)*(1+1e-12)) {
+	if !(water <= most || limit.Same(water, most)) {
 		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
 			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}
 	}
@@ -195,9 +195,9 @@ func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix,
 	}
 	solids := b.Brix.Sugar(b.Mass)
 	low := float64(b.Brix) * float64(b.Mass) / float64(b.Mass-min(b.coasting(halving), b.Mass))
-	if !(float64(target) >= low && float64(target) <= batchBrix.High) {
+	if !limit.Holds(float64(target), low, batchBrix.High) {
 		return nan, &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
-			Hint: "it coasts beyond that on what heat is left: draw the fire, take the pan off, or pour in thin syrup"}
+			Hint: "it coasts beyond that on what heat is left: take the pan off, or pour in thin syrup; live coals are never raked out"}
 	}
 	return units.Brix(100 * float64(solids) / float64(target.Of(solids)+b.coasting(halving))), nil
 }

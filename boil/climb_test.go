@@ -153,7 +153,7 @@ func TestBatchLimits(t *testing.T) {
 		if _, err := call(longest); err != nil {
 			t.Error(err)
 		}
-		_, err := call(longest + time.Nanosecond)
+		_, err := call(longest + time.Millisecond)
 		wantRange(t, "too long", err)
 	}
 	if b, err := ok.LastFiring(65, 0); err != nil || !near(float64(b), 65, 1e-9) {

@@ -21,11 +21,11 @@ type Comparison struct {
 // Range and errors: as of [Rig.Run].
 func Compare(d Day, now, then Rig) (Comparison, error) {
 	const fn = "boil.Compare"
-	a, err := now.run(fn, d, stepError, 0, nil)
+	a, err := now.follow(fn, d, 0, nil)
 	if err != nil {
 		return Comparison{}, err
 	}
-	b, err := then.run(fn, d, stepError, 0, nil)
+	b, err := then.follow(fn, d, 0, nil)
 	if err != nil {
 		return Comparison{}, err
 	}

@@ -20,7 +20,8 @@ type Day struct {
 	// when the fire is lit.
 	Start Contents
 
-	// Light and Out are when the fire is lit and when it is out at the latest.
+	// Light and Out are when the fire is lit and when it is out at the latest;
+	// with [Rig.Coals], when the last wood goes on at the latest.
 	Light, Out time.Duration
 
 	// Reverse holds the moments at which the flow changes direction: sap then

@@ -77,6 +77,12 @@
 //	d(water)/dt = water in - water out - (heat - warming)/L
 //
 // and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
+// A fire of wood is not out when the wood is: with P its full heat and H the
+// half-life of its coals ([Rig.Coals]), they still give
+//
+//	integral of P 2^(-t/H) dt = P H/ln 2
+//
+// and the last wood goes on so much earlier.
 // After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
 // through every compartment, which then stands at B = 100 S/outflow. Without any
 // mixing, a share f of the way along, that is [PlugFlow]:

@@ -46,7 +46,7 @@ func (e Efficiency) check(fn string) error {
 	if err := r.Check(fn, float64(e.High)); err != nil {
 		return err
 	}
-	if !(e.Low <= e.High) {
+	if !(e.Low <= e.High || limit.Same(e.Low, e.High)) {
 		return &units.RangeError{Func: fn, Arg: "efficiency, high end", Value: float64(e.High), Low: float64(e.Low), High: r.High, Unit: "%",
 			Hint: "Low and High are the wrong way round"}
 	}

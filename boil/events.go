@@ -47,9 +47,9 @@ func (s *simulation) valveGauge(y []float64) float64 {
 		if last == 0 && !s.fed {
 			return -1 // nothing flows in that could hold the strength
 		}
-		return s.cap() - s.demand
+		return min(s.cap()-s.demand, -s.richer)
 	case wide:
-		return max(b-s.strength, s.demand-s.cap())
+		return max(b-s.strength, s.demand-s.cap(), s.richer)
 	}
 	if s.strength == 0 || !s.boils[last] {
 		return 1
@@ -151,6 +151,7 @@ func (s *simulation) firstEvent(h float64) (int, float64) {
 	if s.unsteady() {
 		// A compartment may cease to boil and start again within the step.
 		y := s.between(0.5, h)
+		s.glowAt(s.now + h/2)
 		s.flows(y)
 		var room [4]int
 		if early := s.overdue(y, room[:0]); len(early) > 0 {
@@ -162,6 +163,7 @@ func (s *simulation) firstEvent(h float64) (int, float64) {
 		root, ok := numeric.Root(func(x float64) float64 {
 			y := s.between(x, h)
 			if s.asksFlows(e) {
+				s.glowAt(s.now + x*h)
 				s.flows(y)
 			}
 			return s.gauge(e, y)
@@ -191,7 +193,7 @@ func (s *simulation) overdue(y []float64, found []int) []int {
 // unsteady reports whether a compartment is off the boil or not far from it.
 func (s *simulation) unsteady() bool {
 	for i, boils := range s.boils {
-		if !boils || s.spare[i] < s.q[i]/2 {
+		if !boils || s.spare[i] < s.q[i]*s.glow/2 {
 			return true
 		}
 	}

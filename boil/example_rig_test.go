@@ -85,3 +85,37 @@ func ExampleEvent() {
 	fmt.Println(boil.DrawOpens, "-", boil.FireOut)
 	// Output: draw opens - fire out
 }
+
+// A kettle over wood: when to stop firing, and when it is syrup. The yard is
+// invented. 20 kW and coals of 8 minutes make 20 kW x 480 s/0.6931 = 13.85 MJ after
+// the last wood, as much as 11 min 32 s of full fire: by so long it comes before
+// the end over gas.
+func ExampleRig_coals() {
+	rig := boil.Rig{
+		Compartments: []boil.Compartment{{Area: 4 * units.SquareFoot, Depth: 8 * units.Inch, SafeDepth: units.Inch / 4}},
+		Heat:         20 * units.Kilowatt,
+		Draw:         boil.DrawOff{At: 66.9},
+	}
+	day := boil.Day{
+		Pressure: 98 * units.Kilopascal, Out: 24 * time.Hour,
+		Sap: []boil.Sap{{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}},
+	}
+	gas, err := rig.Run(day)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	rig.Coals = 8 * time.Minute
+	wood, err := rig.Run(day)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("the last wood before the end over gas:", (gas.Ended - wood.LastWood).Round(time.Second))
+	fmt.Println("syrup after the last wood, too:", wood.Ended > gas.Ended && wood.End == boil.Finished)
+	fmt.Printf("of %.2f MJ after the last wood\n", (float64(wood.Heat)-float64(rig.Heat)*wood.Burned.Seconds())/1e6)
+	// Output:
+	// the last wood before the end over gas: 11m32s
+	// syrup after the last wood, too: true
+	// of 13.85 MJ after the last wood
+}

@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -90,7 +91,7 @@ func (f Finish) strength(fn string) (Span[units.Brix], error) {
 			return nanSpan[units.Brix](), err
 		}
 	}
-	if !(f.Low <= f.High) {
+	if !(f.Low <= f.High || limit.Same(f.Low, f.High)) {
 		return nanSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "rise, high end", Value: f.High.CelsiusDegrees(),
 			Low: f.Low.CelsiusDegrees(), High: math.Inf(1), Unit: "C deg", Hint: "Low and High are the wrong way round"}
 	}

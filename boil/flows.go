@@ -13,7 +13,8 @@ package boil
 type kernel struct {
 	hot      *hot
 	n        int
-	q        []float64 // heat into each compartment, W
+	q        []float64 // heat of the full fire into each compartment, W
+	glow     float64   // what the fire gives of that now: 1 but for coals
 	full     []float64 // volume of each when full, m3
 	safe     []float64 // volume of each at its safe depth, m3
 	rate     float64   // flow through the open valve, m3/s, by volume of hot syrup
@@ -35,6 +36,7 @@ type kernel struct {
 	spare  []float64 // heat left if each just did not boil
 	warm   []float64 // heat that brings a kilogram of its feed to the boil
 	demand float64   // the draw that would hold the strength
+	richer float64   // by how much the feed of the last is thicker than it, as a mass fraction
 }
 
 // stream is a kilogram of liquid on its way into a compartment.
@@ -69,7 +71,7 @@ func newKernel(h *hot, r *Rig) *kernel {
 	k := &kernel{
 		hot: h, n: n, q: r.fire(), full: cut(n), safe: cut(n),
 		rate: float64(r.Draw.Rate), strength: r.Draw.At.Fraction(),
-		boils: make([]bool, n), l: make([]boiling, n),
+		boils: make([]bool, n), l: make([]boiling, n), glow: 1,
 		w: cut(n), m: cut(n), in: cut(n + 1), off: cut(n), spare: cut(n), warm: cut(n),
 	}
 	for i, c := range r.Compartments {
@@ -140,14 +142,14 @@ func (k *kernel) flows(y []float64) {
 	}
 	k.in[n] = out
 	for i := n - 1; i >= 0; i-- {
-		l, b, q := &k.l[i], k.w[i], k.q[i]
+		l, b, q := &k.l[i], k.w[i], k.q[i]*k.glow
 		if i == 0 && !k.fed {
 			k.in[0], k.warm[0], k.off[0], k.spare[0] = 0, 0, 0, q
 			if k.boils[0] {
 				k.off[0] = q / l.latent
 			}
 			if n == 1 {
-				k.demand = 0
+				k.demand, k.richer = 0, 0
 			}
 			break
 		}
@@ -161,8 +163,12 @@ func (k *kernel) flows(y []float64) {
 		if i == n-1 && k.valve >= holding {
 			// The strength holds if F a = G b, and then E = F (1 - a/b). As the
 			// feed nears the strength itself there is no such flow any more; the
-			// least of the denominator keeps it finite until the valve is wide.
-			need = q / l.latent / max(1-a/b+c/l.latent, 1e-6)
+			// least of the denominator keeps it finite until the valve is wide. Off
+			// the boil there is no steam, and nothing flows until it boils again.
+			if k.valve == wide || k.boils[i] {
+				need = q / l.latent / max(1-a/b+c/l.latent, 1e-6)
+			}
+			k.richer = a - b
 			k.demand = need * a / b
 			if k.valve == holding {
 				out = k.demand
@@ -184,13 +190,7 @@ func (k *kernel) flows(y []float64) {
 	}
 }
 
-// derive sets dy to the rate of change of state y.
-func (k *kernel) derive(y, dy []float64) {
-	k.flows(y)
-	k.rates(y, dy)
-}
-
-// rates is derive after flows has seen y.
+// rates sets dy to the rate of change of state y, which flows has seen.
 func (k *kernel) rates(y, dy []float64) {
 	n := k.n
 	a := k.tank.w
@@ -201,7 +201,7 @@ func (k *kernel) rates(y, dy []float64) {
 		dy[k.water(i)] = in*(1-a) - out*(1-b) - off
 		lack := 0.0
 		if !k.boils[i] {
-			lack = in*k.warm[i] - k.q[i] - out*y[k.lack(i)]/k.m[i]
+			lack = in*k.warm[i] - k.q[i]*k.glow - out*y[k.lack(i)]/k.m[i]
 		}
 		dy[k.lack(i)] = lack
 		steam += off

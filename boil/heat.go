@@ -154,6 +154,9 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	if err := heatFrom.Check(fn, float64(from)); err != nil {
 		return HeatDemand{}, err
 	}
+	if limit.Same(to, from) { // it is there already: the heat is that of warming
+		to = from
+	}
 	if !(to >= from) {
 		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(from), High: heatTarget.High, Unit: "Brix",
 			Hint: "the sap is stronger than that already: boiling never thins"}
@@ -162,7 +165,7 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	if err != nil {
 		return HeatDemand{}, err
 	}
-	if !(start.Sub(sap.Temperature()) >= 0) {
+	if !(start.Sub(sap.Temperature()) >= -limit.HairC) {
 		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "temperature of the sap", Value: sap.Temperature().Celsius(),
 			Low: 0, High: start.Celsius(), Unit: "C", Hint: "it would boil at this pressure: check Fahrenheit against Celsius"}
 	}

@@ -13,13 +13,19 @@ type Outcome struct {
 	End   Event
 	Ended time.Duration
 
-	// Burned is the time under fire, without the time that the fire was banked.
+	// LastWood is when no more wood went on. With coals Ended is when they have
+	// done their work, see [Rig.Run]; without, both are one.
+	LastWood time.Duration
+
+	// Burned is the time under fire until the last wood, without the time that
+	// the fire was banked.
 	Burned time.Duration
 
 	// Heat is what the liquid took up. Fuel is heat over efficiency and heat
-	// value.
-	Heat       units.Energy
-	Evaporated units.Mass
+	// value. ToCome is what the coals have still to give at the end: next to
+	// nothing, unless they overrun the pan.
+	Heat, ToCome units.Energy
+	Evaporated   units.Mass
 
 	// Syrup is what was drawn, in Draws one by one.
 	Syrup Liquid

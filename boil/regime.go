@@ -12,6 +12,7 @@ func (s *simulation) resume() {
 	if s.banked || s.ended {
 		return
 	}
+	s.glowAt(s.now)
 	s.flows(s.y)
 	for i := s.n - 1; i >= 0; i-- {
 		boils := s.boils[i]
@@ -40,6 +41,7 @@ func (s *simulation) tellBoil(i int) {
 
 // handle does what event e calls for.
 func (s *simulation) handle(e int) {
+	s.glowAt(s.now)
 	s.flows(s.y)
 	switch {
 	case e < s.n:
@@ -75,10 +77,14 @@ func (s *simulation) emptyTank() {
 // kettleReady empties a kettle that is at its strength with nothing to follow,
 // or lets the fire wait for what is still to come.
 func (s *simulation) kettleReady() {
-	if s.pending() {
+	if s.pending() && !s.coals {
 		s.bank()
 		return
 	}
+	s.emptyKettle()
+}
+
+func (s *simulation) emptyKettle() {
 	s.openValve(open)
 	for _, p := range [2][2]int{{0, s.drawnSugar()}, {s.water(0), s.drawnWater()}} {
 		s.y[p[1]] += s.y[p[0]]
@@ -102,7 +108,7 @@ func (s *simulation) lowLevel() {
 	if !s.out.WasLow {
 		s.out.WasLow, s.out.LowAt = true, s.clock(s.now)
 	}
-	if s.pending() {
+	if s.pending() && !s.coals {
 		s.bank()
 		return
 	}

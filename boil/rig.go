@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 	"strconv"
+	"time"
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -36,7 +37,7 @@ import (
 // made up for it. The heat that the contents take up as their own boiling point
 // climbs, and the heat of concentrating the sugar, are left out: together less
 // than a tenth of a percent. The fire gives Heat from the moment it is lit until
-// it is out: the hour in which the arch itself warms is not in it. Sugar neither
+// it is out, or until the last wood and then Coals: the hour in which the arch itself warms is not in it. Sugar neither
 // burns nor spatters.
 //
 // A simulation plans a day and does not watch the pan: foam climbs over the rim,
@@ -58,6 +59,11 @@ type Rig struct {
 	// PreheatTo is the temperature to which steam from the pans warms the feed
 	// at no cost to the fire. The zero value, 0 C, is no preheater.
 	PreheatTo units.Temperature
+
+	// Coals is the time in which the fire falls to half once no more wood goes
+	// on, and to half of that in as much again: see [Rig.Run]. Zero is a fire that
+	// goes out at once, as gas does.
+	Coals time.Duration
 
 	// Draw is when syrup is taken off the last compartment. The zero value
 	// draws nothing, for a pan that is emptied by hand after the fire.
@@ -142,6 +148,9 @@ var (
 		Below: "it would flash dry: check area, depth and heat, or join it with its neighbor"}
 	rigFeed = limit.Range{Arg: "feed", Low: float64(FloatFeed), High: float64(PailFeed),
 		Above: "take FloatFeed or PailFeed"}
+	rigCoals = limit.Range{Arg: "half-life of the coals", Low: 0, High: 12, Unit: "h",
+		Below: "leave it zero for a fire that goes out at once",
+		Above: "a fire that holds so long cannot be steered: measure how long the boil takes to fall to half"}
 	rigPreheat = limit.Range{Arg: "temperature of the preheater", Low: 0, High: 100, Unit: "C",
 		Above: "steam at the pressure of the air warms sap to its boiling point at most"}
 	drawAt = limit.Range{Arg: "strength of the draw", Low: 1, High: 74, Unit: "Brix",
@@ -166,6 +175,9 @@ func (r *Rig) check(fn string, turns bool) error {
 		return err
 	}
 	if err := rigPreheat.Check(fn, r.PreheatTo.Celsius()); err != nil {
+		return err
+	}
+	if err := rigCoals.Check(fn, r.Coals.Hours()); err != nil {
 		return err
 	}
 	fire := 0.0

@@ -29,8 +29,6 @@ const (
 	pointSteps = 30
 	// hottest is above the boiling point of everything in the range, in Celsius.
 	hottest = 140.0
-	// activityRounding is what two ways to the same water activity may differ by.
-	activityRounding = 1e-12
 )
 
 // Solute is the sugar of the sap. The zero value is pure sucrose, which the
@@ -118,6 +116,9 @@ func (s Solute) fromRise(fn string, rise units.TempDiff, p units.Pressure) (unit
 		return nan, err
 	}
 	water := units.Kelvin(saturation(p.Pascals()))
+	if rise < 0 && rise >= -limit.HairC { // what boils is water
+		rise = 0
+	}
 	at := water.Add(rise)
 	least := 1.0
 	if rise >= 0 && at.Celsius() <= hottest {
@@ -127,7 +128,7 @@ func (s Solute) fromRise(fn string, rise units.TempDiff, p units.Pressure) (unit
 		}
 	}
 	a := p.Pascals() / vapor(at.Kelvin())
-	if !(rise >= 0 && a >= least*(1-activityRounding)) {
+	if !(rise >= 0 && (a >= least || limit.Same(a, least))) {
 		top, err := s.point(fn, units.Brix(riseBrix.High), p)
 		if err != nil {
 			return nan, err

@@ -45,13 +45,16 @@ const (
 	// Finished is when a kettle came to its strength with no sap left, and was
 	// emptied.
 	Finished
+	// LastWood is when no more wood goes on and the coals are left. A fire
+	// without coals has none.
+	LastWood
 	// FireOut is the end of the day.
 	FireOut
 )
 
 var eventNames = [...]string{
 	"reading", "fire lit", "boils", "off the boil", "sap in", "sap out", "pail in", "draw opens", "draw shuts",
-	"flow reversed", "low level", "fire banked", "fire rekindled", "too thick", "finished", "fire out",
+	"flow reversed", "low level", "fire banked", "fire rekindled", "too thick", "finished", "last wood", "fire out",
 }
 
 // String names the event.

@@ -37,6 +37,14 @@ const longestStep = 1800.0
 // plus held move continuously with everything that the rig and the day are made
 // of; the number and the times of draws between two strengths may jump.
 //
+// With [Rig.Coals] the last wood goes on as late as the day and the coals allow:
+// after it they still give Heat times half-life over ln 2, which must not take a
+// pan below its safe depth, a kettle past its strength, or anything to 75 Brix.
+// Where they do so whenever the wood stops, the answer is what one charge of wood
+// does, and [Outcome.ToCome] is over zero: pour in sap before the level is low. The
+// coals have done their work when a hundredth of them is left, or a kettle is
+// within 0.1 Brix. Those of a banked fire are not counted.
+//
 // Range: 1 to 100 compartments that the whole fire would take 10 seconds or more
 // to boil away, 1 W to 100 MW, a fire of up to 14 days, 50 to 110 kPa, sap and
 // contents of 0 to 75 Brix; the rest at the fields. Uncertainty: that of Heat
@@ -49,7 +57,7 @@ const longestStep = 1800.0
 // value: 43.389 US gallons of sap of 2.0 Brix are 1.000 of syrup of 66.0, both at
 // 20 C (computed).
 func (r Rig) Run(d Day) (Outcome, error) {
-	return r.run("boil.Rig.Run", d, stepError, 0, nil)
+	return r.follow("boil.Rig.Run", d, 0, nil)
 }
 
 // Trace boils through a day as [Rig.Run] does and shows it to the caller: every
@@ -58,7 +66,7 @@ func (r Rig) Run(d Day) (Outcome, error) {
 // that a long series takes no memory. Sap that arrives before the fire is lit is
 // in the tank without an event. The day ends early when see returns false.
 func (r Rig) Trace(d Day, every time.Duration, see func(Moment) bool) (Outcome, error) {
-	return r.run("boil.Rig.Trace", d, stepError, every, see)
+	return r.follow("boil.Rig.Trace", d, every, see)
 }
 
 // traceEvery is how often a series may be asked for.
@@ -79,7 +87,12 @@ type simulation struct {
 	reversed bool
 	banked   bool
 	ended    bool
-	burned   float64
+	burned   float64 // seconds of full fire
+	over     float64 // when the last wood goes on
+	half     float64 // half-life of the coals in seconds; zero without any
+	coals    bool    // no more wood goes on
+	dead     bool    // and they have given all they had
+	told     float64 // time of the last event
 	preheat  units.Temperature
 	sapTemp  float64 // of the tank, in C
 
@@ -113,11 +126,13 @@ func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see 
 	}
 	k := newKernel(h, r)
 	s := &simulation{
-		kernel: k, stepper: newStepper(k.size(), k.derive), day: &d, tolerance: tolerance,
+		kernel: k, day: &d, tolerance: tolerance, half: r.Coals.Seconds(),
 		until: r.Draw.Until.Fraction(), preheat: r.PreheatTo, wish: [wide + 1]float64{10, 10, 10, 10},
 		every: every.Seconds(), see: see,
 		sap: slices.Clone(d.Sap), reverses: slices.Clone(d.Reverse),
 	}
+	s.stepper = newStepper(k.size(), s.derive)
+	s.over = s.since(d.Out)
 	if r.Feed == PailFeed {
 		s.pail = float64(r.Pail)
 	}
@@ -166,6 +181,9 @@ func (s *simulation) tell(e Event, i int) { s.show(e, i, s.now, s.y) }
 
 // show is tell for a state of the past.
 func (s *simulation) show(e Event, i int, at float64, y []float64) {
+	if e != Reading {
+		s.told = at
+	}
 	if s.see == nil || s.ended && e != FireOut {
 		return
 	}
@@ -184,17 +202,22 @@ func (s *simulation) end(why Event) {
 	}
 }
 
+// derive sets dy to the rate of change of state y, so long after now.
+func (s *simulation) derive(after float64, y, dy []float64) {
+	s.glowAt(s.now + after)
+	s.flows(y)
+	s.rates(y, dy)
+}
+
 // burn is the loop over steps and events until the end of the fire.
 func (s *simulation) burn(fn string) error {
-	over := s.since(s.day.Out)
 	patience := 4*s.n + 8
 	events, instant := 0, 0
 	for steps := 0; !s.ended; steps++ {
 		if steps > maxSteps || events > maxEvents {
 			return fmt.Errorf("%s: %w", fn, ErrTooBusy)
 		}
-		if s.now >= over {
-			s.end(FireOut)
+		if s.now >= s.over && !s.lastWood() {
 			break
 		}
 		if done, err := s.scheduled(fn); err != nil {
@@ -203,7 +226,7 @@ func (s *simulation) burn(fn string) error {
 			events++
 			continue
 		}
-		stop := s.nextScheduled(over)
+		stop := s.nextScheduled(s.over)
 		if s.banked {
 			s.wait(stop)
 			continue
@@ -223,7 +246,9 @@ func (s *simulation) burn(fn string) error {
 			}
 			if s.now > before {
 				instant = 0
-				s.burned += s.now - before
+				if !s.coals {
+					s.burned += s.now - before
+				}
 			}
 		}
 		if e != none {
@@ -237,6 +262,9 @@ func (s *simulation) burn(fn string) error {
 
 // readings shows the series up to time stop.
 func (s *simulation) readings(stop float64, at func(t float64) []float64) {
+	if s.coals {
+		stop = min(stop, s.burnt()-s.half*math.Log2(lastCoals))
+	}
 	for s.every > 0 && s.reading <= stop && !s.ended {
 		s.show(Reading, -1, s.reading, at(s.reading))
 		s.reading += s.every
@@ -247,14 +275,10 @@ func (s *simulation) readings(stop float64, at func(t float64) []float64) {
 func (s *simulation) finish() {
 	s.shutValve()
 	s.tell(FireOut, -1)
-	heat := 0.0
-	for _, q := range s.q {
-		heat += q
-	}
 	o := &s.out
 	o.Ended = s.clock(s.now)
 	o.Burned = time.Duration(math.Round(s.burned * 1e9))
-	o.Heat = units.Energy(heat * s.burned)
+	s.sumHeat()
 	o.Evaporated = units.Mass(s.y[s.steam()])
 	o.Syrup = Liquid{Sugar: units.Mass(s.y[s.drawnSugar()]), Water: units.Mass(s.y[s.drawnWater()])}
 	o.Syrup.Temperature = s.syrupPoint(o.Syrup)

@@ -22,19 +22,22 @@ var (
 		-10690763975.0 / 1880347072, 701980252875.0 / 199316789632, -1453857185.0 / 822651844, 69997945.0 / 29380423}
 )
 
+// stageTimes is how far along the step each stage lies.
+var stageTimes = [7]float64{0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1}
+
 // stepper takes one error-controlled step at a time.
 type stepper struct {
-	f     func(y, dy []float64)
-	y     []float64    // where the step starts
-	next  []float64    // where it ends
-	slope [7][]float64 // the stages; the first is at y, the last at next
-	scale []float64    // the error that is allowed of each number
-	mid   []float64    // where between puts its answer
-	poly  [][4]float64 // the state along the step, once dense
+	f     func(after float64, y, dy []float64) // so long after the start of the step
+	y     []float64                            // where the step starts
+	next  []float64                            // where it ends
+	slope [7][]float64                         // the stages; the first is at y, the last at next
+	scale []float64                            // the error that is allowed of each number
+	mid   []float64                            // where between puts its answer
+	poly  [][4]float64                         // the state along the step, once dense
 	dense bool
 }
 
-func newStepper(size int, f func(y, dy []float64)) *stepper {
+func newStepper(size int, f func(after float64, y, dy []float64)) *stepper {
 	room := make([]float64, 11*size)
 	cut := func() []float64 {
 		s := room[:size:size]
@@ -61,7 +64,7 @@ func (s *stepper) try(h float64) float64 {
 			}
 			s.next[i] = y + h*sum
 		}
-		s.f(s.next, s.slope[k])
+		s.f(stageTimes[k]*h, s.next, s.slope[k])
 	}
 	worst := 0.0
 	for i, allowed := range s.scale {

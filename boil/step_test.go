@@ -100,11 +100,11 @@ func TestOrderConditions(t *testing.T) {
 // The extension of the code is that of the weights: a step along a polynomial of
 // degree 4 is exact everywhere.
 func TestBetweenIsExact(t *testing.T) {
-	s := newStepper(2, func(y, dy []float64) { dy[0], dy[1] = 1, 4*y[0]*y[0]*y[0] })
+	s := newStepper(2, func(_ float64, y, dy []float64) { dy[0], dy[1] = 1, 4*y[0]*y[0]*y[0] })
 	s.scale[0], s.scale[1] = 1, 1
 	const from, h = 0.5, 0.8
 	s.y[0], s.y[1] = from, math.Pow(from, 4)
-	s.f(s.y, s.slope[0])
+	s.f(0, s.y, s.slope[0])
 	if e := s.try(h); !(e < 1e-12) {
 		t.Errorf("error of %v", e)
 	}

@@ -175,8 +175,11 @@ func TestZeroMoment(t *testing.T) {
 func TestCompartmentOfEvents(t *testing.T) {
 	r := rand.New(rand.NewPCG(19, 20))
 	seen := map[Event]bool{}
-	for range 300 {
+	for i := range 300 {
 		rig := randomRig(r)
+		if i%10 == 0 {
+			rig.Coals = 8 * time.Minute
+		}
 		_, err := rig.Trace(randomDay(r, rig), time.Hour, func(m Moment) bool {
 			seen[m.Event] = true
 			switch m.Event {
@@ -216,7 +219,7 @@ func TestNames(t *testing.T) {
 		}
 	}
 	for _, c := range []struct{ got, want string }{
-		{(FireOut + 1).String(), "event 16"},
+		{(FireOut + 1).String(), "event 17"},
 		{FloatFeed.String(), "float"}, {PailFeed.String(), "pail"}, {(PailFeed + 1).String(), "feed 2"},
 	} {
 		if c.got != c.want {

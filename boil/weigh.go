@@ -75,6 +75,9 @@ func (r PotReading) Target(to units.Brix) (PotTarget, error) {
 	if err := potTarget.Check(fn, float64(to)); err != nil {
 		return PotTarget{}, err
 	}
+	if limit.Same(to, r.Brix) {
+		to = r.Brix
+	}
 	if !(to >= r.Brix) {
 		return PotTarget{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(r.Brix), High: potTarget.High, Unit: "Brix",
 			Hint: "the pot is stronger already: boiling never thins"}
@@ -106,7 +109,7 @@ func (r PotReading) At(gross units.Mass) (units.Brix, error) {
 	}
 	solids := r.Brix.Sugar(r.Gross - r.Tare)
 	low := float64(r.Tare + solids)
-	if !(float64(gross) >= low*(1-1e-12) && gross <= r.Gross) {
+	if !limit.Holds(float64(gross), low, float64(r.Gross)) {
 		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "weight", Value: float64(gross), Low: low, High: float64(r.Gross), Unit: "kg",
 			Hint: "between all sugar and the weight of the reading: was something poured in or spilled?"}
 	}

@@ -1,11 +1,13 @@
 package density_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/units"
 )
 
 func TestCombine(t *testing.T) {
@@ -13,7 +15,7 @@ func TestCombine(t *testing.T) {
 	a, b := density.Measurement{Brix: 66.9, Uncertainty: 0.4}, density.Measurement{Brix: 66.5, Uncertainty: 0.2}
 	got, err := density.Combine(a, b)
 	if err != nil || !(math.Abs(float64(got.Brix)-66.58) <= 1e-12) || !(math.Abs(float64(got.Uncertainty)-2*math.Sqrt(0.008)) <= 1e-12) ||
-		!(math.Abs(got.ChiSquared-3.2) <= 1e-9) || got.Disagree {
+		!(math.Abs(got.ChiSquared-3.2) <= 1e-9) {
 		t.Errorf("%+v, %v", got, err)
 	}
 	swapped, err := density.Combine(b, a)
@@ -21,20 +23,29 @@ func TestCombine(t *testing.T) {
 		t.Errorf("the other way round: %+v, %v", swapped, err)
 	}
 
-	// A full Brix apart: they disagree, and the uncertainty says so.
+	// A full Brix apart: 1 over 0.05 is 20, and there is no mean.
 	b.Brix = 65.9
-	b.Extrapolated = true
-	far, err := density.Combine(a, b)
-	if err != nil || !far.Disagree || !far.Extrapolated || !(math.Abs(far.ChiSquared-20) <= 1e-9) ||
-		!(math.Abs(float64(far.Uncertainty)-2*math.Sqrt(0.008*20)) <= 1e-9) {
-		t.Errorf("%+v, %v", far, err)
+	refused := func(a, b density.Measurement, chi float64) {
+		t.Helper()
+		got, err := density.Combine(a, b)
+		var apart *density.DisagreeError
+		if !errors.As(err, &apart) || !errors.Is(err, density.ErrDisagree) || errors.Is(err, units.ErrRange) || got != (density.Combination{}) {
+			t.Fatalf("%+v, %v", got, err)
+		}
+		if !(math.Abs(apart.ChiSquared-chi) <= 1e-9) || math.Abs(float64(apart.A-a.Brix)) > 0 || math.Abs(float64(apart.B-b.Brix)) > 0 {
+			t.Errorf("%+v, want chi-squared %v of %v and %v", apart, chi, a.Brix, b.Brix)
+		}
 	}
+	refused(a, b, 20)
+	refused(b, a, 20)
 
-	// The warning turns at 3.84, chi-squared of one degree of freedom at 5 in 100.
-	for chi, want := range map[float64]bool{3.83: false, 3.85: true} {
+	// Chi-squared of one degree of freedom passes 3.84 in 5 of 100 cases.
+	for _, chi := range []float64{3.83, 3.85} {
 		x := density.Measurement{Brix: 60, Uncertainty: 2}
 		y := density.Measurement{Brix: 60 + bx(math.Sqrt(2*chi)), Uncertainty: 2}
-		if got, err := density.Combine(x, y); err != nil || got.Disagree != want {
+		if chi > 3.84 {
+			refused(x, y, chi)
+		} else if got, err := density.Combine(x, y); err != nil || !(math.Abs(got.ChiSquared-chi) <= 1e-9) {
 			t.Errorf("chi-squared %v: %+v, %v", chi, got, err)
 		}
 	}
@@ -63,7 +74,7 @@ func TestCombineCaveats(t *testing.T) {
 	}
 }
 
-// The warning comes for 5 of 100 pairs of honest instruments, as documented.
+// 5 of 100 pairs of honest instruments are refused, as documented.
 func TestDisagreeRate(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 77))
 	const n = 20000
@@ -71,16 +82,15 @@ func TestDisagreeRate(t *testing.T) {
 	for range n {
 		a := density.Measurement{Brix: 66.9 + bx(0.15*rng.NormFloat64()), Uncertainty: 0.3}
 		b := density.Measurement{Brix: 66.9 + bx(0.05*rng.NormFloat64()), Uncertainty: 0.1}
-		got, err := density.Combine(a, b)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if got.Disagree {
+		_, err := density.Combine(a, b)
+		if errors.Is(err, density.ErrDisagree) {
 			warned++
+		} else if err != nil {
+			t.Fatal(err)
 		}
 	}
 	// Five standard deviations of a count of 1000.
 	if rate := float64(warned) / n; !(math.Abs(rate-0.05) <= 0.008) {
-		t.Errorf("the warning comes for %v of honest pairs", rate)
+		t.Errorf("%v of honest pairs are refused", rate)
 	}
 }

@@ -52,7 +52,7 @@
 // expanded uncertainty (k = 2, about 95 in 100) by the law of propagation of the
 // GUM, the [Parts] it is made of, and [Caveats]. With a sound hydrometer of half
 // Brix marks 66.9 is 66.9 plus or minus 0.3. [Combine] joins two instruments and
-// warns when they disagree.
+// refuses those that disagree.
 //
 // # Edges
 //

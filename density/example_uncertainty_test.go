@@ -1,6 +1,7 @@
 package density_test
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/sapreckoner/density"
@@ -98,21 +99,30 @@ func ExampleCombine() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.2f +/- %.2f Brix, chi-squared %.1f, disagree: %t\n", both.Brix, both.Uncertainty, both.ChiSquared, both.Disagree)
-	// Output: 66.58 +/- 0.18 Brix, chi-squared 3.2, disagree: false
+	fmt.Printf("%.2f +/- %.2f Brix, chi-squared %.1f\n", both.Brix, both.Uncertainty, both.ChiSquared)
+	// Output: 66.58 +/- 0.18 Brix, chi-squared 3.2
 }
 
-// A Brix apart is more than the two can explain.
+// By hand: the square of 0.2 over 0.05 is 0.8, and weights 1 to 4 make 66.74.
 func ExampleCombination() {
-	stem := density.Measurement{Brix: 66.9, Uncertainty: 0.4}
-	prism := density.Measurement{Brix: 65.9, Uncertainty: 0.2}
-	both, err := density.Combine(stem, prism)
+	both, err := density.Combine(density.Measurement{Brix: 66.9, Uncertainty: 0.4}, density.Measurement{Brix: 66.7, Uncertainty: 0.2})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("disagree: %t, chi-squared %.0f\n", both.Disagree, both.ChiSquared)
-	// Output: disagree: true, chi-squared 20
+	fmt.Printf("%.2f Brix, chi-squared %.1f\n", both.Brix, both.ChiSquared)
+	// Output: 66.74 Brix, chi-squared 0.8
+}
+
+// A Brix apart is more than the two can explain: 1 over 0.05 is 20, where chance
+// leaves 3.84.
+func ExampleDisagreeError() {
+	_, err := density.Combine(density.Measurement{Brix: 66.9, Uncertainty: 0.4}, density.Measurement{Brix: 65.9, Uncertainty: 0.2})
+	var apart *density.DisagreeError
+	if errors.As(err, &apart) {
+		fmt.Printf("read again: %s and %s, chi-squared %.0f\n", apart.A.Text(1), apart.B.Text(1), apart.ChiSquared)
+	}
+	// Output: read again: 66.9 Brix and 65.9 Brix, chi-squared 20
 }
 
 func ExampleMeasurement() {

@@ -230,7 +230,7 @@ func TestNotSet(t *testing.T) {
 // A doubt too large to be a measurement is refused, and so is one that is no
 // number.
 func TestDoubtLimits(t *testing.T) {
-	for _, x := range []float64{-1, 0, math.Nextafter(5, 6), 6, math.NaN(), math.Inf(1)} {
+	for _, x := range []float64{-1, 0, 5 * (1 + 1e-9), 6, math.NaN(), math.Inf(1)} {
 		for _, d := range []density.Doubt{
 			{Division: bx(x), Thermometer: 1, Calibration: 1},
 			{Division: 1, Thermometer: units.TempDiff(2 * x), Calibration: 1},
@@ -268,7 +268,7 @@ func TestCombineLimits(t *testing.T) {
 		ok bool
 	}{
 		{1e-6, true}, {1, true}, {85, true},
-		{math.Nextafter(1e-6, 0), false}, {math.Nextafter(85, 86), false}, {0, false}, {-1, false},
+		{1e-6 * (1 - 1e-9), false}, {85 * (1 + 1e-9), false}, {0, false}, {-1, false},
 		{math.NaN(), false}, {math.Inf(1), false}, {math.Inf(-1), false},
 	} {
 		a, b := density.Measurement{Brix: 60, Uncertainty: bx(c.x)}, density.Measurement{Brix: 60, Uncertainty: 1}

@@ -1,6 +1,9 @@
 package density
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/units"
+)
 
 // Solution returns the density of a sucrose solution of b Brix at temperature
 // t, in vacuo, on the [ICUMSA] scale.
@@ -54,9 +57,15 @@ func BrixFromDensity(d units.Density, t units.Temperature) (units.Brix, error) {
 			return b, nil
 		}
 	}
+	low, high := water(c), rho(maxBrix.Fraction(), c)
+	if limit.Holds(float64(d), low, high) { // by a hair
+		if float64(d) < high {
+			return minBrix, nil
+		}
+		return maxBrix, nil
+	}
 	return nan[units.Brix](), &units.RangeError{
-		Func: fn, Arg: "density", Value: float64(d),
-		Low: water(c), High: rho(maxBrix.Fraction(), c), Unit: "kg/m3",
+		Func: fn, Arg: "density", Value: float64(d), Low: low, High: high, Unit: "kg/m3",
 		Hint: "at this temperature water is the least and 85 Brix the most: check the unit, the temperature and whether the figure was weighed in air (see density.FromAir)",
 	}
 }

@@ -22,7 +22,7 @@ func TestSweep(t *testing.T) {
 			density.Baume145(35.6), density.SG2020(1.32), density.TrueSG2020(1.32), density.ND20(1.45), density.ICUMSA,
 			glass, density.Refractometer{}, density.Mark{For: 66.9, At: units.Celsius(99)},
 			density.Flask{Volume: 100 * units.Milliliter, CalibratedAt: units.Celsius(20)},
-			density.Measurement{Brix: 66, Uncertainty: 0.3}, density.CupRow{At: units.Celsius(90)},
+			density.Measurement{Brix: 66, Uncertainty: 0.3}, &density.DisagreeError{}, density.CupRow{At: units.Celsius(90)},
 			density.Doubt{Calibration: 0.1, Division: 0.1, Thermometer: 0.5}, density.FlaskDoubt{Volume: units.Milliliter, Division: units.Gram, Calibration: units.Gram, Thermometer: 0.5},
 		},
 		Except: map[string]string{

@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -265,7 +266,7 @@ func (d FlaskDoubt) check(fn string, net units.Mass, v units.Volume) error {
 }
 
 func checkDoubt(fn, arg string, v, high float64, unit string) error {
-	if v > 0 && v <= high {
+	if v > 0 && limit.Holds(v, 0, high) {
 		return nil
 	}
 	return &units.RangeError{Func: fn, Arg: arg + " doubt", Value: v, Low: 0, High: high, Unit: unit,

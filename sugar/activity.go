@@ -126,11 +126,11 @@ func (s Solute) fromActivity(fn string, a float64, t units.Temperature) (units.B
 		return nan, err
 	}
 	least, _ := logActivity(s.moleFraction(units.Brix(activityBrix.High)), t.Kelvin())
-	if low := math.Exp(least); !(a >= low && a <= 1) {
+	if low := math.Exp(least); !limit.Holds(a, low, 1) {
 		return nan, &units.RangeError{Func: fn, Arg: "water activity", Value: a, Low: low, High: 1,
 			Hint: "water is 1 and 92 Brix the least at this temperature: check that the activity is a part of one and not a percentage"}
 	}
-	return s.fromLogActivity(math.Log(a), t.Kelvin()), nil
+	return s.fromLogActivity(max(math.Log(min(a, 1)), least), t.Kelvin()), nil
 }
 
 // moleFraction returns the mole fraction of the sugar.

@@ -29,7 +29,7 @@ func Concentrate(l Lot, target units.Brix) (Separation, error) {
 	if err := checkThickening(fn, l, target); err != nil {
 		return Separation{}, err
 	}
-	if !(target > l.Brix()) {
+	if l.has(target) {
 		return Separation{Concentrate: l}, nil // it is there already
 	}
 	return part(l, l.mass-target.Of(l.sugar), 0), nil
@@ -46,7 +46,7 @@ func checkThickening(fn string, l Lot, target units.Brix) error {
 		return nothing(fn)
 	case l.sugar == 0 && target > 0:
 		return &InfeasibleError{Func: fn, Why: "there is no sugar in the lot", Hint: "water boils away without becoming syrup"}
-	case target < l.Brix():
+	case target < l.Brix() && !l.has(target):
 		return &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
 			Hint: "thin it (sugar.Thin)"}
@@ -86,6 +86,9 @@ func (s Separation) EvaporationSaved(syrup units.Brix) (units.Share, error) {
 	}
 	made := syrup.Of(s.Concentrate.sugar)
 	left := s.Concentrate.mass - made
+	if s.Concentrate.has(syrup) { // nothing is left to boil off
+		left, made = 0, s.Concentrate.mass
+	}
 	// The same sugar in the sap as it came.
 	sap := units.Mass(float64(s.Concentrate.mass+s.Removed.mass) *
 		float64(s.Concentrate.sugar) / float64(s.Concentrate.sugar+s.Removed.sugar))

@@ -53,10 +53,11 @@ func FreezingPoint(b units.Brix) (units.Temperature, error) {
 func BrixFromFreezingPoint(t units.Temperature) (units.Brix, error) {
 	top := units.Brix(freezingBrix.High)
 	c := t.Celsius()
-	if low := units.Kelvin(freezing(top)).Celsius(); !(c >= low && c <= 0) {
+	if low := units.Kelvin(freezing(top)).Celsius(); !(c >= low-limit.HairC && c <= limit.HairC) {
 		return units.Brix(math.NaN()), &units.RangeError{Func: "sugar.BrixFromFreezingPoint", Arg: "freezing point", Value: c, Low: low, High: 0, Unit: "C",
 			Hint: "above 0 C no ice is left, and below the freezing point of 60 Brix sugar comes out too"}
 	}
+	t = units.Celsius(min(c, 0))
 	y, _ := logIce(t.Kelvin())
 	return min(Solute{}.fromLogActivity(y, t.Kelvin()), top), nil
 }

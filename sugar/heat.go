@@ -77,13 +77,14 @@ func TemperatureFromEnthalpy(b units.Brix, h units.SpecificEnergy) (units.Temper
 		return nan, err
 	}
 	high := units.JoulesPerKilogram(enthalpy(b, heatTemp.High))
-	if !(h >= 0 && h <= high) {
+	least := units.JoulesPerKilogram(enthalpy(b, -limit.HairC))
+	if !(h >= least && (h <= high || limit.Same(h, high))) {
 		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: h.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
 			Hint: "it counts from 0 C and ends at 120 C: ice and steam are not in it"}
 	}
 	// The root of a parabola, in the form that stays finite without sugar.
 	at0, perC := heatTerms(b)
-	j := h.JoulesPerKilogram()
+	j := max(h, 0).JoulesPerKilogram()
 	t := 2 * j / (at0 + math.Sqrt(at0*at0+2*perC*j))
 	return units.Celsius(min(t, heatTemp.High)), nil
 }

@@ -44,7 +44,7 @@ func TakeIce(sap Lot, ice units.Mass, strength units.Brix) (Separation, error) {
 		return Separation{}, &InfeasibleError{Func: fn, Why: "the ice weighs more than the sap did", Hint: "give the sap as it was before it froze"}
 	}
 	s := part(sap, ice, strength)
-	if b := s.Concentrate.Brix(); !(b <= units.Brix(iceTarget.High)) {
+	if b := s.Concentrate.Brix(); !limit.Holds(b, 0, units.Brix(iceTarget.High)) {
 		return Separation{}, &InfeasibleError{Func: fn, Why: fmt.Sprintf("that much ice would leave more than %.4g Brix", iceTarget.High), Hint: "weigh the ice again, drained"}
 	}
 	return s, nil
@@ -98,7 +98,7 @@ func FreezeTo(sap Lot, t units.Temperature, strength units.Brix) (Separation, er
 	if err != nil {
 		return Separation{}, units.Under(fn, err)
 	}
-	if !(liquid > sap.Brix()) {
+	if sap.has(liquid) || !(liquid > sap.Brix()) {
 		return Separation{Concentrate: sap}, nil
 	}
 	return iceTo(sap, liquid, strength), nil
@@ -112,7 +112,7 @@ func checkIce(fn string, sap Lot, strength units.Brix) error {
 	switch {
 	case sap.Empty():
 		return nothing(fn)
-	case strength > 0 && strength >= sap.Brix():
+	case strength > 0 && (sap.has(strength) || strength > sap.Brix()):
 		return &InfeasibleError{Func: fn, Why: "ice as strong as the sap takes no water out of it", Hint: "let the ice drain, melt a piece and read it again"}
 	}
 	return nil
@@ -120,7 +120,7 @@ func checkIce(fn string, sap Lot, strength units.Brix) error {
 
 // iceTo is [IceToReach], unchecked but for sap that is there already.
 func iceTo(sap Lot, target, strength units.Brix) Separation {
-	if !(target > sap.Brix()) {
+	if sap.has(target) {
 		return Separation{Concentrate: sap}
 	}
 	ice := float64(sap.mass) * float64(target-sap.Brix()) / float64(target-strength)

@@ -134,7 +134,7 @@ func (c Confection) Suits(inverted units.Share) (bool, error) {
 	if err := invertedInLot.Check(fn, float64(inverted)); err != nil {
 		return false, err
 	}
-	return inverted >= confections[c].low && inverted <= confections[c].high, nil
+	return limit.Holds(inverted, confections[c].low, confections[c].high), nil
 }
 
 func (c Confection) check(fn string) error {
@@ -142,6 +142,14 @@ func (c Confection) check(fn string) error {
 		return nil
 	}
 	return &InfeasibleError{Func: fn, Why: c.String() + " is not listed", Hint: "take sugar.MoldedSugar or sugar.MapleCream"}
+}
+
+// draw moves a share that is a hair outside two ends to the end.
+func draw(x, low, high units.Share) units.Share {
+	if limit.Holds(x, low, high) {
+		return min(max(x, low), high)
+	}
+	return x
 }
 
 // Blend returns how much of another syrup, as least and most share of the mass
@@ -167,6 +175,7 @@ func (c Confection) Blend(have, other units.Share) (least, most units.Share, err
 		return none, none, err
 	}
 	low, high := confections[c].low, confections[c].high
+	have, other = draw(have, low, high), draw(other, low, high)
 	if max(have, other) < low || min(have, other) > high {
 		return none, none, &InfeasibleError{Func: fn, Why: fmt.Sprintf("both syrups lie on one side of the %.2g to %.2g percent of %s", float64(low), float64(high), c),
 			Hint: "find a third syrup: late, dark lots hold more inverted sugar, early, light ones less"}

@@ -77,11 +77,20 @@ func lot(mass units.Mass, brix units.Brix, at units.Temperature) Lot {
 	return parts(mass, brix.Sugar(mass), at)
 }
 
+// The temperatures of a lot in degrees Celsius, those of [density.Solution].
+const (
+	coldestLot = 0.0
+	hottestLot = 110.0
+)
+
 // parts makes a lot of its mass and its sugar, unchecked. Nothing weighs
 // nothing at any temperature, so that all empty lots are the same.
 func parts(mass, sugar units.Mass, at units.Temperature) Lot {
 	if mass <= 0 {
 		return Lot{}
+	}
+	if c := at.Celsius(); !(c >= coldestLot && c <= hottestLot) { // by a hair
+		at = units.Celsius(min(max(c, coldestLot), hottestLot))
 	}
 	return Lot{mass: mass, sugar: min(max(sugar, 0), mass), at: at}
 }
@@ -107,6 +116,10 @@ func (l Lot) Brix() units.Brix {
 	// Rounding must not put a lot at the limit outside it.
 	return min(units.Brix(100*float64(l.sugar)/float64(l.mass)), strongest)
 }
+
+// has reports whether the lot has that strength already: a lot of 66.9 Brix is
+// made of its mass and its sugar, which may give back 66.90000000000001.
+func (l Lot) has(b units.Brix) bool { return limit.Same(l.Brix(), b) }
 
 // Temperature returns the temperature of the lot; NaN if it is empty.
 func (l Lot) Temperature() units.Temperature {

@@ -61,11 +61,16 @@ func (m Membrane) Concentrate(feed Lot, target units.Brix) (Separation, error) {
 	if err := checkThickening(fn, feed, target); err != nil {
 		return Separation{}, err
 	}
-	if err := m.checkPump(fn, target, feed.at); err != nil {
+	there := feed.has(target) // already: it takes no pump
+	ask := target
+	if there {
+		ask = 0
+	}
+	if err := m.checkPump(fn, ask, feed.at); err != nil {
 		return Separation{}, err
 	}
-	if !(target > feed.Brix()) {
-		return Separation{Concentrate: feed}, nil // it is there already
+	if there {
+		return Separation{Concentrate: feed}, nil
 	}
 	kept := math.Pow(float64(feed.Brix()/target), 1/(1-m.Passage.Fraction()))
 	return m.separate(feed, kept), nil
@@ -96,7 +101,7 @@ func (m Membrane) Passes(feed Lot, share units.Share, n int) (Separation, error)
 	}
 	kept := math.Pow(1-share.Fraction(), float64(n))
 	b := feed.Brix() * units.Brix(math.Pow(kept, m.Passage.Fraction()-1))
-	if !(b <= strongest) { // NaN where nothing is left of plain water
+	if !limit.Holds(b, thinnest, strongest) { // NaN where nothing is left of plain water
 		return Separation{}, &InfeasibleError{Func: fn, Why: "hardly anything is left, or more than 85 Brix", Hint: "take fewer passes, or less in each"}
 	}
 	if err := m.checkPump(fn, b, feed.at); err != nil {
@@ -115,7 +120,7 @@ func (m Membrane) checkPump(fn string, b units.Brix, t units.Temperature) error 
 	if err != nil {
 		return err
 	}
-	if b > most {
+	if b > most && !limit.Same(b, most) {
 		return &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the osmotic pressure of %.3g Brix is more than the pump's; it stands still at %.3g Brix", float64(b), float64(most)),
 			Hint: "stop below that and boil the rest, or find a stronger pump"}

@@ -60,7 +60,7 @@ func BrixFromOsmoticPressure(p units.Pressure, t units.Temperature) (units.Brix,
 		return units.Brix(math.NaN()), err
 	}
 	top := units.Brix(osmoticBrix.High)
-	if high := osmotic(top, t, unit); !(p >= 0 && p <= high) {
+	if high := osmotic(top, t, unit); !limit.Holds(p, 0, high) {
 		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "osmotic pressure", Value: p.Bars(), Low: 0, High: high.Bars(), Unit: "bar",
 			Hint: "water is 0 and 70 Brix the most at this temperature: check the unit of the pressure"}
 	}

@@ -104,10 +104,11 @@ func (s Solubility) SaturationTemperature(b units.Brix) (units.Temperature, erro
 	span := s.temps()
 	low, _ := s.at(span.Low)
 	high, _ := s.at(span.High)
-	if !(float64(b) >= low && float64(b) <= high) {
+	if !limit.Holds(float64(b), low, high) {
 		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: low, High: high, Unit: "Brix",
 			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none that the source holds for"}
 	}
+	b = units.Brix(min(max(float64(b), low), high))
 	c, _ := numeric.Newton(func(c float64) (float64, float64) {
 		y, slope := s.at(c)
 		return y - float64(b), slope
@@ -167,10 +168,6 @@ const (
 	CrystalsLikely               // above saturation by every source, and denser than 68 Brix
 )
 
-// practice is the strength above which practice sees crystals from room
-// temperature down, in Brix. Source: OMAFRA 2013.
-const practice = 68.0
-
 // String tells the risk in a word.
 func (r CrystalRisk) String() string {
 	switch r {
@@ -215,7 +212,7 @@ func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	switch {
 	case float64(b) <= low:
 		return CrystalsUnlikely, nil
-	case float64(b) <= max(high, practice):
+	case float64(b) <= max(high, float64(KeepsTo)):
 		return CrystalsPossible, nil
 	}
 	return CrystalsLikely, nil

@@ -36,7 +36,7 @@ func TestSweep(t *testing.T) {
 			units.SpecificEnergy(2e5), 0.9, 3, sugar.Absorbance(0.3), sugar.Golden, sugar.MapleCream, sugar.CrystalsLikely,
 			50 * sugar.MilligramPerDeciliter, sugar.Vermont, sugar.Membrane{Pump: 3 * units.Megapascal, Flow: 1e-4, Passage: 1},
 			sugar.Separation{Concentrate: syrup, Removed: sap}, sugar.Charles, sugar.Solute{Inverted: 5}, sugar.Tinted{Volume: units.Liter, Transmission: 60},
-			sugar.Inside, sugar.Addition{}, &sugar.InfeasibleError{},
+			sugar.Inside, sugar.Leave, sugar.Advice{}, sugar.Addition{}, &sugar.InfeasibleError{},
 		},
 		Except: map[string]string{
 			"Jurisdiction.Standard: finite": "NaN is the temperature of a rule that names none",

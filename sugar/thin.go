@@ -24,8 +24,8 @@ type Addition struct {
 // Arguments: the lot; the strength of what is added, 0 Brix for water and about
 // 2 for sap; its temperature; the target. Range: 0 to 85 Brix, 0 to 110 C, and
 // the target between the strengths of the two liquids. A target at the lot's
-// own strength needs nothing. A target that the two liquids cannot reach, or
-// an empty lot, is an [InfeasibleError]; an argument outside its range is a
+// own strength needs nothing, whatever is at hand. A target that the two liquids
+// cannot reach, or an empty lot, is an [InfeasibleError]; an argument outside its range is a
 // [units.RangeError].
 //
 // Measure the lot cold, or corrected for temperature: 0.1 Brix in the reading is
@@ -46,6 +46,8 @@ func Thin(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addi
 		return Addition{}, err
 	}
 	switch {
+	case l.has(target):
+		return Addition{Result: l}, nil
 	case target > l.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix and thinning to %s would thicken it", strength(l.Brix()), strength(target)),
@@ -70,6 +72,8 @@ func Thicken(l Lot, with units.Brix, at units.Temperature, target units.Brix) (A
 		return Addition{}, err
 	}
 	switch {
+	case l.has(target):
+		return Addition{Result: l}, nil
 	case target < l.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
@@ -131,6 +135,9 @@ func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error)
 	if l.Empty() {
 		return none, nothing(fn)
 	}
+	if l.has(target) { // a sip in a tank would be lost in the rounding
+		return min(max(target, thinnest), strongest), nil
+	}
 	sugar := (float64(l.mass)+float64(mass))*target.Fraction() - float64(l.sugar)
 	b := units.Brix(100 * sugar / float64(mass))
 	const rounding = 1e-9 // of Brix: plain water must not fail as -1e-14
@@ -165,6 +172,11 @@ func SquareParts(a, b, target units.Brix) (partsA, partsB float64, err error) {
 	if err := checkSquare(fn, a, b, target); err != nil {
 		return nan, nan, err
 	}
+	if limit.Same(target, a) {
+		target = a
+	} else if limit.Same(target, b) {
+		target = b
+	}
 	return math.Abs(float64(target - b)), math.Abs(float64(a - target)), nil
 }
 
@@ -178,10 +190,10 @@ func checkSquare(fn string, a, b, target units.Brix) error {
 	if err := checkBrix(fn, "target", target); err != nil {
 		return err
 	}
-	if a == b {
+	if limit.Same(a, b) {
 		return &InfeasibleError{Func: fn, Why: "the two strengths are the same", Hint: "use either alone, or find a third liquid"}
 	}
-	if target < min(a, b) || target > max(a, b) {
+	if !limit.Holds(target, min(a, b), max(a, b)) {
 		return &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the target of %s Brix lies outside the ingredients, %s to %s", strength(target), strength(min(a, b)), strength(max(a, b))),
 			Hint: "no blend leaves the range of its parts: boil it down, or add water"}
@@ -207,6 +219,11 @@ func Recipe(want Lot, a, b units.Brix) (lotA, lotB Lot, err error) {
 		return Lot{}, Lot{}, err
 	}
 	massA := units.Mass(float64(want.mass) * float64(want.Brix()-b) / float64(a-b))
-	massA = min(max(massA, 0), want.mass)
+	switch massA = min(max(massA, 0), want.mass); {
+	case want.has(a):
+		massA = want.mass
+	case want.has(b):
+		massA = 0
+	}
 	return lot(massA, a, want.at), lot(want.mass-massA, b, want.at), nil
 }

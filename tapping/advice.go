@@ -96,7 +96,7 @@ func (t Trunk) notes() []string {
 		notes = append(notes, "vigor was not judged: a healthy, vigorous trunk is assumed; look at crown, bark and growth first")
 	case Slow:
 		_, deepest := DepthAdvised(Slow)
-		notes = append(notes, fmt.Sprintf("slow growth: at most one tap, near %s deep; the University of Vermont would not tap it at all",
+		notes = append(notes, fmt.Sprintf("slow growth: at most one tap, near %s deep into the wood, bark not counted; the University of Vermont would not tap it at all",
 			deepest.Text(units.Inch, 0)))
 	case Unhealthy:
 		notes = append(notes, "an unhealthy trunk is not tapped")

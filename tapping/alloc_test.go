@@ -27,6 +27,7 @@ func TestNoAllocations(t *testing.T) {
 		"HouleProbability":  func() { _, _ = tapping.HouleProbability(15, 10) },
 		"Met":               func() { c.Met(d) },
 		"GrowingDegreeDays": func() { tapping.GrowingDegreeDays(d, units.Celsius(5)) },
+		"DegreeDayRule.Day": func() { tapping.BloomRule().Day(d) },
 		"VacuumGain":        func() { _, _ = tapping.VacuumGain(20 * units.InchMercury) },
 		"NaturalVacuum":     func() { _, _ = tapping.NaturalVacuum(4) },
 	} {

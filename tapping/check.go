@@ -64,5 +64,8 @@ func (n names) find(what, text string) (int, error) {
 			return i, nil
 		}
 	}
+	if near := nearest(strings.ToLower(text), n); near != "" {
+		return 0, fmt.Errorf("%q is no %s known here: is it %s?", clip.Text(text), what, near)
+	}
 	return 0, fmt.Errorf("%q is no %s known here: want one of %s", clip.Text(text), what, strings.Join(n, ", "))
 }

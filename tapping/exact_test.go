@@ -72,7 +72,7 @@ func TestGuidelineSteps(t *testing.T) {
 func TestPailRoundTimes(t *testing.T) {
 	pails := []tapping.Pail{{Size: units.USGallon, Taps: 1}}
 	for d, ok := range map[time.Duration]bool{
-		time.Minute - 1: false, time.Minute: true, 744 * time.Hour: true, 744*time.Hour + 1: false,
+		time.Minute - 1: false, time.Minute: true, 744 * time.Hour: true, 744*time.Hour + time.Second: false,
 	} {
 		for _, times := range [][2]time.Duration{{d, time.Hour}, {time.Hour, d}} {
 			_, err := tapping.PailRound(pails, tapping.Span[units.Volume]{High: units.Liter}, times[0], times[1])

@@ -88,7 +88,7 @@ func ExampleTooColdToDrill() {
 func ExampleHoleLife() {
 	low, high := tapping.HoleLife()
 	fmt.Println(low.Hours()/24, "to", high.Hours()/24, "days")
-	// Output: 28 to 42 days
+	// Output: 21 to 42 days
 }
 
 // 7/16 in is 11.11 mm, and 11 mm in whole millimeters.

@@ -164,6 +164,47 @@ func ExampleGrowingDegreeDays() {
 	// Output: 2.0
 }
 
+// 3.183 and none: the table of methods, 60 and 40 F over 50 F.
+func ExampleDegreeDayRule_Day() {
+	d := tapping.Day{Min: units.Fahrenheit(40), Max: units.Fahrenheit(60)}
+	for _, m := range []tapping.DegreeDayMethod{tapping.DailyMean, tapping.SingleSine} {
+		r, err := tapping.NewDegreeDayRule(m, units.Fahrenheit(50), units.Fahrenheit(86))
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%v: %.3f\n", m, r.Day(d).Fahrenheit())
+	}
+	// Output:
+	// daily mean: 0.000
+	// single sine wave: 3.183
+}
+
+// The night of April 2 is colder: the second half wave falls to 30 F, and the
+// day is half of 3.183 and half of 2.542.
+func ExampleDegreeDayRule_Days() {
+	april := func(day int, low, high float64) tapping.Day {
+		return tapping.Day{Date: time.Date(2031, time.April, day, 0, 0, 0, 0, time.UTC), Min: units.Fahrenheit(low), Max: units.Fahrenheit(high)}
+	}
+	w, err := tapping.NewWeather([]tapping.Day{april(1, 40, 60), april(2, 30, 60)})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, d := range tapping.BloomRule().Days(w) {
+		fmt.Printf("%.2f\n", d.Fahrenheit())
+	}
+	// Output:
+	// 2.86
+	// 2.54
+}
+
+func ExampleBloomRule() {
+	r := tapping.BloomRule()
+	fmt.Println(r.Method(), r.Base().Text(units.ScaleFahrenheit, 0), r.Upper().Text(units.ScaleFahrenheit, 0))
+	// Output: modified sine wave 50 F 86 F
+}
+
 func ExampleDegreeDays() {
 	fmt.Println(tapping.DegreeDays(10).Fahrenheit())
 	// Output: 18

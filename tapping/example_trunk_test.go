@@ -214,3 +214,14 @@ func ExampleRowError() {
 	// line 3, column dbh_in: "14 in" is not a plain number (the unit stands in the header)
 	// true 3
 }
+
+func ExampleSpeciesNamed() {
+	for _, name := range []string{"hard maple", "Acer rubrum", "white ash"} {
+		s, err := tapping.SpeciesNamed(name)
+		fmt.Println(s, err)
+	}
+	// Output:
+	// sugar maple <nil>
+	// red maple <nil>
+	// other tree <nil>
+}

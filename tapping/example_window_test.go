@@ -153,3 +153,68 @@ func ExampleWeek() {
 	fmt.Println(w.Start.Format("2 January"), w.Missing)
 	// Output: 1 January 0
 }
+
+// threeSprings are like springs of frost whose sap runs February 14-19, March
+// 4-17 and March 22 to April 2. Invented.
+func threeSprings() tapping.Weather {
+	var days []tapping.Day
+	for year := 2021; year <= 2023; year++ {
+		for d := time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC); d.Month() <= time.June; d = d.AddDate(0, 0, 1) {
+			day := tapping.Day{Date: d, Min: units.Celsius(-15), Max: units.Celsius(-5)}
+			switch at := d.Format("01-02"); {
+			case at >= "02-14" && at <= "02-19", at >= "03-04" && at <= "03-17", at >= "03-22" && at <= "04-02":
+				day.Min, day.Max = units.Celsius(-5), units.Celsius(5)
+			}
+			days = append(days, day)
+		}
+	}
+	w, _ := tapping.NewWeather(days)
+	return w
+}
+
+// A hole of 35 days drilled from February 27 to March 4 catches the 14 and the
+// 12 running days of March and April: 78 of 96 in three springs. One drilled
+// before the first run, on February 9, lives through March 15: 6 + 12 a spring.
+func ExampleTapTiming() {
+	timing, err := tapping.NewTapTiming(threeSprings(), tapping.SeasonRule{Criterion: tapping.SapFlowDay()}, 35*24*time.Hour)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	best := timing.Best()
+	early, _ := timing.Caught(tapping.CalendarDay{Month: time.February, Day: 9})
+	fmt.Println(best, best.Caught, "of", best.All)
+	fmt.Println("February 9:", early)
+	// Output:
+	// February 27 to March 4 78 of 96
+	// February 9: 54
+}
+
+// A thaw on February 14: a hole of that day lives through March 20 and would
+// catch 6 + 14 running days, and one of February 27 catches 26.
+func ExampleTapTiming_Call() {
+	timing, err := tapping.NewTapTiming(threeSprings(), tapping.SeasonRule{Criterion: tapping.SapFlowDay()}, 35*24*time.Hour)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	today := time.Date(2031, time.February, 14, 0, 0, 0, 0, time.UTC)
+	forecast, err := tapping.NewWeather([]tapping.Day{{Date: today, Min: units.Celsius(-5), Max: units.Celsius(5)}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	call := timing.Call(forecast, today)
+	fmt.Println(call.Verdict, "until", call.On.Format("January 2"), call.Today, call.Best)
+	// Output: wait until February 27 20 26
+}
+
+func ExampleLifeFigures() {
+	for _, f := range tapping.LifeFigures() {
+		fmt.Println(f.How, f.Low.Hours()/24, "to", f.High.Hours()/24, "days,", f.Obtained)
+	}
+	// Output:
+	// open spout and pail or bag 21 to 28 days, read (practice)
+	// open spout and pail or bag 28 to 42 days, memory
+	// tubing with vacuum 56 to 63 days, read, second-hand
+}

@@ -22,6 +22,7 @@ func TestFacts(t *testing.T) {
 	low, high := tapping.DepthAdvised(tapping.Healthy)
 	slow, _ := tapping.DepthAdvised(tapping.Slow)
 	dry, dried := tapping.HoleLife()
+	lives := tapping.LifeFigures()
 	bloom, full := tapping.SilverMapleBloom()
 	gain16 := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(16.5 * units.InchMercury))
 	one := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(1 * units.InchMercury))
@@ -47,12 +48,18 @@ func TestFacts(t *testing.T) {
 		{"tap-hole", "geometric pattern, up or down", "low", keep.Up.Inches()},
 		{"tap-hole", "from any open hole, buckets", "low", keep.Open.Inches()},
 		{"tap-hole", "drill no colder than", "low", tapping.ColdestDrilling().Celsius()},
-		{"tap-hole", "an open bucket hole dries after", "low", float64(dry) / float64(week)},
+		{"tap-hole", "open pail or bag: a hole is good for", "low", float64(dry) / float64(week)},
 		{"tap-hole", "an open bucket hole dries after", "high", float64(dried) / float64(week)},
+		{"tap-hole", "open pail or bag: a hole is good for", "low", float64(lives[0].Low) / float64(week)},
+		{"tap-hole", "open pail or bag: a hole is good for", "high", float64(lives[0].High) / float64(week)},
+		{"tap-hole", "an open bucket hole dries after", "low", float64(lives[1].Low) / float64(week)},
+		{"tap-hole", "an open bucket hole dries after", "high", float64(lives[1].High) / float64(week)},
 		{"conductive-wood-facts", "target conductive share of the tapping band", "low", tapping.TargetConductive.Percents()},
 		{"conductive-wood-facts", "stained volume over hole volume, sugar maple", "value", tapping.StainRatio},
-		{"season-criteria", "silver maple first bloom", "low", bloom.Fahrenheit()},
-		{"season-criteria", "silver maple full bloom", "low", full.Fahrenheit()},
+		{"bud-degree-days", "silver maple first bloom", "value", bloom.Fahrenheit()},
+		{"bud-degree-days", "silver maple full bloom", "value", full.Fahrenheit()},
+		{"bud-degree-days", "calendar base", "value", tapping.BloomRule().Base().Fahrenheit()},
+		{"bud-degree-days", "calendar upper limit", "value", tapping.BloomRule().Upper().Fahrenheit()},
 		{"yield-effects", "per tap, gravity", "low", season.Low.USGallons()},
 		{"yield-effects", "per tap, gravity", "high", season.High.USGallons()},
 		{"yield-effects", "each inHg of vacuum at the hole", "low", one.Low.Percents()},

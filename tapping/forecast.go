@@ -84,24 +84,28 @@ func vacuumFactors(p units.Pressure) (low, high float64) {
 // Of a falling line.
 const (
 	columnPerInch = 1.125 * units.Foot // of sap, for each inHg
-	maxDrop       = 28 * columnPerInch
+	maxDrop       = 1000 * units.Foot
 )
+
+// LongestDrop is the fall of a full line beyond which it draws no more vacuum:
+// 28 inHg of sap, 31.5 ft.
+const LongestDrop = 28 * columnPerInch
 
 // NaturalVacuum returns the vacuum that a line full of falling sap draws at its
 // upper end: narrow tubing without leaks, kept full by many taps. Further down
-// the line there is less, in proportion to the drop that is left.
+// the line there is less, in proportion to the drop that is left. A fall of more
+// than 31.5 ft draws no more than one of 31.5 ft: the column of sap breaks.
 //
-// Drop: 0 to 31.5 ft. Uncertainty: what the line really holds; air in it takes
+// Drop: 0 to 1000 ft. Uncertainty: what the line really holds; air in it takes
 // most of the vacuum away. Outside it returns NaN and a [*units.RangeError].
 //
 // Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check: 18 ft
-// draws 16 inHg.
+// draws 16 inHg, 40 ft 28 inHg.
 func NaturalVacuum(drop units.Length) (units.Pressure, error) {
-	const hint = "the height that the full line falls; a longer fall draws no more, since the sap column breaks"
-	if err := limit.Within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", hint); err != nil {
+	if err := limit.Within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", "the height that the full line falls, not its length"); err != nil {
 		return nan[units.Pressure](), err
 	}
-	return units.Pressure(drop/columnPerInch) * units.InchMercury, nil
+	return units.Pressure(min(drop, LongestDrop)/columnPerInch) * units.InchMercury, nil
 }
 
 // Gravity yields, from memory of extension leaflets.

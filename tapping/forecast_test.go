@@ -43,13 +43,22 @@ func TestVacuumGain(t *testing.T) {
 // Brix near freezing, 1000 to 1012 kg/m3, within the 1 % that the sap's
 // density and the rounding of 1.125 ft make.
 func TestNaturalVacuum(t *testing.T) {
-	checkRange(t, "NaturalVacuum", 0, float64(31.5*units.Foot), func(x float64) error {
+	checkRange(t, "NaturalVacuum", 0, float64(1000*units.Foot), func(x float64) error {
 		p, err := tapping.NaturalVacuum(units.Length(x))
 		if (err != nil) != math.IsNaN(float64(p)) {
 			t.Errorf("vacuum %v with error %v", p, err)
 		}
 		return err
 	})
+	// A fall of more than 31.5 ft counts as one of 31.5 ft: 28 inHg.
+	for feet, want := range map[float64]float64{31.5: 28, 31.6: 28, 40: 28, 1000: 28, 27: 24} {
+		if got := must[units.Pressure](t)(tapping.NaturalVacuum(units.Feet(feet))).InchesMercury(); !near(got, want) {
+			t.Errorf("%v ft draw %v inHg, want %v", feet, got, want)
+		}
+	}
+	if got := tapping.LongestDrop.Feet(); !near(got, 31.5) {
+		t.Errorf("the longest fall that counts: %v ft", got)
+	}
 	for _, rho := range []float64{1000, 1012} {
 		p := must[units.Pressure](t)(tapping.NaturalVacuum(20 * units.Foot))
 		hydrostatic := rho * units.StandardGravity * (20 * units.Foot).Meters()
@@ -202,7 +211,7 @@ func TestPailRoundRefuses(t *testing.T) {
 		"endless sap":  {good, band2(0, math.Inf(1)), h, h},
 		"no flow":      {good, band2(0, 1), time.Minute - 1, h},
 		"no time":      {good, band2(0, 1), h, time.Minute - 1},
-		"two months":   {good, band2(0, 1), h, 31*24*h + 1},
+		"two months":   {good, band2(0, 1), h, 31*24*h + time.Second},
 	} {
 		if out, err := tapping.PailRound([]tapping.Pail{c.p}, c.sap, c.flowing, c.next); !errors.Is(err, units.ErrRange) || out != nil {
 			t.Errorf("%s: %+v, %v", name, out, err)

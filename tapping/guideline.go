@@ -104,8 +104,11 @@ func NewGuideline(info GuidelineInfo) (Guideline, error) {
 		if i > 0 && !info.Steps[i-1].Before && !s.After && s.From <= end {
 			return Guideline{}, fmt.Errorf("%s: steps %d and %d both hold %g: set Before on the first or After on the second", fn, i, i+1, end)
 		}
-		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" to", s.To, math.Nextafter(s.From, math.Inf(1)), math.Inf(1), "it ends above its start"); err != nil {
+		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" to", s.To, s.From, math.Inf(1), "it ends above its start"); err != nil {
 			return Guideline{}, err
+		}
+		if !(s.To > s.From) { // what it holds is open there
+			return Guideline{}, &units.RangeError{Func: fn, Arg: "step " + strconv.Itoa(i+1) + " to", Value: s.To, Low: s.From, High: math.Inf(1), Hint: "it ends above its start"}
 		}
 		end = s.To
 	}

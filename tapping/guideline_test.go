@@ -219,7 +219,27 @@ func TestAdviceShowsTheRange(t *testing.T) {
 	// The depth of Cornell 2005.
 	slow := must[tapping.Trunk](t)(tapping.NewTrunk(26*units.Inch, tapping.SugarMaple, tapping.Slow))
 	a = slow.Advise(tapping.DefaultGuideline())
-	if want := "slow growth: at most one tap, near 1 in deep;"; !strings.HasPrefix(a.Notes[0], want) {
+	if want := "slow growth: at most one tap, near 1 in deep into the wood, bark not counted;"; !strings.HasPrefix(a.Notes[0], want) {
 		t.Errorf("of a slow trunk: %q, want %q", a.Notes[0], want)
 	}
+}
+
+// A guideline is fixed when it is made: neither the table that it was made of nor
+// the one that it shows is its own, and writing over them changes no advice.
+func TestGuidelineKeepsItsOwnTable(t *testing.T) {
+	steps := []tapping.Step{{From: 0, To: 14, Before: true}, {From: 14, To: math.Inf(1), Taps: 1}}
+	g, err := tapping.NewGuideline(tapping.GuidelineInfo{ID: "house rule", Unit: units.Inch, Steps: steps})
+	if err != nil {
+		t.Fatal(err)
+	}
+	advised := func(when string) {
+		if a, err := g.Taps(15 * units.Inch); err != nil || a != 1 {
+			t.Errorf("%s: %d taps, %v, want 1", when, a, err)
+		}
+	}
+	advised("made")
+	steps[1].Taps = 9
+	advised("the table given was written over")
+	g.Info().Steps[1].Taps = 9
+	advised("the table shown was written over")
 }

@@ -111,12 +111,10 @@ func ColdestDrilling() units.Temperature { return units.Celsius(coldestDrilling)
 func TooColdToDrill(t units.Temperature) bool { return !(t.Celsius() >= coldestDrilling) }
 
 // HoleLife returns how long a hole with an open spout and a pail gives sap
-// before it dries: 4 to 6 weeks, from memory of extension advice. Warm days
-// shorten it. A season lasts 5 to 8 weeks in Vermont (University of Vermont
-// Extension, Beginning Sugarmaking), so a hole drilled for the first thaw of
-// January may be dry in the best weeks; it is never drilled anew or deeper in
-// the same season.
-func HoleLife() (low, high time.Duration) {
-	const week = 7 * 24 * time.Hour
-	return 4 * week, 6 * week
-}
+// before it dries: 3 to 6 weeks, from 3-4 of a producer (read) and 4-6 of
+// extension advice (from memory). [LifeFigures] has the sources, and what is
+// told of vacuum. Warm days shorten it. A season lasts 5 to 8 weeks in Vermont
+// (University of Vermont Extension, Beginning Sugarmaking), so a hole drilled
+// for the first thaw may be dry in the best weeks: see [TapTiming]. It is never
+// drilled anew or deeper in the same season.
+func HoleLife() (low, high time.Duration) { return 3 * week, 6 * week }

@@ -171,11 +171,14 @@ func (p Planner) forbidden(old spot, year int, t, girth float64) (s interval, ok
 // Next returns where to drill the given number of holes this year. The first
 // goes on from last year's hole by the pattern, a step over and up or down by
 // turns; where the pattern is blocked, the place is looked for all round.
-// Without a record the holes stand evenly round the trunk.
+// Without a record the holes stand evenly round the trunk. The holes of a year
+// are spread: where those of the pattern stand closer together, round the trunk
+// and from the open holes of the record, than 0.8 of the best that the distances
+// allow, the best is taken.
 //
 // Taps: 1 to 10; count them with a [Guideline] first. Year: -10000 to 10000.
-// Record as in [Planner.Check]. Where the places that it finds one after the
-// other are fewer, it returns them with [ErrNoRoom]. Outside the range it returns nil
+// Record as in [Planner.Check]. Where there is no room for all, it returns the
+// places that it finds one after the other, with [ErrNoRoom]. Outside the range it returns nil
 // and a [*units.RangeError].
 func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	const fn = "tapping.Planner.Next"
@@ -187,13 +190,9 @@ func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	}
 	w := p.work(record, year)
 	w.begin(year)
-	var out []Position
-	for i := range taps {
-		at, ok := w.place(year, i, taps)
-		if !ok {
-			return out, fmt.Errorf("%s: hole %d of %d in %d: %w", fn, i+1, taps, year, ErrNoRoom)
-		}
-		out = append(out, at)
+	out := w.drill(year, taps)
+	if len(out) < taps {
+		return out, fmt.Errorf("%s: hole %d of %d in %d: %w", fn, len(out)+1, taps, year, ErrNoRoom)
 	}
 	return out, nil
 }
@@ -237,14 +236,13 @@ func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 			continue
 		}
 		w.begin(year)
-		for i := range taps {
-			at, ok := w.place(year, i, taps)
-			if !ok {
-				plan.Resting = append(plan.Resting, year)
-				closed = w.closed()
-				break
-			}
+		places := w.drill(year, taps)
+		for _, at := range places {
 			plan.Holes = append(plan.Holes, OldHole{year, at, p.hole})
+		}
+		if len(places) < taps {
+			plan.Resting = append(plan.Resting, year)
+			closed = w.closed()
 		}
 	}
 	return plan, nil

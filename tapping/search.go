@@ -89,8 +89,43 @@ func isFresh(s spot, year int) bool { return s.year >= year-1 }
 // alone: nothing heals, the trunk stands still, and no hole is fresh.
 func (w *search) closed() bool { return w.p.growth == 0 && len(w.fresh) == 0 }
 
-// place finds a place for hole i of taps in the year and takes it.
-func (w *search) place(year, i, taps int) (Position, bool) {
+// drill finds the places of a year's holes and takes them: those of the pattern,
+// or, where these stand too close together or are too few, the best spread.
+func (w *search) drill(year, taps int) []Position {
+	spots, fresh := slices.Clone(w.spots), len(w.fresh)
+	for i := range taps {
+		if !w.place(year, i, taps) {
+			break
+		}
+	}
+	var open []spot // of the record
+	for _, s := range w.fresh[:fresh] {
+		if s.year >= year {
+			open = append(open, s)
+		}
+	}
+	girth := float64(w.p.girth(year))
+	found, kept := len(w.now) == taps, least(w.now, open, girth)
+	if !found || kept < goodSpread*widest(taps, len(open))*girth {
+		pattern := slices.Clone(w.now)
+		w.spots, w.fresh, w.now = spots, w.fresh[:fresh], w.now[:0]
+		best, ok := w.spread(year, taps, open)
+		if !ok || found && kept >= goodSpread*least(best, open, girth) {
+			best = pattern
+		}
+		for _, s := range best {
+			w.take(s)
+		}
+	}
+	out := make([]Position, len(w.now))
+	for i, s := range w.now {
+		out[i] = s.position()
+	}
+	return out
+}
+
+// place finds a place for hole i of taps in the year by the pattern and takes it.
+func (w *search) place(year, i, taps int) bool {
 	start, want, fresh := w.start(i, taps)
 	girth := float64(w.p.girth(year))
 	step := float64(w.p.keep.Step) / girth
@@ -100,22 +135,23 @@ func (w *search) place(year, i, taps int) (Position, bool) {
 			continue // not over last year's hole
 		}
 		if s, ok := w.try(year, start+float64(k)*step, want, girth); ok {
-			return w.take(s), true
+			w.take(s)
+			return true
 		}
 	}
 	// Everywhere else.
 	for _, t := range w.edges(year, girth) {
 		if s, ok := w.try(year, t, want, girth); ok {
-			return w.take(s), true
+			w.take(s)
+			return true
 		}
 	}
-	return Position{}, false
+	return false
 }
 
-func (w *search) take(s spot) Position {
+func (w *search) take(s spot) {
 	w.now, w.fresh = append(w.now, s), append(w.fresh, s)
 	w.spots = slices.Insert(w.spots, w.from(s.t), s)
-	return s.position()
 }
 
 // start returns where the pattern goes on from and the height it wants: from
@@ -126,7 +162,11 @@ func (w *search) start(i, taps int) (t, want float64, fresh bool) {
 	low, high := w.p.reach.Heights()
 	middle := float64(low+high) / 2
 	if i >= len(w.last) {
-		return turn(w.p.reach.fitting.At) + float64(i)/float64(taps), middle, true
+		from := turn(w.p.reach.fitting.At)
+		if len(w.now) > 0 {
+			from = w.now[0].t
+		}
+		return from + float64(i)/float64(taps), middle, true
 	}
 	s, move := w.last[i], float64(w.p.keep.Up)
 	if s.z > middle {

@@ -114,7 +114,7 @@ func (s *standRows) trunk() (trunk Trunk, column string, err error) {
 			return Trunk{}, column, err
 		}
 	}
-	species, err := speciesNames.find("species", s.species)
+	species, err := SpeciesNamed(s.species)
 	if err != nil {
 		return Trunk{}, "species", err
 	}
@@ -122,6 +122,6 @@ func (s *standRows) trunk() (trunk Trunk, column string, err error) {
 	if err != nil {
 		return Trunk{}, "vigor", err
 	}
-	trunk, err = NewTrunk(dbh, Species(species), Vigor(vigor))
+	trunk, err = NewTrunk(dbh, species, Vigor(vigor))
 	return trunk, column, units.Under("tapping.ReadStand", err)
 }

@@ -101,7 +101,7 @@ func TestReadStandRefuses(t *testing.T) {
 		{"negative", "dbh_in\n-1\n", 2, "dbh_in", units.ErrRange},
 		{"girth for diameter", "dbh_cm\n501\n", 2, "dbh_cm", units.ErrRange},
 		{"girth too large", "girth_in\n700\n", 2, "girth_in", units.ErrRange},
-		{"species", "dbh_in,species\n12,oak\n", 2, "species", says("no species known here")},
+		{"species", "dbh_in,species\n12,gum\n", 2, "species", says("no species known here")},
 		{"vigor", "dbh_in,vigor\n12,so so\n", 2, "vigor", says("no vigor known here")},
 		{"cells missing", "tree,dbh_in\nA\n", 2, "", says("1 cells where")},
 		{"decimal comma", "tree,dbh_in\nA,12,5\n", 2, "", says("3 cells where")},

@@ -28,20 +28,20 @@ func TestSweep(t *testing.T) {
 	pail := tapping.Pail{Label: "a", Taps: 1, Size: 4 * units.USGallon, Holds: units.USGallon}
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
-			tapping.BasalAreaGrowth, tapping.ColdestDrilling, tapping.CountStand, tapping.Criteria, tapping.DefaultDistances,
+			tapping.BasalAreaGrowth, tapping.BloomRule, tapping.NewDegreeDayRule, tapping.ColdestDrilling, tapping.CountStand, tapping.Criteria, tapping.DefaultDistances,
 			tapping.DefaultGuideline, tapping.DepthAdvised, tapping.DiameterFromGirth, tapping.FahrenheitDegreeDays,
 			tapping.FreezeThawEvent, tapping.GirthFromDiameter, tapping.GrowingDegreeDays, tapping.GuidelineByID, tapping.Guidelines,
-			tapping.History, tapping.HoleLife, tapping.HoleLimits, tapping.HouleProbability,
+			tapping.History, tapping.HoleLife, tapping.LifeFigures, tapping.NewTapTiming, tapping.HoleLimits, tapping.HouleProbability,
 			tapping.LookAhead, tapping.NaturalVacuum, tapping.NewCriterion, tapping.NewGuideline, tapping.NewHole, tapping.NewPlanner,
 			tapping.NewSapModel, tapping.NewTappingBand, tapping.NewTrunk, tapping.NewWeather, tapping.PailRound, tapping.PositionAlong,
 			tapping.ProducingWeeks, tapping.RadialGrowth, tapping.ReachByDropline, tapping.ReachByHand, tapping.ReadStand,
-			tapping.ReadWeather, tapping.SapFlowDay, tapping.SapSugar, tapping.Seasons, tapping.Sensitivity, tapping.SilverMapleBloom,
+			tapping.ReadWeather, tapping.SapFlowDay, tapping.SapSugar, tapping.Seasons, tapping.Sensitivity, tapping.SilverMapleBloom, tapping.SpeciesNamed,
 			tapping.Spouts, tapping.SugarFigures, tapping.TooColdToDrill, tapping.VacuumGain, tapping.VigorousRun, tapping.WithVacuum,
 		},
 		Values: []any{
 			units.Inch, 12 * units.Inch, 40 * units.Inch, units.Inch / 10, units.SquareInch, units.Acre, units.Celsius(5), 20 * units.InchMercury,
 			4 * units.USGallon, units.Percents(90), units.Percents(40), units.TempDiff(1), 2 * units.DegreeBrix, units.Degree, 24 * time.Hour, 1.0, 20.0, 1, 2024,
-			tapping.DegreeDays(10), tapping.DefaultGuideline(), tapping.SapFlowDay(), tapping.DefaultDistances(), trunk, hole, reach, planner,
+			tapping.DegreeDays(10), tapping.BloomRule(), tapping.SingleSine, timing(t, weather, 35), tapping.TapNow, tapping.TapWindow{}, tapping.DefaultGuideline(), tapping.SapFlowDay(), tapping.DefaultDistances(), trunk, hole, reach, planner,
 			band, vacuum, model, days, days[0], weather, place, old, []tapping.OldHole{old}, tree, []tapping.Tree{tree}, pail,
 			tapping.Span[units.Volume]{Low: units.USGallon, High: 2 * units.USGallon}, tapping.SeasonRule{Criterion: tapping.SapFlowDay()},
 			tapping.DefaultGuideline().Info(), tapping.Step{From: 10, To: 20, Taps: 1}, tapping.HoleLimits()[0], tapping.Stain{OldHole: old}, tapping.CalendarDay{Month: 3, Day: 1},
@@ -50,11 +50,13 @@ func TestSweep(t *testing.T) {
 			&tapping.NotCoveredError{}, &tapping.RowError{Err: tapping.ErrNotCovered},
 		},
 		Except: map[string]string{
-			"CountStand: finite":     "the last step of a guideline has no end",
-			"NewGuideline: finite":   "the same",
-			"GrowingDegreeDays: NaN": "it adds nothing, as documented",
-			"NewCriterion: finite":   "it is open below and above",
-			"NewWeather: name":       "a day is checked in its own name",
+			"CountStand: finite":       "the last step of a guideline has no end",
+			"NewDegreeDayRule: finite": "an upper limit may be none",
+			"NewGuideline: finite":     "the same",
+			"GrowingDegreeDays: NaN":   "it adds nothing, as documented",
+			"NewCriterion: finite":     "it is open below and above",
+			"NewTapTiming: finite":     "the same, of its criterion",
+			"NewWeather: name":         "a day is checked in its own name",
 		},
 		Few: map[string]int{"Planner.Plan": 300},
 	})

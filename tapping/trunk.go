@@ -95,11 +95,12 @@ const (
 	Boxelder
 	BlackWalnut
 	Birch
+	OtherTree // known, and none of these: see [SpeciesNamed]
 )
 
 var speciesNames = names{
 	"maple", "sugar maple", "red maple", "silver maple", "Norway maple",
-	"boxelder", "black walnut", "birch",
+	"boxelder", "black walnut", "birch", "other tree",
 }
 
 // String returns the name that [Species.UnmarshalText] reads.
@@ -108,11 +109,11 @@ func (s Species) String() string { return speciesNames.name(int(s)) }
 // MarshalText returns the name of the species.
 func (s Species) MarshalText() ([]byte, error) { return speciesNames.marshal("species", int(s)) }
 
-// UnmarshalText reads a name such as "sugar maple"; nothing is "maple".
+// UnmarshalText reads a name as [SpeciesNamed].
 func (s *Species) UnmarshalText(text []byte) error {
-	i, err := speciesNames.find("species", string(text))
+	named, err := SpeciesNamed(string(text))
 	if err == nil {
-		*s = Species(i)
+		*s = named
 	}
 	return err
 }
@@ -138,7 +139,7 @@ func NewTrunk(dbh units.Length, species Species, vigor Vigor) (Trunk, error) {
 	if err := diameterRange.Check(fn, float64(dbh)); err != nil {
 		return Trunk{}, err
 	}
-	if err := checkCount(fn, "species", int(species), 0, int(Birch), "use the constants of package tapping"); err != nil {
+	if err := checkCount(fn, "species", int(species), 0, int(OtherTree), "use the constants of package tapping"); err != nil {
 		return Trunk{}, err
 	}
 	if err := checkCount(fn, "vigor", int(vigor), 0, int(Unhealthy), "use the constants of package tapping"); err != nil {

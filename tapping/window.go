@@ -82,8 +82,9 @@ const missingAllowed = 0.1
 
 // History returns when the runs began and ended in the seasons of a station's
 // weather, and the median number of running days. Seasons with more than a
-// tenth of their days missing are left out and named. Have the taps in before
-// First.Lower and three years in four miss nothing.
+// tenth of their days missing are left out and named. Taps that are in before
+// First.Lower miss no first run in three years of four, but a hole dries: when
+// to drill, [TapTiming] tells.
 //
 // A rule that [Seasons] refuses gives the zero Window and the same error.
 func History(w Weather, rule SeasonRule) (Window, error) {

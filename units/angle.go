@@ -53,3 +53,9 @@ func (a Angle) MarshalText() ([]byte, error) { return marshal(a, &angles) }
 
 // UnmarshalText reads what [ParseAngle] reads.
 func (a *Angle) UnmarshalText(text []byte) error { return unmarshal(a, text, &angles) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (a Angle) MarshalJSON() ([]byte, error) { return marshalJSON(a, &angles) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (a *Angle) UnmarshalJSON(text []byte) error { return unmarshalJSON(a, text, &angles) }

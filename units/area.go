@@ -73,8 +73,19 @@ func (a Area) Text(unit Area, decimals int) string {
 	return text(a, unit, decimals, &areas)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (a Area) TextIn(in System, digits int) string {
+	return telling(in, areaPairs, digits).one(float64(a))
+}
+
 // MarshalText prints the area in m2 without loss. NaN and infinity are errors.
 func (a Area) MarshalText() ([]byte, error) { return marshal(a, &areas) }
 
 // UnmarshalText reads what [ParseArea] reads.
 func (a *Area) UnmarshalText(text []byte) error { return unmarshal(a, text, &areas) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (a Area) MarshalJSON() ([]byte, error) { return marshalJSON(a, &areas) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (a *Area) UnmarshalJSON(text []byte) error { return unmarshalJSON(a, text, &areas) }

@@ -38,3 +38,9 @@ func (b Brix) MarshalText() ([]byte, error) { return marshal(b, &brixes) }
 
 // UnmarshalText reads what [ParseBrix] reads.
 func (b *Brix) UnmarshalText(text []byte) error { return unmarshal(b, text, &brixes) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (b Brix) MarshalJSON() ([]byte, error) { return marshalJSON(b, &brixes) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (b *Brix) UnmarshalJSON(text []byte) error { return unmarshalJSON(b, text, &brixes) }

@@ -65,8 +65,19 @@ func (d Density) Text(unit Density, decimals int) string {
 	return text(d, unit, decimals, &densities)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (d Density) TextIn(in System, digits int) string {
+	return telling(in, densityPairs, digits).one(float64(d))
+}
+
 // MarshalText prints the density in kg/m3 without loss. NaN and infinity are errors.
 func (d Density) MarshalText() ([]byte, error) { return marshal(d, &densities) }
 
 // UnmarshalText reads what [ParseDensity] reads.
 func (d *Density) UnmarshalText(text []byte) error { return unmarshal(d, text, &densities) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (d Density) MarshalJSON() ([]byte, error) { return marshalJSON(d, &densities) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (d *Density) UnmarshalJSON(text []byte) error { return unmarshalJSON(d, text, &densities) }

@@ -110,8 +110,19 @@ func (e Energy) Text(unit Energy, decimals int) string {
 	return text(e, unit, decimals, &energies)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (e Energy) TextIn(in System, digits int) string {
+	return telling(in, energyPairs, digits).one(float64(e))
+}
+
 // MarshalText prints the energy in J without loss. NaN and infinity are errors.
 func (e Energy) MarshalText() ([]byte, error) { return marshal(e, &energies) }
 
 // UnmarshalText reads what [ParseEnergy] reads.
 func (e *Energy) UnmarshalText(text []byte) error { return unmarshal(e, text, &energies) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (e Energy) MarshalJSON() ([]byte, error) { return marshalJSON(e, &energies) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (e *Energy) UnmarshalJSON(text []byte) error { return unmarshalJSON(e, text, &energies) }

@@ -15,10 +15,14 @@ var ErrRange = errors.New("out of range")
 // RangeError says which argument of which function lies outside its documented
 // range, what that range is, and what to do about it.
 //
+// A function that gets NaN for one argument and good values for all others
+// answers with the range of that argument: a form can ask it for its domain.
+//
 // It unwraps to [ErrRange].
 type RangeError struct {
 	Func  string  // the function called, such as "density.Solution"; empty if a program checks its own input
-	Arg   string  // the argument, such as "temperature"
+	Arg   string  // the argument by its name in the documentation: a parameter, a field or Type.Field; stable, to branch on
+	What  string  // what the argument is, in words, such as "temperature of the cup"; empty if Arg says it
 	Value float64 // what was given, in Unit
 	Low   float64 // least value allowed, in Unit
 	High  float64 // greatest value allowed, in Unit
@@ -38,8 +42,11 @@ func (e *RangeError) Error() string {
 	value, low, high := bare(e.Value, 8), bare(e.Low, 8), bare(e.High, 8)
 	if value == low || value == high { // just outside, and must be seen to be
 		value = bare(e.Value, -1)
+		if value == low || value == high { // the end itself has more digits
+			low, high = bare(e.Low, -1), bare(e.High, -1)
+		}
 	}
-	s := e.prefix() + e.Arg
+	s := e.prefix() + e.prose()
 	switch above, below := finite(e.Low), finite(e.High); {
 	case above && below && e.Value == e.Low:
 		s += " must be more than " + low + " and at most " + high + unit
@@ -74,6 +81,14 @@ func (e *RangeError) Error() string {
 
 func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
 
+// prose names the argument in words.
+func (e *RangeError) prose() string {
+	if e.What != "" {
+		return e.What
+	}
+	return e.Arg
+}
+
 // bare prints a number without its unit. The sign of zero tells nothing.
 func bare(x float64, digits int) string {
 	if x == 0 {
@@ -102,13 +117,19 @@ func (e *RangeError) Unwrap() error { return ErrRange }
 //	}
 //
 // Errors that are not a [*RangeError] are returned as they are.
-func Under(fn string, err error) error {
+func Under(fn string, err error) error { return UnderArg(fn, "", err) }
+
+// UnderArg is [Under] for a function that calls the argument by another name.
+func UnderArg(fn, arg string, err error) error {
 	var e *RangeError
 	if !errors.As(err, &e) {
 		return err
 	}
 	renamed := *e
 	renamed.Func = fn
+	if arg != "" {
+		renamed.Arg, renamed.What = arg, e.prose()
+	}
 	return &renamed
 }
 
@@ -119,6 +140,7 @@ var (
 	ErrUnit      = errors.New("unknown unit")
 	ErrNoUnit    = errors.New("no unit")
 	ErrAmbiguous = errors.New("ambiguous unit")
+	ErrName      = errors.New("not one of the names")
 )
 
 // ParseError says which text could not be read as a quantity and why.
@@ -126,12 +148,14 @@ type ParseError struct {
 	Func  string // the function called, such as "units.ParseVolume"
 	Input string // the text as given
 	Hint  string // the way out
-	Err   error  // ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous or ErrRange
+	Err   error  // ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous, ErrName or ErrRange
 }
 
 // Error tells the function, the text, the reason and the way out.
-func (e *ParseError) Error() string {
-	s := e.Func + ": " + strconv.Quote(clip.Text(e.Input))
+func (e *ParseError) Error() string { return e.Func + ": " + e.text() }
+
+func (e *ParseError) text() string {
+	s := strconv.Quote(clip.Text(e.Input))
 	if e.Err != nil {
 		s += ": " + e.Err.Error()
 	}

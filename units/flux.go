@@ -65,8 +65,19 @@ func (f Flux) Text(unit Flux, decimals int) string {
 	return text(f, unit, decimals, &fluxes)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (f Flux) TextIn(in System, digits int) string {
+	return telling(in, fluxPairs, digits).one(float64(f))
+}
+
 // MarshalText prints the flux in m/s without loss. NaN and infinity are errors.
 func (f Flux) MarshalText() ([]byte, error) { return marshal(f, &fluxes) }
 
 // UnmarshalText reads what [ParseFlux] reads.
 func (f *Flux) UnmarshalText(text []byte) error { return unmarshal(f, text, &fluxes) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (f Flux) MarshalJSON() ([]byte, error) { return marshalJSON(f, &fluxes) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (f *Flux) UnmarshalJSON(text []byte) error { return unmarshalJSON(f, text, &fluxes) }

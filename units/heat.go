@@ -65,3 +65,11 @@ func (e SpecificEnergy) MarshalText() ([]byte, error) { return marshal(e, &speci
 func (e *SpecificEnergy) UnmarshalText(text []byte) error {
 	return unmarshal(e, text, &specificEnergies)
 }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (e SpecificEnergy) MarshalJSON() ([]byte, error) { return marshalJSON(e, &specificEnergies) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (e *SpecificEnergy) UnmarshalJSON(text []byte) error {
+	return unmarshalJSON(e, text, &specificEnergies)
+}

@@ -82,8 +82,19 @@ func (l Length) Text(unit Length, decimals int) string {
 	return text(l, unit, decimals, &lengths)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (l Length) TextIn(in System, digits int) string {
+	return telling(in, lengthPairs, digits).one(float64(l))
+}
+
 // MarshalText prints the length in m without loss. NaN and infinity are errors.
 func (l Length) MarshalText() ([]byte, error) { return marshal(l, &lengths) }
 
 // UnmarshalText reads what [ParseLength] reads.
 func (l *Length) UnmarshalText(text []byte) error { return unmarshal(l, text, &lengths) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (l Length) MarshalJSON() ([]byte, error) { return marshalJSON(l, &lengths) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (l *Length) UnmarshalJSON(text []byte) error { return unmarshalJSON(l, text, &lengths) }

@@ -91,8 +91,19 @@ func (m Mass) Text(unit Mass, decimals int) string {
 	return text(m, unit, decimals, &masses)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (m Mass) TextIn(in System, digits int) string {
+	return telling(in, massPairs, digits).one(float64(m))
+}
+
 // MarshalText prints the mass in kg without loss. NaN and infinity are errors.
 func (m Mass) MarshalText() ([]byte, error) { return marshal(m, &masses) }
 
 // UnmarshalText reads what [ParseMass] reads.
 func (m *Mass) UnmarshalText(text []byte) error { return unmarshal(m, text, &masses) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (m Mass) MarshalJSON() ([]byte, error) { return marshalJSON(m, &masses) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (m *Mass) UnmarshalJSON(text []byte) error { return unmarshalJSON(m, text, &masses) }

@@ -78,8 +78,19 @@ func (q MassRate) Text(unit MassRate, decimals int) string {
 	return text(q, unit, decimals, &massRates)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (q MassRate) TextIn(in System, digits int) string {
+	return telling(in, massRatePairs, digits).one(float64(q))
+}
+
 // MarshalText prints the mass flow in kg/s without loss. NaN and infinity are errors.
 func (q MassRate) MarshalText() ([]byte, error) { return marshal(q, &massRates) }
 
 // UnmarshalText reads what [ParseMassRate] reads.
 func (q *MassRate) UnmarshalText(text []byte) error { return unmarshal(q, text, &massRates) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (q MassRate) MarshalJSON() ([]byte, error) { return marshalJSON(q, &massRates) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (q *MassRate) UnmarshalJSON(text []byte) error { return unmarshalJSON(q, text, &massRates) }

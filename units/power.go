@@ -59,8 +59,19 @@ func (p Power) Text(unit Power, decimals int) string {
 	return text(p, unit, decimals, &powers)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (p Power) TextIn(in System, digits int) string {
+	return telling(in, powerPairs, digits).one(float64(p))
+}
+
 // MarshalText prints the power in W without loss. NaN and infinity are errors.
 func (p Power) MarshalText() ([]byte, error) { return marshal(p, &powers) }
 
 // UnmarshalText reads what [ParsePower] reads.
 func (p *Power) UnmarshalText(text []byte) error { return unmarshal(p, text, &powers) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (p Power) MarshalJSON() ([]byte, error) { return marshalJSON(p, &powers) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (p *Power) UnmarshalJSON(text []byte) error { return unmarshalJSON(p, text, &powers) }

@@ -94,8 +94,19 @@ func (p Pressure) Text(unit Pressure, decimals int) string {
 	return text(p, unit, decimals, &pressures)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (p Pressure) TextIn(in System, digits int) string {
+	return telling(in, pressurePairs, digits).one(float64(p))
+}
+
 // MarshalText prints the pressure in Pa without loss. NaN and infinity are errors.
 func (p Pressure) MarshalText() ([]byte, error) { return marshal(p, &pressures) }
 
 // UnmarshalText reads what [ParsePressure] reads.
 func (p *Pressure) UnmarshalText(text []byte) error { return unmarshal(p, text, &pressures) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (p Pressure) MarshalJSON() ([]byte, error) { return marshalJSON(p, &pressures) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (p *Pressure) UnmarshalJSON(text []byte) error { return unmarshalJSON(p, text, &pressures) }

@@ -41,3 +41,9 @@ func (s Share) MarshalText() ([]byte, error) { return marshal(s, &shares) }
 
 // UnmarshalText reads what [ParseShare] reads.
 func (s *Share) UnmarshalText(text []byte) error { return unmarshal(s, text, &shares) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (s Share) MarshalJSON() ([]byte, error) { return marshalJSON(s, &shares) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (s *Share) UnmarshalJSON(text []byte) error { return unmarshalJSON(s, text, &shares) }

@@ -66,3 +66,11 @@ func (c SpecificHeat) MarshalText() ([]byte, error) { return marshal(c, &specifi
 
 // UnmarshalText reads what [ParseSpecificHeat] reads.
 func (c *SpecificHeat) UnmarshalText(text []byte) error { return unmarshal(c, text, &specificHeats) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (c SpecificHeat) MarshalJSON() ([]byte, error) { return marshalJSON(c, &specificHeats) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (c *SpecificHeat) UnmarshalJSON(text []byte) error {
+	return unmarshalJSON(c, text, &specificHeats)
+}

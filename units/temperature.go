@@ -187,8 +187,19 @@ func (d TempDiff) Text(unit TempDiff, decimals int) string {
 	return text(d, unit, decimals, &tempDiffs)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (d TempDiff) TextIn(in System, digits int) string {
+	return telling(in, tempDiffPairs, digits).one(float64(d))
+}
+
 // MarshalText prints the difference without loss.
 func (d TempDiff) MarshalText() ([]byte, error) { return marshal(d, &tempDiffs) }
 
 // UnmarshalText reads what [ParseTempDiff] reads.
 func (d *TempDiff) UnmarshalText(b []byte) error { return unmarshal(d, b, &tempDiffs) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (d TempDiff) MarshalJSON() ([]byte, error) { return marshalJSON(d, &tempDiffs) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (d *TempDiff) UnmarshalJSON(text []byte) error { return unmarshalJSON(d, text, &tempDiffs) }

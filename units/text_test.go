@@ -275,3 +275,25 @@ func TestNoNegativeZero(t *testing.T) {
 		}
 	}
 }
+
+// Every quantity tells what it cannot read, of each kind of text that is none,
+// and keeps its value.
+func TestUnmarshalTellsEveryError(t *testing.T) {
+	for name, fresh := range quantities {
+		kept, _ := fresh().MarshalText()
+		_, symbol, _ := strings.Cut(string(kept), " ")
+		for text, reason := range map[string]error{
+			"": units.ErrSyntax, "NaN " + symbol: units.ErrSyntax, "Inf " + symbol: units.ErrSyntax, "7": units.ErrNoUnit,
+			"7 no such unit": units.ErrUnit, "1e999 " + symbol: units.ErrRange,
+		} {
+			q := fresh()
+			if err := q.UnmarshalText([]byte("3 " + symbol)); err != nil {
+				t.Fatal(name, err)
+			}
+			before := number(q)
+			if err := q.UnmarshalText([]byte(text)); !errors.Is(err, reason) || number(q) != before {
+				t.Errorf("%s of %q: %v and an error %v, want %v", name, text, q, err, reason)
+			}
+		}
+	}
+}

@@ -46,3 +46,9 @@ func (v Viscosity) MarshalText() ([]byte, error) { return marshal(v, &viscositie
 
 // UnmarshalText reads what [ParseViscosity] reads.
 func (v *Viscosity) UnmarshalText(text []byte) error { return unmarshal(v, text, &viscosities) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (v Viscosity) MarshalJSON() ([]byte, error) { return marshalJSON(v, &viscosities) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (v *Viscosity) UnmarshalJSON(text []byte) error { return unmarshalJSON(v, text, &viscosities) }

@@ -196,8 +196,19 @@ func (v Volume) Text(unit Volume, decimals int) string {
 	return text(v, unit, decimals, &volumes)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (v Volume) TextIn(in System, digits int) string {
+	return telling(in, volumePairs, digits).one(float64(v))
+}
+
 // MarshalText prints the volume in m3 without loss. NaN and infinity are errors.
 func (v Volume) MarshalText() ([]byte, error) { return marshal(v, &volumes) }
 
 // UnmarshalText reads what [ParseVolume] reads.
 func (v *Volume) UnmarshalText(text []byte) error { return unmarshal(v, text, &volumes) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (v Volume) MarshalJSON() ([]byte, error) { return marshalJSON(v, &volumes) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (v *Volume) UnmarshalJSON(text []byte) error { return unmarshalJSON(v, text, &volumes) }

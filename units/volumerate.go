@@ -84,8 +84,19 @@ func (q VolumeRate) Text(unit VolumeRate, decimals int) string {
 	return text(q, unit, decimals, &volumeRates)
 }
 
+// TextIn prints it to so many significant digits in the units that a person reads in a system.
+func (q VolumeRate) TextIn(in System, digits int) string {
+	return telling(in, flowPairs, digits).one(float64(q))
+}
+
 // MarshalText prints the volume flow in m3/s without loss. NaN and infinity are errors.
 func (q VolumeRate) MarshalText() ([]byte, error) { return marshal(q, &volumeRates) }
 
 // UnmarshalText reads what [ParseVolumeRate] reads.
 func (q *VolumeRate) UnmarshalText(text []byte) error { return unmarshal(q, text, &volumeRates) }
+
+// MarshalJSON prints the text of MarshalText in quotes, and null for NaN.
+func (q VolumeRate) MarshalJSON() ([]byte, error) { return marshalJSON(q, &volumeRates) }
+
+// UnmarshalJSON reads what MarshalJSON prints. Null is NaN: not known.
+func (q *VolumeRate) UnmarshalJSON(text []byte) error { return unmarshalJSON(q, text, &volumeRates) }

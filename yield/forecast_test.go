@@ -167,7 +167,7 @@ func TestLayInLimits(t *testing.T) {
 		"filter":    {PerFilter: -units.USGallon},
 		"peak":      {PeakPerTap: units.USGallons(20.1)},
 		"peak NaN":  {PeakPerTap: units.Volume(notNum)},
-		"held":      {Held: 30*24*time.Hour + 1},
+		"held":      {Held: 30*24*time.Hour + time.Second},
 		"held, neg": {Held: -time.Hour},
 		"spare":     {Spare: 100.1},
 		"negative":  {Spare: -1},

@@ -17,7 +17,8 @@ const (
 	maxContributed    = 1e7       // kg of sugar, taps or hours of one contributor
 	sugarPlaces       = 4         // sugar counts to a tenth of a gram
 	hourPlaces        = 4         // hours count to a third of a second
-	maxJars           = 1_000_000 // of one size
+	maxJars           = 1_000_000 // of all sizes
+	maxShared         = 5_000_000 // contributors times sizes: 40 MB of counts
 	labelPlaces       = 5         // labels count to a hundred-thousandth of a milliliter
 	maxJarMilliliters = 1e7
 )
@@ -176,8 +177,9 @@ type Basket struct {
 // that stands first in the list. Labels count to a hundred-thousandth of a
 // milliliter.
 //
-// Range: labels above 0 to 10,000 L, counts 0 to 1,000,000 and as many in all,
-// weights as in [Divide]. Outside the range the answer is nil and a
+// Range: labels 1 mL to 10,000 L, counts 0 to 1,000,000 and as many in all,
+// weights as in [Divide], contributors times sizes up to 5,000,000, which keeps
+// the answer under 100 MB. Outside the range the answer is nil and a
 // [units.RangeError] or [DecimalError].
 func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	const fn = "yield.DivideJars"
@@ -186,6 +188,9 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 		return nil, err
 	}
 	if err := entries(fn, "jars", len(jars)); err != nil {
+		return nil, err
+	}
+	if err := within(fn, "jars", float64(len(jars)), 1, float64(maxShared/len(among)), "", "so many sizes among so many do not fit: divide among groups, and each group's jars among its people"); err != nil {
 		return nil, err
 	}
 	labels := make([]decimal.Decimal, len(jars))

@@ -15,6 +15,7 @@ func TestBoilday(t *testing.T) {
 	t.Run("narrow", func(t *testing.T) { narrow(t, b) })
 	t.Run("refractometer", func(t *testing.T) { refraction(t, b) })
 	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
+	t.Run("wood", func(t *testing.T) { wood(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "boilday", badInput())
 }
@@ -37,7 +38,7 @@ func words(t *testing.T, b clitest.Binary) {
 	for _, c := range []struct{ args, stdin, want, not string }{
 		{"", "", "An invented yard", "Not given"},
 		{"-sap|60 US gal", "", "-reading \"2.1 Brix\"", "-sap \"90"},
-		{"-water-boils|210 F", "", "-pan-area \"12 ft2\"", "-elevation"},
+		{"-water-boils|210 F", "", "-pan-area \"12 ft2\"", `-elevation "1150 ft"`},
 		{"-sap-file|-", dated, "last of it comes at 13:00", "more than a day"},
 		{"-sap-file|-|-start|14:00", dated, "", "last of it comes"},
 		{"-sap-file|-|-compartments|8 ft2, 4 ft2|-boil-rate|20 US gal/h", dated, "13:00 sap in", ""},
@@ -67,6 +68,32 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
 		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "pot"},
 
+		// 12 US gal/h of 8.322 lb at 20 C take (8.322 x 12) x 1.18 = 118 lb/h of
+		// steam once no cold sap comes, and 480 s/ln 2 of it are 22.7 lb.
+		{"", "", "the coals still boil off 23 lb", "DO NOT"},
+		{"-coals|0s", "", "It boils", "Last wood"},
+		// 118 x 3/ln 2 = 511 lb. All but the 61 lb of the full pan over its safe depth make
+		// room for sap still to come, so that the last of it goes in log2(511/61) = 3.07
+		// half-lives, 9 h 12 min, after the last wood at 10:01.
+		{"-coals|3h", "", "the coals still boil off 520 lb", "DO NOT"},
+		{"-coals|3h", "", "Last sap in the pan 19:1", ""},
+		{"-coals|6h", "", "DO NOT LIGHT THIS FIRE", "Last wood"},
+		// They lower 12 ft2 by 1021 lb/(59.6 lb/ft3 x 12 ft2) = 17.1 in, to 1 in.
+		{"-coals|6h", "", "stand 18.25 in deep at the last stick", ""},
+		// 8 gal/h make 8 x 8.322 x 1.18 x 480/3600/ln 2 = 15.1 lb behind the last wood,
+		// which lower the 4 ft2 of no. 1 by 0.76 in, to 1 in.
+		{"-coals|8m|-compartments|4 ft2, 4 ft2", "", "(no. 1 must then stand 2 in deep", "low level"},
+		{"-sap-file|-|-compartments|4 ft2, 4 ft2|-coals|8m", "time,volume_us_gal,reading_brix,read_at_f\n08:00,40,2.0,40\n17:00,40,2.2,41\n", "The coals of a banked fire still boil off 16 lb, which the timeline leaves out: put on the last wood before that while no. 1 stands 2 in deep", ""},
+		{"-coals|0s|-compartments|4 ft2, 4 ft2", "", "low level, no. 1", "Last wood"},
+		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "DO NOT LIGHT THIS FIRE", "Last wood on the fire"},
+		{"-coals|3h", "", "flue damper open", "draw the fire"},
+		{"", "", "The clock starts with a hot arch", ""},
+		{"-compartments|8 ft2, 4 ft2", "", "The clock starts with a hot arch", "valve opens"},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|63 Brix", "", "less than 66 Brix in the mean may not be sold", ""},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|66 Brix", "", "valve opens shuts qt mean Brix total qt", "in the mean may not"},
+		{"-moisture|50 %", "", "wood wetter than 20 % also weakens the fire", ""},
+		{"-moisture|20 %", "", "Of wood, by weight", "weakens"},
+
 		// A kettle whose sap is out below syrup is finished in the pot, too.
 		{"-compartments|8 ft2", "", "none today (the sap is out at", "growing sweeter"},
 		{"-compartments|8 ft2", "", "finish in a pot", ""},
@@ -75,8 +102,8 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "still growing sweeter", "the sap is out"},
 
 		// Syrup that does not keep.
-		{"-target|56 Brix", "", "below 66 Brix it ferments", "crystals"},
-		{"-target|70 Brix", "", "above 68 Brix crystals are likely", "ferments"},
+		{"-target|61 Brix", "", "below 66 Brix it ferments", "crystals"},
+		{"-target|70 Brix", "", "from 68 Brix on crystals are likely", "ferments"},
 		{"", "", "never meets bleach", "ferments"},
 		{"", "", "chlorine gas", "crystals"},
 		{"", "", "where it passes wall and roof", ""},
@@ -192,14 +219,15 @@ func badInput() (cases []clitest.Bad) {
 		{"-cup|300 F", "-cup: temperature 300 F (148.9 C) is outside"},
 		{"-coals|x", "-coals: \"x\" is not a stretch of time"},
 		{"-start|25:99", "-start: write a time of the day as 08:00"},
-		{"-target|90 Brix", "-target: target 90 Brix is outside"},
+		{"-target|90 Brix", "-target: target 90 Brix is outside 60 to 75"},
+		{"-target|59 Brix", "-target: target 59 Brix is outside 60 to 75"},
 		{"-target|60 Brix|-reading|61 Brix", "-reading: sap"},
 		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-pressure|5 kPa", "-pressure: station pressure "},
 		{"-water-boils|300 F", "-water-boils: "},
 		{"-altimeter|30 inHg", "-altimeter: give -elevation too"},
 		{"-altimeter|30 inHg|-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
-		{"-pressure|1 atm|-elevation|5 ft", "says the same as"},
+		{"-pressure|1 atm|-elevation|5000 ft", "-pressure: station pressure 29.92 inHg (101.3 kPa) is outside"},
 		{"-pot-rate|0 L/h", "-pot-rate: rate 0 US gal/h (0 L/h) is outside"},
 		{"-cup|211 F|-elevation|1800 m", "-cup: syrup boils at 208.5 F today and is no hotter in the cup"},
 		{"-water-boils|220 F", "-water-boils: boiling point of water"},
@@ -223,6 +251,9 @@ func badInput() (cases []clitest.Bad) {
 		{"-sap-file|x.csv|-sap|3 L", "says the same as"},
 		{"-compartments|6 ft2,x", "-compartments"},
 		{"-compartments|6 ft2|-pan-area|6 ft2", "says the same as"},
+		{"-compartments|6 ft2|-draw-to|5 Brix", "-draw-to: strength at which the draw ends"},
+		{"-moisture|200 %", "-moisture: moisture 200 % is outside"},
+		{"-coals|13h", "-coals: a fire that holds for more than 12 hours"},
 		{"-compartments|6 ft2|-draw-to|70 Brix", "-draw-to: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
 		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: infeasible: the osmotic pressure of 40 Brix"},

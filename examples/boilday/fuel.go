@@ -42,6 +42,11 @@ func (p *plan) fire(s *setup) (err error) {
 	if s.fuel != "wood" {
 		at, how = boil.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
 	}
+	if s.fuel == "wood" {
+		if err := cli.Within("moisture", "moisture", s.moisture, 0, 120, 1, "%", "a pin meter shows the dry basis, and hardly any green wood is so wet: check the meter"); err != nil {
+			return err
+		}
+	}
 	given := s.learned
 	if given {
 		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Gross}
@@ -72,15 +77,39 @@ func (p *plan) liquid(fuel boil.Fuel[units.Volume], at boil.Efficiency) error {
 	return cli.For("efficiency", err)
 }
 
-// cords counts wood. A learned efficiency is of the net heat at the wood's
-// moisture; the range for home-built pans is of the gross heat of the species.
+// airDry is the moisture at which a share of the gross heat is taken for one of
+// the net heat, on the dry basis.
+const airDry boil.DryMoisture = 20
+
+// onNet returns an efficiency on the gross heat of wood as one on its net heat: as
+// much of it gets into the sap from air-dry wood.
+func onNet(e boil.Efficiency) (boil.Efficiency, error) {
+	bone, err := boil.WoodHeat(0)
+	if err != nil {
+		return e, err
+	}
+	dry, err := boil.WoodHeat(airDry.Wet())
+	if err != nil {
+		return e, err
+	}
+	const burned = 0.54 * 1050 // Btu for a pound of dry wood: see [boil.WoodHeat]
+	gross := (bone.BtusITPerPound() + burned) / (1 + float64(airDry)/100)
+	ratio := units.Share(gross / dry.BtusITPerPound())
+	return boil.Efficiency{Low: e.Low * ratio, High: e.High * ratio, Basis: boil.Net}, nil
+}
+
+// cords counts wood by its net heat at its moisture. A cord holds the same dry
+// wood whatever the water in it, so that cords follow the net heat of that.
 func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) error {
-	fuel := w.Cord()
-	if given {
-		var err error
-		if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
-			return cli.For("moisture", err)
+	fuel, err := w.Net(boil.DryMoisture(s.moisture))
+	if err != nil {
+		return cli.For("moisture", err)
+	}
+	if !given {
+		if at, err = onNet(at); err != nil {
+			return err
 		}
+	} else {
 		at.Basis = boil.Net
 		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
 	}
@@ -127,6 +156,9 @@ func (p page) fuelPart(part *cli.Part) {
 	}
 	part.Row("burns", "It burns", show(p.burn.low, p.burn.high), name, p.burn.how)
 	if w := p.burn.weight; w != nil {
-		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.moisture.Text(0)+" moisture on the dry basis")
+		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.moisture.Text(0)+" moisture on the dry basis, as a pin meter shows it")
+		if p.given.moisture > 20 {
+			part.Remark("That is the least: wood wetter than 20 % also weakens the fire, and makes more smoke and tar in the flue. Split it and dry it first; green wood is not for this fire.")
+		}
 	}
 }

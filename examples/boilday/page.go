@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
@@ -79,7 +78,7 @@ func (p page) sapPart(part *cli.Part) {
 }
 
 func (p page) syrupPart(part *cli.Part) {
-	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
+	part.Row("target", "Target", cli.Brix(p.given.target, 1), cli.Legal)
 	part.Row("volume", "Syrup at "+p.cool(), cli.Volume(p.syrup.Volume()))
 	part.Row("weight", "On a scale it weighs", cli.Mass(p.syrup.WeightInAir()))
 	what := "Sap to one of syrup"
@@ -94,6 +93,10 @@ func (p page) syrupPart(part *cli.Part) {
 }
 
 func (p page) clockPart(part *cli.Part) {
+	if p.overrun {
+		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.area))
+		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
+	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
 	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
@@ -103,8 +106,14 @@ func (p page) clockPart(part *cli.Part) {
 	if p.small {
 		end = "Take it off the pan"
 	}
-	if p.stopAt > 0 {
-		part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(p.lastWood)), "at "+p.stopAt.Text(1)+": the coals bring it the rest of the way, a little later than with a full fire")
+	if p.given.coals > 0 && !p.overrun {
+		when := "at " + p.stopAt.Text(1)
+		if p.stopAt == 0 {
+			when = "with the pan full and at least " + p.atLeast(p.sapThen) + " of sap still to go in"
+		}
+		part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(p.lastWood)), when+": the coals still boil off "+p.atLeast(p.coals))
+		part.Remark(damp)
+		end += " within 0.1 Brix"
 	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+minutes(p.done))
 	if p.batches > 1 {
@@ -116,6 +125,7 @@ func (p page) clockPart(part *cli.Part) {
 		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
 	}
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
+	part.Remark(coldArch)
 	if p.comes > 0 {
 		part.Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
 	}
@@ -125,13 +135,16 @@ func (p page) clockPart(part *cli.Part) {
 }
 
 func (p page) finishPart(part *cli.Part) {
-	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), weather[p.from])
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
+	for _, told := range p.given.place.Told(p.Sheet) {
+		part.Remark(told)
+	}
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	note := fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem)))
-	if density.Extrapolated(p.given.cup) {
-		note += "; above " + p.whole(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
+	if near := p.NearBoil(p.given.cup); near != "" {
+		note += "; " + near
 	}
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
@@ -158,26 +171,13 @@ func (p page) keeping(t units.Temperature) string {
 	}
 }
 
-const legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
-
-// Strengths at which syrup keeps in a closed container. Sources: thinner it
-// ferments, common practice; thicker it is likely to crystallize from room
-// temperature down, OMAFRA 2013.
-const (
-	thinnest units.Brix = 66
-	thickest units.Brix = 68
-)
-
 // cautions of the day's work. Sources: US CPSC; University of Vermont; Cornell
 // maple program; NIOSH; CFIA; regulation M-35.1 r. 18.1; of acid and bleach,
 // common practice.
 func (p page) cautions() []string {
 	var all []string
-	switch b := p.given.target; {
-	case b < thinnest:
-		all = append(all, fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), thinnest.Text(0)))
-	case b > thickest:
-		all = append(all, fmt.Sprintf("Syrup of %s is thick: above %s crystals are likely in the jar.", b.Text(1), thickest.Text(0)))
+	if warning := cli.Keeping(p.given.target); warning != "" {
+		all = append(all, warning)
 	}
 	return append(all,
 		fmt.Sprintf("Sap near %s and syrup near %s burn through the skin at once and stick: keep children and pets away from the pan.", p.whole(p.waterBoils), p.whole(p.syrupBoils)),

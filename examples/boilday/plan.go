@@ -3,7 +3,6 @@ package main
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 	"time"
 
@@ -64,7 +63,11 @@ type firing struct {
 	done    time.Duration // to syrup, or to the take-off
 
 	lastWood time.Duration // when the coals finish the rest
-	stopAt   units.Brix    // the strength at that time; 0 if the fire has no coals
+	stopAt   units.Brix    // the strength at that time; 0 if sap still goes in
+	sapThen  units.Mass    // that still has to go in after it
+	coals    units.Mass    // of water that they boil off
+	over     time.Duration // when the last wood goes on at the latest
+	overrun  bool          // by themselves they are too much
 
 	batches int // that the pan is drawn off in
 
@@ -109,12 +112,15 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	if p.sap.Brix() >= s.target {
-		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(strongest), Unit: "Brix", Hint: "the sap is already as strong as that"})
+		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})
 	}
 	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
 	if err := p.amounts(s); err != nil {
+		return nil, err
+	}
+	if p.coals, err = p.coalsWater(s); err != nil {
 		return nil, err
 	}
 	atPan := p.clock
@@ -146,32 +152,17 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	}
 	p.slipBrix = over - s.target
 	if !f.Given("cup") {
-		s.cup = usualCup(p.syrupBoils, s.metric)
+		s.cup = cli.UsualCup(p.syrupBoils, s.metric)
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
 		return cli.For(flagOf(err, "cup", "hydrometer graduation", "hydrometer"), err)
 	}
-	if s.cup.Compare(p.syrupBoils.Add(s.doubt.Thermometer)) > 0 {
-		return cli.For("cup", fmt.Errorf("syrup boils at %s today and is no hotter in the cup: leave this out, or give what the thermometer in the cup shows", temperature(p.syrupBoils, s.metric)))
+	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
+		return err
 	}
 	p.baume, err = density.BaumeFromBrix(p.reads)
 	return err
-}
-
-// usualCup is the temperature in the cup if nobody tells: 211 F, near which hot
-// marks are read (common practice), or a whole degree just below the boiling
-// point of syrup where that is lower.
-func usualCup(boils units.Temperature, metric bool) units.Temperature {
-	const below = 2 * units.FahrenheitDegree // poured, it cools at once
-	usual, cup := units.Fahrenheit(211), boils.Add(-below)
-	if cup.Compare(usual) >= 0 {
-		return usual
-	}
-	if metric {
-		return units.Celsius(math.Floor(cup.Celsius()))
-	}
-	return units.Fahrenheit(math.Floor(cup.Fahrenheit()))
 }
 
 // slip is a tenth of a degree, as the page counts them.
@@ -261,24 +252,8 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	p.lastWood = p.done
-	if s.coals > 0 {
-		batch := boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}
-		p.stopAt, err = batch.LastFiring(end.Brix(), s.coals)
-		if flagOf(err, "", "target", "target") == "target" {
-			// The coals could finish all that is in the pan: the last wood goes on
-			// with the last sap.
-			p.stopAt, err = at.Brix(), nil
-		}
-		if err != nil {
-			return cli.For("coals", err)
-		}
-		wait, err := batch.Time(p.stopAt)
-		if err != nil {
-			return cli.For("coals", err)
-		}
-		p.lastWood = p.lastSap + wait
+	if err := p.coalsEnd(s, boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, boil.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
+		return err
 	}
-
 	return p.takeOff(s, end)
 }

@@ -49,6 +49,11 @@ type run struct {
 	boil.Outcome
 	stops []stop
 	noSap bool // the tank ran empty
+
+	first  units.Area   // of the compartment at the sap's end
+	depth  units.Length // in it at the last wood
+	tank   units.Mass   // sap left then
+	wooded bool         // there was a last wood before the end
 }
 
 // most is the longest timeline that a page shows.
@@ -76,20 +81,21 @@ func (p *plan) simulate(s *setup) error {
 	}
 	rig := boil.Rig{
 		Heat: units.Power(float64(demand.PerWater()) * float64(rate)),
-		Draw: boil.DrawOff{At: s.target, Until: s.drawTo},
+		Draw: boil.DrawOff{At: s.target, Until: s.drawTo}, Coals: s.coals,
 	}
 	for _, a := range s.compartments {
 		rig.Compartments = append(rig.Compartments, boil.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
 	}
 	day := boil.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
 	day.Sap = p.loads(s)
-	p.run = &run{}
+	p.over = day.Out
+	p.run = &run{first: s.compartments[0]}
 	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m boil.Moment) bool {
 		p.run.note(m)
 		return true
 	})
 	if err != nil {
-		return cli.For(flagOf(err, "compartments", "strength at which the draw ends", "draw-to"), err)
+		return cli.For(flagOf(err, flagOf(err, "compartments", "half-life of the coals", "coals"), "strength at which the draw ends", "draw-to"), err)
 	}
 	return p.kettle(s)
 }
@@ -98,7 +104,7 @@ func (p *plan) simulate(s *setup) error {
 // single compartment.
 func (p *plan) kettle(s *setup) error {
 	o := &p.run.Outcome
-	if len(s.compartments) > 1 || len(o.Draws) > 0 || !p.run.noSap || !o.WasLow {
+	if len(s.compartments) > 1 || len(o.Draws) > 0 || !p.run.noSap || o.ToCome > 0 || o.End == boil.Finished || !o.WasLow && !p.run.wooded || o.LastWood >= p.over {
 		return nil
 	}
 	in := o.Held[0]
@@ -134,6 +140,9 @@ func (p *plan) loads(s *setup) []boil.Sap {
 // left to the table of draws.
 func (r *run) note(m boil.Moment) {
 	r.noSap = r.noSap || m.Event == boil.SapOut
+	if m.Event == boil.LastWood {
+		r.wooded, r.depth, r.tank = true, units.Length(m.Volume(0)/units.Volume(r.first)), m.SapLeft()
+	}
 	switch m.Event {
 	case boil.DrawShuts, boil.PailIn, boil.OffBoil:
 		return
@@ -206,6 +215,7 @@ func (p page) rigPart(part *cli.Part) {
 		}
 		rows = append(rows, append(row, upTo(s.drawn, units.Pound), upTo(s.sapLeft, 10*units.Pound)))
 	}
+	p.coalsOverrun(part)
 	part.Remark("Brix in each compartment from the sap's end on, syrup drawn, and sap in the tank.")
 	part.Table("timeline", cols, rows)
 	o := &p.run.Outcome
@@ -215,7 +225,7 @@ func (p page) rigPart(part *cli.Part) {
 	} else {
 		part.Row("first_syrup", "First syrup", cli.Words("none today"), p.noSyrup())
 	}
-	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), draws(len(o.Draws)))
+	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), p.In(cli.Volume(cold(o.Syrup)))+" at "+p.cool(), draws(len(o.Draws)))
 	part.Row("off", "Water boiled off", cli.Mass(o.Evaporated))
 	sweet := "the sweet for the next day: boil it up or keep it cold"
 	if p.small {
@@ -223,7 +233,10 @@ func (p page) rigPart(part *cli.Part) {
 	}
 	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), sweet)
 	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))
-	if o.WasLow {
+	p.lastWoodRows(part)
+	if o.WasLow && p.given.coals == 0 {
 		part.Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")
 	}
+	p.drawTable(part)
+	part.Remark(coldArch)
 }

@@ -136,6 +136,14 @@ func (s *setup) check(f *cli.Flags) error {
 	if err := s.checkDepths(f); err != nil {
 		return err
 	}
+	if f.Given("draw-to") {
+		if err := cli.Within("draw-to", "strength at which the draw ends", s.drawTo, s.target-10, s.target-0.05, 1, "Brix", "what is drawn is syrup: shut the valve a few Brix below the target, or it is sap that comes out"); err != nil {
+			return err
+		}
+	}
+	if s.coals < 0 || s.coals > 12*time.Hour {
+		return cli.For("coals", errors.New("a fire that holds for more than 12 hours cannot be steered: measure how long the boil takes to fall to half"))
+	}
 	const imperfect = "say how far off it may be: no instrument is perfect"
 	return cmp.Or(
 		cli.Within("sap-division", "division", s.sapDoubt.Division, 0.001, 5, 1, "Brix", imperfect),
@@ -150,7 +158,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
 		cli.Within("pot-rate", "rate", s.pot, 0.01*units.USGallonPerHour, 1e3*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level of the pot falls in an hour"),
-		cli.Within("target", "target", s.target, 55, strongest, 1, "Brix", "syrup is 66 to 69 Brix; thinner it ferments, and candy is finished by temperature"),
+		cli.Target("target", s.target),
 	)
 }
 
@@ -203,14 +211,6 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		}
 	}
 	return f.Kept(names...)
-}
-
-// weather words how the pressure was found, by its flag.
-var weather = map[string]string{
-	cli.ByWaterBoils: "by your thermometer in boiling water",
-	cli.ByStation:    "as your barometer shows",
-	cli.ByAltimeter:  "by altimeter setting and elevation",
-	cli.ByElevation:  "standard weather at the elevation",
 }
 
 // flagOf returns other if err is about the argument arg, else flag.

@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // A fuelCols reads which fuel, and how much of it.
@@ -153,6 +154,8 @@ func (b *book) readBoils() error {
 	}
 	cols = append(cols, sap.cols("sap")...)
 	cols = append(cols, fuel.cols("burned")...)
+	list := lookagain.List{Most: mostLooked, VolumeUnit: "L"}
+	defer b.look(&list)
 	return b.file(sheet{
 		name: "boils.csv", cols: cols, one: []string{"burned", "weighed"},
 		row: func(r *records.Reader) error {
@@ -205,6 +208,8 @@ func (b *book) readBoils() error {
 			}
 			f.sap, f.water, f.heat, f.volume = lot.Mass(), demand.Water, demand.Total(), lot.Volume()
 			f.burnt = burnt{group(k.kind, held.Basis), held.Basis}
+			list.Add(lookagain.Row{File: b.given.shown("boils.csv"), Line: r.Line(), Day: f.lit, Strength: float64(lot.Brix()), Volume: sap.volume.Liters(),
+				Whole: whole(f.lit, f.fired, sap, fuel, end, moisture)})
 			b.boils = append(b.boils, f)
 			b.boiled.add(lot)
 			b.stock(k).burned += amount

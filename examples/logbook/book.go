@@ -14,6 +14,7 @@ import (
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // What a season may hold. Rows are counted and forgotten; these are kept, so
@@ -78,7 +79,10 @@ type book struct {
 	given    *setup
 	progress *cli.Progress
 	wrong    wrong
-	lacks    []string // files that are not there
+	again    wrong          // rows that count, and are to be looked at again
+	unseen   int            // rows that were not
+	syrups   lookagain.List // of draws and packing
+	lacks    []string       // files that are not there
 
 	begun   bool
 	origin  int // day of the first gathering, counted from 1970
@@ -96,7 +100,7 @@ type book struct {
 
 func newBook(s *setup, p *cli.Progress) *book {
 	return &book{given: s, progress: p, sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
-		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}}
+		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}, syrups: lookagain.List{Most: mostLooked}}
 }
 
 // read reads all files, the gatherings first: they tell which season it is.
@@ -106,6 +110,8 @@ func (b *book) read() error {
 			return err
 		}
 	}
+	b.look(&b.syrups)
+	b.syrups = lookagain.List{}
 	return nil
 }
 

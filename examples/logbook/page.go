@@ -30,6 +30,9 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	if b.wrong.rows > 0 {
 		p.mendPart(sheet.Part("mend", "Rows to mend"))
 	}
+	if b.again.rows > 0 || b.unseen > 0 {
+		p.againPart(sheet.Part("again", "Look again"))
+	}
 	p.seasonPart(sheet.Part("season", "Season"))
 	p.balancePart(sheet.Part("balance", "Where the sugar went"))
 	if err := p.daysPart(sheet.Part("days", "By day")); err != nil {

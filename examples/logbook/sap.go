@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // minutes are the ways to write a time, and dates a day.
@@ -87,6 +88,7 @@ func (b *book) readGatherings() error {
 		source string
 		sap    sapCols
 	)
+	list := lookagain.List{Most: mostLooked, VolumeUnit: "L"}
 	const what = "a source is a bush, a line or a tank: keep notes in a column of their own"
 	err := b.file(sheet{
 		name: "gatherings.csv", needed: true,
@@ -113,12 +115,17 @@ func (b *book) readGatherings() error {
 			if err != nil {
 				return err
 			}
+			if list.Looks() {
+				list.Add(lookagain.Row{File: b.given.shown("gatherings.csv"), Line: r.Line(), Day: when, Name: source,
+					Strength: float64(lot.Brix()), Volume: sap.volume.Liters(), Whole: whole(when, source, sap)})
+			}
 			b.sources[source] = from
 			from.add(lot)
 			on.sap.add(lot)
 			return nil
 		},
 	})
+	b.look(&list)
 	if err == nil && !b.begun {
 		return fmt.Errorf("%s: no gathering that counts below the header: there is no season to draw a balance of", b.given.shown("gatherings.csv"))
 	}

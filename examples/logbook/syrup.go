@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // lot returns a lot of syrup by name; it is kept once it is used.
@@ -72,6 +73,8 @@ func (b *book) readDraws() error {
 			if err != nil {
 				return err
 			}
+			b.syrups.Add(lookagain.Row{File: b.given.shown("draws.csv"), Line: r.Line(), Day: when, Name: name, Drawn: true,
+				Whole: whole(when, name, volume, weight, reading, cup, temp)})
 			lot.drawn.add(drawn)
 			if !(brix >= thinSyrup && brix <= thickSyrup) {
 				lot.unlike++
@@ -162,6 +165,8 @@ func (b *book) readPacking() error {
 			if err != nil {
 				return err
 			}
+			b.syrups.Add(lookagain.Row{File: b.given.shown("packing.csv"), Line: r.Line(), Day: when, Name: name, Packed: true,
+				Whole: whole(when, name, label, count)})
 			b.sizes[key] = s
 			s.count += int(count)
 			// The conversion forbids a fused multiply-add: jars often end on half of

@@ -34,7 +34,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-target|80 Brix", "-target: target 80 Brix is outside 60 to 75"},
 		{"-place|Atlantis", `-place: "Atlantis" is not known: use one of United States`},
 		{"-water-boils|150 F", "-water-boils: temperature"},
-		{"-thin-with|66.5 Brix|-volume|1 L|-reading|69 Brix", "-thin-with: it must be at least 1 Brix thinner"},
+		{"-thin-with|66.5 Brix|-volume|1 L|-reading|69 Brix|-target|66.9 Brix", "-thin-with: it must be at least 1 Brix thinner"},
 		{"-thin-temp|-5 C", "-thin-temp: temperature 23 F (-5 C) is outside"},
 		{"-thin-light|0 %", "-thin-light: light transmission 0 % is outside"},
 		{"-filter-at|5 C", "-filter-at: temperature 41 F (5 C) is outside"},

@@ -10,8 +10,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// atTheMark is how near the mark syrup is left as it is: no hydrometer tells
-// less.
+// atTheMark is less than any hydrometer tells.
 const atTheMark = 0.05
 
 // blend pours the cans together.
@@ -79,8 +78,11 @@ func (d *day) toMark() error {
 	}
 	result := pool
 	d.mark.light = d.pool.light
-	switch over := pool.Brix() - s.target; {
-	case over < -atTheMark:
+	if d.do, err = d.remedy(); err != nil {
+		return err
+	}
+	switch d.do {
+	case sugar.BoilOn:
 		boiled, err := sugar.Concentrate(pool, s.target)
 		if err != nil {
 			return err
@@ -90,7 +92,7 @@ func (d *day) toMark() error {
 			return cli.For(d.from("temp"), err)
 		}
 		result, d.off, d.heat = boiled.Concentrate, boiled.Removed.Mass(), demand.Total()
-	case over > atTheMark:
+	case sugar.ThinDown:
 		if !(s.thinner < s.target-1) {
 			return cli.For("thin-with", errors.New("it must be at least 1 Brix thinner than the target: take water, sap or a lighter syrup"))
 		}
@@ -109,6 +111,26 @@ func (d *day) toMark() error {
 		return cli.For("filter-at", err)
 	}
 	return d.tint()
+}
+
+// remedy tells whether to mend the pool: as the rule and the reading say, or to a
+// target that was asked for. One that the rule forbids counts alone.
+func (d *day) remedy() (sugar.Remedy, error) {
+	b, by, target := d.pool.lot.Brix(), d.pool.doubt, d.given.target
+	if !d.own {
+		a, err := d.standard.Advise(b, by, 0)
+		return a.Do, err
+	}
+	a, err := d.standard.Advise(b, by, target)
+	switch {
+	case !errors.Is(err, sugar.ErrInfeasible):
+		return a.Do, err
+	case b < target-by:
+		return sugar.BoilOn, nil
+	case b > target+by:
+		return sugar.ThinDown, nil
+	}
+	return sugar.Leave, nil
 }
 
 // warming is the heat that brings a lot to a temperature; none if it is hotter.

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strings"
 
@@ -10,6 +11,7 @@ import (
 	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // A can is syrup as it is found.
@@ -89,6 +91,7 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		light        units.Share
 		mold         string
 	)
+	again := lookagain.List{VolumeUnit: "L"}
 	cols := []records.Col{
 		records.Text("can", &name), records.Volume("volume", &volume).Optional(), records.Mass("weight", &weight).Optional(),
 		records.Brix("reading", &reading).Blank(), records.Temperature("read_at", &readAt).Blank(), records.Text("mold", &mold).Optional(),
@@ -115,8 +118,11 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 			return r.Fail(wrong, err)
 		}
 		all = append(all, c)
+		again.Add(lookagain.Row{File: s.canFile, Line: r.Line(), Name: name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
+			Whole: fmt.Sprintln(name, volume, weight, reading, readAt, at, light)})
 		return nil
 	})
+	s.again = again.Findings()
 	if err == nil && len(all) == 0 {
 		return nil, cli.For("can-file", errors.New("every can is marked moldy: throw them away, there is nothing to pack"))
 	}

@@ -22,6 +22,8 @@ type day struct {
 	cans  []can
 	pool  syrup
 	mark  syrup // brought to the mark, at the temperature of the filter
+	own   bool  // the target was asked for, and is not what is taken else
+	do    sugar.Remedy
 	off   units.Mass
 	added sugar.Lot
 	heat  units.Energy
@@ -70,6 +72,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 			d.invented = append(d.invented, part.name)
 		}
 	}
+	d.own = demo || f.Given("target")
 	var err error
 	if d.standard, err = s.standard(); err != nil {
 		return nil, cli.For("place", err)

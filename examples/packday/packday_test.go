@@ -151,7 +151,7 @@ func byHand(t *testing.T, b clitest.Binary) {
 	cold := []string{"-hydrometer", "68 F", "-read-at", "68 F", "-temp", "68 F", "-thin-temp", "68 F"}
 	// A US gallon of 68.9 Brix has 11.187 lb; to 66.9 it takes 11.187 (68.9/66.9
 	// - 1) = 0.3344 lb of water, of which air bears 0.105 percent: 0.3341 on the scale.
-	s := run(t, b, append(cold, "-volume", "1 US gal", "-reading", "68.9 Brix")...)
+	s := run(t, b, append(cold, "-volume", "1 US gal", "-reading", "68.9 Brix", "-target", "66.9 Brix")...)
 	if math.Abs(s.Mark.Add-0.33405) > 0.0001 || s.Mark.BoilOff != 0 {
 		t.Errorf("thinned with %v lb", s.Mark.Add)
 	}

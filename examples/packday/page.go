@@ -43,6 +43,8 @@ func (d *day) sheet() *cli.Sheet {
 	care := sheet.Part("care", "Take care")
 	if thin := p.tooThin(); thin != "" {
 		care.Item(thin)
+	} else if thick := cli.Keeping(p.pack.Brix()); p.pack.Brix() >= sugar.KeepsTo {
+		care.Item(thick)
 	}
 	for _, c := range p.cautions() {
 		care.Item(c)
@@ -68,6 +70,9 @@ func (p page) cansPart(part *cli.Part) {
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
 	part.Row("uncertainty", "Each strength, plus or minus", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	for _, f := range p.given.again {
+		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
+	}
 	if thin {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", units.Brix(fermenting).Text(0)))
 	}
@@ -149,9 +154,15 @@ func (p page) markPart(part *cli.Part) {
 			what = s.thinner.Text(1)
 		}
 		part.Row("add", "Thin with", cli.Digits(cli.Volume(p.added.Volume()), 3), p.In(cli.Digits(cli.SmallVolume(p.added.Volume()), 3)), what+" at "+p.In(cli.Temperature(s.thinTemp)))
-		part.Row("add_weight", "That weighs", cli.Digits(cli.Mass(p.added.WeightInAir()), 3), "in small pours, stirring; then heat it all again")
+		part.Row("add_weight", "That weighs", cli.Digits(cli.Mass(p.added.WeightInAir()), 3))
+		for _, l := range cli.BringBack() {
+			part.Item(l)
+		}
+	case p.do == sugar.ReadAgain:
+		part.Row("action", "To do", cli.Words(p.do.String()), "a limit of the rule lies within the uncertainty: mend nothing yet")
+		part.Remark(cli.ReadAgain + " What stays as close to the least strength is boiled on until it is sure; the figures below are of the syrup as it is.")
 	default:
-		part.Row("action", "To do", cli.Words("nothing"), "it is at the mark")
+		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from right: heating it again would cost color and clearness")
 	}
 	part.Row("heat", "Heat into the syrup", cli.Digits(cli.Energy(p.heat), 3))
 	cool, err := p.mark.lot.VolumeAt(label)

@@ -12,10 +12,13 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // setup is what the flags say.
 type setup struct {
+	again []lookagain.Finding // rows of the cans to look at again
+
 	canFile string
 	volume  units.Volume
 	weight  units.Mass
@@ -153,7 +156,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
 		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
 		cli.WithinTemperature("cup", "temperature", s.cup, 0, 110, "the syrup in the cup"),
-		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is packed at 66 to 69 Brix; below 66 it ferments, above 69 it grows crystals"),
+		cli.Target("target", s.target),
 		cli.WithinTemperature("water-boils", "temperature", s.waterBoils, 85, 103, "water boils at 212 F by the sea and 194 F at 10,000 ft"),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),

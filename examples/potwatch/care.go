@@ -1,28 +1,13 @@
 package main
 
-import (
-	"fmt"
+import "example.org/sapreckoner/internal/cli"
 
-	"example.org/sapreckoner/units"
-)
-
-// Strengths at which syrup keeps in a closed container. Sources: thinner it
-// ferments, common practice; thicker it is likely to crystallize from room
-// temperature down, OMAFRA 2013.
-const (
-	keepsFrom units.Brix = 66
-	keepsTo   units.Brix = 68
-)
-
-// strength cautions of a target at which syrup does not keep.
-func (p *evening) strength() []string {
-	switch b := p.given.target; {
-	case b < keepsFrom:
-		return []string{fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), keepsFrom.Text(0))}
-	case b > keepsTo:
-		return []string{fmt.Sprintf("Syrup of %s is thick: above %s crystals are likely in the jar.", b.Text(1), keepsTo.Text(0))}
+// cautions warn of a target at which syrup does not keep, then of the work.
+func (p *evening) cautions() []string {
+	if warning := cli.Keeping(p.given.target); warning != "" {
+		return append([]string{warning}, cautions...)
 	}
-	return nil
+	return cautions
 }
 
 // cautions of the finish, as those of the other programs. Sources: US CPSC;

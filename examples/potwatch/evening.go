@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,6 +21,8 @@ type evening struct {
 
 	all    []instrument
 	pairs  []pair
+	apart  []apart
+	most   units.Brix  // that the rule of most places allows
 	heat   units.Brix  // strength by the thermometer; 0 if it was not asked
 	heated *instrument // the same, with how uncertain it is
 	// For a thermometer to tell how uncertain it is.
@@ -37,8 +40,12 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
+	rule, err := sugar.UnitedStates.Standard()
+	if err != nil {
+		return nil, err
+	}
+	p.most = rule.Max
 	p.kept = f.Kept("target", "hydrometer", "cup")
-	var err error
 	if placed(f) {
 		if p.thermometer, err = s.thermometer(f); err != nil {
 			return nil, err

@@ -63,7 +63,8 @@ func (w *watch) watchFire(s *setup, t *thermometer) (fire, error) {
 	return watchFire(boil.Batch{Mass: any, Brix: w.Now, Evaporation: units.MassRate(lost.Kilograms()/time.Minute.Seconds()) * units.KilogramPerSecond}, "readings", s, t)
 }
 
-const tooLate = "beyond the target: draw the fire, or take the pot off when it is syrup"
+// tooLate tells what to do about coals that give too much: common practice.
+const tooLate = "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open, against carbon monoxide, and never rake out live coals"
 
 // fireRows tells when the last wood goes on. From is what the time counts from.
 func (p page) fireRows(part *cli.Part, f fire, from string) {

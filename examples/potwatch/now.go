@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/sapreckoner/boil"
@@ -16,7 +17,13 @@ type instrument struct {
 	density.Measurement
 }
 
-// pair is two instruments side by side.
+// apart is two instruments that disagree.
+type apart struct {
+	a, b string
+	density.DisagreeError
+}
+
+// pair is two instruments that agree.
 type pair struct {
 	a, b string
 	density.Combination
@@ -91,6 +98,11 @@ func (p *evening) instruments(f *cli.Flags) error {
 	for i, a := range all {
 		for _, b := range all[i+1:] {
 			c, err := density.Combine(a.Measurement, b.Measurement)
+			var disagree *density.DisagreeError
+			if errors.As(err, &disagree) {
+				p.apart = append(p.apart, apart{a.name, b.name, *disagree})
+				continue
+			}
 			if err != nil {
 				return err
 			}

@@ -19,6 +19,8 @@ func (p *evening) sheet() *cli.Sheet {
 	page := page{p, sheet}
 	if lines := p.alarms(); len(lines) > 0 {
 		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
+	} else if len(p.apart) > 0 {
+		page.apartItems(sheet.Part("alarm", "Read again: the instruments disagree"))
 	} else if line := p.leap(); line != "" {
 		sheet.Part("alarm", "Read it again at once").Item(line)
 	}
@@ -57,27 +59,20 @@ func (p *evening) sheet() *cli.Sheet {
 		}
 	}
 	care := sheet.Part("care", "Take care")
-	for _, c := range append(p.strength(), cautions...) {
+	for _, c := range p.cautions() {
 		care.Item(c)
 	}
 	return sheet
 }
 
-// weather words how the pressure was found, by its flag.
-var weather = map[string]string{
-	cli.ByWaterBoils: "by your thermometer in boiling water",
-	cli.ByStation:    "as your barometer shows",
-	cli.ByAltimeter:  "by altimeter setting and elevation",
-	cli.ByElevation:  "standard weather at the elevation: boil water and read the thermometer to be sure",
-}
-
-const legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
-
 func (p page) stopPart(part *cli.Part) {
-	part.Row("target", "Target", cli.Brix(p.given.target, 1), legal)
+	part.Row("target", "Target", cli.Brix(p.given.target, 1), cli.Legal)
 	if t := p.thermometer; t != nil {
-		part.Row("water", "Water boils today at", cli.Temperature(t.water), weather[t.from])
+		part.Row("water", "Water boils today at", cli.Temperature(t.water), cli.KnownBy[t.from])
 		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.stopNotes()...)
+	}
+	for _, told := range p.given.place.Told(p.Sheet) {
+		part.Remark(told)
 	}
 	h := p.float
 	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), "in the cup at "+p.In(cli.Temperature(h.stop.Cup)))

@@ -1,8 +1,11 @@
 package main
 
 import (
+	"math"
+
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/units"
 )
 
 func (p page) nowPart(part *cli.Part) {
@@ -16,7 +19,7 @@ func (p page) nowPart(part *cli.Part) {
 		part.Table("instruments", []cli.Column{{Key: "instrument", Head: "by"}, {Key: "shows", Head: "shows"}, {Key: "strength", Head: "strength"},
 			{Key: "give_or_take", Head: "give or take"}}, rows)
 	}
-	if len(p.pairs) > 0 {
+	if len(p.pairs)+len(p.apart) > 0 {
 		p.pairTable(part)
 	}
 	if p.tooThin {
@@ -50,18 +53,17 @@ func (p page) has(name string) bool {
 
 func (p page) pairTable(part *cli.Part) {
 	var rows [][]cli.Value
-	apart := false
 	for _, c := range p.pairs {
-		agree := "yes"
-		if c.Disagree {
-			agree, apart = "no", true
-		}
-		rows = append(rows, []cli.Value{cli.Words(c.a + ", " + c.b), cli.Words(agree), cli.Brix(c.Brix, 1), cli.Brix(c.Uncertainty/density.Coverage, 2)})
+		rows = append(rows, []cli.Value{cli.Words(c.a + ", " + c.b), cli.Words("yes"), cli.Brix(c.Brix, 1), cli.Brix(c.Uncertainty/density.Coverage, 2)})
+	}
+	none := cli.Brix(units.Brix(math.NaN()), 1)
+	for _, c := range p.apart {
+		rows = append(rows, []cli.Value{cli.Words(c.a + ", " + c.b), cli.Words("no"), none, none})
 	}
 	part.Table("pairs", []cli.Column{{Key: "pair", Head: "side by side"}, {Key: "agree", Head: "agree"}, {Key: "together", Head: "together"},
 		{Key: "give_or_take", Head: "give or take"}}, rows)
-	if apart {
-		part.Remark("Where two do not agree, one is off, or its uncertainty was given too small: check both, in plain water first, before you go by either.")
+	if len(p.apart) > 0 {
+		part.Remark("Where two do not agree there is no mean: one is off, or its uncertainty was given too small.")
 	}
 }
 

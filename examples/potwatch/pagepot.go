@@ -18,7 +18,7 @@ func (p page) potPart(part *cli.Part) {
 		if left := p.given.grossNow - k.stop.Gross; left > 0 {
 			part.Row("left", "Still to boil off", cli.Mass(left))
 		} else {
-			part.Row("past", "Boiled off too much", cli.Mass(-left), "take it off; packday tells how to thin it")
+			part.Row("past", "Boiled off too much", cli.Mass(-left), "take it off, and read it before it is thinned")
 		}
 	}
 	if k.batch.Mass > 0 {

@@ -26,7 +26,7 @@ func (p page) watchPart(part *cli.Part) {
 	case !w.Climbs || w.Left > longest:
 		part.Remark("It does not climb: it wants more fire, or something was poured in.")
 	case w.Left < 0:
-		part.Row("past_min", "Past "+target.Text(1)+" since", minutes(-w.Left), "take it off now; too strong syrup is thinned, packday tells with what")
+		part.Row("past_min", "Past "+target.Text(1)+" since", minutes(-w.Left), "take it off now; what is too far by the hydrometer is thinned")
 	default:
 		p.timeRows(part)
 	}

@@ -194,7 +194,7 @@ func (s *setup) ranges(f *cli.Flags) error {
 		return cli.Within(name, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
 	}
 	err := cmp.Or(
-		cli.Within("target", "target", s.target, 60, 75, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments; candy is -make"),
+		cli.Target("target", s.target),
 		cli.Within("inverted", "inverted share", s.inverted, 0, 12, 1, "%", share),
 		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 6, 1, "%", share),
 		degrees("probe-by", s.probeBy, 0.01),

@@ -34,11 +34,26 @@ type firing struct {
 	syrup units.Volume
 }
 
-// keeps reads the guide of boil.Spoiling as hours: the guide itself has words.
-var keeps = map[boil.Growth]time.Duration{
-	boil.GrowthSlow:    72 * time.Hour,
-	boil.GrowthBetween: 24 * time.Hour,
-	boil.GrowthFast:    12 * time.Hour,
+// A wait is by when sap is to be boiled, in words, and what the plan of the fires
+// makes of it: a fire a day, so that less than a day is the fire of the same day.
+type wait struct {
+	words string
+	plan  time.Duration
+}
+
+// Sources give no hours for sap, and contradict each other in days: at 38 F one
+// leaflet has 7, another 1 to 2. The plan keeps to the shorter.
+var (
+	today      = wait{"boil it today", 12 * time.Hour}
+	byTomorrow = wait{"boil it by tomorrow", 24 * time.Hour}
+)
+
+// waits reads the guide of boil.Spoiling to the careful side.
+func waits(g boil.Growth) wait {
+	if g == boil.GrowthSlow || g == boil.GrowthBetween {
+		return byTomorrow
+	}
+	return today
 }
 
 // fire plans the evenings at both ends of the band.
@@ -52,7 +67,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	}
 	p.growth = boil.Spoiling(s.sapTemp)
 	if p.keep = s.keep; p.keep == 0 {
-		p.keep = keeps[p.growth]
+		p.keep = waits(p.growth).plan
 	}
 	least := func(v tapping.Span[units.Volume]) units.Volume { return v.Low }
 	most := func(v tapping.Span[units.Volume]) units.Volume { return v.High }

@@ -137,7 +137,8 @@ func (p page) standingPart(part *cli.Part) {
 	}
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
 	first, full := tapping.SilverMapleBloom()
-	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloomBase)+", "+since)
+	bloom := tapping.BloomRule()
+	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloom.Base())+" and up to "+p.Degrees(bloom.Upper())+", "+since+"; by the "+bloom.Method().String()+", as the calendar below sums (read second-hand): the daily mean gives far less")
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
 	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", p.bloomWords())
 	if p.missing > 0 {

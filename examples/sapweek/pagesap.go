@@ -24,11 +24,15 @@ func (p page) sapPart(part *cli.Part) {
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
 	}
+	if p.given.drop > tapping.LongestDrop {
+		part.Remark("A fall of more than " + tapping.LongestDrop.Text(units.Foot, 1) + " (" + tapping.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
+	}
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	var rows [][]cli.Value
 	for i, d := range p.days {
 		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
 	}
+	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
 	p.sugarRow(part)
@@ -36,7 +40,7 @@ func (p page) sapPart(part *cli.Part) {
 	if stages != "" {
 		other = "any other"
 	}
-	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end one of the best days of a good season; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
 }
 
@@ -101,7 +105,11 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure))
 	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
-	part.Row("keep", "Sap may wait", cli.Hours(p.keep), p.keepNote())
+	keep := cli.Words(waits(p.growth).words)
+	if s.keep > 0 {
+		keep = cli.Hours(s.keep)
+	}
+	part.Row("keep", "Sap may wait", keep, p.keepNote())
 	p.firingTable(part, "low", "If every day brings the low end:", &p.low)
 	p.firingTable(part, "high", "If every day brings the high end:", &p.high)
 	both := func(of func(*firing) cli.Value) cli.Value { return cli.Between(of(&p.low), of(&p.high)) }
@@ -113,7 +121,7 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
 	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Rough(cli.Energy(f.Heat)) }))
 	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
-	part.Remark("Sap of a day is taken to be in the tank before the fire is lit, the most urgent is boiled first, and what finds no room is lost. Cloudy or sour sap is past its time whatever the clock says.")
+	part.Remark("Sap of a day is taken to be in the tank before the fire is lit, the most urgent is boiled first, and what finds no room is lost. Cloudy, ropy or sour sap is past its time whatever the clock says: throw it away, and do not taste it.")
 }
 
 func (p page) heatFrom() string {
@@ -127,12 +135,20 @@ func (p page) heatFrom() string {
 // Extension, as boil.Spoiling.
 var cold, mild = units.Fahrenheit(40), units.Fahrenheit(50)
 
+// held tells for how long the tank is reckoned.
+func (p page) held() string {
+	if p.given.keep > 0 {
+		return "for " + p.In(cli.Hours(p.given.keep)) + " of waiting"
+	}
+	return "for a day's sap"
+}
+
 func (p page) keepNote() string {
 	at := p.In(cli.Temperature(p.given.sapTemp)) + ": growth of bacteria is " + p.growth.String() + " (Ohio State University Extension)"
 	if p.given.keep > 0 {
 		return "as you say; at " + at
 	}
-	return "at " + at + "; the hours are this page's reading of it: 72 below " + p.Degrees(cold) + ", 24 up to " + p.Degrees(mild) + ", 12 above"
+	return "at " + at + "; the days that sources give contradict each other, so that this page keeps to the shortest"
 }
 
 func (p page) woodNote() string {
@@ -193,28 +209,12 @@ func (p page) storePart(part *cli.Part) {
 	part.Remark("For the high end of it:")
 	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
-	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.tank)), p.tankNote(), "for "+p.In(cli.Hours(p.keep))+" of waiting")
+	part.Row("tank", "Tank", cli.Rough(cli.Volume(p.tank)), "the best day, as in Sap to come", p.held())
 	if s.perCord > 0 {
 		part.Row("wood", "Wood", cli.Rough(cli.Wood(p.laid.Wood)), "stacked and dry")
 	} else {
 		part.Row("wood", "Wood", cli.Wood(p.laid.Wood), "not known: give -syrup-per-cord")
 	}
-}
-
-// tankNote tells what day the tank is for. Its sap is no less than the page
-// expects of a day.
-func (p page) tankNote() string {
-	switch {
-	case !p.laid.PeakRemembered && p.peak < p.best:
-		return "on the best day that you know: by Sap to come a day may bring " + p.In(cli.Rough(cli.Volume(p.best*units.Volume(p.given.taps))))
-	case !p.laid.PeakRemembered:
-		return "on the best day that you know"
-	}
-	perTap := p.In(cli.Rough(cli.Volume(p.peak))) + " a tap on "
-	if p.peak > yield.PeakFromMemory {
-		return perTap + "one of the best days of a good season, as in Sap to come: give -peak"
-	}
-	return perTap + "the best day, from memory: give -peak"
 }
 
 // sweet tells which sap the ends of a range of syrup are of.
@@ -241,7 +241,7 @@ func (p page) cautions() []string {
 		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
 		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
 		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
-		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Throw away what is cloudy, ropy or sour.",
+		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
 	}

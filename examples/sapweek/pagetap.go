@@ -3,14 +3,13 @@ package main
 import (
 	"fmt"
 	"strings"
-	"time"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
 )
 
 func (p page) tapPart(part *cli.Part) {
-	p.drill(part)
+	p.callRows(part)
 	if !p.history {
 		part.Remark("When the first and the last runs come here is told from past springs of a station near by: give -history.")
 		return
@@ -38,7 +37,7 @@ func (p page) tapPart(part *cli.Part) {
 	}
 	part.Table("window", []cli.Column{{Key: "run", Head: "run"}, {Key: "earliest", Head: "earliest"}, {Key: "quarter", Head: "a quarter by"}, {Key: "median", Head: "half by"},
 		{Key: "three_quarters", Head: "three quarters by"}, {Key: "latest", Head: "latest"}}, [][]cli.Value{row("first", w.First), row("last", w.Last)})
-	part.Remark("Have the taps in before " + w.First.Lower.String() + ", and three springs in four miss nothing.")
+	p.lifeTable(part)
 	var rows [][]cli.Value
 	for _, v := range []struct {
 		name string
@@ -54,28 +53,4 @@ func (p page) tapPart(part *cli.Part) {
 // halfYear words the half-year of the season.
 func (p page) halfYear() string {
 	return fmt.Sprintf("%v to %v", p.start.Month(), p.start.Month()+5)
-}
-
-// drill tells the days for the drill, and what a hole is good for.
-func (p page) drill(part *cli.Part) {
-	on, notes := p.look.DrillOn, []string{"up to the first day that runs; not below " + p.Degrees(tapping.ColdestDrilling())}
-	if len(on) == 0 {
-		part.Row("drill", "Warm enough to drill on", cli.Words("none of these days"), notes...)
-		return
-	}
-	if late := p.lateToTap(); late != "" {
-		notes = append([]string{late}, notes...)
-	}
-	part.Row("drill", "Warm enough to drill on", cli.Words(dates(on)), notes...)
-	least, most := tapping.HoleLife()
-	part.Row("dries", "A hole of "+on[0].Format("Jan 2")+" is dry by", cli.Between(cli.Date(on[0].Add(least)), cli.Date(on[0].Add(most))),
-		"with open spout and pail, from memory; warm days shorten it, and it is never drilled anew in the season")
-}
-
-func dates(days []time.Time) string {
-	words := make([]string, len(days))
-	for i, d := range days {
-		words[i] = d.Format("Jan 2")
-	}
-	return strings.Join(words, ", ")
 }

@@ -8,6 +8,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 )
 
 // sap is what the taps give.
@@ -15,7 +16,8 @@ type sap struct {
 	flowDays float64
 	flowFrom string
 	how      string       // it is collected
-	best     units.Volume // of one tap on one of the best days of a good season
+	best     units.Volume // of one tap on the best day
+	bestFrom string
 	perTap   []tapping.Span[units.Volume]
 	all      []tapping.Span[units.Volume] // of all taps, day by day
 	total    tapping.Span[units.Volume]
@@ -46,10 +48,13 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		return err
 	}
 	least, most := low.Days(p.ahead, p.rule.Criterion), high.Days(p.ahead, p.rule.Criterion)
-	p.best = high.Day(aRun, tapping.SapFlowDay()).High
+	p.bestDay(high)
 	p.total.Source = most[0].Sap.Source
 	for i := range most {
 		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		if most[i].Runs {
+			tap.Low, tap.High = min(tap.Low, p.best), p.best
+		}
 		if p.stages[i] != ordinary && !most[i].Runs {
 			tap.Low, tap.High = 0, 0
 		}
@@ -59,6 +64,20 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		p.total.High += all.High
 	}
 	return p.expectSugar(f)
+}
+
+// bestDay finds the sap of a tap on the best day, one figure for the days, the
+// pails and the tank: the person's own, else the greater of the model's and what
+// is remembered of sap by gravity.
+func (p *plan) bestDay(high tapping.SapModel) {
+	p.best, p.bestFrom = p.given.peak, "as you say"
+	if p.best > 0 {
+		return
+	}
+	p.best, p.bestFrom = high.Day(aRun, tapping.SapFlowDay()).High, "the mean of the best fifth of days of a good season: give -peak"
+	if p.best < yield.PeakFromMemory {
+		p.best, p.bestFrom = yield.PeakFromMemory, "from memory: give -peak"
+	}
 }
 
 // models returns what one tap gives at the least and at the most. They differ

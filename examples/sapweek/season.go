@@ -31,15 +31,18 @@ type season struct {
 	start, today time.Time
 	missing      int // days from the start of the season to yesterday without figures
 	soFar        tapping.Season
-	toNow, toEnd tapping.DegreeDays // over a base of 50 F
-	weeks        []tapping.Week     // those without a day missing
+	toNow, toEnd tapping.DegreeDays   // by tapping.BloomRule
+	adds         []tapping.DegreeDays // of the days ahead
+	year         tapping.Weather      // of this season, with the days ahead
+	weeks        []tapping.Week       // those without a day missing
 
-	days           []tapping.Day // ahead
-	ahead          tapping.Weather
-	colder, warmer []tapping.Day // the days ahead, a degree C off
-	stages         []stage       // of the days ahead
-	look           tapping.Outlook
-
+	days                       []tapping.Day // ahead
+	ahead                      tapping.Weather
+	colder, warmer             []tapping.Day // the days ahead, a degree C off
+	stages                     []stage       // of the days ahead
+	timing                     tapping.TapTiming
+	call                       tapping.TapCall
+	lives                      []lifeRow
 	history                    bool
 	ifColder, asRead, ifWarmer tapping.Window
 }
@@ -131,7 +134,6 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	if err := p.standing(past); err != nil {
 		return err
 	}
-	p.look = tapping.LookAhead(p.ahead, p.rule.Criterion)
 	warmer, err := p.ahead.Shift(degree)
 	if err != nil {
 		return err
@@ -194,18 +196,18 @@ func (p *plan) standing(past []tapping.Day) error {
 	if len(seasons) > 0 {
 		p.soFar = seasons[0]
 	}
-	for _, d := range past {
-		p.toNow += tapping.GrowingDegreeDays(d, bloomBase)
-	}
-	p.toEnd = p.toNow
-	for _, d := range p.days {
-		p.toEnd += tapping.GrowingDegreeDays(d, bloomBase)
-	}
-	all, err := tapping.NewWeather(append(past, p.days...))
-	if err != nil {
+	if p.year, err = tapping.NewWeather(append(past, p.days...)); err != nil {
 		return err
 	}
-	for _, week := range tapping.ProducingWeeks(all, p.start.Year(), p.rule.Hemisphere) {
+	adds := tapping.BloomRule().Days(p.year)
+	for _, d := range adds[:len(past)] {
+		p.toNow += d
+	}
+	p.toEnd, p.adds = p.toNow, adds[len(past):]
+	for _, d := range p.adds {
+		p.toEnd += d
+	}
+	for _, week := range tapping.ProducingWeeks(p.year, p.start.Year(), p.rule.Hemisphere) {
 		if week.Missing == 0 && !week.Start.Before(p.today.AddDate(0, 0, -14)) {
 			p.weeks = append(p.weeks, week)
 		}
@@ -213,20 +215,19 @@ func (p *plan) standing(past []tapping.Day) error {
 	return nil
 }
 
-// bloomBase is the base of the degree-days of tapping.SilverMapleBloom.
-var bloomBase = units.Fahrenheit(50)
-
-// readHistory reads past springs, if there are any.
+// readHistory reads past springs, if there are any, and tells when to tap.
 func (p *plan) readHistory(e *cli.Env) error {
 	s := p.given
 	if s.history == "" && s.weather != "" {
-		return nil
+		return p.tapTime(tapping.Weather{})
 	}
 	w, err := readWeather(e, "history", s.history, demoHistory)
 	if err != nil {
 		return err
 	}
 	p.history = true
-	p.ifColder, p.asRead, p.ifWarmer, err = tapping.Sensitivity(w, p.rule, degree)
-	return err
+	if p.ifColder, p.asRead, p.ifWarmer, err = tapping.Sensitivity(w, p.rule, degree); err != nil {
+		return err
+	}
+	return p.tapTime(w)
 }

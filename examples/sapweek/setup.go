@@ -41,6 +41,7 @@ type setup struct {
 	inPails    units.Volume
 	round      time.Duration
 	flowing    time.Duration
+	life       int // days
 	storage    units.Volume
 	waiting    units.Volume
 	sapTemp    units.Temperature
@@ -92,6 +93,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Count(&s.runDays, "run-days", 3, 1, 7, "running days within a week that make a run, for the first and the last run of a spring")
 	f.Bool(&s.south, "south", "spring is in the second half of the year")
 	f.Group("Taps and sap")
+	f.Count(&s.life, "hole-life", 0, 0, 184, "days that a hole gives sap; 0 takes 28 with a pail, 42 for a line without a pump, 61 with one")
 	f.Count(&s.taps, "taps", 60, 1, 1e6, "taps that are out")
 	f.Quantity(&s.vacuum, "vacuum", "", "vacuum at the holes of a line with a pump; without it and -drop sap comes by gravity")
 	f.Quantity(&s.drop, "drop", "", "height that a tight line without a pump falls: full of sap it draws a vacuum of its own")
@@ -157,6 +159,9 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	if err := s.checkRound(); err != nil {
 		return err
+	}
+	if s.life != 0 && s.life < 7 {
+		return cli.For("hole-life", errors.New("7 days or more, or 0: 3 to 6 weeks with an open spout, about two months under vacuum"))
 	}
 	if f.Given("keep") && s.keep != 0 && s.keep < time.Hour {
 		return cli.For("keep", errors.New("an hour or more, or 0 to go by -sap-temp"))

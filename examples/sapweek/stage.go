@@ -26,7 +26,7 @@ func (p *plan) stageDays() {
 	_, full := tapping.SilverMapleBloom()
 	sum := p.toNow
 	for i, d := range p.days {
-		sum += tapping.GrowingDegreeDays(d, bloomBase)
+		sum += p.adds[i]
 		at := ordinary
 		switch {
 		case reached(sum, full):
@@ -65,18 +65,6 @@ func (p page) seasonWords() string {
 		return "over by the bloom of silver maple: pull the spouts"
 	case bloom > 0:
 		return "over from " + p.days[bloom].Date.Format("Jan 2") + " on, by the bloom of silver maple"
-	}
-	return ""
-}
-
-// lateToTap warns of tapping trees in bud.
-func (p page) lateToTap() string {
-	first, _ := tapping.SilverMapleBloom()
-	switch {
-	case reached(p.toNow, first):
-		return "but too late to tap: silver maple flowers, and sap of trees in bud gives an off flavor"
-	case reached(p.toEnd, first):
-		return "but late to tap: silver maple begins to flower in these days"
 	}
 	return ""
 }

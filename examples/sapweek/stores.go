@@ -18,7 +18,6 @@ import (
 type stores struct {
 	forecast yield.Forecast
 	laid     yield.Stores
-	peak     units.Volume // sap of a tap on the best day that the tank is for
 	tank     units.Volume
 }
 
@@ -140,13 +139,9 @@ func more(v units.Volume, gain units.Share) units.Volume {
 func (p *plan) layIn() (err error) {
 	s := p.given
 	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
-		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: s.peak, Held: p.keep, Spare: s.spare,
+		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: s.keep, Spare: s.spare,
 	})
-	p.tank, p.peak = p.laid.Tank, s.peak
-	if p.laid.PeakRemembered {
-		p.peak = max(yield.PeakFromMemory, p.best)
-		p.tank *= p.peak / yield.PeakFromMemory
-	}
+	p.tank = p.laid.Tank
 	return cli.For(flagOf(err, "taps", map[string]string{
 		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "containers": "jar",
 	}), err)

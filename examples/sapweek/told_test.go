@@ -50,33 +50,39 @@ func limits(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-08", table(31, -20, 10), "The season not on: all of these days stay frozen", ""},
 		{at + "2030-01-08", table(31, -20, 10), "In all these days 0 US gal (0 L)", "no 0 to"},
 		{at + "2030-01-08", table(31, -20, 10), "Tue Jan 8 no, frozen 0 US gal 0 US gal", " a day that does not run by"},
-		{at + "2030-01-08", table(31, -20, 10), "drill on none of these days (", "is dry by"},
+		{at + "2030-01-08", table(31, -20, 10), "If you have not tapped wait until January 15 (none of the days ahead runs", "lasts to"},
 		{at + "2030-01-08", table(31, 10, 31), "Tue Jan 8 no 0 to 0.16 US gal", ", frozen"},
-		{at + "2030-01-08|-night-below|20 F|-day-above|25 F", table(31, 10, 28), "Tue Jan 8 yes 0.054 to 1.", ", frozen"},
+		{at + "2030-01-08|-night-below|20 F|-day-above|25 F", table(31, 10, 28), "Tue Jan 8 yes 0.054 to 2 US gal", ", frozen"},
 		{at + "2030-01-03", table(2, 20, 40) + rest("2030-01-03", 7, -20, 10), "Thu Jan 3 no, frozen", ""},
 		// 55 and 80 F add 17.5 F degree-days a day: 35 after 2 days, 52.5 after 3.
 		{at + "2030-01-08", table(31, 55, 80), "The season over by the bloom of silver maple: pull the spouts", ""},
 		{at + "2030-01-08", table(31, 55, 80), "In all these days 0 US gal (0 L)", ""},
-		{at + "2030-01-08", table(31, 55, 80), "Jan 14 (but too late to tap: silver maple flowers", ""},
+		{at + "2030-01-08", table(31, 55, 80), "If you have not tapped too late (by its warmth silver maple flowers", "Jan 14 ("},
 		{at + "2030-01-02", table(31, 55, 80), "The season over from Jan 3 on, by the bloom of silver maple", ""},
 		{at + "2030-01-02", table(31, 55, 80), "Wed Jan 2 no 0 to 0.16 US gal", ""},
 		{at + "2030-01-02", table(31, 55, 80), "Thu Jan 3 no, in bloom 0 US gal 0 US gal", ""},
-		{at + "2030-01-02", table(31, 55, 80), "Jan 8 (but late to tap: silver maple begins to flower in these days", "too late"},
-		{at + "2030-01-08", table(7, 55, 80) + rest("2030-01-08", 7, 20, 40), "Tue Jan 8 yes, in bloom 0.054 to 1.", "The season not"},
-		{at + "2030-01-08", table(31, 20, 40), "A hole of Jan 8 is dry by Tue Feb 5 to Tue Feb 19", "late to tap"},
-		// The drill waits for January 3: 28 days are to the end of the month.
-		{at + "2030-01-01", table(2, -20, 10) + rest("2030-01-03", 7, 20, 40), "A hole of Jan 3 is dry by Thu Jan 31 to Thu Feb 14", "Jan 1 is dry"},
+		{at + "2030-01-02", table(31, 55, 80), "If you have not tapped too late (within a week silver maple flowers", "drill on"},
+		{at + "2030-01-08", table(7, 55, 80) + rest("2030-01-08", 7, 20, 40), "Tue Jan 8 yes, in bloom 0.054 to 2 US gal", "The season not"},
+		{at + "2030-01-08", table(31, 20, 40), "A hole of Jan 8 lasts to Mon Feb 4", "too late ("},
+		// The drill waits for January 3: its 28th day is January 30.
+		{at + "2030-01-08|-hole-life|35", table(31, 20, 40), "A hole of Jan 8 lasts to Mon Feb 11", ""},
+		{at + "2030-01-01", table(2, -20, 10) + rest("2030-01-03", 7, 20, 40), "A hole of Jan 3 lasts to Wed Jan 30", "Jan 1 lasts"},
 		{at + "2030-01-08|-history|testdata/weather.csv", table(31, 20, 40), "No spring of -history is whole: give all days of January to June", "look at -criterion"},
 		{"-night-below|0 C|-day-above|5 C|-metric", "", "own: own criterion, a night below 0.0 C and a day above 5.0 C.", ""},
 		// By gravity the tank is for 2 US gal a tap. With a pump one of the best days of
 		// 46 gives 15/46 x 0.74/0.2 = 1.207 US gal, 3.052 times as much at 20 inHg: 3.68
 		// of a tap and 221 of 60. That of 14 ft is 2.002 times as much: 2.416 US gal or
 		// 9.14 L a tap, 1829 L of 200.
-		{"", "", "Tank 120 US gal (450 L; 2 US gal a tap on the best day, from memory: give -peak", "as in Sap to come"},
-		{"-vacuum|20 inHg", "", "Tank 220 US gal (840 L; 3.7 US gal a tap on one of the best days of a good season, as in Sap to come: give -peak", "from memory: give -peak"},
-		{"-taps|200|-drop|14 ft|-metric", "", "Tank 1800 L (480 US gal; 9.1 L a tap", ""},
-		{"-vacuum|20 inHg|-peak|3 US gal", "", "Tank 180 US gal (680 L; on the best day that you know: by Sap to come a day may bring 220 US gal", ""},
-		{"-vacuum|20 inHg|-peak|4 US gal", "", "on the best day that you know; for", ""},
+		{"", "", "Tank 120 US gal (450 L; the best day, as in Sap to come; for", "a tap on"},
+		{"-vacuum|20 inHg", "", "A tap on the best day 3.7 US gal (14 L; the mean of the best fifth of days of a good season: give -peak)", "from memory: give -peak"},
+		{"-vacuum|20 inHg", "", "Tank 220 US gal (840 L", ""},
+		{"-taps|200|-drop|14 ft|-metric", "", "Tank 1800 L (480 US gal", ""},
+		{"-vacuum|20 inHg|-peak|3 US gal", "", "A tap on the best day 3 US gal (11 L; as you say)", ""},
+		{"-vacuum|20 inHg|-peak|3 US gal", "", "to 180 US gal", ""},
+		{"-vacuum|20 inHg|-peak|4 US gal", "", "Tank 240 US gal", ""},
+		// A longer fall counts as one of 31.5 ft: 28 inHg, 2.51 to the power of 28/16.5 is 4.77.
+		{"-drop|40 ft", "", "That gives more by 0 to 380 %", ""},
+		{"-drop|40 ft", "", "A fall of more than 31.5 ft (9.6 m) counts as that", ""},
 		// A winter of frost but for five days that run.
 		{"-history|-", table(60, 0, 20) + rest("2030-03-02", 5, 20, 40) + rest("2030-03-07", 116, 0, 20), "Running days of a season 10 (median of 1 spring is 5: fewer than 10 bring less sap in all, and not more on a day)", ""},
 		{"-species|silver maple|-part|end", "", "Sugar in it 1.7 Brix (silver maple; a mean of whole seasons, from memory: no range is known, and at the end there is less", ""},

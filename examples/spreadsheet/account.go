@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // Verdicts on a delivery.
@@ -44,16 +45,22 @@ type row struct {
 	amount      decimal.Decimal
 }
 
-// An account is what the sheets show.
+// An account is what the sheets show. Rows pass through it and are not kept.
 type account struct {
 	settings
 	*file
-	rows      []row
 	delivered totals
 	paid      totals
-	amount    decimal.Decimal // the statement's own total
-	payments  []yield.Payment
-	last      time.Time // day of the latest delivery
+	amount    decimal.Decimal // the sum of the lines
+	payments  []yield.Payment // in the order in which producers first appear
+	producers map[string]int  // their places in payments
+	last      time.Time       // day of the latest delivery
+	again     lookagain.List
+	accepted  []lookagain.Finding
+}
+
+func newAccount(s settings, f *file) *account {
+	return &account{settings: s, file: f, producers: map[string]int{}, again: lookagain.List{VolumeUnit: "US gal"}}
 }
 
 type totals struct{ gallons, syrup decimal.Decimal }
@@ -62,41 +69,54 @@ func (t *totals) add(r *row) {
 	t.gallons, t.syrup = t.gallons.Add(r.gallons), t.syrup.Add(r.syrup)
 }
 
-// reckon corrects and prices every delivery.
-func reckon(s settings, f *file) (*account, error) {
-	a := &account{settings: s, file: f, rows: make([]row, len(f.readings))}
-	deliveries := make([]yield.Delivery, len(f.readings))
-	for i, r := range f.readings {
-		m, err := a.measure(r)
-		if err != nil {
-			return nil, err
-		}
-		a.rows[i] = m
-		deliveries[i] = yield.Delivery{
-			Slip:      r.date.Format(time.DateOnly),
-			Seller:    r.producer,
-			USGallons: r.gallons,
-			Sap:       units.Brix(m.strength.InexactFloat64()),
-		}
-		if r.date.After(a.last) {
-			a.last = r.date
-		}
-	}
-	statement, err := s.offer.Statement(deliveries)
+// next corrects and prices the next delivery and counts it. At the end it
+// returns [io.EOF].
+func (a *account) next() (row, error) {
+	r, err := a.file.next()
 	if err != nil {
-		return nil, err
+		return row{}, err
 	}
-	for i, l := range statement.Lines {
-		r := &a.rows[i]
-		r.paid, r.price, r.amount = l.Bought, l.PerUSGallon, l.Amount
-		r.verdict = a.verdict(r)
-		a.delivered.add(r)
-		if r.paid {
-			a.paid.add(r)
+	m, err := a.measure(r)
+	if err != nil {
+		return row{}, err
+	}
+	sap := units.Brix(m.strength.InexactFloat64())
+	// Lines are rounded one by one and only then added: priced one by one, they are
+	// those of one long statement.
+	statement, err := a.offer.Statement([]yield.Delivery{{Slip: r.date.Format(time.DateOnly), Seller: r.producer, USGallons: r.gallons, Sap: sap}})
+	if err != nil {
+		return row{}, a.at(r.line, "", err)
+	}
+	l := statement.Lines[0]
+	m.paid, m.price, m.amount = l.Bought, l.PerUSGallon, l.Amount
+	m.verdict = a.verdict(&m)
+	return m, a.count(&m)
+}
+
+// count adds a delivery to the totals, to what its producer is owed, and to what
+// is looked at again.
+func (a *account) count(m *row) error {
+	k, known := a.producers[m.producer]
+	if !known {
+		if len(a.payments) == maxProducers {
+			return a.at(m.line, "producer", fmt.Errorf("more than %d producers: split the file", maxProducers))
 		}
+		k = len(a.payments)
+		a.producers[m.producer] = k
+		a.payments = append(a.payments, yield.Payment{Seller: m.producer})
 	}
-	a.amount, a.payments = statement.Amount, statement.Payments
-	return a, nil
+	a.delivered.add(m)
+	if m.paid {
+		a.paid.add(m)
+		p := &a.payments[k]
+		p.USGallons, p.Amount = p.USGallons.Add(m.gallons), p.Amount.Add(m.amount)
+		a.amount = a.amount.Add(m.amount)
+	}
+	if m.date.After(a.last) {
+		a.last = m.date
+	}
+	a.look(m)
+	return nil
 }
 
 // measure corrects one reading and tells how much syrup the sap makes.

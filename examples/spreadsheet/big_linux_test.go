@@ -57,7 +57,7 @@ func bigFile(t *testing.T, n int) (peak int64, f *excelize.File) {
 	var b strings.Builder
 	b.WriteString(header)
 	for i := range n {
-		fmt.Fprintf(&b, "2026-03-%02d,Lane %d,%d.%02d,%d.%d,%d\n", 1+i%28, i%40, 10+i%200, i%100, 1+i%3, i%10, 34+i%20)
+		fmt.Fprintf(&b, "2026-03-%02d,Lane %d,%d.%02d,%d.%d,%d\n", 1+i%28, i%40, 10+i%200, i/200%100, 1+i%3, i%10, 34+i%20)
 	}
 	in, out := filepath.Join(dir, "readings.csv"), filepath.Join(dir, "payments.xlsx")
 	if err := os.WriteFile(in, []byte(b.String()), 0o644); err != nil {

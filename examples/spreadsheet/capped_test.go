@@ -25,7 +25,7 @@ func TestEndlessLine(t *testing.T) {
 		"many columns": io.MultiReader(strings.NewReader(header), endless(",")),
 		"empty lines":  io.MultiReader(strings.NewReader(header), endless("\n")),
 	} {
-		_, err := readAll(&file{name: "f"}, in)
+		_, err := readAll(in)
 		if err == nil || !strings.Contains(err.Error(), "64 KiB") {
 			t.Errorf("%s: %v", name, err)
 		}
@@ -33,7 +33,7 @@ func TestEndlessLine(t *testing.T) {
 }
 
 func TestFolderIsNoFile(t *testing.T) {
-	_, err := readFile(t.TempDir(), nil)
+	_, _, err := openFile(t.TempDir(), strings.NewReader(""))
 	if err == nil || !strings.Contains(err.Error(), "-in: ") || !strings.Contains(err.Error(), "is a folder") {
 		t.Error(err)
 	}

@@ -30,8 +30,9 @@
 // # How it is built
 //
 // Settings come from flags (settings.go) and rows from a CSV file (readings.go);
-// the library corrects and prices them (account.go); what comes out is written
-// as sheets (workbook.go, sources.go) into a file that is whole or not there
+// the library corrects and prices them (account.go); what looks wrong stops it
+// until it was accepted (again.go); what comes out is written as sheets
+// (workbook.go, sources.go) into a file that is whole or not there
 // (output.go). The same input gives the same bytes.
 package main
 
@@ -60,7 +61,14 @@ func main() {
 	if err == nil {
 		return
 	}
-	fmt.Fprintf(os.Stderr, "%s: %s\n", program, strings.Join(strings.Fields(plain(err)), " "))
+	text := []string{plain(err)}
+	var look *lookError
+	if errors.As(err, &look) {
+		text = strings.Split(text[0], "\n") // the one error of many lines
+	}
+	for _, line := range text {
+		fmt.Fprintf(os.Stderr, "%s: %s\n", program, strings.Join(strings.Fields(line), " "))
+	}
 	var machine *machineError
 	if errors.As(err, &machine) {
 		os.Exit(failed)
@@ -79,15 +87,17 @@ func run(args []string, in io.Reader, out *os.File) error {
 	if err := s.refuseOutput(out); err != nil {
 		return err
 	}
-	f, err := readFile(s.in, in)
+	f, file, err := openFile(s.in, in)
 	if err != nil {
 		return err
 	}
-	a, err := reckon(s, f)
+	defer file.Close()
+	b, err := newBook(newAccount(s, f))
 	if err != nil {
 		return err
 	}
-	return s.write(out, func(w io.Writer) error { return writeWorkbook(w, a) })
+	defer b.Close()
+	return s.write(out, func(w io.Writer) error { return asMachine(b.Write(w)) })
 }
 
 // A machineError is not the fault of who typed.

@@ -71,7 +71,7 @@ func TestOracleSsconvert(t *testing.T) {
 			want = wantDeliveries(t)
 		}
 		out := filepath.Join(dir, sheet+".csv")
-		cmd := exec.Command(tool, "-T", "Gnumeric_stf:stf_assistant", "-O", "separator=, format=preserve sheet="+sheet, book, out)
+		cmd := exec.Command(tool, "-T", "Gnumeric_stf:stf_assistant", "-O", "separator=, format=preserve sheet='"+sheet+"'", book, out)
 		cmd.Env = append(os.Environ(), "LC_ALL=C.UTF-8")
 		if msg, err := cmd.CombinedOutput(); err != nil {
 			t.Fatalf("sheet %d: %v\n%s", n, err, msg)

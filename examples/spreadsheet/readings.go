@@ -23,8 +23,9 @@ import (
 
 // Bounds of a file of readings.
 const (
-	maxDeliveries = 100_000 // as many as yield.Offer.Statement takes
-	maxProducer   = 80      // letters
+	maxDeliveries = 1_000_000 // a sheet has 1,048,576 lines
+	maxProducers  = 20_000
+	maxProducer   = 80 // letters
 	minYear       = 2000
 	maxYear       = 2099
 )
@@ -42,14 +43,17 @@ type reading struct {
 	cup      decimal.Decimal // in the unit of the file
 }
 
-// A file of readings.
+// A file of readings. It is read row by row, and rows are not kept.
 type file struct {
-	name     string
-	demo     bool
-	readings []reading
-	cupUnit  string                          // as in the header of the sheet
-	cupTemp  func(float64) units.Temperature // from that unit
-	column   struct{ reading, cup string }   // names, for messages
+	name    string
+	demo    bool
+	csv     *csv.Reader
+	source  *capped
+	use     []*column                       // of each cell; nil if it is not known
+	read    int                             // deliveries
+	cupUnit string                          // as in the header of the sheet
+	cupTemp func(float64) units.Temperature // from that unit
+	column  struct{ reading, cup string }   // names, for messages
 }
 
 // at says where in the file something is wrong.
@@ -61,23 +65,29 @@ func (f *file) at(line int, column string, err error) error {
 	return fmt.Errorf("%s: %w", where, err)
 }
 
-// readFile reads the file called name, standard input for -, or the demo.
-func readFile(name string, stdin io.Reader) (*file, error) {
+// openFile opens the file called name, standard input for -, or the demo. The
+// caller closes what comes with it.
+func openFile(name string, stdin io.Reader) (*file, io.Closer, error) {
+	f, in := &file{name: name}, io.NopCloser(stdin)
 	switch name {
 	case "":
-		return readAll(&file{name: "demo.csv", demo: true}, bytes.NewReader(demo))
+		f, in = &file{name: "demo.csv", demo: true}, io.NopCloser(bytes.NewReader(demo))
 	case "-":
-		return readAll(&file{name: "standard input"}, stdin)
+		f.name = "standard input"
+	default:
+		open, err := os.Open(name)
+		if err != nil {
+			return nil, nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
+		}
+		if info, err := open.Stat(); err == nil && info.IsDir() {
+			return nil, nil, errors.Join(flagError("in", fmt.Errorf("%s is a folder: name the file in it", name)), open.Close())
+		}
+		in = open
 	}
-	in, err := os.Open(name)
-	if err != nil {
-		return nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
+	if err := f.begin(in); err != nil {
+		return nil, nil, errors.Join(err, in.Close())
 	}
-	defer in.Close()
-	if info, err := in.Stat(); err == nil && info.IsDir() {
-		return nil, flagError("in", fmt.Errorf("%s is a folder: name the file in it", name))
-	}
-	return readAll(&file{name: name}, in)
+	return f, in, nil
 }
 
 // A column reads the cells of one column.
@@ -147,61 +157,60 @@ func cup(_ *file, r *reading, cell string) (err error) {
 	return err
 }
 
-// readAll reads the rows of a file.
-func readAll(f *file, in io.Reader) (*file, error) {
+// begin reads the header.
+func (f *file) begin(in io.Reader) error {
 	buffered := bufio.NewReader(in)
 	if mark, _ := buffered.Peek(3); string(mark) == "\ufeff" {
 		_, _ = buffered.Discard(3) // spreadsheet programs write it before UTF-8
 	}
-	source := &capped{in: buffered}
-	r := csv.NewReader(source)
-	r.ReuseRecord = true
-	header, err := r.Read()
+	f.source = &capped{in: buffered}
+	f.csv = csv.NewReader(f.source)
+	f.csv.ReuseRecord = true
+	header, err := f.csv.Read()
 	if errors.Is(err, io.EOF) {
-		return nil, f.at(1, "", errors.New("it is empty: begin with the header date,producer,volume_us_gal,reading_brix,cup_f"))
+		return f.at(1, "", errors.New("it is empty: begin with the header date,producer,volume_us_gal,reading_brix,cup_f"))
 	}
 	if err != nil {
-		return nil, f.broken(err)
+		return f.broken(err)
 	}
 	names := make([]string, len(header))
 	for i, name := range header {
 		names[i] = strings.Clone(strings.TrimSpace(name))
 	}
-	use, err := f.bind(names)
-	if err != nil {
-		return nil, err
+	f.use, err = f.bind(names)
+	return err
+}
+
+// next reads a row. At the end it returns [io.EOF], unless there was no row.
+func (f *file) next() (reading, error) {
+	f.source.read = 0
+	record, err := f.csv.Read()
+	switch {
+	case errors.Is(err, io.EOF) && f.read == 0:
+		return reading{}, f.at(2, "", errors.New("no deliveries below the header"))
+	case errors.Is(err, io.EOF):
+		return reading{}, io.EOF
+	case err != nil:
+		return reading{}, f.broken(err)
 	}
-	for {
-		source.read = 0
-		record, err := r.Read()
-		if errors.Is(err, io.EOF) {
-			break
-		}
-		if err != nil {
-			return nil, f.broken(err)
-		}
-		line, _ := r.FieldPos(0)
-		if len(f.readings) == maxDeliveries {
-			return nil, f.at(line, "", fmt.Errorf("more than %d deliveries: split the file", maxDeliveries))
-		}
-		row := reading{line: line}
-		for i, c := range use {
-			if c == nil {
-				continue
-			}
-			if !utf8.ValidString(record[i]) {
-				return nil, f.at(line, c.name, errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
-			}
-			if err := c.read(f, &row, strings.TrimSpace(record[i])); err != nil {
-				return nil, f.at(line, c.name, err)
-			}
-		}
-		f.readings = append(f.readings, row)
+	line, _ := f.csv.FieldPos(0)
+	if f.read == maxDeliveries {
+		return reading{}, f.at(line, "", fmt.Errorf("more than %d deliveries, and a sheet has not many more lines: split the file by month or by producer", maxDeliveries))
 	}
-	if len(f.readings) == 0 {
-		return nil, f.at(2, "", errors.New("no deliveries below the header"))
+	f.read++
+	row := reading{line: line}
+	for i, c := range f.use {
+		if c == nil {
+			continue
+		}
+		if !utf8.ValidString(record[i]) {
+			return reading{}, f.at(line, c.name, errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
+		}
+		if err := c.read(f, &row, strings.TrimSpace(record[i])); err != nil {
+			return reading{}, f.at(line, c.name, err)
+		}
 	}
-	return f, nil
+	return row, nil
 }
 
 // bind finds out which column of the file is which. Those that are not known are

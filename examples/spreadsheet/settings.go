@@ -29,6 +29,7 @@ type settings struct {
 	minimum    units.Brix
 	syrup      units.Brix
 	offer      yield.Offer
+	accepts    []lines
 	asked      [][2]string // each flag that the sheets show, in words
 }
 
@@ -55,6 +56,9 @@ var options = []option{
 			}
 			return nil
 		}},
+	{"accept", "", "lines that were looked at again and are right, as 12,17,40-45",
+		"", nil,
+		func(s *settings, text string) (err error) { s.accepts, err = readAccept(text); return err }},
 	{"sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer",
 		"33.8 to 104 F, 1 to 40 C", []string{"hydrometer graduation"},
 		func(s *settings, text string) (err error) {
@@ -225,9 +229,11 @@ func writeHelp(w io.Writer) error {
   reading_brix                                what the hydrometer reads
   cup_f or cup_c                              temperature of the cup
 `)
-	text("", "At most 100,000 deliveries.")
+	text("", "At most 1,000,000 deliveries of 20,000 producers. Rows are streamed.")
+	heading("Look again")
+	text("", "Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.")
 	heading("Sheets")
-	text("", "Deliveries, Sources, Producers, Notes. Cells are values and not formulas.")
+	text("", "Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.")
 	heading("Take care")
 	text("", "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.")
 	_, err := io.WriteString(w, b.String())

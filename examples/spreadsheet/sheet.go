@@ -96,7 +96,7 @@ func (b *book) printable(sheet string) error {
 	if err := b.SetSheetProps(sheet, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
-	return b.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: sheet + "!$1:$1", Scope: sheet})
+	return b.SetDefinedName(&excelize.DefinedName{Name: "_xlnm.Print_Titles", RefersTo: "'" + sheet + "'!$1:$1", Scope: sheet})
 }
 
 func cell(style int, value any) excelize.Cell { return excelize.Cell{StyleID: style, Value: value} }

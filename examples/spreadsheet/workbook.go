@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"io"
 	"strconv"
 	"time"
@@ -14,6 +15,7 @@ const (
 	sheetDeliveries = "Deliveries"
 	sheetSources    = "Sources"
 	sheetProducers  = "Producers"
+	sheetAgain      = "Look again"
 	sheetNotes      = "Notes"
 )
 
@@ -23,19 +25,19 @@ type book struct {
 	style struct{ head, text, date, tenth, hundredth, price, money, sumText, sumHundredth, sumMoney int }
 }
 
-// writeWorkbook writes the account as a workbook. The same account gives the
-// same bytes: the only time in it is the day of the latest delivery.
-func writeWorkbook(w io.Writer, a *account) error {
+// newBook fills a workbook with the account of a file. The same file gives the
+// same bytes: the only time in it is the day of the latest delivery. The caller
+// closes the book.
+func newBook(a *account) (*book, error) {
 	b := &book{File: excelize.NewFile()}
-	defer b.Close()
 	if err := b.fill(a); err != nil {
-		return err
+		return nil, errors.Join(err, b.Close())
 	}
-	return asMachine(b.Write(w))
+	return b, nil
 }
 
 func (b *book) fill(a *account) error {
-	if err := b.prepare(a); err != nil {
+	if err := b.prepare(); err != nil {
 		return asMachine(err)
 	}
 	// Only the long sheet is streamed: it is the first thing in the file, and with a
@@ -43,30 +45,41 @@ func (b *book) fill(a *account) error {
 	if err := b.deliveries(a); err != nil {
 		return err
 	}
+	if err := a.accept(); err != nil {
+		return err
+	}
+	if err := b.properties(a); err != nil {
+		return asMachine(err)
+	}
 	if err := b.page(sheetSources, []float64{24, 34, 62, 52}, sources(a)); err != nil {
 		return err
 	}
 	if err := b.producers(a); err != nil {
 		return err
 	}
+	if err := b.page(sheetAgain, []float64{10, 36, 100}, again(a)); err != nil {
+		return err
+	}
 	return b.page(sheetNotes, []float64{100, 24}, notes(a))
 }
 
+// properties tells what the file is.
+func (b *book) properties(a *account) error {
+	day := a.last.Format(time.RFC3339)
+	return b.SetDocProps(&excelize.DocProperties{
+		Title: "Payments for sap", Creator: program, LastModifiedBy: program, Created: day, Modified: day,
+	})
+}
+
 // prepare makes the sheets and the styles.
-func (b *book) prepare(a *account) error {
+func (b *book) prepare() error {
 	if err := b.SetSheetName("Sheet1", sheetDeliveries); err != nil {
 		return err
 	}
-	for _, name := range []string{sheetSources, sheetProducers, sheetNotes} {
+	for _, name := range []string{sheetSources, sheetProducers, sheetAgain, sheetNotes} {
 		if _, err := b.NewSheet(name); err != nil {
 			return err
 		}
-	}
-	day := a.last.Format(time.RFC3339)
-	if err := b.SetDocProps(&excelize.DocProperties{
-		Title: "Payments for sap", Creator: program, LastModifiedBy: program, Created: day, Modified: day,
-	}); err != nil {
-		return err
 	}
 	bold := &excelize.Font{Bold: true}
 	wrap := &excelize.Alignment{WrapText: true, Vertical: "top"}
@@ -141,8 +154,14 @@ func (b *book) deliveries(a *account) error {
 		return asMachine(w.SetRow("A"+strconv.Itoa(n), cells))
 	}
 	st := &b.style
-	for i := range a.rows {
-		r := &a.rows[i]
+	for {
+		r, err := a.next()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return err
+		}
 		var price any
 		if r.paid {
 			price = cell(st.price, r.price)

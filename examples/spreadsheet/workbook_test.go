@@ -139,7 +139,7 @@ func same(t *testing.T, sheet string, got, want [][]string) {
 
 func TestDeliveries(t *testing.T) {
 	f := opened(t, written(t, ""))
-	if got := f.GetSheetList(); !slices.Equal(got, []string{"Deliveries", "Sources", "Producers", "Notes"}) {
+	if got := f.GetSheetList(); !slices.Equal(got, []string{"Deliveries", "Sources", "Producers", "Look again", "Notes"}) {
 		t.Fatalf("sheets %v", got)
 	}
 	want := wantDeliveries(t)

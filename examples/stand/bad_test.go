@@ -75,7 +75,7 @@ func badTrees() (cases []clitest.Bad) {
 		{head + "b,,0,sugar maple,healthy,\n", "-:2: column dbh_cm: less than 1 in through"},
 		{head + "b,sixty,,sugar maple,healthy,\n", `-:2: column girth_in: "sixty" is not a plain number`},
 		{head + "b,NaN,,sugar maple,healthy,\n", `-:2: column girth_in: "NaN" is not a plain number`},
-		{head + "b,60,,oak,healthy,\n", `-:2: column species: "oak" is no species known here: want one of maple`},
+		{head + "b,60,,gum,healthy,\n", `-:2: column species: "gum" is no species known here: want one of maple`},
 		{head + "b,60,,sugar maple,fine,\n", `-:2: column vigor: "fine" is no vigor known here`},
 		{head + "b,60,,sugar maple,healthy,3\n", "-:2: column growth_in: growth of the radius"},
 		{head + "b,60,,sugar maple,healthy,-0.1\n", "-:2: column growth_in: growth of the radius"},

@@ -124,8 +124,24 @@ func (c *counted) Read(p []byte) (int, error) {
 	return n, err
 }
 
+// A million trunks took 3.4 GB: the plan is refused past what a small machine
+// holds, before anything is printed, with the way out.
+func TestMostTrunks(t *testing.T) {
+	var rows strings.Builder
+	rows.WriteString("tree,girth_in,species,vigor\n")
+	for i := range mostTrunks + 1 {
+		fmt.Fprintf(&rows, "T%d,10,,\n", i)
+	}
+	var out, errs bytes.Buffer
+	status := program().Main([]string{"-tree-file", "-"}, strings.NewReader(rows.String()), &out, &errs)
+	const want = "stand: -:50002: more than 50000 trunks: plan the stand in parts, a file for each bush or section\n"
+	if status != cli.BadInput || out.Len() > 0 || errs.String() != want {
+		t.Errorf("status %d, %d bytes out, %q", status, out.Len(), errs.String())
+	}
+}
+
 func BenchmarkStand(b *testing.B) {
-	const trees = 100_000
+	const trees = mostTrunks
 	for _, years := range []int{0, 3} {
 		for _, form := range []string{"page", "json"} {
 			b.Run(fmt.Sprintf("%d holes a tree, %s", years, form), func(b *testing.B) {

@@ -114,7 +114,7 @@ func letter(i int) string { return string(rune('A' + i)) }
 
 // toDrill tells where a hole of this year goes.
 func (d *drawing) toDrill(i int, at tapping.Position) string {
-	return fmt.Sprintf("%s: %s from the mark (%s), %s above the ground, %s into the wood", letter(i),
+	return fmt.Sprintf("%s: %s from the mark (%s), %s above the ground, %s into the wood, bark not counted", letter(i),
 		d.length(at.Along(d.girth)), at.At.Text(units.Degree, 0), d.length(at.Height), d.length(d.st.hole(d.t).Depth()))
 }
 
@@ -125,6 +125,8 @@ func (d *drawing) none() string {
 		return ""
 	case d.t.why != tapped:
 		return "Left alone: " + reasons[d.t.why]
+	case d.t.choose > 0:
+		return "No old hole is recorded: " + chooseWords
 	case d.t.open > 0:
 		return "No hole more: drilled already this year"
 	}

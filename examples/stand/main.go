@@ -25,7 +25,7 @@ func program() cli.Program {
 		Reads: "-tree-file: one trunk a line, with the columns tree (a label), girth_in (girth_cm, girth_ft, girth_m) or dbh_in and so on at breast height, species, vigor and, if known, growth_in (growth_mm): what the radius grows a year. Lines of one label that follow each other are the stems of one fork; they are then called P9/1, P9/2. " +
 			"A cell of species is a name such as sugar maple; with a question mark behind it, or empty, the species is not sure and the tree is left alone. A cell of vigor is healthy, slow or unhealthy; empty, it was not judged. " +
 			"\n-hole-file: one old hole a line, with the columns tree (as in the other file; P9/2 for a stem of a fork), year, bearing_deg or along_in (along_cm), height_in (height_cm) above the ground and, if known, bit_in (bit_mm) and depth_in (depth_cm); empty they are taken as -bit and -depth. Bearing and distance go clockwise, seen from above, from a mark of your own on the trunk; a distance along the girth is what a tape shows now. " +
-			"\nColumns with other names are yours. Lines that begin with # are remarks. One of the files may be -, standard input.",
+			"\nColumns with other names are yours. Lines that begin with # are remarks. One of the files may be -, standard input. A plan holds at most 50,000 trunks and 200,000 old holes: plan a larger stand in parts.",
 		Caution: "Over-tapping does its harm slowly: small, slow and sick trees are left alone. Be sure of the species before you drill. Look up for dead limbs first. Ask the owner of the land; the local law comes first.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)

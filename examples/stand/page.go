@@ -121,7 +121,7 @@ func (p page) treePart(part *cli.Part) {
 		if t.growth == 0 && len(t.record) > 0 {
 			untold++
 		}
-		rows = append(rows, []cli.Value{cli.Words(t.name()), cli.Length(t.girth()), cli.Length(t.DBH()), cli.Words(t.Species().String()), cli.Words(t.Vigor().String()),
+		rows = append(rows, []cli.Value{cli.Words(t.name()), cli.Length(t.girth()), cli.Length(t.DBH()), cli.Words(t.species()), cli.Words(t.Vigor().String()),
 			cli.Count(t.taps, ""), cli.Between(cli.Count(t.low, ""), cli.Count(t.high, ""))})
 	}
 	if len(rows) == 0 {
@@ -155,7 +155,7 @@ func (p page) restPart(part *cli.Part) {
 			continue
 		}
 		by[t.why]++
-		rows = append(rows, []cli.Value{cli.Words(t.name()), cli.Length(t.DBH()), cli.Words(t.Species().String()), cli.Words(reasons[t.why])})
+		rows = append(rows, []cli.Value{cli.Words(t.name()), cli.Length(t.DBH()), cli.Words(t.species()), cli.Words(reasons[t.why])})
 	}
 	if len(rows) == 0 {
 		part.Remark("None.")
@@ -180,8 +180,8 @@ func (p page) holePart(part *cli.Part) {
 	}
 	part.Row("bit", "Bit", cli.Length(s.bit), size...)
 	low, high := tapping.DepthAdvised(tapping.Healthy)
-	part.Row("depth", "Depth into the wood", cli.Length(s.depth), p.In(cli.Between(cli.Length(low), cli.Length(high)))+" into clean white sapwood is the advice")
-	bark := "bark is not in it"
+	part.Row("depth", "Depth into the wood", cli.Length(s.depth), p.In(cli.Between(cli.Length(low), cli.Length(high)))+" into clean white sapwood is the advice; bark not counted")
+	bark := "bark is not counted: add its thickness"
 	if s.bark > 0 {
 		bark = "with " + p.In(cli.Length(s.bark)) + " of bark"
 	}
@@ -209,10 +209,19 @@ func (p page) holePart(part *cli.Part) {
 func (p page) placePart(part *cli.Part) {
 	s := p.given
 	var rows [][]cli.Value
-	open := 0
+	open, choose := 0, [][]cli.Value(nil)
+	chosen := 0
 	for i := range p.trunks {
 		t := &p.trunks[i]
 		open += t.open
+		if t.choose > 0 {
+			chosen += t.choose
+			apart := units.Length(math.NaN())
+			if t.choose > 1 {
+				apart = t.girth() / units.Length(t.choose)
+			}
+			choose = append(choose, []cli.Value{cli.Words(t.name()), cli.Count(t.choose, ""), cli.Length(apart), cli.Length(p.hole(t).Depth())})
+		}
 		for k, at := range t.next {
 			near, year := t.nearest(at)
 			drilled := float64(year)
@@ -229,7 +238,12 @@ func (p page) placePart(part *cli.Part) {
 	}
 	if len(rows) > 0 {
 		part.Table("holes_at", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "hole", Head: "hole"}, {Key: "bearing_deg", Head: "bearing"}, {Key: "from_mark", Head: "from mark"}, {Key: "height", Head: "height"},
-			{Key: "depth", Head: "depth"}, {Key: "nearest", Head: "nearest"}, {Key: "nearest_year", Head: "of"}}, rows)
+			{Key: "depth", Head: "into wood"}, {Key: "nearest", Head: "nearest"}, {Key: "nearest_year", Head: "of"}}, rows)
+	}
+	if chosen > 0 {
+		part.Row("choose", "Holes to choose by the scars", cli.Count(chosen, ""))
+		part.Remark("No old hole of these trunks is recorded: " + chooseWords + ". Two of a year stand as far apart round the trunk as is told here.")
+		part.Table("to_choose", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "holes", Head: "holes"}, {Key: "apart", Head: "apart"}, {Key: "depth", Head: "into wood"}}, choose)
 	}
 	for i := range p.trunks {
 		if t := &p.trunks[i]; t.short() > 0 {
@@ -237,11 +251,14 @@ func (p page) placePart(part *cli.Part) {
 		}
 	}
 	in := func(l units.Length) string { return p.In(cli.Length(l)) }
-	part.Remark(fmt.Sprintf("Bearing and distance go clockwise, seen from above, from your mark on the trunk; the distance is along the girth as a tape shows it today. Nearest is the nearest hole of the record, over the bark. "+
+	part.Remark(fmt.Sprintf("Bearing and distance go clockwise, seen from above, from your mark on the trunk; the distance is along the girth as a tape shows it today. Depth is into the wood: bark is not counted. Nearest is the nearest hole of the record, over the bark. "+
 		"Kept: %s to the side of last year's holes at any height, and %s up or down within %s to the side; %s between holes of one year; %s to the side of older holes within %s up or down, until new wood as thick as the hole is deep has grown over them.",
 		in(s.keep.Side), in(s.keep.Up), in(s.keep.Open), in(s.keep.Open), in(s.keep.Side), in(s.keep.Column)))
 	part.Remark("Shavings should come out white or cream. Brown ones tell of stained wood: drill no deeper, write the hole down, and leave that side alone (common practice).")
 }
+
+// chooseWords tells what to do where no record was kept.
+const chooseWords = "look for scars, then choose, well away from each, and write the holes down"
 
 func (p page) cautions() []string {
 	weeks := func(h float64) int { return int(h / (7 * 24)) }
@@ -252,7 +269,7 @@ func (p page) cautions() []string {
 		"Look up before you stand under a tree: dead limbs fall, more so in wind and under snow. Wear a helmet and eye protection, and do not work alone.",
 		"Ask the owner of the land. Law and local rules on taps, bits and public land come before this page.",
 		"Do not drill wood colder than " + p.In(cli.Temperature(tapping.ColdestDrilling())) + ": the bark splits (OMAFRA 2015).",
-		fmt.Sprintf("A hole gives sap for %d to %d weeks: drill for the season, not for the first thaw, and never twice in one season.", weeks(low.Hours()), weeks(high.Hours())),
+		fmt.Sprintf("With an open spout a hole gives sap for %d to %d weeks: drill for the season, not for the first thaw, and never twice in one season.", weeks(low.Hours()), weeks(high.Hours())),
 		"Clean bit, clean spout, no lead. Take every spout out when the season is over, so that the wound can close.",
 	}
 }

@@ -38,10 +38,11 @@ type answer struct {
 	low, high int // among all guidelines that cover it
 	open      int // holes already drilled in the year
 	next      []tapping.Position
+	choose    int // holes to choose by the scars: no old hole is recorded
 }
 
 // short is how many holes find no place.
-func (a *answer) short() int { return max(0, a.taps-a.open-len(a.next)) }
+func (a *answer) short() int { return max(0, a.taps-a.open-a.choose-len(a.next)) }
 
 // counts is the stand counted: all of it, and those trunks of it that a
 // guideline is asked about.
@@ -73,6 +74,10 @@ func (st *stand) plan() error {
 			}
 		}
 		if t.open >= t.taps {
+			continue
+		}
+		if len(t.record) == 0 {
+			t.choose = t.taps
 			continue
 		}
 		planner, err := st.planner(t)

@@ -83,6 +83,13 @@ type sheet struct {
 		} `json:"trees"`
 	} `json:"alone"`
 	Places struct {
+		Choose   int `json:"choose"`
+		ToChoose []struct {
+			Tree  string   `json:"tree"`
+			Holes int      `json:"holes"`
+			Apart *float64 `json:"apart_in"`
+			Depth float64  `json:"depth_in"`
+		} `json:"to_choose"`
 		Holes   int      `json:"holes"`
 		Open    int      `json:"open"`
 		At      []place  `json:"holes_at"`
@@ -156,6 +163,13 @@ func sums(t *testing.T, b clitest.Binary) {
 			for _, p := range s.Places.At {
 				holes[p.Tree]--
 			}
+			// A trunk without a record has none, and is told.
+			for _, c := range s.Places.ToChoose {
+				if holes[c.Tree] != c.Holes {
+					t.Errorf("%s: %d holes to choose of %d", c.Tree, c.Holes, holes[c.Tree])
+				}
+				holes[c.Tree] = 0
+			}
 			short := 0
 			for tree, n := range holes {
 				short += n
@@ -167,7 +181,7 @@ func sums(t *testing.T, b clitest.Binary) {
 					t.Errorf("%s: %d taps without a hole, told %v", tree, n, told)
 				}
 			}
-			if len(s.Places.At) != s.Places.Holes || s.Places.Holes+short != taps {
+			if len(s.Places.At) != s.Places.Holes || s.Places.Holes+s.Places.Choose+short != taps {
 				t.Errorf("%d holes in the list, %d told, %d short of %d taps", len(s.Places.At), s.Places.Holes, short, taps)
 			}
 		})
@@ -220,7 +234,7 @@ func byHand(t *testing.T, b clitest.Binary) {
 	}
 	// A slow trunk that is tapped gets one tap, an inch deep.
 	s = run(t, b, "tree,girth_cm,species,vigor\ne,240,sugar maple,slow\n", "-tree-file", "-", "-slow", "tap")
-	if s.Stand.Taps != 1 || len(s.Places.At) != 1 || math.Abs(s.Places.At[0].Depth-1) > 1e-9 || s.Title != "Tap plan" {
+	if s.Stand.Taps != 1 || len(s.Places.ToChoose) != 1 || math.Abs(s.Places.ToChoose[0].Depth-1) > 1e-9 || s.Places.ToChoose[0].Apart != nil || s.Title != "Tap plan" {
 		t.Errorf("%+v", s)
 	}
 }
@@ -255,11 +269,11 @@ func years(t *testing.T, b clitest.Binary) {
 	if err := os.WriteFile(path, []byte(holes), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	if s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path); s.Title != "Tap plan for 2034" || s.Places.Holes != s.Stand.Taps || s.Places.Open != 0 {
+	if s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path); s.Title != "Tap plan for 2034" || s.Places.Holes+s.Places.Choose != s.Stand.Taps || s.Places.Open != 0 {
 		t.Errorf("%s, %+v", s.Title, s.Places)
 	}
 	s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path, "-year", "2033")
-	if s.Title != "Tap plan for 2033" || s.Places.Open != 3 || s.Places.Holes != s.Stand.Taps-3 {
+	if s.Title != "Tap plan for 2033" || s.Places.Open != 3 || s.Places.Holes+s.Places.Choose != s.Stand.Taps-3 {
 		t.Errorf("%s, %+v", s.Title, s.Places)
 	}
 	for _, p := range s.Places.At {

@@ -4,26 +4,12 @@ import (
 	_ "embed"
 	"html/template"
 	"io"
+	"strings"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
-)
-
-// Strengths that are sold as syrup, in Brix: thinner it ferments, thicker it
-// crystallizes in the bottle.
-const (
-	minTarget = 60
-	maxTarget = 75
-)
-
-// Strengths at which syrup keeps on the shelf. Sources: thinner it ferments,
-// common practice; thicker it is likely to crystallize from room temperature
-// down, OMAFRA 2013.
-const (
-	thinnest units.Brix = 66
-	thickest units.Brix = 68
 )
 
 // bandSteps is how many steps of the barometer the card shows to either side:
@@ -95,9 +81,8 @@ type row struct {
 }
 
 func newCard(in *flags) (*card, error) {
-	if b := in.target; !(b >= minTarget && b <= maxTarget) {
-		return nil, cli.For("target", &units.RangeError{Arg: "syrup", Value: float64(b), Low: minTarget, High: maxTarget, Unit: "Brix",
-			Hint: "thinner it ferments, thicker it crystallizes; most laws ask for 66 to 68.9"})
+	if err := cli.Target("target", in.target); err != nil {
+		return nil, err
 	}
 	s := newSystem(in.metric)
 	p, err := newPlace(in, s)
@@ -121,12 +106,7 @@ func newCard(in *flags) (*card, error) {
 		SapTo:             number(float64(mostCorrected), 0),
 		SapWithin:         number(float64(correctedWithin), 2),
 	}
-	switch {
-	case in.target < thinnest:
-		c.Strength = "Below " + number(float64(thinnest), 0) + " Brix it ferments or molds in the jar, and may not be sold as syrup."
-	case in.target > thickest:
-		c.Strength = "Above " + number(float64(thickest), 0) + " Brix crystals are likely in the jar."
-	}
+	c.Strength = strings.ReplaceAll(cli.Keeping(in.target), " Brix", "\u00a0Brix")
 	boils, err := boil.SyrupPoint(in.target, p.station)
 	if err != nil {
 		return nil, cli.For(p.flag, err)

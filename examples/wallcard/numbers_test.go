@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 	"github.com/google/go-cmp/cmp"
@@ -211,7 +212,7 @@ func TestNumbersInWords(t *testing.T) {
 // is 0.075 Brix at 105 C and less at any cup of the card.
 func TestUncertainty(t *testing.T) {
 	const instrument = 370e-6
-	for b := units.Brix(minTarget); b <= maxTarget; b++ {
+	for b := cli.LeastTarget; b <= cli.MostTarget; b++ {
 		rho := must(density.Solution(b, units.Celsius(20)))
 		more := must(density.BrixFromDensity(rho*(1+instrument), units.Celsius(20)))
 		if off := float64(more - b); !(off <= 0.1) {

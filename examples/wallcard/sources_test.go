@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
 
@@ -62,7 +63,7 @@ func TestReferenceRows(t *testing.T) {
 		}
 	}
 	for _, r := range must(check.Load("boiling-rise-exact")).Rows {
-		if b := r.Float("brix"); b < minTarget || b > maxTarget {
+		if b := r.Float("brix"); b < float64(cli.LeastTarget) || b > float64(cli.MostTarget) {
 			continue
 		}
 		said := words(page(t, "-metric", "-target", r.Text("brix")+" Brix", "-pressure", r.Text("p_kPa")+" kPa"))

@@ -9,7 +9,8 @@ import (
 )
 
 // Place is where a pan stands and how the air presses on it today, which the
-// flags tell in one of four ways.
+// flags tell in one of four ways. The elevation may stand beside each: then it
+// checks the instrument.
 type Place struct {
 	Elevation  units.Length
 	Station    units.Pressure
@@ -17,6 +18,8 @@ type Place struct {
 	WaterBoils units.Temperature
 
 	flags *Flags
+	by    string        // the flag that told the pressure
+	held  *boil.Weather // it, held against the elevation; nil if that was not given
 }
 
 // The flags of a [Place].
@@ -31,9 +34,9 @@ const (
 // the one of the demo.
 func (f *Flags) Place(p *Place, elevation string) {
 	p.flags = f
-	f.Group("Place and weather (give one)")
-	f.Quantity(&p.Elevation, ByElevation, elevation, "elevation of the pan: standard weather is assumed")
-	f.Quantity(&p.Station, ByStation, "", "station pressure: a barometer at the pan, not reduced to sea level")
+	f.Group("Place and weather (give one, and -elevation beside it as a check)")
+	f.Quantity(&p.Elevation, ByElevation, elevation, "elevation of the pan: standard weather is assumed, or the barometer or thermometer that is given checked by it")
+	f.Quantity(&p.Station, ByStation, "", "station pressure: a barometer at the pan that is not set to sea level; of one that is, as most are, give the reading as -altimeter")
 	f.Quantity(&p.Altimeter, ByAltimeter, "", "altimeter setting of a weather station nearby; give -elevation too")
 	f.Quantity(&p.WaterBoils, ByWaterBoils, "", "what your thermometer shows in boiling water today: the best of all")
 }
@@ -48,12 +51,8 @@ const (
 // Given returns the flag that tells the pressure, [ByElevation] if none stands
 // on the command line, or an error if they say it twice.
 func (p *Place) Given() (flag string, err error) {
-	for _, same := range [][]string{
-		{ByStation, ByAltimeter, ByWaterBoils}, {ByElevation, ByStation}, {ByElevation, ByWaterBoils},
-	} {
-		if err := p.flags.Alone(same...); err != nil {
-			return "", err
-		}
+	if err := p.flags.Alone(ByStation, ByAltimeter, ByWaterBoils); err != nil {
+		return "", err
 	}
 	for _, flag := range []string{ByWaterBoils, ByStation} {
 		if p.flags.Given(flag) {
@@ -84,12 +83,16 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	default:
 		pressure, err = boil.PressureAt(p.Elevation)
 	}
+	if err == nil {
+		err = p.weather(flag, pressure)
+	}
+	p.by = flag
+	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
+		err = p.hold(flag, pressure)
+	}
 	var re *units.RangeError
 	if errors.As(err, &re) && re.Arg == "elevation" {
 		return pressure, flag, For(ByElevation, err)
-	}
-	if err == nil {
-		err = p.weather(flag, pressure)
 	}
 	return pressure, flag, For(flag, err)
 }

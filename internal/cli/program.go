@@ -63,7 +63,9 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	}
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
+		for _, err := range each(err) {
+			fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
+		}
 		return BadInput
 	}
 	if _, err := out.Write(env.Out.Bytes()); err != nil {
@@ -127,6 +129,14 @@ func WithinTemperature(name, arg string, t units.Temperature, low, high float64,
 // that of [example.org/sapreckoner/density.Hydrometer].
 func Graduation(name string, t units.Temperature) error {
 	return WithinTemperature(name, "graduation", t, 1, 40, "give the temperature printed on its scale, often 60 F or 68 F, 38 F for sap")
+}
+
+// each lists the errors that were joined, each for a line of its own.
+func each(err error) []error {
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		return joined.Unwrap()
+	}
+	return []error{err}
 }
 
 func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }

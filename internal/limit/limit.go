@@ -1,5 +1,6 @@
 // Package limit holds the documented range of an argument in one place, so that
-// the guard of a function and its error cannot disagree.
+// the guard of a function and its error cannot disagree, and the hair by which
+// two figures may differ and still be one.
 package limit
 
 import (
@@ -18,13 +19,52 @@ type Range struct {
 	Above     string  // the way out for a value over High
 }
 
-// Check returns nil if x lies in the range and a [*units.RangeError] in the name
-// of fn otherwise. NaN lies in no range.
+// Hair is the part of itself by which a figure may miss another and still be
+// the same one. A limit that is written in another unit, and a strength that is
+// reckoned back from sugar and mass, miss by a few units of the last bit; a
+// quantity that was printed with its 12 digits and read again, by 5e-12 of
+// itself. No instrument of the trade sees it.
+const Hair = 1e-11
+
+// HairC is the hair of a temperature near 0 C, in degrees Celsius, where a part
+// of itself is nothing: that of the 32 F there.
+const HairC = 32 * Hair
+
+// Same reports whether x and y differ by no more than a hair. NaN is never the
+// same.
+func Same[Q ~float64](x, y Q) bool {
+	apart := math.Abs(float64(x - y))
+	return x == y || apart <= Hair*min(math.Abs(float64(x)), math.Abs(float64(y))) && !math.IsInf(apart, 0)
+}
+
+// Holds reports whether x lies between low and high or misses them by no more
+// than a hair. NaN lies nowhere.
+func Holds[Q ~float64](x, low, high Q) bool {
+	return x >= low && x <= high || x < low && Same(x, low) || x > high && Same(x, high)
+}
+
+// Check returns nil if x lies in the range, or outside by no more than a [Hair]
+// of the end, and a [*units.RangeError] in the name of fn otherwise. NaN lies in
+// no range. The caller goes on with x as it is: what cannot take a hair beyond
+// the range, such as a bracket of roots or a lot, draws it to the end itself.
 func (r *Range) Check(fn string, x float64) error {
 	if x >= r.Low && x <= r.High {
 		return nil
 	}
 	return r.outside(fn, x)
+}
+
+// Clip draws x to the nearer end of the range if it lies outside. NaN stays.
+func (r *Range) Clip(x float64) float64 { return min(max(x, r.Low), r.High) }
+
+// grazes reports whether x misses an end by no more than a hair.
+func (r *Range) grazes(x float64) bool {
+	least := 0.0
+	if r.Unit == "C" {
+		least = HairC
+	}
+	return x < r.Low && r.Low-x <= max(Hair*math.Abs(r.Low), least) ||
+		x > r.High && x-r.High <= max(Hair*math.Abs(r.High), least)
 }
 
 // Within is [Range.Check] for a range that is made at the call, with one way out
@@ -43,6 +83,9 @@ func Within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint strin
 //
 //go:noinline
 func (r *Range) outside(fn string, x float64) error {
+	if r.grazes(x) {
+		return nil
+	}
 	per := r.Per
 	if per == 0 { // not set: x/1 is x
 		per = 1

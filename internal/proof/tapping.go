@@ -23,6 +23,9 @@ func Tapping() []check.Claim {
 		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "density.Solution times g", Got: columnByWeight},
 		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleProbability", Got: houleCoefficient},
 		{Table: "producing-week-worked", Column: "p", Func: "tapping.HouleProbability", Got: houleProbability},
+		{Table: "degree-day-methods", Column: "mean", Func: "tapping.GrowingDegreeDays", Got: meanDegreeDays},
+		{Table: "degree-day-methods", Column: "mean", Func: "tapping.DegreeDayRule.Day", Got: degreeDays(tapping.DailyMean)},
+		{Table: "degree-day-methods", Column: "single_sine", Func: "tapping.DegreeDayRule.Day", Got: degreeDays(tapping.SingleSine)},
 		{Table: "sap-sugar", Column: "low", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Low })},
 		{Table: "sap-sugar", Column: "high", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.High })},
 		{Table: "sap-sugar", Column: "mean", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Mean })},
@@ -128,6 +131,22 @@ func houleCoefficient(r check.Row) (float64, error) {
 
 func houleProbability(r check.Row) (float64, error) {
 	return tapping.HouleProbability(int(r.Float("N")), tapping.DegreeDays(r.Float("G")))
+}
+
+func dayOf(r check.Row) tapping.Day {
+	return tapping.Day{Min: units.Fahrenheit(r.Float("Tmin_F")), Max: units.Fahrenheit(r.Float("Tmax_F"))}
+}
+
+func meanDegreeDays(r check.Row) (float64, error) {
+	return tapping.GrowingDegreeDays(dayOf(r), units.Fahrenheit(50)).Fahrenheit(), nil
+}
+
+// degreeDays is the warmth of the row over 50 F, without an upper limit.
+func degreeDays(m tapping.DegreeDayMethod) func(check.Row) (float64, error) {
+	return func(r check.Row) (float64, error) {
+		rule, err := tapping.NewDegreeDayRule(m, units.Fahrenheit(50), units.Celsius(math.Inf(1)))
+		return rule.Day(dayOf(r)).Fahrenheit(), err
+	}
 }
 
 func sapSugar(figure func(tapping.SugarFigure) units.Brix) func(check.Row) (float64, error) {

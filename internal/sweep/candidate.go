@@ -1,6 +1,7 @@
 package sweep
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -61,6 +62,10 @@ func (s *sweeper) candidates(typ reflect.Type) []candidate {
 	case typ == moment:
 		add(reflect.ValueOf(time.Time{}), "the zero time", false)
 		add(reflect.ValueOf(time.Unix(1<<60, 0)), "a time after all", false)
+	case typ == failure:
+		add(reflect.Zero(typ), "no error", false)
+		add(reflect.ValueOf(&units.RangeError{Arg: "x", High: 1, Value: 2}).Convert(typ), "", false)
+		add(reflect.ValueOf(errors.New("something")).Convert(typ), "", false)
 	case typ == reader:
 		for _, x := range texts {
 			add(reflect.ValueOf(strings.NewReader(x)).Convert(typ), "a reader", false)

@@ -1,0 +1,42 @@
+package main
+
+import (
+	"fmt"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/yield/lookagain"
+)
+
+// What is looked at again: so many rows of a file, which bounds memory, and so
+// many findings on the page.
+const (
+	mostLooked = 100_000
+	shownAgain = 20
+)
+
+// look takes the findings of a list. Rows are not kept beyond that.
+func (b *book) look(l *lookagain.List) {
+	found := l.Findings()
+	b.again.rows += len(found)
+	for _, f := range found[:min(len(found), shownAgain-len(b.again.first))] {
+		b.again.first = append(b.again.first, fmt.Sprintf("%s:%d: %s", f.File, f.Line, f.Text))
+	}
+	b.unseen += l.Skipped()
+}
+
+// whole is what makes two rows the same: all that was read of them.
+func whole(cells ...any) string { return fmt.Sprintln(cells...) }
+
+// againPart tells the rows that count and are worth a second look.
+func (p page) againPart(part *cli.Part) {
+	part.Row("findings", "To look at again", cli.Count(p.again.rows, ""), "these rows are in the count")
+	for _, f := range p.again.first {
+		part.Item(f)
+	}
+	if p.again.rows > len(p.again.first) {
+		part.Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
+	}
+	if p.unseen > 0 {
+		part.Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file. Split the season to have them looked at.", p.unseen, mostLooked))
+	}
+}

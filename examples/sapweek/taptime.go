@@ -1,0 +1,107 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/tapping"
+)
+
+// The lives that are taken of a hole where the person tells none. The sources of
+// pails meet at four weeks; of a line without a pump none was read.
+const (
+	pailLife = 4 * 7 * day
+	lineLife = 6 * 7 * day
+	pumpLife = 61 * day
+)
+
+// A lifeRow is when holes of a life are best drilled.
+type lifeRow struct {
+	life time.Duration
+	tapping.TapWindow
+}
+
+// holeLife is the life that the page counts with, and where it is from.
+func (p *plan) holeLife() (life time.Duration, from string) {
+	s := p.given
+	switch {
+	case s.life > 0:
+		return time.Duration(s.life) * day, "as you say"
+	case s.vacuum > 0:
+		return pumpLife, "under vacuum about two months, read second-hand"
+	case p.line:
+		return lineLife, "of a line without a pump no figure was read: six weeks is a guess"
+	}
+	return pailLife, "with an open spout and a pail: 3 to 4 weeks by a producer (read), 4 to 6 by extension advice (from memory)"
+}
+
+// tapTime finds when to tap by past springs, and what to do today.
+func (p *plan) tapTime(past tapping.Weather) (err error) {
+	life, _ := p.holeLife()
+	if p.timing, err = tapping.NewTapTiming(past, p.rule, life); err != nil {
+		return cli.For("hole-life", err)
+	}
+	p.call = p.timing.Call(p.year, p.today)
+	if p.timing.Springs() == 0 {
+		return nil
+	}
+	for _, l := range p.livesAround(life) {
+		t, err := tapping.NewTapTiming(past, p.rule, l)
+		if err != nil {
+			return cli.For("hole-life", err)
+		}
+		p.lives = append(p.lives, lifeRow{l, t.Best()})
+	}
+	return nil
+}
+
+// livesAround are the lives to show: that of the count, and the published ends
+// for pails or two weeks less and more.
+func (p *plan) livesAround(life time.Duration) []time.Duration {
+	low, high := tapping.HoleLife()
+	if p.line || life <= low || life >= high {
+		low, high = max(7*day, life-14*day), min(life+14*day, 184*day)
+	}
+	return []time.Duration{low, life, high}
+}
+
+// callRows tells what to do today, and what a hole is good for.
+func (p page) callRows(part *cli.Part) {
+	life, from := p.holeLife()
+	c := p.call
+	words := c.Verdict.String()
+	switch on := c.On.Format("January 2"); c.Verdict {
+	case tapping.TapNow:
+		words = "now: drill on " + on
+		if c.On.Equal(p.today) {
+			words = "now: drill today, " + on
+		}
+	case tapping.TapWait:
+		words = "wait until " + on
+	}
+	notes := []string{c.Why}
+	if c.Verdict != tapping.TapTooLate {
+		notes = append(notes, "do not drill below "+p.Degrees(tapping.ColdestDrilling()))
+	}
+	part.Row("call", "If you have not tapped", cli.Words(words), notes...)
+	part.Row("life", "A hole gives sap for", cli.Number(life.Hours()/24, 0, "days"), from)
+	if c.Verdict == tapping.TapNow {
+		end := c.On.Add(life - day)
+		part.Row("dries", "A hole of "+c.On.Format("Jan 2")+" lasts to", cli.Date(end), "warm days shorten it, and it is never drilled anew in the season")
+	}
+	part.Remark("A hole is taken to give sap in full for that long and none after: an assumption, no source read has a curve. Too late, wait and now go by rules of this page, and not by a published one.")
+}
+
+// lifeTable shows when to drill in a mean spring, by the life of the hole.
+func (p page) lifeTable(part *cli.Part) {
+	var rows [][]cli.Value
+	n := float64(p.timing.Springs())
+	early, _ := p.timing.Caught(p.asRead.First.Lower)
+	for _, l := range p.lives {
+		rows = append(rows, []cli.Value{cli.Number(l.life.Hours()/24, 0, "days"), cli.Words(l.String()),
+			cli.Number(float64(l.Caught)/n, 1, ""), cli.Number(float64(l.All)/n, 1, "")})
+	}
+	part.Table("lives", []cli.Column{{Key: "life", Head: "if a hole lasts"}, {Key: "tap", Head: "past springs say: tap"}, {Key: "caught", Head: "running days caught"}, {Key: "all", Head: "of"}}, rows)
+	part.Remark(fmt.Sprintf("Running days are those of a mean spring before silver maple is in full bloom. Holes of %v, before the first run of three springs in four, would have caught %.1f of them: they dry while it still runs.", p.asRead.First.Lower, float64(early)/n))
+}

@@ -1,0 +1,96 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/yield/lookagain"
+)
+
+// look gives a delivery to the list of what may have to be looked at again.
+func (a *account) look(m *row) {
+	a.again.Add(lookagain.Row{
+		File: a.name, Line: m.line, Day: m.date, Name: m.producer,
+		Strength: m.strength.InexactFloat64(), Volume: m.gallons.InexactFloat64(),
+		Whole: strings.Join([]string{m.date.Format(time.DateOnly), m.gallons.String(), m.read.String(), m.cup.String(), m.producer}, ","),
+	})
+}
+
+// lines are lines of the file, from one to another.
+type lines struct{ from, to int }
+
+func (l lines) has(line int) bool { return line >= l.from && line <= l.to }
+
+// readAccept reads lines such as 12,17,40-45.
+func readAccept(text string) (all []lines, err error) {
+	if text == "" {
+		return nil, nil
+	}
+	for _, part := range strings.Split(text, ",") {
+		from, to, span := strings.Cut(strings.TrimSpace(part), "-")
+		if !span {
+			to = from
+		}
+		var l lines
+		var err2 error
+		l.from, err = strconv.Atoi(from)
+		l.to, err2 = strconv.Atoi(to)
+		if err != nil || err2 != nil || l.from < 2 || l.to < l.from {
+			return nil, fmt.Errorf("%q is no line of the file: write lines as 12,17,40-45", clip(part))
+		}
+		all = append(all, l)
+	}
+	return all, nil
+}
+
+// A lookError holds a payment up until its rows were looked at.
+type lookError struct{ findings []lookagain.Finding }
+
+func (e *lookError) Error() string {
+	lines := []string{"nothing is paid yet: look again at these lines of the file"}
+	var accept []string
+	for _, f := range e.findings {
+		lines = append(lines, fmt.Sprintf("%s:%d: %s", f.File, f.Line, f.Text))
+		accept = append(accept, strconv.Itoa(f.Line))
+	}
+	return strings.Join(append(lines, "mend what is wrong in the file; accept what is right by its line: -accept "+clip(strings.Join(slices.Compact(accept), ","))), "\n")
+}
+
+// accept returns an error unless every finding was accepted by its line, and
+// every line accepted has a finding: the list may belong to an older file.
+func (a *account) accept() error {
+	var open []lookagain.Finding
+	used := make([]bool, len(a.accepts))
+	for _, f := range a.again.Findings() {
+		k := slices.IndexFunc(a.accepts, func(l lines) bool { return l.has(f.Line) })
+		if k < 0 {
+			open = append(open, f)
+			continue
+		}
+		used[k] = true
+		a.accepted = append(a.accepted, f)
+	}
+	if len(open) > 0 {
+		return &lookError{open}
+	}
+	if k := slices.Index(used, false); k >= 0 {
+		return flagError("accept", errors.New("nothing is to be accepted in line "+strconv.Itoa(a.accepts[k].from)+": lines may have moved since; run without -accept and look again"))
+	}
+	return nil
+}
+
+// again are the lines of the sheet of what was looked at again.
+func again(a *account) [][]any {
+	rows := [][]any{{"Line", "Why", "Finding"}}
+	for _, f := range a.accepted {
+		rows = append(rows, []any{f.Line, f.Kind.String() + ": accepted", f.Text})
+	}
+	if len(a.accepted) == 0 {
+		rows = append(rows, []any{"", "", "Nothing was found. That proves nothing: a slip within what is usual is not seen."})
+	}
+	return rows
+}

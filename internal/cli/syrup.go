@@ -1,0 +1,93 @@
+package cli
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// What all programs say of finished syrup stands here, so that one thing has one
+// figure. Plus or minus is k = 2 on every page.
+
+// Strengths that a program takes as a target.
+const (
+	LeastTarget units.Brix = 60
+	MostTarget  units.Brix = 75
+)
+
+// Legal words what rules ask of a target.
+const Legal = "the United States and Canada ask for 66.0 to 68.9, some places for 66.9 or more: local rules come first"
+
+// legalMost is the most that the rules of most places allow. Source: as of
+// [sugar.UnitedStates].
+const legalMost units.Brix = 68.9
+
+// NineteenOfTwenty tells what plus or minus means on all pages.
+const NineteenOfTwenty = "Give or take holds 19 times of 20 (k = 2), on all of this page."
+
+// Target checks the strength to finish at.
+func Target(name string, b units.Brix) error {
+	return Within(name, "target", b, LeastTarget, MostTarget, 1, "Brix",
+		"syrup is 66 to 68.9 Brix; thinner it ferments, thicker it grows crystals, and candy is finished by its temperature")
+}
+
+// Keeping warns of syrup too thin or too thick to keep in a closed jar; it is
+// empty for other syrup.
+func Keeping(b units.Brix) string {
+	switch {
+	case b < sugar.KeepsFrom:
+		return fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), sugar.KeepsFrom.Text(0))
+	case b > legalMost:
+		return fmt.Sprintf("Syrup of %s is too thick: most rules end at %s, and from %s on crystals are likely in the jar.", b.Text(1), legalMost.Text(1), sugar.KeepsTo.Text(0))
+	case b >= sugar.KeepsTo:
+		return fmt.Sprintf("Syrup of %s is thick: from %s on crystals are likely in the jar.", b.Text(1), sugar.KeepsTo.Text(0))
+	}
+	return ""
+}
+
+// BringBack tells how syrup that went too far is brought back. Common practice.
+func BringBack() []string {
+	return []string{
+		"Off the fire first. Thin it there with hot water or hot sap, in small pours, stirring after each. Stand back: it foams up and spits, and syrup burns deep.",
+		"Then bring it to the boil again, filter it, and read again. What is cold or not boiled again spoils the jar.",
+	}
+}
+
+// ReadAgain tells how to read so that the reading decides. Common practice.
+const ReadAgain = "Read again, the hydrometer first: stem clean and dry, cup full and deep, the temperature of the cup taken with the reading."
+
+// NearBoil notes a density that is extrapolated, in a cup so hot; it is empty for
+// other cups.
+func (s *Sheet) NearBoil(cup units.Temperature) string {
+	if !density.Extrapolated(cup) {
+		return ""
+	}
+	return "above " + s.Degrees(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
+}
+
+// UsualCup is the temperature in the cup if nobody tells: 211 F, near which hot
+// marks are read (common practice), or a whole degree just below the boiling
+// point of syrup where that is lower.
+func UsualCup(boils units.Temperature, metric bool) units.Temperature {
+	const below = 2 * units.FahrenheitDegree // poured, it cools at once
+	usual, cup := units.Fahrenheit(211), boils.Add(-below)
+	if cup.Compare(usual) >= 0 {
+		return usual
+	}
+	if metric {
+		return units.Celsius(math.Floor(cup.Celsius()))
+	}
+	return units.Fahrenheit(math.Floor(cup.Fahrenheit()))
+}
+
+// Cup refuses a cup that is hotter than syrup boils today, by more than its
+// thermometer may be off.
+func (s *Sheet) Cup(name string, cup, boils units.Temperature, by units.TempDiff) error {
+	if cup.Compare(boils.Add(by)) <= 0 {
+		return nil
+	}
+	return For(name, fmt.Errorf("syrup boils at %s today and is no hotter in the cup: leave this out, or give what the thermometer in the cup shows", s.In(Temperature(boils))))
+}

@@ -1,0 +1,104 @@
+package tapping
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/sapreckoner/internal/clip"
+)
+
+// alsoCalled are the trade's and the Latin names of the species, in small
+// letters (common practice). The trade's soft maple is red or silver maple, and
+// so a maple not told further; black maple is tapped as sugar maple.
+var alsoCalled = map[string]Species{
+	"acer": Maple, "soft maple": Maple, "bigleaf maple": Maple, "acer macrophyllum": Maple,
+	"hard maple": SugarMaple, "rock maple": SugarMaple, "acer saccharum": SugarMaple,
+	"black maple": SugarMaple, "acer nigrum": SugarMaple,
+	"swamp maple": RedMaple, "scarlet maple": RedMaple, "acer rubrum": RedMaple,
+	"white maple": SilverMaple, "acer saccharinum": SilverMaple,
+	"acer platanoides": NorwayMaple,
+	"box elder":        Boxelder, "ashleaf maple": Boxelder, "manitoba maple": Boxelder, "acer negundo": Boxelder,
+	"juglans nigra": BlackWalnut, "betula": Birch, "paper birch": Birch, "yellow birch": Birch, "sweet birch": Birch,
+	"black birch": Birch, "white birch": Birch,
+}
+
+// otherTrees are trees of maple country that no guideline for maples is about,
+// by their common and Latin names. Striped and mountain maple stay too small.
+var otherTrees = []string{
+	"alder", "apple", "ash", "aspen", "basswood", "beech", "butternut", "cedar", "cherry", "chestnut", "cottonwood", "elm", "fir",
+	"hackberry", "hawthorn", "hemlock", "hickory", "hop hornbeam", "hornbeam", "ironwood", "juniper", "larch", "linden", "locust",
+	"mountain maple", "mulberry", "oak", "pear", "pine", "poplar", "spruce", "striped maple", "sycamore", "tamarack", "tulip tree",
+	"walnut", "willow",
+	"abies", "acer pensylvanicum", "acer spicatum", "carpinus", "carya", "castanea", "fagus", "fraxinus", "juglans", "larix",
+	"ostrya", "picea", "pinus", "platanus", "populus", "prunus", "quercus", "robinia", "salix", "thuja", "tilia", "tsuga", "ulmus",
+}
+
+// SpeciesNamed reads the name of a tree: a species of this package, the trade's
+// or the Latin name of one, such as hard maple or Acer rubrum, or another tree
+// such as oak or white ash, which is [OtherTree]. Nothing is a maple.
+//
+// A name that is none of these is an error, with the nearest name that is.
+func SpeciesNamed(text string) (Species, error) {
+	name := strings.ToLower(strings.Join(strings.Fields(strings.ReplaceAll(text, "-", " ")), " "))
+	if i, err := speciesNames.find("species", name); err == nil {
+		return Species(i), nil
+	}
+	if s, ok := alsoCalled[name]; ok {
+		return s, nil
+	}
+	for _, tree := range otherTrees {
+		if name == tree || strings.HasSuffix(name, " "+tree) || strings.HasPrefix(name, tree+" ") {
+			return OtherTree, nil
+		}
+	}
+	if genus, _, _ := strings.Cut(name, " "); genus == "betula" {
+		return Birch, nil
+	}
+	known := append(append([]string(nil), speciesNames...), otherTrees...)
+	for also := range alsoCalled {
+		known = append(known, also)
+	}
+	if near := nearest(name, known); near != "" {
+		return 0, fmt.Errorf("%q is no species known here: is it %s?", clip.Text(strings.TrimSpace(text)), near)
+	}
+	return 0, fmt.Errorf("%q is no species known here: want one of %s, its trade or Latin name, or another tree such as oak", clip.Text(strings.TrimSpace(text)), strings.Join(speciesNames, ", "))
+}
+
+// nearest returns the name that differs in the fewest letters, the first of the
+// alphabet of several, where they are fewer than a third of the text's.
+func nearest(text string, known []string) (near string) {
+	const longest = 40 // letters; no name is longer
+	if len(text) > longest {
+		return ""
+	}
+	least := (len(text) + 2) / 3
+	for _, name := range known {
+		n := changes(strings.ToLower(name), text)
+		if n < least || n == least && near != "" && name < near {
+			near, least = name, n
+		}
+	}
+	return near
+}
+
+// changes counts the letters to add, drop or replace to make one text of
+// another.
+func changes(a, b string) int {
+	row := make([]int, len(b)+1)
+	for k := range row {
+		row[k] = k
+	}
+	for i := range len(a) {
+		before := row[0]
+		row[0] = i + 1
+		for k := range len(b) {
+			cost := before
+			if a[i] != b[k] {
+				cost++
+			}
+			before = row[k+1]
+			row[k+1] = min(cost, row[k]+1, row[k+1]+1)
+		}
+	}
+	return row[len(b)]
+}

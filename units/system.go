@@ -1,0 +1,191 @@
+package units
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// System is a system of units that a person reads in.
+type System uint8
+
+// The systems of units. [Both] puts the metric text in parentheses behind the
+// US customary one.
+const (
+	Both System = iota
+	US
+	Metric
+)
+
+var systems = [...]string{"both", "US", "metric"}
+
+// Systems lists the systems of units.
+func Systems() []System { return []System{Both, US, Metric} }
+
+// String returns "both", "US" or "metric".
+func (s System) String() string {
+	if int(s) < len(systems) {
+		return systems[s]
+	}
+	return "System(" + strconv.Itoa(int(s)) + ")"
+}
+
+// MarshalText returns the name of the system.
+func (s System) MarshalText() ([]byte, error) {
+	if int(s) < len(systems) {
+		return []byte(systems[s]), nil
+	}
+	return nil, &ParseError{Func: "units.System.MarshalText", Input: s.String(), Err: ErrName, Hint: "use one of: both, US, metric"}
+}
+
+// UnmarshalText reads the name of a system.
+func (s *System) UnmarshalText(text []byte) error {
+	for i, name := range systems {
+		if strings.EqualFold(name, string(text)) {
+			*s = System(i)
+			return nil
+		}
+	}
+	return &ParseError{Func: "units.System.UnmarshalText", Input: string(text), Err: ErrName, Hint: "use one of: both, US, metric"}
+}
+
+// A measure is a unit that a number is told in.
+type measure struct {
+	symbol string
+	size   float64 // in the base unit
+	zero   float64 // of the scale, in the base unit
+	tenths bool    // nobody reads it closer than that
+}
+
+// A pair is a unit of each system for numbers from a size on.
+type pair struct {
+	from       float64
+	us, metric measure
+}
+
+func pairOf[Q ~float64](from, us Q, usSymbol string, metric Q, metricSymbol string) pair {
+	return pair{float64(from), measure{symbol: usSymbol, size: float64(us)}, measure{symbol: metricSymbol, size: float64(metric)}}
+}
+
+// The units that a person reads, small amounts first.
+var (
+	temperaturePairs = []pair{{us: measure{"F", 5.0 / 9, -160.0 / 9, true}, metric: measure{"C", 1, 0, true}}}
+	tempDiffPairs    = []pair{pairOf(0, FahrenheitDegree, "F deg", CelsiusDegree, "C deg")}
+	volumePairs      = []pair{
+		pairOf(0, USFluidOunce, "US fl oz", Milliliter, "mL"),
+		pairOf(Liter/2, USGallon, "US gal", Liter, "L"),
+	}
+	massPairs     = []pair{pairOf(0, Ounce, "oz", Gram, "g"), pairOf(Pound/2, Pound, "lb", Kilogram, "kg")}
+	lengthPairs   = []pair{pairOf(0, Inch, "in", Centimeter, "cm"), pairOf(10*Foot, Foot, "ft", Meter, "m")}
+	inchPairs     = lengthPairs[:1]
+	areaPairs     = []pair{pairOf(0, SquareFoot, "ft2", SquareMeter, "m2")}
+	pressurePairs = []pair{pairOf(0, InchMercury, "inHg", Kilopascal, "kPa")}
+	pumpPairs     = []pair{pairOf(0, PSI, "psi", Bar, "bar")}
+	densityPairs  = []pair{pairOf(0, PoundPerUSGallon, "lb/US gal", KilogramPerCubicMeter, "kg/m3")}
+	massRatePairs = []pair{pairOf(0, PoundPerHour, "lb/h", KilogramPerHour, "kg/h")}
+	flowPairs     = []pair{pairOf(0, USGallonPerHour, "US gal/h", LiterPerHour, "L/h")}
+	fluxPairs     = []pair{pairOf(0, USGallonPerSquareFootHour, "US gal/ft2/h", LiterPerSquareMeterHour, "L/m2/h")}
+	powerPairs    = []pair{pairOf(0, BtuITPerHour, "Btu/h", Kilowatt, "kW")}
+	energyPairs   = []pair{pairOf(0, BtuIT, "Btu", Megajoule, "MJ")}
+)
+
+// toldIn lists, for the unit of a number, what one of it is in the base unit
+// and what a person reads it in.
+var toldIn = map[string]struct {
+	per float64
+	as  []pair
+}{
+	"C": {1, temperaturePairs}, "C deg": {1, tempDiffPairs}, "F deg": {float64(FahrenheitDegree), tempDiffPairs},
+	"m3": {float64(CubicMeter), volumePairs}, "L": {float64(Liter), volumePairs}, "US gal": {float64(USGallon), volumePairs},
+	"kg": {float64(Kilogram), massPairs}, "lb": {float64(Pound), massPairs},
+	"m": {float64(Meter), lengthPairs}, "ft": {float64(Foot), lengthPairs}, "in": {float64(Inch), inchPairs},
+	"m2": {float64(SquareMeter), areaPairs}, "ft2": {float64(SquareFoot), areaPairs},
+	"Pa": {float64(Pascal), pressurePairs}, "kPa": {float64(Kilopascal), pressurePairs}, "inHg": {float64(InchMercury), pressurePairs},
+	"bar":   {float64(Bar), pumpPairs},
+	"kg/m3": {float64(KilogramPerCubicMeter), densityPairs}, "kg/s": {float64(KilogramPerSecond), massRatePairs},
+	"m3/s": {float64(CubicMeterPerSecond), flowPairs}, "US gal/h": {float64(USGallonPerHour), flowPairs},
+	"US gal/ft2/h": {float64(USGallonPerSquareFootHour), fluxPairs},
+	"W":            {float64(Watt), powerPairs}, "J": {float64(Joule), energyPairs},
+}
+
+// plainDigits is how many digits are told where no more are asked for: one more
+// than an instrument of the trade gives.
+const plainDigits = 4
+
+// A saying prints numbers of one unit with the same number of digits.
+type saying struct {
+	in     System
+	per    float64
+	as     []pair // what is known in one unit only has the same twice
+	digits int
+}
+
+func sayingOf(in System, unit string, digits int) saying {
+	if t, ok := toldIn[unit]; ok {
+		return saying{in, t.per, t.as, digits}
+	}
+	m := measure{symbol: unit, size: 1}
+	return saying{in, 1, []pair{{us: m, metric: m}}, digits}
+}
+
+// telling tells amounts in the base unit, to 1 to 17 digits.
+func telling(in System, as []pair, digits int) saying {
+	return saying{in, 1, as, min(max(digits, 1), 17)}
+}
+
+// pair returns the units for a number: those for the largest that is no larger.
+func (s saying) pair(x float64) pair {
+	p := s.as[0]
+	for _, larger := range s.as[1:] {
+		if math.Abs(x*s.per) >= larger.from {
+			p = larger
+		}
+	}
+	return p
+}
+
+// one prints a number with its unit.
+func (s saying) one(x float64) string { return s.with(s.pair(x), x) }
+
+// span prints a range.
+func (s saying) span(low, high float64) string {
+	if from, to := s.pair(low), s.pair(high); low != 0 && from.us.symbol != to.us.symbol {
+		return s.with(from, low) + " to " + s.with(to, high)
+	}
+	return s.with(s.pair(high), low, high)
+}
+
+// with prints one number, or a range of two, in the units of p.
+func (s saying) with(p pair, xs ...float64) string {
+	text := func(m measure) string {
+		numbers := make([]string, len(xs))
+		for i, x := range xs {
+			numbers[i] = s.number(m, x)
+		}
+		return strings.TrimSpace(strings.Join(numbers, " to ") + " " + m.symbol)
+	}
+	switch {
+	case s.in == Metric:
+		return text(p.metric)
+	case s.in == US || p.us.symbol == p.metric.symbol:
+		return text(p.us)
+	}
+	return text(p.us) + " (" + text(p.metric) + ")"
+}
+
+// number prints a number to the digits of the saying, and a temperature to a
+// tenth at least. Zeros behind the point are dropped: a limit is exact.
+func (s saying) number(m measure, x float64) string {
+	x = (x*s.per - m.zero) / m.size
+	if a := math.Abs(x); a >= 1e9 || a > 0 && a < 1e-5 {
+		return strconv.FormatFloat(x, 'g', s.digits, 64)
+	}
+	rounded := strconv.FormatFloat(x, 'g', s.digits, 64)
+	if m.tenths {
+		rounded = strconv.FormatFloat(x, 'f', max(s.digits-plainDigits+1, 0), 64)
+	}
+	if r, err := strconv.ParseFloat(rounded, 64); err == nil {
+		x = r + 0 // no -0
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}

@@ -1,0 +1,131 @@
+package lookagain
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strconv"
+)
+
+// What counts as far: see the package comment.
+const (
+	spreads     = 3.5
+	normal      = 1.4826
+	fewOfAName  = 5
+	fewOfAll    = 3
+	strongSap   = 6.0 // Brix, where there is nothing to compare with
+	seasonReach = 60  // days
+)
+
+// bands are the shares of the median within which nothing is far.
+var bands = [measures]struct {
+	what      string
+	low, high float64
+}{
+	strength: {"strength", 0.5, 1.5},
+	volume:   {"volume", 0.1, 3},
+	price:    {"price", 0.5, 2},
+}
+
+// usual is what most of some values are.
+type usual struct {
+	n            int
+	middle, away float64 // median, and median distance from it
+}
+
+// usualOf sorts values and describes them.
+func usualOf(values []float64) usual {
+	u := usual{n: len(values)}
+	if u.n == 0 {
+		return u
+	}
+	u.middle = median(values)
+	away := make([]float64, len(values))
+	for i, x := range values {
+		away[i] = math.Abs(x - u.middle)
+	}
+	u.away = median(away)
+	return u
+}
+
+// median sorts the values, which are not empty.
+func median(values []float64) float64 {
+	slices.Sort(values)
+	n := len(values)
+	return values[(n-1)/2]/2 + values[n/2]/2 // halves first: no overflow
+}
+
+// beyond reports whether x scatters from the others more than chance has it.
+func (u usual) beyond(x float64) bool { return math.Abs(x-u.middle) > spreads*normal*u.away }
+
+// far finds values far from those of their name.
+func (l *List) far(add adder) {
+	for m := range measures {
+		given := func(r *row) bool { x := r.value[m]; return x > 0 && x <= math.MaxFloat64 }
+		order := l.order(given, func(a, b *row) int { return cmp.Compare(a.name, b.name) })
+		values := func(rows []int) []float64 {
+			out := make([]float64, len(rows))
+			for k, i := range rows {
+				out[k] = l.rows[i].value[m]
+			}
+			return out
+		}
+		all := usualOf(values(order))
+		for len(order) > 0 {
+			name := l.rows[order[0]].name
+			n := 1
+			for n < len(order) && l.rows[order[n]].name == name {
+				n++
+			}
+			of, whose := all, "that of all rows"
+			if n >= fewOfAName {
+				of, whose = usualOf(values(order[:n])), "that of "+quoted(l.names[name])
+			}
+			for _, i := range order[:n] {
+				x := l.rows[i].value[m]
+				switch {
+				case of.n >= fewOfAll:
+					if b := bands[m]; of.beyond(x) && !(x >= b.low*of.middle && x <= b.high*of.middle) {
+						add(i, Far, b.what+" "+l.shown(m, x)+" is far from "+whose+", "+l.shown(m, of.middle)+" in the middle: has the point slipped?")
+					}
+				case m == strength && x > strongSap:
+					add(i, Far, "strength "+l.shown(m, x)+" is more than sap has, 1 to 4 Brix: has the point slipped?")
+				}
+			}
+			order = order[n:]
+		}
+	}
+}
+
+// shown prints a value with its unit.
+func (l *List) shown(m int, x float64) string {
+	unit := [measures]string{strength: "Brix", volume: l.VolumeUnit, price: l.PriceUnit}[m]
+	s := strconv.FormatFloat(math.Round(x*100)/100, 'f', -1, 64)
+	if math.Abs(x) < 0.01 || math.Abs(x) >= 1e9 {
+		s = strconv.FormatFloat(x, 'g', 3, 64)
+	}
+	if unit != "" {
+		s += " " + unit
+	}
+	return s
+}
+
+// season finds days far from the others.
+func (l *List) season(add adder) {
+	var days []float64
+	for i := range l.rows {
+		if l.rows[i].dated {
+			days = append(days, float64(l.rows[i].day))
+		}
+	}
+	of := usualOf(days)
+	if of.n < fewOfAll {
+		return
+	}
+	for i := range l.rows {
+		r := &l.rows[i]
+		if x := float64(r.day); r.dated && of.beyond(x) && math.Abs(x-of.middle) > seasonReach {
+			add(i, OutOfSeason, day(r.day)+" is "+strconv.Itoa(int(math.Abs(x-of.middle)))+" days from "+day(int32(of.middle))+", the middle of the rows: check month and year")
+		}
+	}
+}
