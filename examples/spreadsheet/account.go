@@ -85,7 +85,7 @@ func (a *account) next() (row, error) {
 	// those of one long statement.
 	statement, err := a.offer.Statement([]yield.Delivery{{Slip: r.date.Format(time.DateOnly), Seller: r.producer, USGallons: r.gallons, Sap: sap}})
 	if err != nil {
-		return row{}, a.at(r.line, "", err)
+		return row{}, a.rows.Fail("", err)
 	}
 	l := statement.Lines[0]
 	m.paid, m.price, m.amount = l.Bought, l.PerUSGallon, l.Amount
@@ -99,7 +99,7 @@ func (a *account) count(m *row) error {
 	k, known := a.producers[m.producer]
 	if !known {
 		if len(a.payments) == maxProducers {
-			return a.at(m.line, "producer", fmt.Errorf("more than %d producers: split the file", maxProducers))
+			return a.rows.Fail("producer", fmt.Errorf("more than %d producers: split the file", maxProducers))
 		}
 		k = len(a.payments)
 		a.producers[m.producer] = k
@@ -127,24 +127,24 @@ func (a *account) measure(r reading) (row, error) {
 		if a.cupUnit == "C" {
 			scale = units.ScaleCelsius
 		}
-		return row{}, a.at(r.line, a.column.cup, fmt.Errorf("%s %s is outside %s to %s: no cup of sap is so cold or so hot, check the unit in the header",
+		return row{}, a.rows.Fail("cup", fmt.Errorf("%s %s is outside %s to %s: no cup of sap is so cold or so hot, check the unit in the header",
 			r.cup, a.cupUnit, minCup.Text(scale, 0), maxCup.Text(scale, 0)))
 	}
 	m, err := a.hydrometer.Measure(units.Brix(r.read.InexactFloat64()), cup, a.doubt)
 	if err != nil {
-		return row{}, a.at(r.line, a.columnOf(err), err)
+		return row{}, a.rows.Fail(columnOf(err), err)
 	}
 	// What is paid, and made into syrup, is the strength on the sheet.
 	brix := round(float64(m.Brix))
 	sap := units.Brix(brix.InexactFloat64())
 	if !(sap >= minSap && sap <= maxSap) {
-		return row{}, a.at(r.line, a.column.reading, &units.RangeError{
+		return row{}, a.rows.Fail("reading", &units.RangeError{
 			Arg: "corrected strength", Value: float64(sap), Low: float64(minSap), High: float64(maxSap), Unit: "Brix",
 			Hint: "that is not sap: check the reading and the cup"})
 	}
 	ratio, err := yield.Ratio(sap, a.syrup)
 	if err != nil {
-		return row{}, a.at(r.line, a.column.reading, err)
+		return row{}, a.rows.Fail("reading", err)
 	}
 	return row{
 		reading:     r,
@@ -155,11 +155,11 @@ func (a *account) measure(r reading) (row, error) {
 }
 
 // columnOf tells which column an argument of the hydrometer came from.
-func (a *account) columnOf(err error) string {
+func columnOf(err error) string {
 	if argument(err) == "temperature" {
-		return a.column.cup
+		return "cup"
 	}
-	return a.column.reading
+	return "reading"
 }
 
 // verdict says whether a delivery is paid, and whether the uncertainty of its

@@ -1,15 +1,12 @@
 package main
 
 import (
-	"bufio"
 	"bytes"
 	_ "embed"
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"io"
 	"regexp"
-	"slices"
 	"strings"
 	"time"
 	"unicode"
@@ -19,6 +16,7 @@ import (
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
 )
 
@@ -48,22 +46,12 @@ type reading struct {
 type file struct {
 	name    string
 	demo    bool
-	csv     *csv.Reader
-	source  *capped
-	use     []*column                       // of each cell; nil if it is not known
-	read    int                             // deliveries
-	cupUnit string                          // as in the header of the sheet
-	cupTemp func(float64) units.Temperature // from that unit
-	column  struct{ reading, cup string }   // names, for messages
-}
-
-// at says where in the file something is wrong.
-func (f *file) at(line int, column string, err error) error {
-	where := fmt.Sprintf("%s:%d", f.name, line)
-	if column != "" {
-		where += ": column " + column
-	}
-	return fmt.Errorf("%s: %w", where, err)
+	rows    *records.Reader
+	cell    struct{ date, producer, volume, reading, cup string } // of the row
+	unit    struct{ volume, cup string }                          // in the header
+	read    int                                                   // deliveries
+	cupUnit string                                                // as in the header of the sheet
+	cupTemp func(float64) units.Temperature                       // from that unit
 }
 
 // openFile opens the file called name, standard input for -, or the demo. The
@@ -87,182 +75,92 @@ func openFile(e *cli.Env, name string) (*file, io.Closer, error) {
 	return f, in, nil
 }
 
-// A column reads the cells of one column.
-type column struct {
-	kind, name string // producer, or volume and volume_us_gal
-	read       func(f *file, r *reading, cell string) error
+// begin reads the header.
+func (f *file) begin(in io.Reader) (err error) {
+	f.rows, err = records.New(f.name, in,
+		records.Cell("date", &f.cell.date, nil),
+		records.Cell("producer", &f.cell.producer, nil),
+		records.Cell("volume", &f.cell.volume, &f.unit.volume, "us_gal", "imp_gal", "l"),
+		records.Cell("reading", &f.cell.reading, nil, "brix"),
+		records.Cell("cup", &f.cell.cup, &f.unit.cup, "f", "c"))
+	f.cupUnit, f.cupTemp = "F", units.Fahrenheit
+	if f.unit.cup == "c" {
+		f.cupUnit, f.cupTemp = "C", units.Celsius
+	}
+	return err
 }
 
-// columns lists every column that is known. One of each kind is needed.
-var columns = []column{
-	{"date", "date", func(_ *file, r *reading, cell string) (err error) {
-		r.date, err = time.Parse(time.DateOnly, cell)
-		if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
-			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(cell), minYear, maxYear)
+// next reads a row. At the end it returns [io.EOF], unless there was no row.
+func (f *file) next() (reading, error) {
+	switch err := f.rows.Next(); {
+	case err == io.EOF && f.read == 0:
+		return reading{}, &records.Error{File: f.name, Line: f.rows.Line() + 1, Err: errors.New("no deliveries below the header")}
+	case err != nil:
+		return reading{}, err
+	case f.read == maxDeliveries:
+		return reading{}, f.rows.Fail("", fmt.Errorf("more than %d deliveries, and a sheet has not many more lines: split the file by month or by producer", maxDeliveries))
+	}
+	f.read++
+	r := reading{line: f.rows.Line()}
+	for _, cell := range []struct {
+		column string
+		read   func(*reading) error
+	}{
+		{"date", f.date}, {"producer", f.producer}, {"volume", f.volume},
+		{"reading", func(r *reading) (err error) { r.read, err = plainNumber(f.cell.reading); return err }},
+		{"cup", func(r *reading) (err error) { r.cup, err = plainNumber(f.cell.cup); return err }},
+	} {
+		if err := cell.read(&r); err != nil {
+			return reading{}, f.rows.Fail(cell.column, err)
 		}
-		return nil
-	}},
-	{"producer", "producer", func(_ *file, r *reading, cell string) error {
-		switch n := utf8.RuneCountInString(cell); {
-		case n == 0:
-			return errors.New("it is empty: who is to be paid?")
-		case n > maxProducer:
-			return fmt.Errorf("%d letters: %d is the most", n, maxProducer)
-		case strings.ContainsFunc(cell, unicode.IsControl):
-			return errors.New("it has a line break or another control character: remove that")
-		}
-		r.producer = strings.Clone(cell)
-		return nil
-	}},
-	{"volume", "volume_us_gal", volume(usGallon)},
-	{"volume", "volume_imp_gal", volume(decimal.New(454609, -5))},
-	{"volume", "volume_l", volume(decimal.NewFromInt(1))},
-	{"reading", "reading_brix", func(_ *file, r *reading, cell string) (err error) {
-		r.read, err = plainNumber(cell)
-		return err
-	}},
-	{"cup", "cup_f", cup},
-	{"cup", "cup_c", cup},
+	}
+	return r, nil
 }
 
-// usGallon is the US gallon in liters: 231 cubic inches. The imperial gallon is
-// 4.54609 L. Both are exact (NIST Handbook 44, Appendix C).
-var usGallon = decimal.New(3785411784, -9)
+func (f *file) date(r *reading) (err error) {
+	r.date, err = time.Parse(time.DateOnly, f.cell.date)
+	if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
+		return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(f.cell.date), minYear, maxYear)
+	}
+	return nil
+}
+
+func (f *file) producer(r *reading) error {
+	r.producer = f.cell.producer
+	switch n := utf8.RuneCountInString(r.producer); {
+	case n == 0:
+		return errors.New("it is empty: who is to be paid?")
+	case n > maxProducer:
+		return fmt.Errorf("%d letters: %d is the most", n, maxProducer)
+	case strings.ContainsFunc(r.producer, unicode.IsControl):
+		return errors.New("it has a line break or another control character: remove that")
+	}
+	return nil
+}
+
+// liters is what the units of a volume hold: 1 US gal is 231 cubic inches. All
+// are exact (NIST Handbook 44, Appendix C).
+var liters = map[string]decimal.Decimal{
+	"us_gal":  decimal.New(3785411784, -9),
+	"imp_gal": decimal.New(454609, -5),
+	"l":       decimal.NewFromInt(1),
+}
 
 var (
 	minGallons = decimal.New(1, -2)
 	maxGallons = decimal.New(1, 7)
 )
 
-// volume reads a volume in a unit of so many liters.
-func volume(liters decimal.Decimal) func(*file, *reading, string) error {
-	return func(_ *file, r *reading, cell string) error {
-		x, err := plainNumber(cell)
-		if err != nil {
-			return err
-		}
-		r.gallons = x.Mul(liters).DivRound(usGallon, 2)
-		if r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) {
-			return fmt.Errorf("%s US gal is outside %s to %s US gal: what is delivered is more than nothing", r.gallons, minGallons, maxGallons)
-		}
-		return nil
-	}
-}
-
-func cup(_ *file, r *reading, cell string) (err error) {
-	r.cup, err = plainNumber(cell)
-	return err
-}
-
-// begin reads the header.
-func (f *file) begin(in io.Reader) error {
-	buffered := bufio.NewReader(in)
-	if mark, _ := buffered.Peek(3); string(mark) == "\ufeff" {
-		_, _ = buffered.Discard(3) // spreadsheet programs write it before UTF-8
-	}
-	f.source = &capped{in: buffered}
-	f.csv = csv.NewReader(f.source)
-	f.csv.ReuseRecord = true
-	header, err := f.csv.Read()
-	if errors.Is(err, io.EOF) {
-		return f.at(1, "", errors.New("it is empty: begin with the header date,producer,volume_us_gal,reading_brix,cup_f"))
-	}
+func (f *file) volume(r *reading) error {
+	x, err := plainNumber(f.cell.volume)
 	if err != nil {
-		return f.broken(err)
+		return err
 	}
-	names := make([]string, len(header))
-	for i, name := range header {
-		names[i] = strings.Clone(strings.TrimSpace(name))
+	r.gallons = x.Mul(liters[f.unit.volume]).DivRound(liters["us_gal"], 2)
+	if r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) {
+		return fmt.Errorf("%s US gal is outside %s to %s US gal: what is delivered is more than nothing", r.gallons, minGallons, maxGallons)
 	}
-	f.use, err = f.bind(names)
-	return err
-}
-
-// next reads a row. At the end it returns [io.EOF], unless there was no row.
-func (f *file) next() (reading, error) {
-	f.source.read = 0
-	record, err := f.csv.Read()
-	switch {
-	case errors.Is(err, io.EOF) && f.read == 0:
-		return reading{}, f.at(2, "", errors.New("no deliveries below the header"))
-	case errors.Is(err, io.EOF):
-		return reading{}, io.EOF
-	case err != nil:
-		return reading{}, f.broken(err)
-	}
-	line, _ := f.csv.FieldPos(0)
-	if f.read == maxDeliveries {
-		return reading{}, f.at(line, "", fmt.Errorf("more than %d deliveries, and a sheet has not many more lines: split the file by month or by producer", maxDeliveries))
-	}
-	f.read++
-	row := reading{line: line}
-	for i, c := range f.use {
-		if c == nil {
-			continue
-		}
-		if !utf8.ValidString(record[i]) {
-			return reading{}, f.at(line, c.name, errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
-		}
-		if err := c.read(f, &row, strings.TrimSpace(record[i])); err != nil {
-			return reading{}, f.at(line, c.name, err)
-		}
-	}
-	return row, nil
-}
-
-// bind finds out which column of the file is which. Those that are not known are
-// nil.
-func (f *file) bind(header []string) ([]*column, error) {
-	use := make([]*column, len(header))
-	found := map[string]string{}
-	for i, name := range header {
-		k := slices.IndexFunc(columns, func(c column) bool { return c.name == name })
-		if k < 0 {
-			continue
-		}
-		c := &columns[k]
-		if other, twice := found[c.kind]; twice {
-			return nil, f.at(1, name, fmt.Errorf("a second column of the %s, beside %s: keep one", c.kind, other))
-		}
-		found[c.kind], use[i] = name, c
-	}
-	for _, c := range columns {
-		if _, ok := found[c.kind]; ok {
-			continue
-		}
-		var wanted []string
-		for _, d := range columns {
-			if d.kind == c.kind {
-				wanted = append(wanted, d.name)
-			}
-		}
-		return nil, f.at(1, "", fmt.Errorf("no column of the %s: name it %s, with commas between columns", c.kind, strings.Join(wanted, " or ")))
-	}
-	f.column.reading, f.column.cup = found["reading"], found["cup"]
-	f.cupUnit, f.cupTemp = "F", units.Fahrenheit
-	if f.column.cup == "cup_c" {
-		f.cupUnit, f.cupTemp = "C", units.Celsius
-	}
-	return use, nil
-}
-
-// broken words what encoding/csv found.
-func (f *file) broken(err error) error {
-	if errors.Is(err, errLong) {
-		return fmt.Errorf("%s: %w", f.name, err)
-	}
-	var parse *csv.ParseError
-	if !errors.As(err, &parse) {
-		return fmt.Errorf("%s: %w", f.name, err)
-	}
-	why := parse.Err
-	switch {
-	case errors.Is(why, csv.ErrFieldCount):
-		why = errors.New("it has more or fewer columns than the header")
-	case errors.Is(why, csv.ErrQuote), errors.Is(why, csv.ErrBareQuote):
-		why = errors.New(`a quotation mark that is not closed, or stands in the middle: write " inside a quoted cell twice`)
-	}
-	return f.at(parse.Line, "", why)
+	return nil
 }
 
 var plainPattern = regexp.MustCompile(`^[+-]?[0-9]{1,9}(\.[0-9]{1,9})?$`)

@@ -87,7 +87,7 @@ func badTrees() (cases []clitest.Bad) {
 		{head + strings.Repeat(good, 21), "-:22: column tree: more than 20 stems"},
 		{head + "b,60\n", "-:2: 2 cells where the header names 6 columns"},
 		{head + "b,60,,\"sugar maple,healthy,\n", "-:2: "},
-		{head + "b,60,,\xff,healthy,\n", "-:2: not text in UTF-8"},
+		{head + "b,60,,\xff,healthy,\n", "-:2: column species: not text in UTF-8"},
 	} {
 		cases = append(cases, clitest.Bad{Args: []string{"-tree-file", "-"}, Stdin: c.file, Want: c.want})
 	}

@@ -15,6 +15,8 @@ import (
 	"io"
 	"io/fs"
 	"strings"
+
+	"example.org/sapreckoner/internal/clip"
 )
 
 // Limits on a hostile file.
@@ -185,9 +187,13 @@ func (r *Reader) record() ([]string, error) {
 	if err != nil {
 		return nil, r.ends(err)
 	}
-	for _, cell := range row {
+	for i, cell := range row {
 		if !isText(cell) {
-			return nil, r.fail("", errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
+			column := ""
+			if i < len(r.header) {
+				column = clip.Text(r.header[i])
+			}
+			return nil, r.fail(column, errors.New("not text in UTF-8: save the file as CSV in UTF-8"))
 		}
 	}
 	return row, nil
