@@ -49,16 +49,42 @@ func readAccept(text string) (all []lines, err error) {
 	return all, nil
 }
 
+// String writes lines as readAccept reads them.
+func (l lines) String() string {
+	if l.from == l.to {
+		return strconv.Itoa(l.from)
+	}
+	return strconv.Itoa(l.from) + "-" + strconv.Itoa(l.to)
+}
+
+// acceptable lists the lines of findings, which are in order, as -accept has them.
+func acceptable(findings []lookagain.Finding) string {
+	var all []lines
+	for _, f := range findings {
+		if k := len(all) - 1; k >= 0 && f.Line <= all[k].to+1 {
+			all[k].to = f.Line
+			continue
+		}
+		all = append(all, lines{f.Line, f.Line})
+	}
+	var b strings.Builder
+	for i, l := range all {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		b.WriteString(l.String())
+	}
+	return b.String()
+}
+
 // lookError holds a payment up until its rows were looked at. It joins an error
 // for each, and what to do.
 func lookError(findings []lookagain.Finding) error {
 	all := []error{errors.New("nothing is paid yet: look again at these lines of the file")}
-	var accept []string
 	for _, f := range findings {
 		all = append(all, fmt.Errorf("%s:%d: %s", f.File, f.Line, f.Text))
-		accept = append(accept, strconv.Itoa(f.Line))
 	}
-	return errors.Join(append(all, errors.New("mend what is wrong in the file; accept what is right by its line: -accept "+clip.Text(strings.Join(slices.Compact(accept), ","))))...)
+	return errors.Join(append(all, errors.New("mend what is wrong in the file; accept what is right by its line; if that is all of it: -accept "+acceptable(findings)))...)
 }
 
 // accept returns an error unless every finding was accepted by its line, and

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // Invented deliveries with what a hurried hand writes: line 4 is line 3 again,
@@ -42,7 +43,7 @@ func TestLookAgain(t *testing.T) {
 	if strings.Contains(errs, "input:2:") || strings.Contains(errs, "input:3:") || strings.Contains(errs, "input:6:") || strings.Contains(errs, "\u200b") {
 		t.Errorf("says too much:\n%s", errs)
 	}
-	if !strings.Contains(errs, "-accept 4,5,7,8,9,10") {
+	if !strings.Contains(errs, "-accept 4-5,7-10\n") {
 		t.Errorf("no way out in\n%s", errs)
 	}
 
@@ -60,6 +61,35 @@ func TestLookAgain(t *testing.T) {
 	sheet := table(t, opened(t, written(t, hurried, "-in", "-", "-accept", "4, 5,7-10")), "Look again", false)
 	if len(sheet) != 8 || sheet[1][0] != "4" || sheet[1][1] != "the same row twice: accepted" { // a header and 7 findings: line 9 has two
 		t.Errorf("%q", sheet)
+	}
+}
+
+// What is suggested is whole, however long, and is taken: of 240 rows each second
+// one has a volume of its own, and the others come twice.
+func TestAcceptIsWhole(t *testing.T) {
+	var b strings.Builder
+	b.WriteString(header)
+	for i := range 120 {
+		fmt.Fprintf(&b, "2031-03-10,Brook,%d,2.1,38\n2031-03-10,Brook,100,2.1,38\n", 101+i)
+	}
+	_, _, errs := call(t, b.String(), "-in", "-")
+	_, accept, _ := strings.Cut(strings.TrimSpace(errs), "-accept ")
+	if got := strings.Count(accept, ","); got != 118 || !strings.HasPrefix(accept, "5,7,9,") || !strings.HasSuffix(accept, ",239,241") {
+		t.Errorf("%d: %s", got, accept)
+	}
+	if sheet := table(t, opened(t, written(t, b.String(), "-in", "-", "-accept", accept)), "Look again", false); len(sheet) != 1+119 {
+		t.Errorf("%d lines", len(sheet))
+	}
+}
+
+// Lines that follow each other are one range, and a line has more than one finding.
+func TestAcceptable(t *testing.T) {
+	var findings []lookagain.Finding
+	for _, line := range []int{4, 5, 5, 6, 8, 10, 10, 12, 13} {
+		findings = append(findings, lookagain.Finding{Line: line})
+	}
+	if got := acceptable(findings); got != "4-6,8,10,12-13" {
+		t.Error(got)
 	}
 }
 

@@ -30,5 +30,7 @@
 // # How much is held
 //
 // A List keeps about 50 bytes a row and each name once. Time grows as n log n:
-// names are compared by what is left of them without one letter.
+// names are compared by what is left of them without one letter. Those of 4 to 80
+// letters are; 2,000,000 such remainders are held, of 80,000 names of 24 letters,
+// and a finding tells of the names that were left out then.
 package lookagain

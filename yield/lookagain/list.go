@@ -20,11 +20,13 @@ const (
 	AlikeName                   // a name that hardly differs from another
 	HiddenSign                  // a name with a sign that is not seen or misleads
 	PackedEarly                 // packed on a day before it was drawn
+	NotCompared                 // a name, and more, that were not compared by the letter
 )
 
 var kinds = [...]string{
 	Twice: "the same row twice", Far: "far from the usual", OutOfSeason: "out of season",
 	AlikeName: "a name like another", HiddenSign: "a hidden sign in a name", PackedEarly: "packed before drawn",
+	NotCompared: "names that were not compared",
 }
 
 // String tells the kind in words.

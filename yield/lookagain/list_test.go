@@ -215,6 +215,34 @@ func apart(a, b string) bool {
 	return false
 }
 
+// A name of 80 letters, none like its neighbor, leaves 81 remainders, with its
+// whole: 2,000,000 / 81 = 24,691.4 names are held. The last ones by the alphabet
+// are left out.
+func TestTooManyNames(t *testing.T) {
+	if testing.Short() {
+		t.Skip("two million remainders")
+	}
+	draw := rand.New(rand.NewPCG(5, 8))
+	word := func(start string) string {
+		b := []byte(start)
+		for i := len(start); i < 80; i++ {
+			b = append(b, byte('a'+draw.IntN(12)+12*(i%2)))
+		}
+		return string(b)
+	}
+	all := []string{word("zy"), word("za")}
+	for range 24_690 {
+		all = append(all, word("a"))
+	}
+	if got := found(names(all[:24_691]...)); got != "" {
+		t.Errorf("%q", got)
+	}
+	want := `r.csv:2: names that were not compared: the name "` + all[0][:48] + `...": not compared with others by the letter, since there are too many: split the file, or read the names through` + "\n"
+	if got := found(names(all...)); got != want {
+		t.Errorf("%q", got)
+	}
+}
+
 // Most bounds the rows that are held and tells of the rest.
 func TestMost(t *testing.T) {
 	l := &lookagain.List{Most: 2}

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/clip"
 )
@@ -15,7 +16,7 @@ import (
 const (
 	shortName = 4         // letters; shorter names are not compared by the letter
 	longName  = 80        // letters that are compared
-	mostLeft  = 2_000_000 // remainders that are kept: of 80,000 names of 25 letters
+	mostLeft  = 2_000_000 // remainders that are kept: of 80,000 names of 24 letters
 	mostTwins = 8         // names that each is compared with for one remainder
 )
 
@@ -127,8 +128,17 @@ func (l *List) alike(add adder) {
 		}
 		tell(order[k-1], n, difference(l.names[order[k-1]], l.names[n]))
 	}
-	for _, pair := range near(folds, classes) {
+	pairs, unheld := near(folds, classes)
+	for _, pair := range pairs {
 		tell(pair[0], pair[1], byLetter)
+	}
+	if len(unheld) > 0 {
+		n := slices.MinFunc(unheld, func(a, b int) int { return cmp.Compare(first[a].row, first[b].row) })
+		who := "the name " + quoted(l.names[n]) + first[n].times()
+		if more := len(unheld) - 1; more > 0 {
+			who += " and " + strconv.Itoa(more) + " more"
+		}
+		add(first[n].row, NotCompared, who+": not compared with others by the letter, since there are too many: split the file, or read the names through")
 	}
 }
 
@@ -152,25 +162,38 @@ func difference(a, b string) string {
 
 // near returns the pairs of names a letter apart. Two names are so near only if
 // they leave the same when a letter is taken from each, or from one: remainders
-// are hashed and sorted, and only those that fall together are looked at.
-func near(folds []string, classes []int) (pairs [][2]int) {
+// are hashed and sorted, and only those that fall together are looked at. It also
+// returns the names that were left out, since no more remainders are held.
+func near(folds []string, classes []int) (pairs [][2]int, unheld []int) {
 	type remainder struct {
 		hash uint64
 		name int
 	}
 	var left []remainder
-	seed := maphash.MakeSeed()
+	var hash maphash.Hash
 	for _, n := range classes {
-		letters := []rune(folds[n])
-		if len(letters) < shortName || len(letters) > longName || len(left)+len(letters)+1 > mostLeft {
+		name := folds[n] // valid UTF-8: what is not was changed when it was folded
+		letters := utf8.RuneCountInString(name)
+		if letters < shortName || letters > longName {
 			continue
 		}
-		left = append(left, remainder{maphash.String(seed, folds[n]), n})
-		for i := range letters {
-			if i > 0 && letters[i] == letters[i-1] {
-				continue // leaves the same
+		if len(left)+letters+1 > mostLeft {
+			unheld = append(unheld, n)
+			continue
+		}
+		without := func(from, to int) {
+			hash.Reset()
+			_, _ = hash.WriteString(name[:from]) // a hash takes everything
+			_, _ = hash.WriteString(name[to:])
+			left = append(left, remainder{hash.Sum64(), n})
+		}
+		without(0, 0)
+		last := rune(-1)
+		for i, c := range name {
+			if c != last { // beside its like it leaves the same
+				without(i, i+utf8.RuneLen(c))
 			}
-			left = append(left, remainder{maphash.String(seed, string(letters[:i])+string(letters[i+1:])), n})
+			last = c
 		}
 	}
 	slices.SortFunc(left, func(a, b remainder) int { return cmp.Or(cmp.Compare(a.hash, b.hash), cmp.Compare(a.name, b.name)) })
@@ -182,7 +205,7 @@ func near(folds []string, classes []int) (pairs [][2]int) {
 		}
 	}
 	slices.SortFunc(pairs, func(a, b [2]int) int { return cmp.Or(cmp.Compare(a[0], b[0]), cmp.Compare(a[1], b[1])) })
-	return slices.Compact(pairs)
+	return slices.Compact(pairs), unheld
 }
 
 // slip reports whether two names differ by one letter more, less, other, or
