@@ -20,10 +20,11 @@ func (p page) boilsPart(part *cli.Part) {
 		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), gauged(cli.Volume(f.volume)),
 			gauged(cli.Mass(f.water)), gauged(cli.Flow(rate(f.water, f.fired))), cli.Share(f.efficiency, 0)})
 	}
+	addUp(waterDigits, cli.Mass(water), rows, 3)
 	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
 		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
 	part.Row("hours", "Hours at the fire", cli.Hours(hours))
-	part.Row("water", "Water boiled off", gauged(cli.Mass(water)))
+	part.Row("water", "Water boiled off", cli.Total(waterDigits, cli.Mass(water)))
 	part.Row("rate", "By the hour", gauged(cli.Flow(rate(water, hours))))
 	var gathered units.Mass
 	for i := range p.days {
@@ -74,7 +75,9 @@ func (p page) fuelPart(part *cli.Part) {
 			return gauged(cli.Wood(units.CubicMeters(x)))
 		}
 		short = short || l.burned > l.in
-		rows = append(rows, []cli.Value{cli.Words(k.kind), show(l.in), show(l.burned), show(l.in - l.burned)})
+		const digits = 3
+		went := cli.AddUp(digits, show(l.in), show(l.burned), show(l.in-l.burned))
+		rows = append(rows, []cli.Value{cli.Words(k.kind), cli.Total(digits, show(l.in)), went[0], went[1]})
 	}
 	part.Table("fuel", []cli.Column{{Key: "kind", Head: "fuel"}, {Key: "laid", Head: "laid in"}, {Key: "burned", Head: "burned"}, {Key: "left", Head: "left"}}, rows)
 	if short && !slices.Contains(p.lacks, "fuel.csv") {

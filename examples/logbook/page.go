@@ -110,24 +110,44 @@ func (p page) seasonPart(part *cli.Part) {
 	}
 }
 
+// Digits of totals and of their parts, which add up as they are printed.
+const (
+	sapDigits   = 4 // and of syrup, so that a day is known to three
+	sugarDigits = 3
+	waterDigits = 3
+)
+
+// addUp shows one column of a table as the parts of a total.
+func addUp(n int, total cli.Value, rows [][]cli.Value, column int) {
+	parts := make([]cli.Value, len(rows))
+	for i, row := range rows {
+		parts[i] = row[column]
+	}
+	for i, v := range cli.AddUp(n, total, parts...) {
+		rows[i][column] = v
+	}
+}
+
 // gauged shows what a gauge and a hydrometer measured, which is known to some
 // percent, to three digits.
 func gauged(v cli.Value) cli.Value { return cli.Digits(v, 3) }
 
 func (p page) balancePart(part *cli.Part) {
 	a := p.Account
-	part.Row("sap", "Sap at "+p.Degrees(label), gauged(cli.Volume(a.Sap)), a.SapBrix.Text(2)+" on average")
+	part.Row("sap", "Sap at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Sap)), a.SapBrix.Text(2)+" on average")
 	var notes []string
 	if p.given.heldBefore > 0 {
 		notes = append(notes, "with what was held before")
 	}
-	part.Row("sugar_in", "Sugar in", gauged(cli.Mass(a.SugarIn)), notes...)
+	in := cli.Mass(a.SugarIn)
+	went := cli.AddUp(sugarDigits, in, cli.Mass(a.SugarOut), cli.Mass(a.Kept), cli.Mass(a.Lost))
+	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), notes...)
 	if a.Syrup > 0 {
-		part.Row("syrup", "Syrup at "+p.Degrees(label), gauged(cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
+		part.Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
 	}
-	part.Row("sugar_out", "Sugar out", gauged(cli.Mass(a.SugarOut)))
-	part.Row("kept", "Held now", gauged(cli.Mass(a.Kept)))
-	part.Row("lost", "Lost", cli.Known(cli.Mass(a.Lost), cli.Mass(a.Uncertainty)), a.LostShare.Text(0)+" of the sugar")
+	part.Row("sugar_out", "Sugar out", went[0])
+	part.Row("kept", "Held now", went[1])
+	part.Row("lost", "Lost", went[2], a.LostShare.Text(0)+" of the sugar")
 	part.Row("lost_limits", "Known to within", cli.Rough(cli.Mass(a.Uncertainty)), "from the limits of your instruments")
 	if !math.IsNaN(a.Ratio) {
 		part.Row("ratio", "Sap to one of syrup", cli.Number(a.Ratio, 1, ""), "what is held counts as syrup")
@@ -182,6 +202,9 @@ func (p page) daysPart(part *cli.Part) error {
 		rows = append(rows, []cli.Value{cli.Words(p.date(i).Format(time.DateOnly)), gauged(cli.Volume(volume)), cli.Brix(sap.Brix(), 2),
 			gauged(cli.Mass(sweet)), gauged(cli.Volume(drawn))})
 	}
+	addUp(sapDigits, cli.Volume(p.Sap), rows, 1)
+	addUp(sugarDigits, cli.Mass(p.SugarIn), rows, 3)
+	addUp(sapDigits, cli.Volume(p.Syrup), rows, 4)
 	part.Table("days", []cli.Column{{Key: "day", Head: "day"}, {Key: "sap", Head: "sap"}, {Key: "true", Head: "true"},
 		{Key: "sugar", Head: "sugar"}, {Key: "syrup", Head: "syrup drawn"}}, rows)
 	return nil
@@ -200,6 +223,8 @@ func (p page) sourcesPart(part *cli.Part) error {
 		}
 		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(t.rows, ""), gauged(cli.Volume(lot.Volume())), cli.Brix(lot.Brix(), 2), gauged(cli.Mass(lot.Sugar()))})
 	}
+	addUp(sapDigits, cli.Volume(p.Sap), rows, 2)
+	addUp(sugarDigits, cli.Mass(p.SugarIn), rows, 4)
 	part.Table("sources", []cli.Column{{Key: "source", Head: "source"}, {Key: "gatherings", Head: "gatherings"}, {Key: "sap", Head: "sap"},
 		{Key: "true", Head: "true"}, {Key: "sugar", Head: "sugar"}}, rows)
 	return nil
@@ -224,9 +249,9 @@ func (p page) lotsPart(part *cli.Part) error {
 			odd = append(odd, fmt.Sprintf("%s has %d of %d draws under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, l.unlike, l.drawn.rows, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
-		within := units.Volume(p.given.syrupGauge.Fraction()) * lot.Volume()
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), gauged(cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
-			cli.Volume(l.volume), cli.Known(cli.Volume(lot.Volume()-l.volume), cli.Volume(within))})
+		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()-l.volume))
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
+			went[0], went[1]})
 	}
 	part.Table("lots", []cli.Column{{Key: "lot", Head: "lot"}, {Key: "draws", Head: "draws"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
 		{Key: "packed", Head: "packed"}, {Key: "left", Head: "not packed"}}, rows)
@@ -251,7 +276,8 @@ func (p page) packingPart(part *cli.Part) {
 		}
 		rows = append(rows, []cli.Value{label, cli.Count(s.count, ""), cli.Volume(volume)})
 	}
+	addUp(sapDigits, cli.Volume(all), rows, 2)
 	part.Table("packing", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
 	part.Row("containers", "Containers", cli.Count(count, ""))
-	part.Row("volume", "Packed by the labels", cli.Volume(all))
+	part.Row("volume", "Packed by the labels", cli.Total(sapDigits, cli.Volume(all)))
 }

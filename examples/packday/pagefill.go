@@ -36,7 +36,7 @@ func (p page) packPart(part *cli.Part) {
 	part.Table("filling", []cli.Column{{Key: "container", Head: "container"}, {Key: "fill_to", Head: "fill hot to"}, {Key: "overfill", Head: "above label"},
 		{Key: "headspace", Head: "headspace"}, {Key: "warmed", Head: "once warmed"}}, fills)
 	part.Row("count", "Containers", cli.Count(count, ""))
-	part.Row("labels", "On their labels, at "+p.Degrees(label), cli.Volume(labels))
+	part.Row("labels", "On their labels, at "+p.Degrees(label), cli.Total(totalDigits, cli.Volume(labels)))
 	part.Row("packed", "In them, at "+p.Degrees(label), cli.Volume(p.plan.Packed))
 	part.Row("left", "Left over, at "+p.Degrees(label), cli.Digits(cli.SmallVolume(p.plan.Left), 3), "keep it cold, and use it first")
 	if p.short {
@@ -121,6 +121,8 @@ func (p page) sharePart(part *cli.Part) {
 	}
 	cols = append(cols, cli.Column{Key: "volume", Head: "in all"})
 	var rows [][]cli.Value
+	var volumes []cli.Value
+	all := units.Volume(0)
 	for i, b := range p.baskets {
 		brought := p.helpers[i].Weight.InexactFloat64()
 		weight := cli.Number(brought, decimals, "")
@@ -133,27 +135,53 @@ func (p page) sharePart(part *cli.Part) {
 			row = append(row, cli.Count(n, ""))
 			volume += p.plan.Lines[k].Container.Label * units.Volume(n)
 		}
-		rows = append(rows, append(row, cli.Volume(volume)))
+		rows = append(rows, row)
+		volumes = append(volumes, cli.Volume(volume))
+		all += volume
+	}
+	for i, v := range cli.AddUp(totalDigits, cli.Volume(all), volumes...) {
+		rows[i] = append(rows[i], v)
 	}
 	part.Table("shares", cols, rows)
 	part.Remark("Jars go out from the largest, each to whoever is then owed the most; what is left over is not in it.")
 }
 
+// totalDigits is how many digits a total has whose parts add up as they are
+// printed.
+const totalDigits = 4
+
 func (p page) accountPart(part *cli.Part) {
-	line := func(name string, mass, sugar units.Mass) []cli.Value {
-		return []cli.Value{cli.Words(name), cli.Mass(mass), cli.Mass(sugar)}
+	type line struct {
+		name        string
+		mass, sugar units.Mass
 	}
-	rows := [][]cli.Value{line("in the cans", p.pool.lot.Mass(), p.pool.lot.Sugar())}
+	in := []line{{"in the cans", p.pool.lot.Mass(), p.pool.lot.Sugar()}}
 	if !p.added.Empty() {
-		rows = append(rows, line("added to thin", p.added.Mass(), p.added.Sugar()))
+		in = append(in, line{"added to thin", p.added.Mass(), p.added.Sugar()})
 	}
+	var out []line
 	if p.off > 0 {
-		rows = append(rows, line("boiled off", p.off, 0))
+		out = append(out, line{"boiled off", p.off, 0})
 	}
-	rows = append(rows,
-		line("stays in the filter", p.kept.Mass(), p.kept.Sugar()),
-		line("packed", p.packed, p.pack.Brix().Sugar(p.packed)),
-		line("left over", p.plan.LeftMass, p.leftSugar))
+	out = append(out,
+		line{"stays in the filter", p.kept.Mass(), p.kept.Sugar()},
+		line{"packed", p.packed, p.pack.Brix().Sugar(p.packed)},
+		line{"left over", p.plan.LeftMass, p.leftSugar})
+	var mass, sugar units.Mass
+	for _, l := range in {
+		mass, sugar = mass+l.mass, sugar+l.sugar
+	}
+	var rows [][]cli.Value
+	for _, side := range [][]line{in, out} {
+		var masses, sugars []cli.Value
+		for _, l := range side {
+			masses, sugars = append(masses, cli.Mass(l.mass)), append(sugars, cli.Mass(l.sugar))
+		}
+		masses, sugars = cli.AddUp(totalDigits, cli.Mass(mass), masses...), cli.AddUp(totalDigits, cli.Mass(sugar), sugars...)
+		for i, l := range side {
+			rows = append(rows, []cli.Value{cli.Words(l.name), masses[i], sugars[i]})
+		}
+	}
 	part.Table("account", []cli.Column{{Key: "line", Head: "true mass"}, {Key: "mass", Head: "in all"}, {Key: "sugar", Head: "sugar"}}, rows)
 	part.Remark("What comes in is what goes out: boiled off, in the filter, packed and left over. A scale in air shows a little less than the true mass, 0.08 percent of syrup.")
 }
