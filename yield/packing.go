@@ -66,7 +66,7 @@ type PackPlan struct {
 // make 11 quarts and 1 pint (by hand: 11 x 1.005 + 0.5025 = 11.5575 of 12 quarts).
 //
 // Caution: hot syrup scalds and sticks. Cool filled jars apart from each other:
-// packed in a stack they keep hot for hours and the syrup darkens. Above 68 Brix
+// packed in a stack they keep hot for hours and the syrup darkens. From 68 Brix on
 // crystals are likely from room temperature down (OMAFRA 2013).
 func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (PackPlan, error) {
 	const fn = "yield.FewestLeftovers"

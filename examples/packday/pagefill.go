@@ -189,5 +189,5 @@ func (p page) keepPart(part *cli.Part) {
 	if t, err := sugar.Vavrinecz.SaturationTemperature(p.pack.Brix()); err == nil {
 		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar by Vavrinecz, give or take a Brix")
 	}
-	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said above 68 Brix, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
+	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said from 68 Brix on, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
 }
