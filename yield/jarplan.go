@@ -48,8 +48,7 @@ type jarSearch struct {
 
 // fewestJars returns how many of each size to fill from a volume in m3, which is a
 // lot or what is left of it. Sizes in m3 come in any order; most is how many there
-// are of each. When the steps are
-// used up it returns the best that was found.
+// are of each. When the steps are used up it returns the best that was found.
 func fewestJars(volume, lot float64, sizes []float64, most []int) []int {
 	order := make([]int, len(sizes))
 	whole := make([]int64, len(sizes))
