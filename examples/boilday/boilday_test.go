@@ -122,7 +122,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
 		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},
 		// 0.2 to the step and 0.2 of the scale: 2 sqrt((0.1/sqrt 3)^2 + 0.1^2) = 0.23.
-		{"-refractometer|compensated|-reading|2 Brix", "", "Give or take 0.2 Brix (k = 2: steps and scale of the instrument, temperature, formula; 12 % of the syrup to expect)", ""},
+		{"-refractometer|compensated|-reading|2 Brix", "", "Give or take 0.2 Brix (steps and scale of the instrument, temperature, formula; 12 % of the syrup to expect) Give or take holds 19 times of 20 (k = 2)", ""},
 		{"-refractometer|compensated|-reading|2 Brix|-sap-calibration|1 Brix", "", "Give or take 1.0 Brix", ""},
 		{"-refractometer|compensated|-sap-file|-", "time,volume_us_gal,reading_brix\n10:00,50,2.0\n11:00,50,3.0\n", "", "in the cup at 44"},
 		{"-refractometer|plain|-sap-file|-", "time,volume_us_gal,reading_brix,read_at_f\n10:00,50,2.0,68\n11:00,50,3.0,68\n", "prism at", ""},

@@ -142,12 +142,9 @@ func (p page) finishPart(part *cli.Part) {
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
-	note := fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem)))
-	if near := p.NearBoil(p.given.cup); near != "" {
-		note += "; " + near
-	}
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
-	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
+	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), notes...)
+	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 

@@ -37,9 +37,10 @@ type setup struct {
 	coals time.Duration
 	pot   units.VolumeRate
 
-	target units.Brix
-	stem   units.Temperature
-	cup    units.Temperature
+	target  units.Brix
+	stem    units.Temperature
+	cup     units.Temperature
+	cupTold bool
 
 	membraneTo units.Brix
 	membrane   sugar.Membrane

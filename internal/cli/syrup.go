@@ -59,13 +59,17 @@ func BringBack() []string {
 // ReadAgain tells how to read so that the reading decides. Common practice.
 const ReadAgain = "Read again, the hydrometer first: stem clean and dry, cup full and deep, the temperature of the cup taken with the reading."
 
-// NearBoil notes a density that is extrapolated, in a cup so hot; it is empty for
-// other cups.
-func (s *Sheet) NearBoil(cup units.Temperature) string {
-	if !density.Extrapolated(cup) {
-		return ""
+// InCup notes the cup that a hydrometer stands in: how hot it is, whether somebody
+// told so, and near the boil that the density is extrapolated.
+func (s *Sheet) InCup(cup units.Temperature, told bool) []string {
+	notes := []string{"in the cup at " + s.In(Temperature(cup))}
+	if !told {
+		notes[0] += ", as is usual: measure yours and give -cup"
 	}
-	return "above " + s.Degrees(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
+	if density.Extrapolated(cup) {
+		notes = append(notes, "above "+s.Degrees(units.Celsius(90))+" the density is extrapolated, by less than 0.1 Brix")
+	}
+	return notes
 }
 
 // UsualCup is the temperature in the cup if nobody tells: 211 F, near which hot
