@@ -19,10 +19,20 @@ func TestMark(t *testing.T) {
 		{"-reading|65.0 Brix", "Boil off, water", "To do"},
 		{"-reading|68.4 Brix", "from 68 Brix on crystals are likely", "Thin with"},
 		{"-reading|68.8 Brix", "To do read again", "Thin with"},
+		{"-reading|68.8 Brix", "What stays as close to the most is thinned off the fire", "boiled on"},
+		{"-reading|66.1 Brix", "What stays as close to the least strength is boiled on", "thinned"},
+		{"-reading|66.1 Brix", "Give or take holds 19 times of 20 (k = 2), on all of this page.", "lus or minus"},
+		// Water boils at 210.1 F at 1,000 ft. What is boiled is read at 211 F there, under
+		// 2 F under 217.6; at 6,000 ft 2 F under 208 and more; what is only warmed, 2 F
+		// under the filter's 190.
+		{"-reading|65.0 Brix|-elevation|1000 ft", "in the cup at 211.0 F, as is usual: measure yours and give -cup; above 194 F", "they agree"},
+		{"-reading|65.0 Brix|-elevation|6000 ft", "in the cup at 206.0 F, as is usual", "211"},
+		{"-reading|67.0 Brix|-elevation|6000 ft", "in the cup at 188.0 F, as is usual", "extrapolated"},
+		{"-reading|65.0 Brix|-water-boils|209.8 F|-elevation|1000 ft", "which the weather of most days explains: they agree", "write"},
 		{"-reading|70 Brix", "Off the fire first. Thin it there with hot water or hot sap", "To do"},
 		{"-reading|67.6 Brix|-target|66.9 Brix", "Thin with", "To do"},
 		{"-reading|67.0 Brix|-place|Vermont", "To do read again", "Boil off"},
-		{"-reading|64 Brix|-target|64 Brix", "may ferment in the jar", "Boil off"},
+		{"-reading|64 Brix|-target|64 Brix", "it ferments or molds in the jar", "Boil off"},
 	} {
 		var out, complaint bytes.Buffer
 		args := append([]string{"-volume", "3 US gal"}, strings.Split(c.args, "|")...)

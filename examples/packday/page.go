@@ -62,31 +62,36 @@ func (p page) cansPart(part *cli.Part) {
 		rows = append(rows, []cli.Value{cli.Words(c.name), cli.Volume(c.lot.Volume()), cli.Mass(c.lot.WeightInAir()), cli.Brix(c.reading, 1),
 			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
 		doubt = max(doubt, c.true.Uncertainty)
-		thin = thin || c.true.Brix+c.true.Uncertainty < fermenting
+		thin = thin || c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom
 	}
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
-	part.Row("uncertainty", "Each strength, plus or minus", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	part.Row("uncertainty", "Each strength, give or take", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	part.Remark(cli.NineteenOfTwenty)
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
 	if thin {
-		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold. Look, smell and taste before pouring it to the others; moldy syrup is thrown away.", units.Brix(fermenting).Text(0)))
+		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold. Look, smell and taste before pouring it to the others; moldy syrup is thrown away.", sugar.KeepsFrom.Text(0)))
 	}
 }
 
-// fermenting is the strength below which syrup may not keep: the least that any
-// of the listed rules allows.
-const fermenting = 66
+// closeTo tells what to do about a second reading that is as close to a limit of
+// the rule.
+func (p page) closeTo() string {
+	if most := p.standard.Max; most != 0 && p.pool.lot.Brix() > most-p.pool.doubt {
+		return "What stays as close to the most is thinned off the fire with a little hot water, brought to the boil and read again until it is sure; crystals are likely in the jar."
+	}
+	return "What stays as close to the least strength is boiled on until it is sure."
+}
 
 // tooThin warns of syrup that is packed thinner than it keeps, or than the rule
 // allows; it is empty for other syrup.
 func (p page) tooThin() string {
 	b := p.pack.Brix()
 	switch {
-	case b < fermenting-atTheMark:
-		return fmt.Sprintf("Syrup of %s may ferment in the jar and grow mold: below %s it does not keep. Boil it on before it is packed; otherwise keep it cold and use it soon.",
-			b.Text(1), units.Brix(fermenting).Text(0))
+	case b < sugar.KeepsFrom-atTheMark:
+		return cli.Keeping(b)
 	case b < p.standard.Min-atTheMark:
 		return fmt.Sprintf("Syrup of %s is thinner than the rule allows (%s): boil it on before it is packed for sale.", b.Text(1), p.rule())
 	}
@@ -96,7 +101,7 @@ func (p page) tooThin() string {
 // strength adds what is known of a syrup: strength, color and the rule's answer.
 func (p page) strength(part *cli.Part, s syrup, how string) {
 	part.Row("brix", "Strength", cli.Brix(s.lot.Brix(), 2))
-	part.Row("uncertainty", "Plus or minus", cli.Brix(s.doubt, 2), how)
+	part.Row("uncertainty", "Give or take", cli.Brix(s.doubt, 2), how)
 	part.Row("verdict", "By the rule on density", cli.Words(s.verdict.String()), p.rule())
 	p.color(part, s.light)
 }
@@ -143,7 +148,7 @@ func (p page) markPart(part *cli.Part) {
 	switch {
 	case p.off > 0:
 		part.Row("boil_off", "Boil off, water", cli.Digits(cli.Mass(p.off), 3), p.In(cli.Digits(cli.Volume(waterVolume(p.off)), 3))+"; weigh the pot before and after")
-		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(s.waterBoils)))
+		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(p.water)))
 	case !p.added.Empty():
 		what := "water"
 		if s.thinner > 0 {
@@ -156,7 +161,7 @@ func (p page) markPart(part *cli.Part) {
 		}
 	case p.do == sugar.ReadAgain:
 		part.Row("action", "To do", cli.Words(p.do.String()), "a limit of the rule lies within the uncertainty: mend nothing yet")
-		part.Remark(cli.ReadAgain + " What stays as close to the least strength is boiled on until it is sure; the figures below are of the syrup as it is.")
+		part.Remark(cli.ReadAgain + " " + p.closeTo() + " The figures below are of the syrup as it is.")
 	default:
 		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from right: heating it again would cost color and clearness")
 	}
@@ -166,11 +171,7 @@ func (p page) markPart(part *cli.Part) {
 		part.Row("volume", "Makes, at "+p.Degrees(label), cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
 	}
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
-	note := ""
-	if density.Extrapolated(s.cup) {
-		note = "; above " + p.Degrees(units.Celsius(90)) + " the density is extrapolated"
-	}
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(s.cup))+", graduated at "+p.In(cli.Temperature(s.stem))+note)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem)))...)
 	p.strength(part, p.mark, "by such a reading")
 	notes := []string{"local rules come first"}
 	if p.standard.Note != "" {
@@ -179,6 +180,9 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
 	sure := p.standard.Min + p.mark.doubt
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
+	for _, told := range s.pan.Told(p.Sheet) {
+		part.Remark(told)
+	}
 	remark := "Syrup that is heated again darkens and may throw niter: filter it after that."
 	if p.off > 0 {
 		remark = "Boiling on makes new color, which is not in the figure. " + remark
