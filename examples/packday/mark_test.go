@@ -6,10 +6,13 @@ import (
 	"testing"
 )
 
-// Leave it, mend it or read again. The stem reads within 0.36 Brix, by hand from
-// 0.29 of scale and steps and 0.2 of scale and temperature; from 66 to 68.9 Brix
-// what lies from 66.36 to 68.54 is left, what lies under 65.64 or over 69.26 is
-// mended, and what lies between is read again.
+// Leave it, mend it or read again. The stem reads within 0.36 Brix. By hand, as
+// standard uncertainties: half a step of 0.5 over the root of 3 is 0.144, half of
+// the scale's 0.2 is 0.100, surface tension (185e-6 of 1,330 kg/m3, at 6.16 kg/m3
+// for a Brix) 0.040, and 1 F over the root of 3, at 0.04 Brix for 1 F, 0.023. The
+// root of their squares is 0.18, twice of it 0.36. From 66 to 68.9 Brix what lies
+// from 66.36 to 68.54 is left, what lies under 65.64 or over 69.26 is mended, and
+// what lies between is read again.
 func TestMark(t *testing.T) {
 	for _, c := range []struct{ args, want, not string }{
 		{"-reading|67.0 Brix", "To do leave it", "Thin with"},

@@ -10,7 +10,7 @@ import (
 )
 
 // What all programs say of finished syrup stands here, so that one thing has one
-// figure. Plus or minus is k = 2 on every page.
+// figure. Give or take is k = 2 wherever a program prints it.
 
 // Strengths that a program takes as a target.
 const (
@@ -25,7 +25,7 @@ const Legal = "the United States and Canada ask for 66.0 to 68.9, some places fo
 // [sugar.UnitedStates].
 const legalMost units.Brix = 68.9
 
-// NineteenOfTwenty tells what plus or minus means on all pages.
+// NineteenOfTwenty tells, once on a page, what its give or take means.
 const NineteenOfTwenty = "Give or take holds 19 times of 20 (k = 2), on all of this page."
 
 // Target checks the strength to finish at.
