@@ -233,7 +233,8 @@ func BlendTransmission(syrups ...Tinted) (units.Share, error) {
 // Range: 0.001 to 100 percent; outside it the answer is NaN and a
 // [units.RangeError]. A target that does not lie between the two is an
 // [InfeasibleError]. Blending mends the color and blends the flavor, off
-// flavors too: taste a glass of it before pouring drums together.
+// flavors too: look into each drum, then smell it, before they are poured
+// together. Any mold: throw it away, do not taste or blend it.
 //
 // Source: Beer and Lambert, (A_dark - A_target)/(A_dark - A_light). Check value:
 // 46 lifted to 50.5 with 82 takes a share of 0.16145 (computed).

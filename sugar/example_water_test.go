@@ -142,15 +142,27 @@ func ExampleSolubility() {
 	// Output: Vavrinecz Charles
 }
 
+func ExampleSolubilities() {
+	fmt.Println(sugar.Solubilities())
+	// Output: [Vavrinecz Charles Herzfeld Sokolovsky]
+}
+
+// 66.9 Brix are 202.1 g of sugar to 100 g of water; at 10 C Herzfeld has 190.5.
+func ExampleSolubility_Supersaturation() {
+	s, err := sugar.Herzfeld.Supersaturation(66.9, units.Celsius(10))
+	fmt.Printf("%.3f %v\n", s, err)
+	// Output: 1.061 <nil>
+}
+
 func ExampleSolubility_String() {
 	fmt.Println(sugar.Charles.String())
 	// Output: Charles
 }
 
-// Syrup of 68 Brix is saturated at 28 to 29 C: in a cellar at 12 C it may grow
-// crystals.
+// Syrup of 68.5 Brix is above what water holds in a cellar at 12 C by every source,
+// and above the 68 from which practice sees crystals.
 func ExampleCrystals() {
-	risk, err := sugar.Crystals(68, units.Celsius(12))
+	risk, err := sugar.Crystals(68.5, units.Celsius(12))
 	if err != nil {
 		log.Fatal(err)
 	}

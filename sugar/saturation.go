@@ -10,16 +10,22 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Solubility is a published formula for the sugar that water can hold. The two
-// differ by a tenth of a Brix in the cellar and by half at 100 C, which is what
-// a person should think of either.
+// Solubility is a published formula or table for the sugar that water can hold.
+// They differ by half a Brix in the cellar, which is what a person should think of
+// any of them.
 type Solubility uint8
 
-// The published formulas.
+// The published formulas, and the tables, between the rows of which the library
+// interpolates.
 const (
 	Vavrinecz Solubility = iota
 	Charles
+	Herzfeld   // a table of every 5 C, read
+	Sokolovsky // a table of every 10 C, read
 )
+
+// Solubilities lists them all.
+func Solubilities() []Solubility { return []Solubility{Vavrinecz, Charles, Herzfeld, Sokolovsky} }
 
 // solubilities holds the coefficients of the powers of degrees Celsius.
 var solubilities = [...][5]float64{
@@ -32,11 +38,14 @@ var (
 	saturationTemp = limit.Range{Arg: "temperature", Low: 0, High: 110, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than the formulas hold"}
+	tabledTemp = limit.Range{Arg: "temperature", Low: 0, High: 100, Unit: "C",
+		Below: "ice may be forming: thaw it and let it mix",
+		Above: "hotter than the tables go"}
 	storageBrix = limit.Range{Arg: "sugar content", Low: 0, High: 85, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy"}
-	solubilityRange = limit.Range{Arg: "solubility formula", Low: float64(Vavrinecz), High: float64(Charles),
-		Above: "choose sugar.Vavrinecz or sugar.Charles"}
+	solubilityRange = limit.Range{Arg: "solubility formula", Low: float64(Vavrinecz), High: float64(Sokolovsky),
+		Above: "choose one of sugar.Solubilities"}
 )
 
 // String returns the author's name.
@@ -46,6 +55,10 @@ func (s Solubility) String() string {
 		return "Vavrinecz"
 	case Charles:
 		return "Charles"
+	case Herzfeld:
+		return "Herzfeld"
+	case Sokolovsky:
+		return "Sokolovsky"
 	}
 	return "Solubility(" + strconv.Itoa(int(s)) + ")"
 }
@@ -53,19 +66,21 @@ func (s Solubility) String() string {
 // Saturation returns the sugar content at which a pure sucrose solution is
 // saturated at temperature t: more would crystallize in time.
 //
-// Range: 0 to 110 C; the sources end near 100 (from memory). Uncertainty: the
-// two formulas differ by 0.12 Brix at 20 C, 0.53 at 100. Inverted sugar and the
-// other matter of syrup move the limit and slow the crystals. Outside the range
-// the answer is NaN and a [units.RangeError].
+// Range: 0 to 110 C, by the tables to 100; the sources of the formulas end near
+// 100 (from memory). Uncertainty: the formulas differ by 0.12 Brix at 20 C, 0.53 at
+// 100; the tables lie 0.37 above Vavrinecz at 20 C. Inverted sugar and the other
+// matter of syrup move the limit and slow the crystals. Outside the range the
+// answer is NaN and a [units.RangeError].
 //
-// Source: Vavrinecz; Charles; both from memory. Check value: 66.72 Brix at 20 C
-// (Vavrinecz, from memory).
+// Source: Vavrinecz; Charles; both from memory. Herzfeld; Sokolovsky; both as
+// printed by Mohos (2010), tables A2.2 and A2.3 (read). Check values: 66.72 Brix at
+// 20 C (Vavrinecz, from memory), 67.09 (Herzfeld, read).
 func (s Solubility) Saturation(t units.Temperature) (units.Brix, error) {
 	const fn = "sugar.Solubility.Saturation"
 	if err := solubilityRange.Check(fn, float64(s)); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	if err := saturationTemp.Check(fn, t.Celsius()); err != nil {
+	if err := s.temps().Check(fn, t.Celsius()); err != nil {
 		return units.Brix(math.NaN()), err
 	}
 	b, _ := s.at(t.Celsius())
@@ -76,7 +91,7 @@ func (s Solubility) Saturation(t units.Temperature) (units.Brix, error) {
 // of b Brix is saturated: the inverse of [Solubility.Saturation]. Kept below it,
 // the syrup may grow crystals.
 //
-// Range: the saturations of 0 to 110 C. Thinner solutions freeze before they
+// Range: the saturations of 0 to 110 C, by the tables to 100. Thinner solutions freeze before they
 // are saturated. Outside the range the answer is NaN and a [units.RangeError].
 // Check value: 66.9 Brix is saturated at 21.3 C by Vavrinecz and at 22.1 C by
 // Charles (computed).
@@ -86,22 +101,56 @@ func (s Solubility) SaturationTemperature(b units.Brix) (units.Temperature, erro
 	if err := solubilityRange.Check(fn, float64(s)); err != nil {
 		return nan, err
 	}
-	low, _ := s.at(saturationTemp.Low)
-	high, _ := s.at(saturationTemp.High)
+	span := s.temps()
+	low, _ := s.at(span.Low)
+	high, _ := s.at(span.High)
 	if !limit.Holds(float64(b), low, high) {
 		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: low, High: high, Unit: "Brix",
-			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none up to 110 C"}
+			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none that the source holds for"}
 	}
 	b = units.Brix(min(max(float64(b), low), high))
 	c, _ := numeric.Newton(func(c float64) (float64, float64) {
 		y, slope := s.at(c)
 		return y - float64(b), slope
-	}, saturationTemp.Low, saturationTemp.High, 4*(float64(b)-low), 1e-12)
+	}, span.Low, span.High, min(4*(float64(b)-low), span.High), 1e-12)
 	return units.Celsius(c), nil
+}
+
+// temps returns where the source holds.
+func (s Solubility) temps() *limit.Range {
+	if s >= Herzfeld {
+		return &tabledTemp
+	}
+	return &saturationTemp
+}
+
+// Supersaturation returns the sugar to a gram of water in a solution of b Brix,
+// as a multiple of what a gram of water holds at temperature t: 1 where it is
+// saturated, above 1 where crystals can grow.
+//
+// Range: 0 to 85 Brix, and temperatures as for [Solubility.Saturation]. Outside it
+// the answer is NaN and a [units.RangeError]. Check value: 66.9 Brix at 20 C are
+// 202.1 g to 100 g of water, which holds 203.9 by Herzfeld: 0.991 (by hand).
+func (s Solubility) Supersaturation(b units.Brix, t units.Temperature) (float64, error) {
+	const fn = "sugar.Solubility.Supersaturation"
+	if err := storageBrix.Check(fn, float64(b)); err != nil {
+		return math.NaN(), err
+	}
+	most, err := s.Saturation(t)
+	if err != nil {
+		return math.NaN(), units.Under(fn, err)
+	}
+	return float64(b/(100-b)) / float64(most/(100-most)), nil
 }
 
 // at returns the saturation at c degrees Celsius and its slope.
 func (s Solubility) at(c float64) (y, slope float64) {
+	switch s {
+	case Herzfeld:
+		return between(herzfeld, 5, c)
+	case Sokolovsky:
+		return between(sokolovsky, 10, c)
+	}
 	k := &solubilities[s]
 	y = k[0] + c*(k[1]+c*(k[2]+c*(k[3]+c*k[4])))
 	slope = k[1] + c*(2*k[2]+c*(3*k[3]+c*4*k[4]))
@@ -114,14 +163,10 @@ type CrystalRisk uint8
 // From safe to sure. The zero value is no answer.
 const (
 	CrystalsUnknown  CrystalRisk = iota
-	CrystalsUnlikely             // below saturation by both formulas
-	CrystalsPossible             // not below by both, and not more than 1 Brix above by both
-	CrystalsLikely               // more than 1 Brix above saturation by both formulas
+	CrystalsUnlikely             // below saturation by every source
+	CrystalsPossible             // above it by one, or above it by all and no denser than 68 Brix
+	CrystalsLikely               // above saturation by every source, and denser than 68 Brix
 )
-
-// clearExcess is the excess up to which syrup often stays clear, in Brix: what
-// the saturation of syrup is uncertain by.
-const clearExcess = 1.0
 
 // String tells the risk in a word.
 func (r CrystalRisk) String() string {
@@ -139,35 +184,35 @@ func (r CrystalRisk) String() string {
 }
 
 // Crystals tells whether syrup of b Brix may grow crystals when it is stored at
-// temperature storage, by both formulas of [Solubility]: the coldest the shelf
-// gets is the temperature to ask for.
+// temperature storage, by all of [Solubilities] and by practice: the coldest the
+// shelf gets is the temperature to ask for.
 //
-// Crystals take weeks at a small excess, and syrup a little above saturation
-// often stays clear: common practice sees them in the jar from about 68 to 69
-// Brix at room temperature. They do no harm: warm the jar in hot water.
+// Likely is only what practice and the sources agree on: above 68 Brix crystals
+// are likely from room temperature down (OMAFRA 2013), and it must be more than
+// water holds. Thinner syrup above saturation often stays clear for long; crystals
+// take weeks. They do no harm: warm the jar in hot water.
 //
-// Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: of the order of 1 Brix, by
-// inverted sugar and other matter; an excess within that is possible and not
-// likely. Outside the range the answer is CrystalsUnknown and a
-// [units.RangeError]. Check values: at 20 C, where 66.6 and 66.7 Brix are
-// saturated, likely for 68 Brix, possible for 66.9, unlikely for 66 (computed).
+// Range: 0 to 85 Brix, 0 to 100 C. Uncertainty: of the order of 1 Brix, by
+// inverted sugar and other matter. Outside the range the answer is CrystalsUnknown
+// and a [units.RangeError]. Check values: at 20 C, where 66.6 to 67.1 Brix are
+// saturated, likely for 68.1 Brix, possible for 66.9, unlikely for 66 (computed).
 func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	const fn = "sugar.Crystals"
 	if err := storageBrix.Check(fn, float64(b)); err != nil {
 		return CrystalsUnknown, err
 	}
-	if err := saturationTemp.Check(fn, storage.Celsius()); err != nil {
+	if err := tabledTemp.Check(fn, storage.Celsius()); err != nil {
 		return CrystalsUnknown, err
 	}
 	low, high := math.Inf(1), math.Inf(-1)
-	for s := range solubilities {
-		most, _ := Solubility(s).at(storage.Celsius())
+	for s := Vavrinecz; s <= Sokolovsky; s++ {
+		most, _ := s.at(storage.Celsius())
 		low, high = min(low, most), max(high, most)
 	}
 	switch {
 	case float64(b) <= low:
 		return CrystalsUnlikely, nil
-	case float64(b) <= high+clearExcess:
+	case float64(b) <= max(high, float64(KeepsTo)):
 		return CrystalsPossible, nil
 	}
 	return CrystalsLikely, nil

@@ -6,12 +6,21 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-var formulas = []sugar.Solubility{sugar.Vavrinecz, sugar.Charles}
+var formulas = sugar.Solubilities()
+
+// hottest is where a source ends, in C: the tables at their last row.
+func hottest(s sugar.Solubility) float64 {
+	if s >= sugar.Herzfeld {
+		return 100
+	}
+	return 110
+}
 
 func TestSaturationLimits(t *testing.T) {
 	for _, s := range formulas {
@@ -19,12 +28,12 @@ func TestSaturationLimits(t *testing.T) {
 			b, err := s.Saturation(units.Celsius(x))
 			return float64(b), err
 		}
-		limittest.Edges(t, "sugar.Solubility.Saturation", "temperature", 0, 110, 20, saturation)
+		limittest.Edges(t, "sugar.Solubility.Saturation", "temperature", 0, hottest(s), 20, saturation)
 		low, err := saturation(0)
 		if err != nil {
 			t.Fatal(err)
 		}
-		high, err := saturation(110)
+		high, err := saturation(hottest(s))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -33,7 +42,7 @@ func TestSaturationLimits(t *testing.T) {
 			return at.Celsius(), err
 		})
 	}
-	bad := sugar.Solubility(2)
+	bad := sugar.Solubility(4)
 	b, err := bad.Saturation(units.Celsius(20))
 	limittest.Refuses(t, "sugar.Solubility.Saturation", "solubility formula", float64(b), err)
 	at, err := bad.SaturationTemperature(68)
@@ -43,8 +52,8 @@ func TestSaturationLimits(t *testing.T) {
 func TestSaturationRoundTrip(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 86))
 	for range 2000 {
-		c := 110 * rng.Float64()
 		for _, s := range formulas {
+			c := hottest(s) * rng.Float64()
 			b, err := s.Saturation(units.Celsius(c))
 			if err != nil {
 				t.Fatal(err)
@@ -60,7 +69,7 @@ func TestSaturationRoundTrip(t *testing.T) {
 func TestSaturationGrows(t *testing.T) {
 	for _, s := range formulas {
 		last := 0.0
-		for c := 0.0; c <= 110; c += 0.5 {
+		for c := 0.0; c <= hottest(s); c += 0.5 {
 			b, err := s.Saturation(units.Celsius(c))
 			if err != nil {
 				t.Fatal(err)
@@ -87,9 +96,10 @@ func TestFormulasDiffer(t *testing.T) {
 	}
 }
 
-// By the published figures 66.9 Brix is saturated at 21.3 or 22.1 C, and 68 at
-// 28.3 or 28.9; at 20 C 66.72 Brix is saturated by one formula, and 66.60 by the
-// other. Likely begins a Brix above both.
+// At 20 C 66.60 Brix are saturated by Charles, 66.72 by Vavrinecz, 67.09 by
+// Herzfeld and Sokolovsky; at 10 C Herzfeld has 190.5 g to 100 of water, 65.58
+// percent; at 30 C 219.9 g, 68.74, and Vavrinecz 68.29. Practice has crystals above
+// 68 (OMAFRA 2013), so that 66.9 on a cold shelf are above all, and not likely.
 func TestCrystals(t *testing.T) {
 	for _, tc := range []struct {
 		b    units.Brix
@@ -98,13 +108,15 @@ func TestCrystals(t *testing.T) {
 	}{
 		{66.9, 21.7, sugar.CrystalsPossible},
 		{66.9, 22.4, sugar.CrystalsUnlikely},
-		{68, 28.6, sugar.CrystalsPossible},
-		{68, 29.3, sugar.CrystalsUnlikely},
+		{66.9, 10, sugar.CrystalsPossible},
+		{66.9, 2, sugar.CrystalsPossible},
 		{66.59, 20, sugar.CrystalsUnlikely},
 		{66.61, 20, sugar.CrystalsPossible},
-		{66.9, 20, sugar.CrystalsPossible},
-		{67.71, 20, sugar.CrystalsPossible},
-		{67.73, 20, sugar.CrystalsLikely},
+		{68, 20, sugar.CrystalsPossible},
+		{68.1, 20, sugar.CrystalsLikely},
+		{68.1, 4, sugar.CrystalsLikely},
+		{68.5, 30, sugar.CrystalsPossible},
+		{68.1, 30, sugar.CrystalsUnlikely},
 		{2, 4, sugar.CrystalsUnlikely},
 	} {
 		got, err := sugar.Crystals(tc.b, units.Celsius(tc.c))
@@ -114,17 +126,39 @@ func TestCrystals(t *testing.T) {
 	}
 }
 
-// A jar that is just saturated by the formula that saturates first has nothing to
-// spare: the risk begins above. A Brix above both it becomes likely.
+// Practice, from room temperature down: likely above what OMAFRA prints, not at the
+// edge that a producer gives; the older 65.5 is too low at room temperature.
+func TestCrystalsInPractice(t *testing.T) {
+	table, err := check.Load("crystals-practice")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range table.Rows {
+		b := units.Brix(r.Float("value"))
+		want := map[string]sugar.CrystalRisk{
+			"crystals likely above": sugar.CrystalsLikely, "edge of growing crystals": sugar.CrystalsPossible,
+			"best mouth-feel": sugar.CrystalsPossible, "crystals above (old practice)": sugar.CrystalsUnlikely,
+		}[r.Text("item")]
+		if got, err := sugar.Crystals(b+0.01, units.Celsius(20)); err != nil || got != want || want == 0 {
+			t.Errorf("%s: %v, %v, want %v", r.Name(), got, err, want)
+		}
+	}
+}
+
+// A jar that is just saturated by the source that saturates first has nothing to
+// spare: the risk begins above. Above all sources and 68 Brix it becomes likely.
 func TestCrystalsJustSaturated(t *testing.T) {
 	for c := range 90 {
 		at := units.Celsius(float64(c))
-		v := must[units.Brix](t)(sugar.Vavrinecz.Saturation(at))
-		h := must[units.Brix](t)(sugar.Charles.Saturation(at))
+		low, high := units.Brix(100), units.Brix(68)
+		for _, s := range formulas {
+			most := must[units.Brix](t)(s.Saturation(at))
+			low, high = min(low, most), max(high, most)
+		}
 		for _, tc := range []struct {
 			b    units.Brix
 			want sugar.CrystalRisk
-		}{{min(v, h), sugar.CrystalsUnlikely}, {max(v, h) + 1, sugar.CrystalsPossible}} {
+		}{{low, sugar.CrystalsUnlikely}, {high, sugar.CrystalsPossible}} {
 			just := must[sugar.CrystalRisk](t)(sugar.Crystals(tc.b, at))
 			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(tc.b), 100)), at))
 			if just != tc.want || above != tc.want+1 {
@@ -132,6 +166,22 @@ func TestCrystalsJustSaturated(t *testing.T) {
 			}
 		}
 	}
+}
+
+// 66.9 Brix are 66.9/33.1 = 2.0211 g to a gram of water; Herzfeld has 2.039 at 20 C
+// and 1.905 at 10 C.
+func TestSupersaturation(t *testing.T) {
+	for c, want := range map[float64]float64{20: 2.0211 / 2.039, 10: 2.0211 / 1.905} {
+		if got, err := sugar.Herzfeld.Supersaturation(66.9, units.Celsius(c)); err != nil || !within(got, want, 1e-4) {
+			t.Errorf("%v C: %v, %v; want %v", c, got, err, want)
+		}
+	}
+	limittest.Edges(t, "sugar.Solubility.Supersaturation", "sugar content", 0, 85, 66.9, func(x float64) (float64, error) {
+		return sugar.Herzfeld.Supersaturation(units.Brix(x), units.Celsius(4))
+	})
+	limittest.Edges(t, "sugar.Solubility.Supersaturation", "temperature", 0, 100, 4, func(x float64) (float64, error) {
+		return sugar.Herzfeld.Supersaturation(66.9, units.Celsius(x))
+	})
 }
 
 func TestCrystalsLimits(t *testing.T) {
@@ -147,14 +197,14 @@ func TestCrystalsLimits(t *testing.T) {
 	limittest.Edges(t, "sugar.Crystals", "sugar content", 0, 85, 66.9, func(x float64) (float64, error) {
 		return answer(sugar.Crystals(units.Brix(x), units.Celsius(4)))
 	})
-	limittest.Edges(t, "sugar.Crystals", "temperature", 0, 110, 4, func(x float64) (float64, error) {
+	limittest.Edges(t, "sugar.Crystals", "temperature", 0, 100, 4, func(x float64) (float64, error) {
 		return answer(sugar.Crystals(66.9, units.Celsius(x)))
 	})
 }
 
 func TestSaturationNames(t *testing.T) {
 	for want, s := range map[string]interface{ String() string }{
-		"Vavrinecz": sugar.Vavrinecz, "Charles": sugar.Charles, "Solubility(7)": sugar.Solubility(7),
+		"Vavrinecz": sugar.Vavrinecz, "Charles": sugar.Charles, "Herzfeld": sugar.Herzfeld, "Sokolovsky": sugar.Sokolovsky, "Solubility(7)": sugar.Solubility(7),
 		"unknown": sugar.CrystalsUnknown, "unlikely": sugar.CrystalsUnlikely, "possible": sugar.CrystalsPossible,
 		"likely": sugar.CrystalsLikely, "CrystalRisk(9)": sugar.CrystalRisk(9),
 	} {

@@ -16,4 +16,10 @@ func TestSlopes(t *testing.T) {
 	}
 	numerictest.Slope(t, "Vavrinecz", 0, 110, Vavrinecz.at)
 	numerictest.Slope(t, "Charles", 0, 110, Charles.at)
+	// Between the rows of a table: at a row the curvature jumps.
+	for c := 0.0; c < 100; c += 10 {
+		numerictest.Slope(t, "Herzfeld", c+0.5, c+4.5, Herzfeld.at)
+		numerictest.Slope(t, "Herzfeld", c+5.5, c+9.5, Herzfeld.at)
+		numerictest.Slope(t, "Sokolovsky", c+0.5, c+9.5, Sokolovsky.at)
+	}
 }

@@ -27,7 +27,7 @@ func TestSweep(t *testing.T) {
 			sugar.BrixFromOsmoticPressure, sugar.BrixFromWaterActivity, sugar.ColorClassOf, sugar.Concentrate, sugar.Crystals,
 			sugar.Enthalpy, sugar.FlowFactor, sugar.FreezeTo, sugar.FreezingPoint, sugar.IceToReach, sugar.InvertedFromMeter,
 			sugar.LightShare, sugar.MeterFromInverted, sugar.NewLot, sugar.NewLotByMass, sugar.OsmoticPressure, sugar.Recipe,
-			sugar.SpecificHeat, sugar.SquareParts, sugar.TakeIce, sugar.TemperatureFromEnthalpy, sugar.Thicken, sugar.Thin,
+			sugar.Solubilities, sugar.SpecificHeat, sugar.SquareParts, sugar.TakeIce, sugar.TemperatureFromEnthalpy, sugar.Thicken, sugar.Thin,
 			sugar.TransmissionAtBrix, sugar.TransmissionAtPath, sugar.Viscosity, sugar.WaterActivity, sugar.WaterViscosity,
 		},
 		Values: []any{

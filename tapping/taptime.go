@@ -71,7 +71,7 @@ func NewTapTiming(w Weather, rule SeasonRule, life time.Duration) (TapTiming, er
 	if err := limit.Within(fn, "life of a hole", float64(life), float64(minHoleLife), float64(maxHoleLife), float64(day), "days", "3 to 6 weeks with an open spout"); err != nil {
 		return TapTiming{}, err
 	}
-	t := TapTiming{rule: rule, life: int(life / day)}
+	t := TapTiming{rule: rule, life: int(max(life, minHoleLife) / day)}
 	for _, s := range w.seasons(rule) {
 		if float64(s.Missing) <= missingAllowed*float64(s.Days+s.Missing) {
 			t.springs = append(t.springs, w.tapSpring(s.Year, rule))

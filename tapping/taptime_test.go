@@ -131,7 +131,7 @@ func TestBestTapTimeIsThatOfBruteForce(t *testing.T) {
 func TestTapTimingRefuses(t *testing.T) {
 	w := likeSprings(t, "2021")
 	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay()}
-	for _, life := range []time.Duration{0, oneDay - 1, 184*oneDay + time.Hour, -oneDay} {
+	for _, life := range []time.Duration{0, oneDay - time.Second, 184*oneDay + time.Hour, -oneDay} {
 		if got, err := tapping.NewTapTiming(w, rule, life); !errors.Is(err, units.ErrRange) || got.Springs() != 0 {
 			t.Errorf("%v: %v", life, err)
 		}

@@ -70,6 +70,8 @@
 // # Cautions
 //
 // Hot syrup scalds in an instant and sticks. Filter aid is a dust to keep out of
-// the lungs. Moldy syrup may hold toxins that boiling leaves. What may be sold,
+// the lungs. Moldy syrup may hold toxins that boiling leaves: throw it away, and do
+// not taste, skim, boil again or blend it. Infused syrups are outside this package:
+// they keep otherwise. What may be sold,
 // in which jar and under which label, is a matter of local law.
 package yield

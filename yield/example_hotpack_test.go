@@ -27,7 +27,7 @@ func ExamplePackingHeatOf() {
 	// Output:
 	// 175 too cool to seal: mold may grow; heat it again
 	// 187 right at the filler: seal at 180 F or above and hold sealed 5 minutes
-	// 200 hotter than any source read advises: it darkens, throws niter and scalds
+	// 200 hotter than any source read advises: let it cool to 190 F; it darkens, throws niter and scalds
 }
 
 func ExamplePackingHeat_String() {
@@ -62,6 +62,28 @@ func ExampleContainer_FillAt() {
 	t, err := quart.FillAt(66.9, yield.CappingLeast(), units.Fahrenheit(150))
 	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
 	// Output: 183 F <nil>
+}
+
+// A quart of 440 g, filled at 187 F. To stand at 180 F, 1257 g of syrup at 2.925
+// kJ/(kg K) give 3.89 K x 3.677 kJ/K = 14.3 kJ; 0.3696 kJ/K of glass take that up
+// over 38.7 K, 69.6 F, from 110 F.
+func ExampleContainer_WarmTo() {
+	quart := yield.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(440)}
+	t, err := quart.WarmTo(66.9, units.Fahrenheit(187), yield.CappingLeast())
+	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
+	// Output: 110 F <nil>
+}
+
+// Ontario food safety manual D.6.3; OMAFRA Hort Matters 2014.
+func ExamplePourLeast() {
+	fmt.Println(yield.PourLeast().Text(units.ScaleFahrenheit, 0))
+	// Output: 185 F
+}
+
+// Ontario food safety manual D.6.3; Ohio State University Extension: 180 to 190 F.
+func ExamplePourMost() {
+	fmt.Println(yield.PourMost().Text(units.ScaleFahrenheit, 0))
+	// Output: 190 F
 }
 
 // 7 US gal through filters of 3.

@@ -53,6 +53,30 @@ func ExampleFewestLeftovers() {
 	// 0.40 US qt left
 }
 
+// The same gallons, of which 8 pints are promised: 13.4 quarts less 4 hold 9
+// quarts, and 0.4 are left. OnHand 8 would say: exactly 8.
+func ExampleSupply() {
+	lot, err := sugar.NewLot(units.USGallons(3.35), 66.9, units.Celsius(20))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	plan, err := yield.FewestLeftovers(lot, 0,
+		yield.Supply{Container: yield.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
+		yield.Supply{Container: yield.Container{Name: "pints", Label: units.USPint}, OnHand: yield.Plenty, AtLeast: 8},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, l := range plan.Lines {
+		fmt.Println(l.Count, l.Container.Name)
+	}
+	// Output:
+	// 9 quarts
+	// 8 pints
+}
+
 // One quart to two pints: 3.35 US gal make 6 sets of 2 quarts, 12 of 13.4
 // quarts; a quart and no more fits into the rest.
 func ExampleInMix() {

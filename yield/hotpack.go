@@ -16,6 +16,15 @@ const (
 	hottestF = 190.0 // no source read goes above it
 )
 
+// PourLeast returns the least temperature at which published advice fills
+// syrup, 185 F. Sources: Ontario food safety manual D.6.3; OMAFRA 2014.
+func PourLeast() units.Temperature { return units.Fahrenheit(fillerF) }
+
+// PourMost returns the highest temperature at which published advice fills
+// syrup, 190 F. Source: Ontario food safety manual D.6.3; Ohio State University
+// Extension.
+func PourMost() units.Temperature { return units.Fahrenheit(hottestF) }
+
 // CappingLeast returns the least temperature of syrup at which a container is
 // sealed, 180 F. Source: Ontario food safety manual D.6.3.
 func CappingLeast() units.Temperature { return units.Fahrenheit(cappingF) }
@@ -37,7 +46,7 @@ var heats = [...]string{
 	TooCool:        "too cool to seal: mold may grow; heat it again",
 	EnoughToCap:    "enough at capping, too cool at the filler: it will cool on the way",
 	RightToFill:    "right at the filler: seal at 180 F or above and hold sealed 5 minutes",
-	HotterThanRead: "hotter than any source read advises: it darkens, throws niter and scalds",
+	HotterThanRead: "hotter than any source read advises: let it cool to 190 F; it darkens, throws niter and scalds",
 }
 
 // String returns the advice in words.
@@ -57,8 +66,8 @@ func (h PackingHeat) String() string {
 // bottling and in no source read.
 //
 // Cautions: hot syrup scalds and sticks. Moldy syrup may hold toxins that heat
-// does not destroy; skimming and boiling again may not make it safe (University of
-// Maine Extension). Opened, it is kept cold.
+// does not destroy (University of Maine Extension): it is thrown away, and neither
+// tasted, skimmed, boiled again nor blended. Opened, syrup is kept cold.
 func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 	if err := within("yield.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
 		return noHeat, err
@@ -75,13 +84,14 @@ func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 	return HotterThanRead, nil
 }
 
-// AfterFilling returns the temperature at which syrup and container meet when
-// syrup of b Brix at fillAt is poured into a container at the temperature of
-// wall: the balance of heat over the syrup and the container's own mass.
+// AfterFilling returns the temperature of syrup of b Brix poured at fillAt once
+// the container, which was at the temperature of wall, has warmed to that of the
+// syrup: the balance of heat over the syrup and the container's own mass.
 //
-// It is the most to hope for: a small bottle filled slowly, or left before it is
-// capped, loses more to the air. Below [CappingLeast] the container must be
-// warmed or the syrup be hotter: see [Container.FillAt].
+// It is the cautious reading of the heat at capping: capped at once, the middle
+// of the jar is still hotter; filled slowly, or left open, it loses more to the
+// air. Probe one filled jar. Where it is below [CappingLeast], warm the empties:
+// see [Container.WarmTo].
 //
 // Range: Label as in [Container.Fill], Mass from 1 g to 100 kg, SpecificHeat zero
 // for [GlassHeat] or 0.1 to 5 kJ/(kg K), 0 to 85 Brix, both temperatures from 0
@@ -121,9 +131,9 @@ func (c Container) AfterFilling(b units.Brix, fillAt, wall units.Temperature) (u
 // temperature of wall so that both meet at capAt: the inverse of
 // [Container.AfterFilling], with the same range and uncertainty.
 //
-// Where the answer is above 190 F, hotter than any source read advises, warm
-// the container: give wall a higher temperature. Check value: 187 F for 162 F in
-// the little bottle of [Container.AfterFilling] (computed).
+// It is physics and no advice: above [PourMost] no source read fills syrup. Warm
+// the empties instead ([Container.WarmTo]). Check value: 187 F for 162 F in the
+// little bottle of [Container.AfterFilling] (computed).
 func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Temperature, error) {
 	const fn = "yield.Container.FillAt"
 	syrup, container, err := c.heatCapacity(fn, b)
@@ -143,6 +153,38 @@ func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Te
 		return noTemperature(), units.Under(fn, err)
 	}
 	return t, within(fn, "answer", t.Celsius(), 0, maxPackC, "C", "warm the container: syrup does not get so hot")
+}
+
+// WarmTo returns how warm an empty container must be, so that syrup of b Brix
+// poured into it at fillAt stands at capAt once the container has warmed: what
+// [Container.AfterFilling] takes for wall. At 0 C, any empties will do.
+//
+// Range: that of [Container.AfterFilling], with capAt no higher than fillAt.
+// Uncertainty: 5 percent of how far fillAt lies above the answer. Outside the
+// range the answer is NaN and a [units.RangeError]. Check value: 109 F for a
+// quart of 440 g that is filled at 187 F and stands at 180 F (computed).
+//
+// Caution: glass that is warmed or filled in a draft may crack. Water left in the
+// jar thins the syrup: drain it.
+func (c Container) WarmTo(b units.Brix, fillAt, capAt units.Temperature) (units.Temperature, error) {
+	const fn = "yield.Container.WarmTo"
+	syrup, container, err := c.heatCapacity(fn, b)
+	if err != nil {
+		return noTemperature(), err
+	}
+	if err := within(fn, "fillAt", fillAt.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
+		return noTemperature(), err
+	}
+	if err := within(fn, "capAt", capAt.Celsius(), 0, fillAt.Celsius(), "C", "no warm container heats the syrup: pour it hotter"); err != nil {
+		return noTemperature(), err
+	}
+	mean, err := sugar.SpecificHeat(b, capAt.Add(fillAt.Sub(capAt)/2))
+	if err != nil {
+		return noTemperature(), units.Under(fn, err)
+	}
+	hot := syrup * mean.JoulesPerKilogramKelvin()
+	wall := capAt.Add(-units.TempDiff(hot/container) * fillAt.Sub(capAt))
+	return units.Celsius(max(wall.Celsius(), 0)), nil
 }
 
 // maxPackC bounds the temperatures of packing, in degrees Celsius.

@@ -107,6 +107,10 @@ func TestAfterFilling(t *testing.T) {
 		if err != nil || !(math.Abs(float64(back.Sub(hot))) < 1e-7) {
 			t.Errorf("FillAt %v, %v; want %v", back, err, hot)
 		}
+		warm, err := c.WarmTo(b, hot, meet)
+		if err != nil || !(math.Abs(float64(warm.Sub(wall))) < 1e-6) {
+			t.Errorf("WarmTo %v, %v; want %v", warm, err, wall)
+		}
 	}
 }
 
@@ -119,6 +123,8 @@ func TestAfterFillingLimits(t *testing.T) {
 		refused(t, name, "yield.Container.AfterFilling", got.Celsius(), err)
 		got, err = c.FillAt(b, syrup, wall)
 		refused(t, name, "yield.Container.FillAt", got.Celsius(), err)
+		got, err = c.WarmTo(b, syrup, wall)
+		refused(t, name, "yield.Container.WarmTo", got.Celsius(), err)
 	}
 	for _, x := range []float64{-0.1, 110.1, notNum, inf, -inf} {
 		refuse("syrup", good, 66.9, units.Celsius(x), cold)
@@ -148,6 +154,21 @@ func TestAfterFillingLimits(t *testing.T) {
 	}
 	got, err := glass(units.Milliliters(50), units.Grams(150)).FillAt(66.9, units.Fahrenheit(180), units.Celsius(0))
 	refused(t, "thick bottle", "yield.Container.FillAt", got.Celsius(), err)
+}
+
+func TestWarmTo(t *testing.T) {
+	quart := glass(units.USQuart, units.Grams(440))
+	// No warm glass heats syrup that is poured below the heat that is asked for.
+	got, err := quart.WarmTo(66.9, units.Fahrenheit(179), units.Fahrenheit(180))
+	refused(t, "too cool", "yield.Container.WarmTo", got.Celsius(), err)
+	if got, err := quart.WarmTo(66.9, units.Fahrenheit(180), units.Fahrenheit(180)); err != nil || got.Compare(units.Fahrenheit(180)) != 0 {
+		t.Errorf("nothing to lose: %v, %v", got, err)
+	}
+	// From 190 to 100 F the syrup gives 90/1.8 x 1.257 kg x 2.8 kJ, far more than
+	// 0.37 kJ/K of glass take from the frost to 100 F, 14 kJ.
+	if got, err := quart.WarmTo(66.9, units.Fahrenheit(190), units.Fahrenheit(100)); err != nil || got.Celsius() != 0 {
+		t.Errorf("any empties: %v, %v", got, err)
+	}
 }
 
 func BenchmarkAfterFilling(b *testing.B) {

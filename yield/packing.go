@@ -2,28 +2,28 @@ package yield
 
 import (
 	"math"
-	"slices"
 
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-// Limits of a plan for packing, and how finely it is searched.
+// Limits of a plan for packing.
 const (
-	packCell   = 1e-7    // m3: contents count in tenths of a milliliter
-	packWindow = 400_000 // cells searched exhaustively, 40 L
-	maxSizes   = 32
-	maxParts   = 1000
-	maxLot     = 200 // m3: cells fit into 32 bits
+	maxSizes = 32
+	maxParts = 1000
+	maxLot   = 200 // m3
 )
 
 // Plenty is an OnHand that never runs out.
 const Plenty = 1_000_000
 
-// A Supply is a kind of container and how many empty ones are on hand.
+// A Supply is a kind of container, how many empty ones are on hand, and how many
+// of them are ordered. Fill at most so many: give that as OnHand. Fill exactly so
+// many: give it as both.
 type Supply struct {
 	Container Container
-	OnHand    int // 0 to Plenty
+	OnHand    int // 0 to Plenty: no more are filled
+	AtLeast   int // 0 to OnHand: so many are filled before all others
 }
 
 // Mix is a kind of container and how many of it make up one set.
@@ -48,17 +48,22 @@ type PackPlan struct {
 	LeftMass units.Mass
 }
 
-// FewestLeftovers plans which containers to fill from a lot so that the least
-// syrup is left, and among such plans the fewest containers.
+// FewestLeftovers plans which containers to fill from a lot. What is ordered
+// comes first; no container on hand stays empty that the rest would fill; of the
+// plans that hold to this it takes the one of the fewest containers, and of those
+// the one that leaves least.
 //
-// The lot is packed at its own temperature: filling volumes are for that. A lot
-// above 40 L is first packed down into the largest containers on hand, and only
-// the rest is searched for the best combination. Contents count in tenths of a
-// milliliter, rounded up.
+// The lot is packed at its own temperature: filling volumes are for that. What is
+// short by a billionth of the lot fits. With many kinds of nearly one size the
+// search ends after half a million tries: the plan then holds to the first two
+// rules and may fill a container more than it must.
 //
-// Range: 1 to 32 kinds, each as in [Container.Fill], on hand 0 to [Plenty]; a lot
-// to 200 m3. Outside the range the answer is the zero PackPlan and a
-// [units.RangeError].
+// Range: 1 to 32 kinds, each as in [Container.Fill], on hand 0 to [Plenty], at
+// least 0 to as many; a lot that fills the orders, to 200 m3. Outside the range
+// the answer is the zero PackPlan and a [units.RangeError].
+//
+// Check value: 3 US gal into quarts and pints, each half a percent over its label,
+// make 11 quarts and 1 pint (by hand: 11 x 1.005 + 0.5025 = 11.5575 of 12 quarts).
 //
 // Caution: hot syrup scalds and sticks. Cool filled jars apart from each other:
 // packed in a stack they keep hot for hours and the syrup darkens. Above 68 Brix
@@ -70,19 +75,28 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 		return PackPlan{}, err
 	}
 	onHand := make([]int, len(supplies))
+	ordered := 0.0
 	for i, s := range supplies {
 		if err := withinItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
-		onHand[i] = s.OnHand
+		if err := withinItem(fn, "supplies", i, "AtLeast", float64(s.AtLeast), 0, float64(s.OnHand), "", "no more can be ordered than are on hand"); err != nil {
+			return PackPlan{}, err
+		}
+		plan.Lines[i].Count, onHand[i] = s.AtLeast, s.OnHand-s.AtLeast
+		ordered += float64(float64(s.AtLeast) * float64(plan.Lines[i].Filling.Content))
 	}
-	plan.pack(at68, onHand)
+	if least := ordered * (1 - packHair); !(at68 >= least) {
+		return PackPlan{}, withinLiters(fn, "lot", units.Volume(at68), units.Volume(least), max(maxLot, units.Volume(least)),
+			"it does not fill what is ordered: order fewer, or bring more syrup")
+	}
+	plan.pack(at68-ordered, onHand)
 	plan.close(at68, lot.Mass())
 	return plan, nil
 }
 
 // InMix plans as many whole sets of a wanted mix as the lot fills, and packs the
-// rest in the same containers with the fewest leftovers.
+// rest in the same containers as [FewestLeftovers] does.
 //
 // Range, errors and cautions: those of [FewestLeftovers], with 1 to 1000 parts of
 // each kind.
@@ -97,17 +111,15 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 		if err := withinItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
-		set += float64(m.Parts) * cells(plan.Lines[i].Filling.Content)
+		set += float64(float64(m.Parts) * float64(plan.Lines[i].Filling.Content))
 	}
-	plan.Sets = int(roomFor(at68) / set)
-	rest := at68
+	plan.Sets = int(at68 * (1 + packHair) / set)
 	onHand := make([]int, len(mix))
 	for i, m := range mix {
 		plan.Lines[i].Count = plan.Sets * m.Parts
-		rest -= float64(plan.Lines[i].Count) * float64(plan.Lines[i].Filling.Content)
 		onHand[i] = Plenty
 	}
-	plan.pack(math.Max(rest, 0), onHand)
+	plan.pack(at68-float64(float64(plan.Sets)*set), onHand)
 	plan.close(at68, lot.Mass())
 	return plan, nil
 }
@@ -141,99 +153,15 @@ func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container 
 	return plan, at68, nil
 }
 
-// cells returns a content in cells, rounded up. A part in a million of a cell is
-// rounding.
-func cells(v units.Volume) float64 { return math.Ceil(v.CubicMeters()/packCell - 1e-6) }
-
-// roomFor returns the whole cells in a volume in m3.
-func roomFor(v float64) float64 { return math.Floor(v/packCell + 1e-6) }
-
-// pack adds containers for a volume at 68 F to the plan: the largest first down
-// to what can be searched, then the best of all combinations.
+// pack adds containers for a volume in m3 at 68 F to the plan.
 func (p *PackPlan) pack(volume float64, onHand []int) {
-	left := int(roomFor(volume))
-	need := make([]int, len(p.Lines))
-	order := make([]int, len(p.Lines))
-	before := make([]int, len(p.Lines))
+	sizes := make([]float64, len(p.Lines))
 	for i, l := range p.Lines {
-		need[i], order[i], before[i] = int(cells(l.Filling.Content)), i, l.Count
+		sizes[i] = float64(l.Filling.Content)
 	}
-	slices.SortStableFunc(order, func(i, j int) int { return need[j] - need[i] })
-	for _, i := range order {
-		if left <= packWindow {
-			break
-		}
-		n := min(onHand[i], left/need[i], (left-packWindow+need[i]-1)/need[i])
+	for i, n := range fewestJars(math.Max(volume, 0), sizes, onHand) {
 		p.Lines[i].Count += n
-		onHand[i] -= n
-		left -= n * need[i]
 	}
-	// No more can be filled than is on hand.
-	room := 0
-	for i, n := range onHand {
-		room = min(left, room+min(n, left/need[i])*need[i])
-	}
-	for i, n := range fullest(room, need, onHand) {
-		p.Lines[i].Count += n
-		onHand[i] -= n
-	}
-	// Contents rounded up to cells add up to more than the syrup itself: many
-	// small ones may leave room for another.
-	const hair = 1e-9 // of a container
-	rest := volume
-	for i, l := range p.Lines {
-		rest -= float64(l.Count-before[i]) * float64(l.Filling.Content)
-	}
-	for _, i := range order {
-		content := float64(p.Lines[i].Filling.Content)
-		n := min(onHand[i], int(math.Max(rest, 0)/content+hair))
-		p.Lines[i].Count += n
-		rest -= float64(n) * content
-	}
-}
-
-// fullest returns how many of each size fill the most of a number of cells with
-// the fewest containers.
-//
-// Counts are split into powers of two, so that each bundle is taken or not: a
-// knapsack whose worth is its weight. most[v] is the least number of containers
-// that fill v cells exactly.
-func fullest(room int, need, onHand []int) []int {
-	type bundle struct {
-		size, count int
-		taken       []uint64 // a bit for each v where the bundle improves
-	}
-	const never = math.MaxInt32
-	least := make([]int32, room+1)
-	for v := range least[1:] {
-		least[v+1] = never
-	}
-	var bundles []bundle
-	for i, n := range need {
-		for left, b := min(onHand[i], room/n), 1; left > 0; left, b = left-b, 2*b {
-			b = min(b, left)
-			taken := make([]uint64, room/64+1)
-			for v, w := room, b*n; v >= w; v-- {
-				if before := least[v-w]; before != never && before+int32(b) < least[v] {
-					least[v] = before + int32(b)
-					taken[v/64] |= 1 << (v % 64)
-				}
-			}
-			bundles = append(bundles, bundle{i, b, taken})
-		}
-	}
-	counts := make([]int, len(need))
-	v := room
-	for least[v] == never {
-		v--
-	}
-	for _, b := range slices.Backward(bundles) {
-		if b.taken[v/64]>>(v%64)&1 == 1 {
-			counts[b.size] += b.count
-			v -= b.count * need[b.size]
-		}
-	}
-	return counts
 }
 
 // close tells what is packed and what is left of a lot.

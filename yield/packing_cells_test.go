@@ -9,36 +9,6 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-// twoSizes packs a lot of so many mL at 20 C into two sizes, in mL.
-func twoSizes(t *testing.T, lot, a, b float64) (plan yield.PackPlan) {
-	t.Helper()
-	plan, err := yield.FewestLeftovers(lotOf(t, units.Milliliters(lot), 66.9, units.Celsius(20)), 0,
-		yield.Supply{Container: jar(units.Milliliters(a)), OnHand: yield.Plenty}, yield.Supply{Container: jar(units.Milliliters(b)), OnHand: yield.Plenty})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return plan
-}
-
-// Contents count in tenths of a milliliter, rounded up: three of 66.65 mL are 200.1
-// and go into 200.2; in fifths they would be 200.4.
-func TestPackCountsInTenths(t *testing.T) {
-	if p := twoSizes(t, 200.2, 66.65, 49.9); p.Lines[0].Count != 3 || p.Lines[1].Count != 0 {
-		t.Errorf("%d of 66.65 mL and %d of 49.9 mL", p.Lines[0].Count, p.Lines[1].Count)
-	}
-}
-
-// To 40 L all combinations are searched; above, the largest container comes
-// first, also where two of the smaller hold all.
-func TestPackSearchesFortyLiters(t *testing.T) {
-	if p := twoSizes(t, 40000, 20100, 20000); p.Lines[0].Count != 0 || p.Lines[1].Count != 2 {
-		t.Errorf("40 L: %d and %d", p.Lines[0].Count, p.Lines[1].Count)
-	}
-	if p := twoSizes(t, 40000.1, 20100, 20000); p.Lines[0].Count != 1 || p.Lines[1].Count != 0 {
-		t.Errorf("a tenth of a milliliter more: %d and %d", p.Lines[0].Count, p.Lines[1].Count)
-	}
-}
-
 // A lot that sets fill to the last drop makes all of them, and plenty is a
 // million.
 func TestPackToTheLastDrop(t *testing.T) {

@@ -70,49 +70,6 @@ func TestFillLimits(t *testing.T) {
 	}
 }
 
-// Against every combination, tried one by one.
-func TestFewestLeftoversIsTheBest(t *testing.T) {
-	rng := rand.New(rand.NewPCG(2, 71))
-	labels := []units.Volume{units.USQuart, units.Liters(0.75), units.USPint, units.Liters(0.25), 8 * units.USFluidOunce, units.Milliliters(50)}
-	for range 60 {
-		volume := units.Liters(0.05 + 3*rng.Float64())
-		lot := lotOf(t, volume, 66.9, units.Celsius(20))
-		supplies := make([]yield.Supply, 3)
-		for i := range supplies {
-			supplies[i] = yield.Supply{Container: jar(labels[rng.IntN(len(labels))]), OnHand: rng.IntN(7)}
-		}
-		plan, err := yield.FewestLeftovers(lot, 0, supplies...)
-		if err != nil {
-			t.Fatal(err)
-		}
-		best, fewest := 0.0, 0
-		for a := range supplies[0].OnHand + 1 {
-			for b := range supplies[1].OnHand + 1 {
-				for c := range supplies[2].OnHand + 1 {
-					v := float64(a)*supplies[0].Container.Label.Liters() + float64(b)*supplies[1].Container.Label.Liters() + float64(c)*supplies[2].Container.Label.Liters()
-					if v > volume.Liters() || v < best-1e-6 {
-						continue
-					}
-					if v > best+1e-6 || a+b+c < fewest {
-						best, fewest = v, a+b+c
-					}
-				}
-			}
-		}
-		n := 0
-		for i, l := range plan.Lines {
-			n += l.Count
-			if l.Count > supplies[i].OnHand {
-				t.Errorf("%d of %d on hand", l.Count, supplies[i].OnHand)
-			}
-		}
-		// Each of up to 18 contents is rounded up by less than 0.1 mL.
-		if !(plan.Packed.Liters() >= best-0.0018) || math.Abs(plan.Packed.Liters()-best) < 1e-9 && n > fewest {
-			t.Errorf("%v in %v: packed %v in %d containers; best is %v L in %d", volume, supplies, plan.Packed, n, best, fewest)
-		}
-	}
-}
-
 func TestPlansAddUp(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 9))
 	labels := []units.Volume{units.Liters(208), units.USGallons(5), units.USGallon, units.USQuart, units.USPint, units.Liters(0.25)}
@@ -156,8 +113,8 @@ func TestPlansAddUp(t *testing.T) {
 	}
 }
 
-// 50 mL and a margin of 0.5 percent is half a cell: rounded up 463 times it hides
-// one container more.
+// 50.25 mL rounded up to a tenth of a milliliter, 463 times, would hide one
+// container more.
 func TestPlanLeavesNoContainer(t *testing.T) {
 	lot := lotOf(t, units.Milliliters(23319), 66.9, units.Celsius(20))
 	nips := yield.Supply{Container: jar(units.Milliliters(50)), OnHand: yield.Plenty}

@@ -54,7 +54,7 @@ func TestSweep(t *testing.T) {
 			yield.CostPerUSGallon, yield.Divide, yield.DivideJars, yield.FewestLeftovers, yield.FilterAid, yield.FilterTime,
 			yield.FiltersFor, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough,
 			yield.InMix, yield.LayIn, yield.LyingCylinder, yield.LyingEllipse, yield.NewBooks, yield.PackingHeatOf, yield.Pail,
-			yield.PeakPerTap, yield.ProductFigures, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
+			yield.PeakPerTap, yield.PourLeast, yield.PourMost, yield.ProductFigures, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
 			yield.RuleOf86, yield.UprightCylinder,
 		},
 		Values: []any{

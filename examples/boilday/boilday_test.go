@@ -113,7 +113,6 @@ func words(t *testing.T, b clitest.Binary) {
 		{"", "", "chlorine gas", "crystals"},
 		{"", "", "where it passes wall and roof", ""},
 		{"", "", "local fire code", ""},
-		{"-bottle|1 US pt|-pack|200 F", "", "No source read fills hotter than 190 F", ""},
 		{"-bottle|1 US pt|-pack|190 F", "", "Bottles", "No source"},
 
 		// 10.8034 kg of 66.9 Brix weigh 0.076 percent less in air (1.2 kg/m3).
@@ -267,7 +266,8 @@ func badInput() (cases []clitest.Bad) {
 		{"-membrane-to|1 Brix", "-membrane-to: strength 1 Brix is outside"},
 		{"-membrane-flow|5 US gal/h", "-membrane-to: say how far"},
 		{"-bottle|0 L", "-bottle: "},
-		{"-bottle|1 L|-pack|300 F", "-pack: temperature"},
+		{"-bottle|1 L|-pack|300 F", "-pack: no source read fills hotter"},
+		{"-bottle|1 L|-pack|190.1 F", "-pack: no source read fills hotter than 190 F (87.8 C)"},
 		{"-division|0 Brix", "-division: "},
 		{"-calibration|9 Brix", "-calibration: "},
 		{"-thermometer|50 C deg", "-thermometer: "},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"time"
 
 	"example.org/sapreckoner/density"
@@ -100,6 +101,11 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	if !f.Given("bottle") {
 		return nil
 	}
+	// A hair of rounding must not fail 190 F.
+	if most := yield.PourMost(); s.pack.Celsius() > most.Celsius()+1e-9 {
+		return cli.For("pack", fmt.Errorf("no source read fills hotter than %s (%s): let the syrup cool to that, or it darkens and throws niter",
+			most.Text(units.ScaleFahrenheit, 0), most.Text(units.ScaleCelsius, 1)))
+	}
 	c := yield.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
@@ -147,11 +153,8 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
-	switch {
-	case p.given.pack.Compare(yield.CappingLeast()) < 0:
+	if p.given.pack.Compare(yield.CappingLeast()) < 0 {
 		part.Remark("Syrup is sealed at " + p.whole(yield.CappingLeast()) + " or above, or molds may live: fill it hotter.")
-	case p.given.pack.Fahrenheit() > 190:
-		part.Remark("No source read fills hotter than " + p.whole(units.Fahrenheit(190)) + ": the syrup darkens and throws niter.")
 	}
 }
 

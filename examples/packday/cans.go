@@ -89,14 +89,26 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		reading      units.Brix
 		readAt, temp units.Temperature
 		light        units.Share
+		mold         string
 	)
 	again := lookagain.List{VolumeUnit: "L"}
 	cols := []records.Col{
 		records.Text("can", &name), records.Volume("volume", &volume).Optional(), records.Mass("weight", &weight).Optional(),
-		records.Brix("reading", &reading), records.Temperature("read_at", &readAt),
+		records.Brix("reading", &reading).Blank(), records.Temperature("read_at", &readAt).Blank(), records.Text("mold", &mold).Optional(),
 		records.Temperature("temp", &temp).Optional(), records.Share("light", &light).Optional(),
 	}
 	err = eachRow(e, "can-file", s.canFile, demoCans, mostCans, cols, func(r *records.Reader) error {
+		switch mold {
+		case "", "no":
+		case "yes":
+			s.moldy = append(s.moldy, name)
+			return nil
+		default:
+			return r.Fail("mold", errors.New("write yes or no: a can with any mold is thrown away"))
+		}
+		if math.IsNaN(float64(reading)) || math.IsNaN(readAt.Celsius()) {
+			return r.Fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
+		}
 		at := temp
 		if math.IsNaN(at.Celsius()) {
 			at, s.tempTaken = s.temp, true
@@ -111,6 +123,9 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		return nil
 	})
 	s.again = again.Findings()
+	if err == nil && len(all) == 0 {
+		return nil, cli.For("can-file", errors.New("every can is marked moldy: throw them away, there is nothing to pack"))
+	}
 	return all, err
 }
 

@@ -28,21 +28,19 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) 
 		return all, nil
 	}
 	var (
-		c      yield.Container
-		onHand float64
-		wall   string
+		c                       yield.Container
+		onHand, atLeast, atMost float64
+		wall                    string
 	)
 	cols := []records.Col{
 		records.Text("container", &c.Name), records.Volume("label", &c.Label), records.Number("on_hand", &onHand).Optional(),
+		records.Number("at_least", &atLeast).Optional(), records.Number("at_most", &atMost).Optional(),
 		records.Volume("brim", &c.Brimful).Optional(), records.Mass("empty", &c.Mass).Optional(), records.Text("material", &wall).Optional(),
 	}
 	err = eachRow(e, "container-file", s.containerFile, demoContainers, mostKinds, cols, func(r *records.Reader) error {
 		supply := yield.Supply{Container: c, OnHand: yield.Plenty}
-		if !math.IsNaN(onHand) {
-			if !(onHand >= 0 && onHand <= yield.Plenty && onHand == math.Trunc(onHand)) {
-				return r.Fail("on_hand", errors.New("a whole number of empty containers"))
-			}
-			supply.OnHand = int(onHand)
+		if wrong, err := inFile(&supply, onHand, atLeast, atMost); err != nil {
+			return r.Fail(wrong, err)
 		}
 		// What is not known stays zero.
 		if math.IsNaN(float64(c.Brimful)) {
@@ -90,22 +88,58 @@ func named(container string, err error) error { return fmt.Errorf("%s: %w", cont
 // key is a name as the key of a column.
 func key(name string) string { return strings.ReplaceAll(strings.ToLower(name), " ", "_") }
 
-// parseSupply reads "12x8 US fl oz" or "any 1 US qt".
+// parseSupply reads "12x8 US fl oz", "any 1 US qt", "at least 6x1 US pt", "at most
+// 6x1 US pt" or "exactly 6x1 US pt".
 func parseSupply(s string) (yield.Supply, error) {
 	s = strings.TrimSpace(s)
 	supply := yield.Supply{OnHand: yield.Plenty}
 	label, any := strings.CutPrefix(s, "any ")
 	if !any {
-		count, rest, ok := strings.Cut(s, "x")
+		order, counted := "", s
+		for _, word := range []string{"at least ", "at most ", "exactly "} {
+			if rest, ok := strings.CutPrefix(s, word); ok {
+				order, counted = word, rest
+			}
+		}
+		count, rest, ok := strings.Cut(counted, "x")
 		n, err := strconv.Atoi(strings.TrimSpace(count))
 		if !ok || err != nil || n < 0 || n > yield.Plenty {
-			return supply, fmt.Errorf("%q: write how many of which label, such as 12x8 US fl oz, or any 1 US qt", s)
+			return supply, fmt.Errorf("%q: write how many of which label, such as 12x8 US fl oz, any 1 US qt, or at least 6x1 US pt", s)
 		}
-		supply.OnHand, label = n, rest
+		label = rest
+		if order != "at least " {
+			supply.OnHand = n
+		}
+		if order == "at least " || order == "exactly " {
+			supply.AtLeast = n
+		}
 	}
 	v, err := units.ParseVolume(label)
 	supply.Container = yield.Container{Name: strings.Join(strings.Fields(label), " "), Label: v}
 	return supply, err
+}
+
+// inFile reads the columns of a file that count: what is on hand, and the orders.
+// The error names the column that is wrong.
+func inFile(s *yield.Supply, onHand, atLeast, atMost float64) (wrong string, err error) {
+	for _, c := range []struct {
+		name  string
+		count float64
+	}{{"on_hand", onHand}, {"at_most", atMost}, {"at_least", atLeast}} {
+		switch {
+		case math.IsNaN(c.count):
+			continue
+		case !(c.count >= 0 && c.count <= yield.Plenty && c.count == math.Trunc(c.count)):
+			return c.name, errors.New("a whole number of empty containers")
+		case c.name != "at_least":
+			s.OnHand = min(s.OnHand, int(c.count))
+		case int(c.count) > s.OnHand:
+			return c.name, fmt.Errorf("no more than %d are on hand or asked for", s.OnHand)
+		default:
+			s.AtLeast = int(c.count)
+		}
+	}
+	return "", nil
 }
 
 // material returns the specific heat of a container's walls.

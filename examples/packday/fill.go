@@ -70,7 +70,7 @@ func (d *day) fill(supplies []yield.Supply) (err error) {
 		if err != nil {
 			return cli.For(from, named(line.Container.Name, err))
 		}
-		if seal.known() && line.Count > 0 && (d.coldest < 0 || seal.at.Compare(d.seals[d.coldest].at) < 0) {
+		if seal.known() && line.Count > 0 && (d.coldest < 0 || seal.warmed.Compare(d.seals[d.coldest].warmed) < 0) {
 			d.coldest = i
 		}
 		d.seals = append(d.seals, seal)

@@ -22,8 +22,8 @@ func program() cli.Program {
 			`go run ./examples/packday -can-file cans.csv -container-file jars.csv -helper-file helpers.csv -metric`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
 		},
-		Reads: "-can-file: one can a line, with the columns can, volume_us_gal (or volume_l, volume_imp_gal) or weight_lb (or weight_kg) of the syrup alone, reading_brix, read_at_f (or read_at_c: the temperature of the cup), temp_f or temp_c of the can, and, if known, light_pct (light transmission at 560 nm in 10 mm). " +
-			"-container-file: one kind a line, with the columns container, label_ml (or label_us_fl_oz, label_us_qt) and, if known, on_hand (empty: as many as are needed), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic. " +
+		Reads: "-can-file: one can a line, with the columns can, volume_us_gal (or volume_l, volume_imp_gal) or weight_lb (or weight_kg) of the syrup alone, reading_brix, read_at_f (or read_at_c: the temperature of the cup), temp_f or temp_c of the can, and, if known, light_pct (light transmission at 560 nm in 10 mm) and mold (yes or no: a moldy can enters no blend, and needs no reading). " +
+			"-container-file: one kind a line, with the columns container, label_ml (or label_us_fl_oz, label_us_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic. " +
 			"-helper-file: one name a line, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts. " +
 			"Lines that begin with # are remarks. One of the files may be -, standard input.",
 		Caution: "Syrup is filtered and packed near 185 F: it scalds at once and sticks. Keep children away, and never lift a full pot alone.",

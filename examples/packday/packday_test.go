@@ -16,6 +16,8 @@ func TestPackday(t *testing.T) {
 	t.Run("checked by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("doubt of the pool", func(t *testing.T) { pooledDoubt(t, b) })
 	t.Run("heat at capping", func(t *testing.T) { seals(t, b) })
+	t.Run("pours", func(t *testing.T) { pours(t, b) })
+	t.Run("mold", func(t *testing.T) { moldy(t, b) })
 	t.Run("thin syrup", func(t *testing.T) { thin(t, b) })
 	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })

@@ -64,6 +64,9 @@ func (p page) cansPart(part *cli.Part) {
 		doubt = max(doubt, c.true.Uncertainty)
 		thin = thin || c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom
 	}
+	if len(p.given.moldy) > 0 {
+		part.Item("Moldy, and in no blend: " + list(p.given.moldy) + ". Throw it away with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
+	}
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
 	part.Row("uncertainty", "Each strength, give or take", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
@@ -72,8 +75,9 @@ func (p page) cansPart(part *cli.Part) {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
 	if thin {
-		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold. Look, smell and taste before pouring it to the others; moldy syrup is thrown away.", sugar.KeepsFrom.Text(0)))
+		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
+	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark the can in the file (mold: yes). Sour or yeasty: keep it out too.")
 }
 
 // closeTo tells what to do about a second reading that is as close to a limit of
@@ -215,7 +219,8 @@ func (p page) cautions() []string {
 	return []string{
 		"Syrup at packing heat burns through the skin at once and sticks: long sleeves, no children or pets underfoot, nobody alone with a full pot.",
 		"Seal at " + p.Degrees(yield.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
-		"Moldy syrup may hold toxins that heat does not destroy: skimming and boiling again may not make it safe. An opened jar is kept cold.",
+		"Any mold: throw the syrup away. It may hold toxins that heat does not destroy: do not taste, skim, boil again or blend it. An opened jar is kept cold.",
+		"Infused or flavored syrup is outside this page: fruit, herbs, spices and spirits change how it keeps. Follow a tested recipe and the local rules.",
 		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
 		"For sale, the local rules come first: license, label, lot, net contents and grade.",
 	}

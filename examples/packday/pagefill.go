@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+	"math"
 	"strings"
 
 	"example.org/sapreckoner/internal/cli"
@@ -16,7 +18,7 @@ func (p page) packPart(part *cli.Part) {
 	least := p.Degrees(yield.CappingLeast())
 	note := strings.ReplaceAll(heat.String(), yield.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
 	if cold := p.cold(); len(cold) > 0 && heat == yield.RightToFill {
-		note = "right at the filler, but too cool for the " + list(cold) + ": see the heat at capping"
+		note = "right at the filler; the empties are too cool for the " + list(cold) + ": see the heat at capping"
 	}
 	part.Row("at", "Pack at", cli.Temperature(s.packAt), note)
 	part.Row("margin", "Above the label", cli.Share(s.margin, 1))
@@ -25,23 +27,23 @@ func (p page) packPart(part *cli.Part) {
 	for i, l := range p.plan.Lines {
 		name := cli.Words(l.Container.Name)
 		rows = append(rows, []cli.Value{name, cli.Count(l.Count, ""), cli.SmallVolume(l.Container.Label), cli.Mass(l.Filling.NetWeight * units.Mass(l.Count)), cli.Mass(l.Filling.NetWeight)})
-		fills = append(fills, []cli.Value{name, cli.Digits(cli.SmallVolume(l.Filling.Hot), 3), cli.Share(l.Filling.Overfill, 1), cli.Digits(cli.SmallVolume(l.Filling.Headspace), 2), cli.Temperature(p.seals[i].at)})
+		fills = append(fills, []cli.Value{name, cli.Digits(cli.SmallVolume(l.Filling.Hot), 3), cli.Share(l.Filling.Overfill, 1), cli.Digits(cli.SmallVolume(l.Filling.Headspace), 2), cli.Temperature(p.seals[i].warmed)})
 		labels += l.Container.Label * units.Volume(l.Count)
 		count += l.Count
 	}
 	part.Table("containers", []cli.Column{{Key: "container", Head: "container"}, {Key: "count", Head: "fill"}, {Key: "label", Head: "label at " + p.Degrees(label)},
 		{Key: "weight", Head: "net weight of all"}, {Key: "net_weight", Head: "of one"}}, rows)
 	part.Table("filling", []cli.Column{{Key: "container", Head: "container"}, {Key: "fill_to", Head: "fill hot to"}, {Key: "overfill", Head: "above label"},
-		{Key: "headspace", Head: "headspace"}, {Key: "capping", Head: "capped at"}}, fills)
+		{Key: "headspace", Head: "headspace"}, {Key: "warmed", Head: "once warmed"}}, fills)
 	part.Row("count", "Containers", cli.Count(count, ""))
 	part.Row("labels", "On their labels, at "+p.Degrees(label), cli.Volume(labels))
 	part.Row("packed", "In them, at "+p.Degrees(label), cli.Volume(p.plan.Packed))
 	part.Row("left", "Left over, at "+p.Degrees(label), cli.Digits(cli.SmallVolume(p.plan.Left), 3), "keep it cold, and use it first")
 	if p.short {
-		part.Remark("The containers run out: what is left over would fill more.")
+		part.Remark("No more containers are on hand or asked for: what is left over would fill more.")
 	}
 	if p.coldest < 0 {
-		part.Remark("Whether they still hold " + least + " at capping is told where -container-file gives their empty weight.")
+		part.Remark("Whether the syrup still holds " + least + " once it has warmed the container is told where -container-file gives its empty weight. " + p.howToFill("Warm the empties"))
 	}
 	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
 }
@@ -65,13 +67,18 @@ func list(names []string) string {
 	return strings.Join(names[:last], ", ") + " and " + names[last]
 }
 
+// howToFill is how heat is kept until the lid is on.
+func (p page) howToFill(warm string) string {
+	return warm + ", fill the smallest first while the syrup is hottest, never above " + p.Degrees(yield.PourMost()) +
+		", cap at once, and probe one filled jar: it must hold " + p.Degrees(yield.CappingLeast()) + "."
+}
+
 func (p page) cappingPart(part *cli.Part) {
 	s := p.given
 	least := p.Degrees(yield.CappingLeast())
-	hottest := units.Fahrenheit(190)
 	part.Row("empties", "Empties at", cli.Temperature(s.wall))
 	var rows [][]cli.Value
-	unknown, tooHot := false, false
+	unknown := false
 	for i, l := range p.plan.Lines {
 		if l.Count == 0 {
 			continue
@@ -83,22 +90,23 @@ func (p page) cappingPart(part *cli.Part) {
 			seals, unknown = "unknown", true
 		case seal.cold():
 			seals = "may not"
-			tooHot = tooHot || !(seal.pour.Compare(hottest) <= 0)
 		}
-		rows = append(rows, []cli.Value{cli.Words(l.Container.Name), cli.Temperature(seal.at), cli.Words(seals), cli.Temperature(seal.pour), cli.Temperature(seal.warm)})
+		rows = append(rows, []cli.Value{cli.Words(l.Container.Name), cli.Temperature(seal.warmed), cli.Words(seals), cli.Temperature(seal.warm)})
 	}
-	part.Table("seals", []cli.Column{{Key: "container", Head: "container"}, {Key: "capped", Head: "capped at"}, {Key: "seals", Head: "seals"},
-		{Key: "pour", Head: "pour at"}, {Key: "warm", Head: "or warm empties to"}}, rows)
+	part.Table("seals", []cli.Column{{Key: "container", Head: "container"}, {Key: "warmed", Head: "once warmed"}, {Key: "seals", Head: "seals"},
+		{Key: "warm", Head: "warm empties to"}}, rows)
 	if cold := p.cold(); len(cold) > 0 {
-		part.Item("Filled like this, the " + list(cold) + " would stand below " + least + " when capped: such a jar may not seal, and mold may grow in it. Pour as hot as the table says, or warm the empties, and cap at once.")
-	}
-	if tooHot {
-		part.Item("No source read advises to pack above " + p.Degrees(hottest) + ": where the table asks for more, or for none that syrup reaches, warm the empties.")
+		part.Item("By the cautious reading, once the glass has warmed, the syrup in the " + list(cold) + " would stand below " + least + ": such a jar may not seal, and mold may grow in it.")
+		if s.packAt.Compare(yield.CappingLeast()) < 0 {
+			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(yield.PourLeast()) + " first.")
+		} else {
+			part.Item(p.howToFill("Warm the empties to what the table says"))
+		}
 	}
 	if unknown {
 		part.Remark("The empty weight of a container that is unknown belongs into -container-file.")
 	}
-	part.Remark("A balance of heat over syrup and wall, the most to hope for: slow filling and a draft take more. Hot syrup may crack cold glass.")
+	part.Remark("A balance of heat over syrup and wall. Capped at once, the middle of a jar is still hotter; slow filling and a draft take more. Hot syrup may crack cold glass; drain what was warmed in water.")
 }
 
 func (p page) sharePart(part *cli.Part) {
@@ -158,15 +166,28 @@ func (p page) keepPart(part *cli.Part) {
 		}
 		return cli.Words(risk.String())
 	}
+	// How much more sugar a gram of water carries than it holds, by the source that
+	// holds most and by the one that holds least.
+	excess := func(at units.Temperature) cli.Value {
+		low, high := math.Inf(1), 0.0
+		for _, s := range sugar.Solubilities() {
+			x, err := s.Supersaturation(p.pack.Brix(), at)
+			if err != nil {
+				return cli.Words("-")
+			}
+			low, high = min(low, x), max(high, x)
+		}
+		return cli.Words(fmt.Sprintf("%.2f to %.2f", low, high))
+	}
 	part.Row("crystals", "Crystals on your shelf", crystals(p.given.store), "at its coldest, "+p.In(cli.Temperature(p.given.store)))
 	var rows [][]cli.Value
 	for _, f := range []float64{38, 50, 60, 68, 77} {
 		at := units.Fahrenheit(f)
-		rows = append(rows, []cli.Value{cli.Temperature(at), crystals(at)})
+		rows = append(rows, []cli.Value{cli.Temperature(at), crystals(at), excess(at)})
 	}
-	part.Table("storage", []cli.Column{{Key: "at", Head: "shelf at"}, {Key: "crystals", Head: "crystals"}}, rows)
+	part.Table("storage", []cli.Column{{Key: "at", Head: "shelf at"}, {Key: "crystals", Head: "crystals"}, {Key: "supersaturation", Head: "times saturated"}}, rows)
 	if t, err := sugar.Vavrinecz.SaturationTemperature(p.pack.Brix()); err == nil {
-		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar, give or take a Brix")
+		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar by Vavrinecz, give or take a Brix")
 	}
-	part.Remark("Common practice sees crystals from about 68 Brix at room temperature; a little excess often stays clear. They do no harm: warm the jar in hot water.")
+	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said above 68 Brix, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
 }

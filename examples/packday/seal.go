@@ -3,51 +3,36 @@ package main
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
 
-// A seal is whether a container is still hot enough when it is capped, and what
-// to do if it is not.
+// A seal is whether a container is still hot enough to seal, and how warm its
+// empties must be if it is not.
 type seal struct {
-	at   units.Temperature // at capping; NaN if the empty weight is not known
-	pour units.Temperature // to cap at the least heat, with the empties as they are; NaN if syrup does not get so hot
-	warm units.Temperature // the empties, to do the same as hot as it is poured; NaN if they are warm enough, or if that alone does not do
+	warmed units.Temperature // the syrup once the container has warmed; NaN if the empty weight is not known
+	warm   units.Temperature // the empties, to stand at the least heat; NaN if they are warm enough, or if that alone does not do
 }
 
-func (s seal) known() bool { return !math.IsNaN(s.at.Celsius()) }
+func (s seal) known() bool { return !math.IsNaN(s.warmed.Celsius()) }
 
 // cold reports whether the container may not seal as it is filled. A hair of
 // rounding must not fail 180 F.
-func (s seal) cold() bool { return s.at.Celsius() < yield.CappingLeast().Celsius()-1e-9 }
+func (s seal) cold() bool { return s.warmed.Celsius() < yield.CappingLeast().Celsius()-1e-9 }
 
 // seal weighs the heat of the syrup against that of a container.
-func (d *day) seal(c yield.Container) (seal, error) {
+func (d *day) seal(c yield.Container) (s seal, err error) {
 	unknown := units.Celsius(math.NaN())
-	s := seal{unknown, unknown, unknown}
+	s = seal{unknown, unknown}
 	if c.Mass <= 0 {
 		return s, nil
 	}
-	brix, least := d.pack.Brix(), yield.CappingLeast()
-	var err error
-	if s.at, err = c.AfterFilling(brix, d.given.packAt, d.given.wall); err != nil {
+	if s.warmed, err = c.AfterFilling(d.pack.Brix(), d.given.packAt, d.given.wall); err != nil {
 		return s, err
 	}
-	if s.pour, err = c.FillAt(brix, least, d.given.wall); err != nil {
-		s.pour = unknown
-	}
 	if s.cold() {
-		over := func(wall float64) float64 {
-			at, err := c.AfterFilling(brix, d.given.packAt, units.Celsius(wall))
-			if err != nil {
-				return math.NaN()
-			}
-			return at.Celsius() - least.Celsius()
-		}
-		const hundredth = 0.01
-		if wall, ok := numeric.Root(over, d.given.wall.Celsius(), least.Celsius(), hundredth); ok {
-			s.warm = units.Celsius(wall)
+		if s.warm, err = c.WarmTo(d.pack.Brix(), d.given.packAt, yield.CappingLeast()); err != nil {
+			s.warm = unknown // the syrup itself is too cool
 		}
 	}
 	return s, nil

@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -26,7 +27,8 @@ type setup struct {
 	temp    units.Temperature
 	light   units.Share
 
-	tempTaken bool // for a can of the file that does not tell its own
+	moldy     []string // cans of the file that enter no blend
+	tempTaken bool     // for a can of the file that does not tell its own
 
 	stem  units.Temperature
 	doubt density.Doubt
@@ -87,9 +89,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.keeps, "filter-keeps", "6 US fl oz", "syrup that stays in one filter or in the press: a guess, weigh yours wet and dry")
 	f.Quantity(&s.dose, "aid-dose", "", `filter aid of a press, such as "0.1 lb/US gal": the maker's figure; without it gravity filters are counted`)
 	f.Group("Containers")
-	f.Quantity(&s.packAt, "pack-at", "187 F", "temperature of the syrup as it is poured")
+	f.Quantity(&s.packAt, "pack-at", "187 F", "temperature of the syrup as it is poured, 190 F at most")
 	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
-	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty")
+	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, any 1 US pt, at least 6x1 US pt, exactly 4x250 mL")
 	f.String(&s.containerFile, "container-file", "", "CSV of containers with brim and empty weight, instead of -containers; - is standard input")
 	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
@@ -164,7 +166,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("filter-each", "syrup", s.each, 0.1*units.USGallon, 1000*units.USGallon, units.USGallon, "US gal", "a gravity filter passes about 3"),
 		cli.Within("filter-keeps", "syrup", s.keeps, 0, 50*units.USGallon, units.USGallon, "US gal", "weigh the filter wet and dry"),
 		cli.Within("margin", "margin", s.margin, 0, 10, 1, "%", "what is filled above the label, such as 0.5 %"),
-		cli.WithinTemperature("pack-at", "temperature", s.packAt, 0, 105, hot),
+		cli.WithinTemperature("pack-at", "temperature", s.packAt, 0, yield.PourMost().Celsius(), hot),
 		cli.WithinTemperature("wall", "temperature", s.wall, 0, 110, "the empty containers"),
 		cli.WithinTemperature("store", "temperature", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
 	)

@@ -60,7 +60,7 @@ type card struct {
 	LabelTemperature     string
 	SealAt               string
 	Hottest              string // boiling syrup, if the rows of hotter cups are left out
-	Starred, Daggered    bool   // a row of the cup table is extrapolated, one of the filling is too hot
+	Starred              bool   // a row of the cup table is extrapolated
 	Strength             string // what is wrong with syrup so thin or thick
 	SapFor, SapFrom      string // the strength that the sap corrections stand for, and
 	SapTo, SapWithin     string // the strengths for which they serve

@@ -25,7 +25,7 @@ func TestReferenceRows(t *testing.T) {
 	row := func(cells [][]string, head string) []string {
 		t.Helper()
 		for _, c := range cells {
-			if strings.TrimRight(c[0], "*†") == head {
+			if strings.TrimRight(c[0], "*") == head {
 				return c
 			}
 		}
@@ -35,6 +35,9 @@ func TestReferenceRows(t *testing.T) {
 	demo := tables(t, page(t))
 
 	for _, r := range must(check.Load("hot-cold-volume-worked")).Rows {
+		if r.Float("hot_F") > 190 {
+			continue // no pour above 190 F stands on the card
+		}
 		shrink := r.Float("shrink") / 100
 		cells := row(demo["fill"], r.Text("hot_F"))
 		show("packing "+r.Name(), cells[2], 32*shrink/(1-shrink))

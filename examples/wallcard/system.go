@@ -24,12 +24,12 @@ func newSystem(metric bool) system {
 		return system{true, 5 * units.Hectopascal,
 			scale(units.Celsius, 100, 98, 95, 92, 90, 85, 80, 70, 60, 50, 40, 30, 20),
 			scale(units.Celsius, 0, 4, 8, 12, 16, 20),
-			scale(units.Celsius, 83, 85, 87, 90, 93)}
+			scale(units.Celsius, 83, 84, 85, 86, 87)}
 	}
 	return system{false, 0.2 * units.InchMercury,
 		scale(units.Fahrenheit, 210, 205, 200, 195, 190, 180, 170, 160, 140, 120, 100, 80, 60),
 		scale(units.Fahrenheit, 32, 40, 45, 50, 55, 60, 70),
-		scale(units.Fahrenheit, 180, 185, 190, 195, 200)}
+		scale(units.Fahrenheit, 180, 183, 185, 187, 190)}
 }
 
 // below leaves out the rows that no syrup reaches which boils at the given

@@ -143,16 +143,7 @@ func (c *card) packing(in *flags, s system, _ place) error {
 			return err
 		}
 		more := s.pair(number((quart-units.USQuart).USFluidOunces(), 2), number((liter-units.Liter).Milliliters(), 0))
-		heat, err := yield.PackingHeatOf(at)
-		if err != nil {
-			return err
-		}
-		cells := s.temperatures(at, true)
-		if heat == yield.HotterThanRead {
-			cells[0] += "†"
-			c.Daggered = true
-		}
-		c.Fill.Rows = append(c.Fill.Rows, row{Cells: append(cells, more...)})
+		c.Fill.Rows = append(c.Fill.Rows, row{Cells: append(s.temperatures(at, true), more...)})
 	}
 	return nil
 }

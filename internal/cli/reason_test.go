@@ -66,7 +66,7 @@ func TestReason(t *testing.T) {
 	for hint, want := range map[string]string{
 		"it does not burn: check the basis (boil.DryMoisture)":            ": it does not burn: check the basis",
 		"take a published range, such as boil.HomeBuiltPan":               ": take a published range",
-		"choose sugar.Vavrinecz or sugar.Charles":                         "",
+		"choose one of sugar.Solubilities":                                "",
 		"boil it down (sugar.Concentrate) or add heavier (sugar.Thicken)": ": boil it down or add heavier",
 	} {
 		err := cli.For("x", &units.RangeError{Func: "boil.Heat", Arg: "count", Value: 3, Low: 1, High: 2, Hint: hint})

@@ -58,6 +58,16 @@ func SugarWater() []check.Claim {
 				t, err := s.SaturationTemperature(units.Brix(r.Float("given")))
 				return t.Celsius(), err
 			}},
+		{Table: "saturation-herzfeld", Column: "g_per_100g_water", Func: "sugar.Solubility.Saturation",
+			Got: func(r check.Row) (float64, error) {
+				b, err := sugar.Herzfeld.Saturation(units.Celsius(r.Float("t_C")))
+				return float64(100 * b / (100 - b)), err
+			}},
+		{Table: "saturation-sokolovsky", Column: "percent", Func: "sugar.Solubility.Saturation",
+			Got: func(r check.Row) (float64, error) {
+				b, err := sugar.Sokolovsky.Saturation(units.Celsius(r.Float("t_C")))
+				return float64(b), err
+			}},
 		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity",
 			Got: func(r check.Row) (float64, error) {
 				v, err := sugar.Viscosity(brix(r), celsius(r))
@@ -78,7 +88,7 @@ func depression(r check.Row) (float64, error) {
 }
 
 func solubility(r check.Row) (sugar.Solubility, error) {
-	for _, s := range []sugar.Solubility{sugar.Vavrinecz, sugar.Charles} {
+	for _, s := range sugar.Solubilities() {
 		if s.String() == r.Text("author") {
 			return s, nil
 		}

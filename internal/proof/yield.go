@@ -28,8 +28,26 @@ func Yield() []check.Claim {
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
+		{Table: "capping-temperature", Column: "value_F", Func: "yield.Container.AfterFilling", Select: when("quantity", "once warmed"),
+			Got: func(r check.Row) (float64, error) {
+				t, err := glassJar(r, r.Float("given_F")).AfterFilling(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
+				return t.Fahrenheit(), err
+			}},
+		{Table: "capping-temperature", Column: "value_F", Func: "yield.Container.FillAt", Select: when("quantity", "poured at"),
+			Got: func(r check.Row) (float64, error) {
+				t, err := glassJar(r, r.Float("value_F")).FillAt(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
+				return t.Fahrenheit(), err
+			}},
 		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
+}
+
+// glassJar is the jar of a row with the syrup that fills it at so many degrees
+// Fahrenheit.
+func glassJar(r check.Row, f float64) yield.Container {
+	hot, _ := density.Solution(66.9, units.Fahrenheit(f))
+	cool, _ := density.Solution(66.9, units.Celsius(20))
+	return yield.Container{Label: units.Milliliters(r.Float("volume_mL") * float64(hot/cool)), Mass: units.Grams(r.Float("glass_g"))}
 }
 
 // ruleNamed finds a rule of thumb by the way it is written.

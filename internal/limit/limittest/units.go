@@ -14,8 +14,7 @@ import (
 // the 12 digits of String and with all, and checks that call takes what is read
 // back; two billionths beyond an end are refused, by a message in which the
 // value is not the end. At zero, which only a temperature passes, they count in
-// the unit. The
-// ends are given as text; an empty one is not tried.
+// the unit. The ends are given as text; an empty one is not tried.
 func InEveryUnit[Q any](t *testing.T, name, low, high string, parse func(string) (Q, error), call func(Q) error) {
 	t.Helper()
 	_, err := parse("1 no such unit")
