@@ -36,6 +36,11 @@ func TestMark(t *testing.T) {
 		{"-reading|67.6 Brix|-target|66.9 Brix", "Thin with", "To do"},
 		{"-reading|67.0 Brix|-place|Vermont", "To do read again", "Boil off"},
 		{"-reading|64 Brix|-target|64 Brix", "it ferments or molds in the jar", "Boil off"},
+		{"-reading|64 Brix|-target|64 Brix", "from the target that you gave, which the rule forbids", "cost color"},
+		{"-reading|70 Brix|-thin-with|64.5 Brix", "Thin it there with the lighter syrup, hot, in small pours", "hot sap"},
+		// 66.9 + 0.37 = 67.27: 66.9 cannot be told from too thin, 67.3 can.
+		{"-reading|64 Brix|-target|66.9 Brix|-place|Vermont", "To be sure of it finish denser, at 67.3 Brix", "To do"},
+		{"-reading|64 Brix|-target|67.3 Brix|-place|Vermont", "By the rule on density inside (Vermont", "finish denser"},
 	} {
 		var out, complaint bytes.Buffer
 		args := append([]string{"-volume", "3 US gal"}, strings.Split(c.args, "|")...)

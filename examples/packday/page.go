@@ -43,7 +43,7 @@ func (d *day) sheet() *cli.Sheet {
 	care := sheet.Part("care", "Take care")
 	if thin := p.tooThin(); thin != "" {
 		care.Item(thin)
-	} else if thick := cli.Keeping(p.pack.Brix()); p.pack.Brix() >= sugar.KeepsTo {
+	} else if thick := cli.Keeping(p.pack.Brix()); thick != "" && p.pack.Brix() >= sugar.KeepsFrom {
 		care.Item(thick)
 	}
 	for _, c := range p.cautions() {
@@ -160,12 +160,18 @@ func (p page) markPart(part *cli.Part) {
 		}
 		part.Row("add", "Thin with", cli.Digits(cli.Volume(p.added.Volume()), 3), p.In(cli.Digits(cli.SmallVolume(p.added.Volume()), 3)), what+" at "+p.In(cli.Temperature(s.thinTemp)))
 		part.Row("add_weight", "That weighs", cli.Digits(cli.Mass(p.added.WeightInAir()), 3))
-		for _, l := range cli.BringBack() {
+		with := cli.WaterOrSap
+		if s.thinner >= sugar.KeepsFrom/2 {
+			with = "the lighter syrup, hot"
+		}
+		for _, l := range cli.BringBack(with) {
 			part.Item(l)
 		}
 	case p.do == sugar.ReadAgain:
 		part.Row("action", "To do", cli.Words(p.do.String()), "a limit of the rule lies within the uncertainty: mend nothing yet")
 		part.Remark(cli.ReadAgain + " " + p.closeTo() + " The figures below are of the syrup as it is.")
+	case p.own && (p.pool.verdict == sugar.TooThin || p.pool.verdict == sugar.TooDense):
+		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from the target that you gave, which the rule forbids")
 	default:
 		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from right: heating it again would cost color and clearness")
 	}
@@ -186,6 +192,11 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
 	for _, told := range s.pan.Told(p.Sheet) {
 		part.Remark(told)
+	}
+	denser := sure + 0.05 // rounded up to a tenth
+	fits := p.standard.Max == 0 || denser+p.mark.doubt < p.standard.Max
+	if mended := p.off > 0 || !p.added.Empty(); mended && p.mark.verdict == sugar.TooCloseToCall && s.target < sure && fits {
+		part.Remark("At this target no reading tells whether the rule is kept. To be sure of it finish denser, at " + denser.Text(1) + ", the target to give.")
 	}
 	remark := "Syrup that is heated again darkens and may throw niter: filter it after that."
 	if p.off > 0 {
@@ -221,7 +232,7 @@ func (p page) cautions() []string {
 		"Seal at " + p.Degrees(yield.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
 		"Any mold: throw the syrup away. It may hold toxins that heat does not destroy: do not taste, skim, boil again or blend it. An opened jar is kept cold.",
 		"Infused or flavored syrup is outside this page: fruit, herbs, spices and spirits change how it keeps. Follow a tested recipe and the local rules.",
-		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
+		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food that are made to be filled hot, new or clean. Dairy fat against foam is an allergen: declare it.",
 		"For sale, the local rules come first: license, label, lot, net contents and grade.",
 	}
 }

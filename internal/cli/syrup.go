@@ -42,16 +42,20 @@ func Keeping(b units.Brix) string {
 		return fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), sugar.KeepsFrom.Text(0))
 	case b > legalMost:
 		return fmt.Sprintf("Syrup of %s is too thick: most rules end at %s, and from %s on crystals are likely in the jar.", b.Text(1), legalMost.Text(1), sugar.KeepsTo.Text(0))
-	case b >= sugar.KeepsTo:
+	case b >= sugar.KeepsTo-1e-9: // what is poured together is rounded
 		return fmt.Sprintf("Syrup of %s is thick: from %s on crystals are likely in the jar.", b.Text(1), sugar.KeepsTo.Text(0))
 	}
 	return ""
 }
 
-// BringBack tells how syrup that went too far is brought back. Common practice.
-func BringBack() []string {
+// WaterOrSap is what syrup that went too far is usually thinned with.
+const WaterOrSap = "hot water or hot sap"
+
+// BringBack tells how syrup that went too far is brought back, with something hot
+// such as [WaterOrSap]. Common practice.
+func BringBack(with string) []string {
 	return []string{
-		"Off the fire first. Thin it there with hot water or hot sap, in small pours, stirring after each. Stand back: it foams up and spits, and syrup burns deep.",
+		"Off the fire first. Thin it there with " + with + ", in small pours, stirring after each. Stand back: it foams up and spits, and syrup burns deep.",
 		"Then bring it to the boil again, filter it, and read again. What is cold or not boiled again spoils the jar.",
 	}
 }

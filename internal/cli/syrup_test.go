@@ -19,6 +19,7 @@ func TestKeeping(t *testing.T) {
 		{65.9, "is thin"},
 		{66, ""}, {66.9, ""}, {67.9, ""},
 		{68, "Syrup of 68.0 Brix is thick: from 68 Brix on crystals are likely"},
+		{68 - 1e-13, "from 68 Brix on crystals are likely"}, // two cans of 68 poured together
 		{68.9, "is thick"},
 		{69, "is too thick: most rules end at 68.9 Brix"},
 	} {
