@@ -87,9 +87,10 @@ func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pa
 		plan.Lines[i].Count, onHand[i] = s.AtLeast, s.OnHand-s.AtLeast
 		ordered += float64(float64(s.AtLeast) * float64(plan.Lines[i].Filling.Content))
 	}
-	if least := ordered * (1 - packHair); !(at68 >= least) {
-		return PackPlan{}, withinLiters(fn, "lot", units.Volume(at68), units.Volume(least), max(maxLot, units.Volume(least)),
-			"it does not fill what is ordered: order fewer, or bring more syrup")
+	least := units.Volume(ordered * (1 - packHair))
+	if err := withinLiters(fn, "lot", units.Volume(at68), least, max(maxLot, least, units.Volume(at68)),
+		"it does not fill what is ordered: order fewer, or bring more syrup"); err != nil {
+		return PackPlan{}, err
 	}
 	plan.pack(at68-ordered, at68, onHand)
 	plan.close(at68, lot.Mass())

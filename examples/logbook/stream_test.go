@@ -60,7 +60,7 @@ func season(dir string) (*book, *strings.Builder) {
 // seasonOf returns a book that reads files.
 func seasonOf(files fs.FS, told io.Writer) *book {
 	s := &setup{dir: "folder", files: files, sapStem: units.Fahrenheit(38), stem: units.Fahrenheit(60), target: 66.9, moisture: 25, pressure: units.Atmosphere}
-	return newBook(s, (&cli.Env{Err: told}).Progress())
+	return newBook(s, &cli.Env{Err: told})
 }
 
 // memory returns what was allocated until now, and what of it lives. What the
