@@ -1,6 +1,7 @@
 package main
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -75,9 +76,13 @@ func (p page) fuelPart(part *cli.Part) {
 			return gauged(cli.Wood(units.CubicMeters(x)))
 		}
 		short = short || l.burned > l.in
+		in := l.in
+		if slices.Contains(p.lacks, "fuel.csv") {
+			in = math.NaN() // nobody told
+		}
 		const digits = 3
-		went := cli.AddUp(digits, show(l.in), show(l.burned), show(l.in-l.burned))
-		rows = append(rows, []cli.Value{cli.Words(k.kind), cli.Total(digits, show(l.in)), went[0], went[1]})
+		went := cli.AddUp(digits, show(in), show(l.burned), show(in-l.burned))
+		rows = append(rows, []cli.Value{cli.Words(k.kind), cli.Total(digits, show(in)), went[0], went[1]})
 	}
 	part.Table("fuel", []cli.Column{{Key: "kind", Head: "fuel"}, {Key: "laid", Head: "laid in"}, {Key: "burned", Head: "burned"}, {Key: "left", Head: "left"}}, rows)
 	if short && !slices.Contains(p.lacks, "fuel.csv") {
