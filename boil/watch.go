@@ -116,8 +116,9 @@ const leapAfter = 3
 // strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
 // readings about the line if it is more, and of WaterBy. It does not hold the
-// fire: feed it evenly. Outside the range the answer is empty and a
-// [units.RangeError]; Odd is filled all the same.
+// fire: feed it evenly. Of fewer readings the answer is empty and
+// [ErrFewReadings], outside the range empty and a [units.RangeError]; Odd is
+// filled all the same.
 //
 // Source: weighted least squares of 1/B against time, B by [BrixFromRise];
 // conservation of sugar at a steady evaporation makes it straight. Check value:
@@ -155,8 +156,8 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 		}
 	}
 	if len(used) < 2 {
-		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
-			Hint: "wait for another reading"}
+		return Outlook{Odd: odd}, &outcomeError{&units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
+			Hint: "wait for another reading"}, ErrFewReadings}
 	}
 	out, err := w.fit(fn, used, p, 0)
 	if err != nil {
