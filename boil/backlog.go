@@ -186,7 +186,7 @@ func (b *Backlog) plan(fn string, start []Standing, days []Gathering) (Plan, err
 			held += lot.volume
 			queue = lot.into(queue)
 		}
-		if held > float64(p.Peak) {
+		if peak := float64(p.Peak); held > peak && !limit.Same(held, peak) { // the first of days as full
 			p.Peak, p.PeakDay = units.Volume(held), i
 		}
 		queue = b.fire(e, queue)

@@ -146,7 +146,7 @@ func (s *setup) check(f *cli.Flags) error {
 		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
 		return err
 	}
-	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}} {
+	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
 		if f.Given(pair[0]) && !f.Given(pair[1]) {
 			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
 		}
