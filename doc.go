@@ -73,6 +73,8 @@
 //	  freezing-point                    sugar.FreezingPoint
 //	  saturation                        sugar.Solubility.Saturation
 //	                                    sugar.Solubility.SaturationTemperature
+//	  saturation-herzfeld               sugar.Solubility.Saturation
+//	  saturation-sokolovsky             sugar.Solubility.Saturation
 //	  viscosity-worked                  sugar.Viscosity
 //	  specific-heat-worked              sugar.SpecificHeat
 //	  thinning-examples                 sugar.Thin
@@ -137,6 +139,8 @@
 //	  season-account-worked             yield.Season.Account
 //	                                    yield.Season.Expect
 //	  tank-worked                       yield.Tank.Volume
+//	  capping-temperature               yield.Container.AfterFilling
+//	                                    yield.Container.FillAt
 //	  tank-factors                      yield.UprightCylinder
 //	tapping
 //	  tap-guidelines                    tapping.Guideline.Taps

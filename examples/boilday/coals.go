@@ -16,6 +16,10 @@ import (
 // near is as close to a strength as a hydrometer tells.
 const near units.Brix = 0.1
 
+// watched is as long as anybody stays with a pan after the last wood: common
+// practice, generously.
+const watched = 3 * time.Hour
+
 // coldArch tells what no clock of the page holds.
 const coldArch = "The clock starts with a hot arch: the time and the wood that warm cold brick, iron and pan are left out. Light the fire so much earlier, and never over an empty pan."
 

@@ -151,7 +151,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 		return cli.For("target", err)
 	}
 	p.slipBrix = over - s.target
-	if !f.Given("cup") {
+	if s.cupTold = f.Given("cup"); !s.cupTold {
 		s.cup = cli.UsualCup(p.syrupBoils, s.metric)
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}

@@ -192,7 +192,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		cli.Within("syrup", "strength", s.syrup, 55, 74, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments"),
+		cli.Target("syrup", s.syrup),
 		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),
 		cli.Within("waiting", "sap", s.waiting, 0, s.storage, units.USGallon, "US gal", "no more than -storage holds"),
 		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),

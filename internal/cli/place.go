@@ -48,6 +48,13 @@ const (
 	mostPressure  = 110 * units.Kilopascal
 )
 
+// Temperatures at which water boils in that, rounded to what a thermometer
+// shows and a message says: 50 kPa is 178.4 F, 110 kPa is 216.1 F (computed).
+var (
+	coldestBoil = units.Fahrenheit(178.5)
+	hottestBoil = units.Fahrenheit(216)
+)
+
 // Given returns the flag that tells the pressure, [ByElevation] if none stands
 // on the command line, or an error if they say it twice.
 func (p *Place) Given() (flag string, err error) {
@@ -75,6 +82,10 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	}
 	switch flag {
 	case ByWaterBoils:
+		// First: the equation holds far beyond what weather brings.
+		if err = WithinTemperature(flag, "boiling point of water", p.WaterBoils, coldestBoil.Celsius(), hottestBoil.Celsius(), "no weather does that: check the thermometer and its unit"); err != nil {
+			return pressure, flag, err
+		}
 		pressure, err = boil.PressureFromWater(p.WaterBoils)
 	case ByStation:
 		pressure = p.Station
@@ -83,8 +94,8 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	default:
 		pressure, err = boil.PressureAt(p.Elevation)
 	}
-	if err == nil {
-		err = p.weather(flag, pressure)
+	if err == nil && flag != ByWaterBoils {
+		err = limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
 	}
 	p.by = flag
 	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
@@ -95,21 +106,4 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		return pressure, flag, For(ByElevation, err)
 	}
 	return pressure, flag, For(flag, err)
-}
-
-// weather refuses a pressure that no weather brings, in the words of its flag.
-func (p *Place) weather(flag string, pressure units.Pressure) error {
-	if flag != ByWaterBoils {
-		return limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
-	}
-	low, err := boil.Water(leastPressure)
-	if err != nil {
-		return err
-	}
-	high, err := boil.Water(mostPressure)
-	if err != nil {
-		return err
-	}
-	celsius := func(t units.Temperature) units.TempDiff { return units.TempDiff(t.Celsius()) }
-	return limit.Within("", "boiling point of water", celsius(p.WaterBoils), celsius(low), celsius(high), 1, "C", "no weather does that: check the thermometer and its unit")
 }

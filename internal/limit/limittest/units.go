@@ -1,7 +1,9 @@
 package limittest
 
 import (
+	"cmp"
 	"errors"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -62,7 +64,7 @@ func InEveryUnit[Q any](t *testing.T, name, low, high string, parse func(string)
 				t.Errorf("%s: beyond its limit %s in %s: %v, want a RangeError", name, text, symbol, err)
 				continue
 			}
-			if _, said, ok := strings.Cut(e.Error(), e.Arg+" "); ok {
+			if _, said, ok := strings.Cut(e.Error(), cmp.Or(e.What, e.Arg)+" "); ok {
 				words := strings.Fields(said)
 				for _, w := range words[1:] {
 					if w == words[0] {
@@ -113,4 +115,13 @@ func written[Q any](parse func(string) (Q, error), text, symbol string) (float64
 	x, ok1 := number(text)
 	one, ok2 := number("1 " + symbol)
 	return x / one, ok1 && ok2
+}
+
+// Number returns err, and an error of its own where an answer that should be
+// good has a part that is not a number.
+func Number(answer any, err error) error {
+	if text := fmt.Sprintf("%+v", answer); err == nil && strings.Contains(text, "NaN") {
+		return errors.New("no error beside " + text)
+	}
+	return err
 }
