@@ -44,20 +44,24 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 	if s.coals == 0 {
 		return w, nil
 	}
-	var re *units.RangeError
-	if w.coasts, err = b.Coast(s.coals); errors.As(err, &re) && re.Arg == "water boiled off" {
+	if w.coasts, err = b.Coast(s.coals); errors.Is(err, boil.ErrBurns) {
 		w.burns = true
 		return w, nil
 	}
 	if err != nil {
 		return w, cli.For("coals", err)
 	}
-	if w.coasts >= s.target {
+	if w.past {
 		return w, nil
 	}
-	if w.last, err = b.LastFiring(s.target, s.coals); err != nil {
+	last, err := b.LastFiring(s.target, s.coals)
+	if errors.Is(err, boil.ErrCoalsFinish) {
+		return w, nil
+	}
+	if err != nil {
 		return w, cli.For("coals", err)
 	}
+	w.last = last
 	if w.until, err = b.Time(max(w.last, b.Brix)); err != nil {
 		return w, cli.For(flag, err)
 	}

@@ -40,7 +40,10 @@ func (p page) watchPart(part *cli.Part) {
 func (p page) lineRows(part *cli.Part) {
 	w := p.watch
 	part.Row("used", "On one line", cli.Count(w.Used, ""), "since the last setback, without dips and spikes; to "+p.In(w.at(w.readings[w.Last].At)))
-	scatter := (k2 * w.NowBy).Text(2) + " by the scatter of the readings and by the boiling water"
+	scatter := (k2 * w.NowBy).Text(2) + " by the scatter of the readings, the boiling water and the formula"
+	if p.thermometer.learned != nil {
+		scatter = (k2 * w.NowBy).Text(2) + " by the scatter of the readings and by the boiling water"
+	}
 	if p.heated != nil {
 		scatter = p.heated.Uncertainty.Text(2) + ", of which " + scatter
 	}

@@ -151,7 +151,10 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-elevation|1150 ft", "", "in the cup at 211.0 F, as is usual", "206"},
 		{"-elevation|1150 ft|-cup|209 F", "", "in the cup at 209.0 F; above 194 F", "usual"},
 		{"-water-boils|209 F", "", "by your thermometer in boiling water", "taken as true"},
-		{"-water-boils|209 F|-probe-by|0.04 F deg|-depth-by|0 in|-barometer-by|0 inHg", "", "Trust the thermometer (give or take 0.2", ""},
+		// The formula alone leaves 0.18 F, twice of it 0.36 F and 0.87 Brix: no probe
+		// makes up for that, but a coarse stem does.
+		{"-water-boils|209 F|-probe-by|0.04 F deg|-depth-by|0 in|-barometer-by|0 inHg", "", "Trust the hydrometer (give or take 0.40 Brix against 0.87 Brix; most of the thermometer's is the formula", ""},
+		{"-water-boils|209 F|-probe-by|0.04 F deg|-depth-by|0 in|-barometer-by|0 inHg|-division|4 Brix", "", "Trust the thermometer (give or take 0.87 Brix against", ""},
 		{"-water-boils|209 F|-division|4 Brix", "", "most of the hydrometer's is the eye at the stem", ""},
 		{"-floats-at|hot|-hot-mark|211 F|-cup|211 F|-target|66 Brix", "", "hydrometer the hot mark 66.0 Brix", ""},
 		// A hot mark in a cup that has cooled to 180 F: 65.1 (density.Mark.Brix).
@@ -215,7 +218,10 @@ func words(t *testing.T, b clitest.Binary) {
 		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-01,212,220.0,66.9\n", "Rows that stand twice 1", "0.00"},
 		// 0.4 F of the probe at two stops and at the next: 0.4 times the root of 1.5.
 		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "give or take 0.49 F deg", "in strength 0.0"},
-		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "your past stops say 220.0 F, which is known less well", "as your past stops say"},
+		// Two stops alike are known better than the formula; two that are 0.6 F apart
+		// are not.
+		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "as your past stops say", "which is known less well"},
+		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.6,66.9\n", "your past stops say 220.3 F, which is known less well", "as your past stops say"},
 		{stops, past + steady, "Thermometer stops at 220.1 F (104.5 C; 8.05 F deg above water; as your past stops say", ""},
 		{stops + "|-shows|218 F", past + steady, "The thermometer counts less 0.49 F deg", "Take it off"},
 		{stops, past + steady, "it takes six stops to tell", ""},

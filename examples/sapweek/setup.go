@@ -44,6 +44,7 @@ type setup struct {
 	life       int // days
 	storage    units.Volume
 	waiting    units.Volume
+	age        time.Duration // of what waits
 	sapTemp    units.Temperature
 	keep       time.Duration
 	evening    time.Duration
@@ -109,7 +110,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.flowing, "flowing", "8h", "hours in which the sap of a day flows")
 	f.Group("Tank and evenings")
 	f.Quantity(&s.storage, "storage", "120 US gal", "what all tanks hold")
-	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, counted with that of the first day")
+	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now")
+	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
 	f.Quantity(&s.sapTemp, "sap-temp", "42 F", "temperature at which sap waits")
 	f.Duration(&s.keep, "keep", "0s", "how long sap may wait; 0 goes by -sap-temp")
 	f.Duration(&s.evening, "evening", "5h", "hours of fire that you are willing to keep in a day")
@@ -144,7 +146,7 @@ func (s *setup) check(f *cli.Flags) error {
 		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
 		return err
 	}
-	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}} {
+	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
 		if f.Given(pair[0]) && !f.Given(pair[1]) {
 			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
 		}
