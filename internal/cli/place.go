@@ -75,7 +75,9 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	}
 	switch flag {
 	case ByWaterBoils:
-		pressure, err = boil.PressureFromWater(p.WaterBoils)
+		if err = p.boils(); err == nil {
+			pressure, err = boil.PressureFromWater(p.WaterBoils)
+		}
 	case ByStation:
 		pressure = p.Station
 	case ByAltimeter:
@@ -83,8 +85,8 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	default:
 		pressure, err = boil.PressureAt(p.Elevation)
 	}
-	if err == nil {
-		err = p.weather(flag, pressure)
+	if err == nil && flag != ByWaterBoils {
+		err = limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
 	}
 	p.by = flag
 	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
@@ -97,11 +99,9 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	return pressure, flag, For(flag, err)
 }
 
-// weather refuses a pressure that no weather brings, in the words of its flag.
-func (p *Place) weather(flag string, pressure units.Pressure) error {
-	if flag != ByWaterBoils {
-		return limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
-	}
+// boils refuses a boiling point that no weather brings. It comes before the
+// formula, which would quote a range of its own first.
+func (p *Place) boils() error {
 	low, err := boil.Water(leastPressure)
 	if err != nil {
 		return err
