@@ -13,7 +13,7 @@ const (
 	KeepsFrom units.Brix = 66
 	// KeepsTo is from where on crystals are likely in the jar. Source: OMAFRA,
 	// Maple syrup density to please customers, 2013: above 68, from room
-	// temperature down.
+	// temperature down; syrup of just 68 is counted with it.
 	KeepsTo units.Brix = 68
 )
 
@@ -54,6 +54,11 @@ type Advice struct {
 	Crystals bool
 }
 
+const hair = 1e-9 // as of Judge
+
+// thick reports whether syrup is as strong as [KeepsTo] or stronger.
+func thick(b units.Brix) bool { return b >= KeepsTo-hair }
+
 // Advise tells what to do with syrup of a measured strength: leave it, boil it
 // on, thin it, or read again. What the reading cannot tell apart from right is
 // never mended: heating again costs color and clearness, and thinning what was
@@ -64,8 +69,9 @@ type Advice struct {
 // target, syrup further from it than the uncertainty is brought to it; nearer
 // it is left, or read again if a limit of the rule lies as near.
 //
-// Range and errors are those of [Standard.Judge]; a target that the rule forbids
-// is an [InfeasibleError]. An error comes with the advice to read again.
+// Range and errors are those of [Standard.Judge]; a target that the rule
+// forbids is an [*InfeasibleError]. An error comes with the advice to read
+// again.
 //
 // Check values, 66 to 68.9 Brix: leave 67.0 within 0.36, read 66.2 within 0.36
 // again, thin 69.4 within 0.36; 67.6 within 0.36 is left by the rule and thinned
@@ -76,8 +82,7 @@ func (s Standard) Advise(measured, uncertainty, target units.Brix) (Advice, erro
 	if err != nil {
 		return Advice{}, units.Under(fn, err)
 	}
-	const hair = 1e-9 // as of Judge
-	a := Advice{Verdict: v, Crystals: measured >= KeepsTo-hair}
+	a := Advice{Verdict: v, Crystals: thick(measured)}
 	if target != 0 {
 		if !(target >= s.Min && (s.Max == 0 || target <= s.Max) && target <= strongest) {
 			return Advice{}, &InfeasibleError{Func: fn,

@@ -4,10 +4,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"slices"
 	"strings"
 	"time"
-	"unicode"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
@@ -77,6 +77,7 @@ type wrong struct {
 // A book is a season read from its files.
 type book struct {
 	given    *setup
+	reads    func(fs.File) // tells what must not be replaced
 	progress *cli.Progress
 	wrong    wrong
 	again    wrong          // rows that count, and are to be looked at again
@@ -98,8 +99,8 @@ type book struct {
 	sizes map[int64]*size
 }
 
-func newBook(s *setup, p *cli.Progress) *book {
-	return &book{given: s, progress: p, sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
+func newBook(s *setup, e *cli.Env) *book {
+	return &book{given: s, reads: e.Reads, progress: e.Progress(), sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
 		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}, syrups: lookagain.List{Most: mostLooked}}
 }
 
@@ -149,6 +150,7 @@ func (b *book) file(f sheet) error {
 		return nil
 	}
 	defer open.Close()
+	b.reads(open)
 	var bytes int64
 	if info, err := open.Stat(); err == nil {
 		bytes = info.Size()
@@ -190,14 +192,7 @@ func (b *book) leaveOut(err error) {
 }
 
 // clean words an error for a person and takes out what would upset a terminal.
-func clean(err error) error {
-	return errors.New(strings.Map(func(c rune) rune {
-		if unicode.IsPrint(c) {
-			return c
-		}
-		return ' '
-	}, cli.Reason(err)))
-}
+func clean(err error) error { return errors.New(cli.Line(err)) }
 
 // named checks a name that is kept.
 func named(r *records.Reader, column, name string) error {

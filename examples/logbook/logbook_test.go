@@ -141,7 +141,7 @@ func chart(t *testing.T, b clitest.Binary) {
 	if count["rect"] != 2*8+1 || count["title"] != 2*8+1 || count["desc"] != 1 {
 		t.Errorf("elements %v", count)
 	}
-	if left, err := filepath.Glob(filepath.Join(filepath.Dir(name), ".logbook-*")); err != nil || len(left) > 0 {
+	if left, err := filepath.Glob(filepath.Join(filepath.Dir(name), ".unfinished-*")); err != nil || len(left) > 0 {
 		t.Errorf("left behind: %v %v", left, err)
 	}
 }

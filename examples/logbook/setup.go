@@ -72,7 +72,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength at which a boil ends, where boils.csv has no end_brix")
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, where boils.csv has no moisture_pct")
 	f.Group("Page")
-	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page")
+	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
 	f.Bool(&s.metric, "metric", "metric units first")
 	f.Bool(&s.json, "json", "JSON instead of a page")
 }
@@ -176,7 +176,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
-	b := newBook(s, e.Progress())
+	b := newBook(s, e)
 	defer b.progress.Done()
 	if err := b.read(); err != nil {
 		return err
@@ -189,13 +189,11 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	if s.svg == "-" {
-		e.Out.Write(b.chart())
-	} else {
+	if s.svg != "-" {
 		err = page.Show(e, s.json)
 	}
-	if err == nil && s.svg != "" && s.svg != "-" {
-		err = cli.Save("svg", s.svg, b.chart())
+	if err == nil && s.svg != "" {
+		err = e.Draw("svg", s.svg, b.chart())
 	}
 	if err == nil && b.wrong.rows > 0 {
 		err = &cli.LeftOut{Rows: b.wrong.rows}

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"time"
 
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -40,24 +42,23 @@ func readAccept(text string) (all []lines, err error) {
 		l.from, err = strconv.Atoi(from)
 		l.to, err2 = strconv.Atoi(to)
 		if err != nil || err2 != nil || l.from < 2 || l.to < l.from {
-			return nil, fmt.Errorf("%q is no line of the file: write lines as 12,17,40-45", clip(part))
+			return nil, fmt.Errorf("%q is no line of the file: write lines as 12,17,40-45", clip.Text(part))
 		}
 		all = append(all, l)
 	}
 	return all, nil
 }
 
-// A lookError holds a payment up until its rows were looked at.
-type lookError struct{ findings []lookagain.Finding }
-
-func (e *lookError) Error() string {
-	lines := []string{"nothing is paid yet: look again at these lines of the file"}
+// lookError holds a payment up until its rows were looked at. It joins an error
+// for each, and what to do.
+func lookError(findings []lookagain.Finding) error {
+	all := []error{errors.New("nothing is paid yet: look again at these lines of the file")}
 	var accept []string
-	for _, f := range e.findings {
-		lines = append(lines, fmt.Sprintf("%s:%d: %s", f.File, f.Line, f.Text))
+	for _, f := range findings {
+		all = append(all, fmt.Errorf("%s:%d: %s", f.File, f.Line, f.Text))
 		accept = append(accept, strconv.Itoa(f.Line))
 	}
-	return strings.Join(append(lines, "mend what is wrong in the file; accept what is right by its line: -accept "+clip(strings.Join(slices.Compact(accept), ","))), "\n")
+	return errors.Join(append(all, errors.New("mend what is wrong in the file; accept what is right by its line: -accept "+clip.Text(strings.Join(slices.Compact(accept), ","))))...)
 }
 
 // accept returns an error unless every finding was accepted by its line, and
@@ -75,10 +76,10 @@ func (a *account) accept() error {
 		a.accepted = append(a.accepted, f)
 	}
 	if len(open) > 0 {
-		return &lookError{open}
+		return lookError(open)
 	}
 	if k := slices.Index(used, false); k >= 0 {
-		return flagError("accept", errors.New("nothing is to be accepted in line "+strconv.Itoa(a.accepts[k].from)+": lines may have moved since; run without -accept and look again"))
+		return cli.For("accept", errors.New("nothing is to be accepted in line "+strconv.Itoa(a.accepts[k].from)+": lines may have moved since; run without -accept and look again"))
 	}
 	return nil
 }

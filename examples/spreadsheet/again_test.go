@@ -5,6 +5,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
 // Invented deliveries with what a hurried hand writes: line 4 is line 3 again,
@@ -25,7 +27,7 @@ const hurried = header + `2031-03-09,Abbott,206,2.2,38
 func TestLookAgain(t *testing.T) {
 	out := filepath.Join(t.TempDir(), "payments.xlsx")
 	status, _, errs := call(t, hurried, "-in", "-", "-out", out)
-	if status != badInput {
+	if status != cli.BadInput {
 		t.Errorf("status %d", status)
 	}
 	if left, _ := filepath.Glob(filepath.Join(filepath.Dir(out), "*")); len(left) > 0 {
@@ -44,14 +46,14 @@ func TestLookAgain(t *testing.T) {
 		t.Errorf("no way out in\n%s", errs)
 	}
 
-	if status, _, errs := call(t, hurried, "-in", "-", "-accept", "4,5,7-8,9"); status != badInput || !strings.Contains(errs, "input:10:") || strings.Contains(errs, "input:4:") {
+	if status, _, errs := call(t, hurried, "-in", "-", "-accept", "4,5,7-8,9"); status != cli.BadInput || !strings.Contains(errs, "input:10:") || strings.Contains(errs, "input:4:") {
 		t.Errorf("one is open: status %d, %s", status, errs)
 	}
-	if status, _, errs := call(t, hurried, "-in", "-", "-accept", "3,4,5,7-10"); status != badInput || !strings.Contains(errs, "-accept: nothing is to be accepted in line 3") {
+	if status, _, errs := call(t, hurried, "-in", "-", "-accept", "3,4,5,7-10"); status != cli.BadInput || !strings.Contains(errs, "-accept: nothing is to be accepted in line 3") {
 		t.Errorf("one too many: status %d, %s", status, errs)
 	}
 	for _, bad := range []string{"x", "1", "5-4", "4,,5", "-4", "4-", "99999999999999999999"} {
-		if status, _, errs := call(t, hurried, "-in", "-", "-accept", bad); status != badInput || !strings.Contains(errs, "-accept: ") || !strings.Contains(errs, "write lines as") {
+		if status, _, errs := call(t, hurried, "-in", "-", "-accept", bad); status != cli.BadInput || !strings.Contains(errs, "-accept: ") || !strings.Contains(errs, "write lines as") {
 			t.Errorf("%s: status %d, %s", bad, status, errs)
 		}
 	}

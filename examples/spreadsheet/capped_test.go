@@ -4,6 +4,8 @@ import (
 	"io"
 	"strings"
 	"testing"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
 // endless repeats a text.
@@ -33,8 +35,8 @@ func TestEndlessLine(t *testing.T) {
 }
 
 func TestFolderIsNoFile(t *testing.T) {
-	_, _, err := openFile(t.TempDir(), strings.NewReader(""))
-	if err == nil || !strings.Contains(err.Error(), "-in: ") || !strings.Contains(err.Error(), "is a folder") {
+	_, _, err := openFile(&cli.Env{}, t.TempDir())
+	if err == nil || !strings.Contains(err.Error(), "-in: ") || !strings.Contains(err.Error(), "is a directory") {
 		t.Error(err)
 	}
 }

@@ -1,4 +1,4 @@
-module example.org/spreadsheet
+module example.org/sapreckoner/examples/spreadsheet
 
 go 1.26.0
 

@@ -6,27 +6,6 @@
 //	go -C examples/spreadsheet run . > demo.xlsx
 //	go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"
 //
-// # A program of your own
-//
-// This folder is a module of its own and stands where your program would stand.
-// It imports the public packages of the library and nothing that is internal
-// to it. To do the same, with the library in a folder beside your program:
-//
-//	go mod init example.org/my-program
-//	go mod edit -require=example.org/sapreckoner@v0.0.0
-//	go mod edit -replace=example.org/sapreckoner=../sapreckoner
-//	go mod tidy
-//
-// The replace says where the library lies on this machine. To carry the library
-// along, so that the program builds on any machine, without a network and for as
-// long as there is a Go compiler, vendor it:
-//
-//	go mod vendor
-//	go build -mod=vendor .
-//
-// Commit the folder vendor: it holds the packages that are used and no more. After
-// a change of the library run go mod vendor again.
-//
 // # How it is built
 //
 // Settings come from flags (settings.go) and rows from a CSV file (readings.go);
@@ -37,102 +16,57 @@
 package main
 
 import (
-	"errors"
-	"flag"
-	"fmt"
-	"io"
 	"os"
-	"strings"
 
-	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/internal/cli"
 )
 
 const program = "spreadsheet"
 
-// Exit statuses.
-const (
-	failed   = 1 // the machine failed
-	badInput = 2
-)
+func main() { sheets().Exit() }
 
-func main() {
-	err := run(os.Args[1:], os.Stdin, os.Stdout)
-	if err == nil {
-		return
+// sheets is the program with its flags.
+func sheets() cli.Program {
+	return cli.Program{
+		Name: program,
+		Does: "Writes a spreadsheet of what is owed for sap: strength corrected for the temperature of the cup, plus or minus how much, whether it pays, the syrup that it makes, and payments that add up to the cent. Without flags it reckons invented deliveries and writes to standard output, which must not be a terminal.",
+		Calls: []string{
+			`go -C examples/spreadsheet run . > demo.xlsx`,
+			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
+			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" < readings.csv > payments.xlsx`,
+		},
+		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
+-in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it; at most 1,000,000 deliveries of 20,000 producers, which are streamed. Columns in any order; others are passed over:
+- date: as 2026-03-09.
+- producer: to 80 letters.
+- volume_us_gal, volume_imp_gal or volume_l: to a hundredth of a US gallon.
+- reading_brix: what the hydrometer reads.
+- cup_f or cup_c: temperature of the cup.
+-out: the sheets Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.
+Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.`,
+		Caution: "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.",
+		Setup: func(f *cli.Flags) func(*cli.Env) error {
+			read := declare(f)
+			return func(e *cli.Env) error {
+				s, err := read()
+				if err == nil {
+					err = s.refuseTerminal(os.Stdout)
+				}
+				if err != nil {
+					return err
+				}
+				f, in, err := openFile(e, s.in)
+				if err != nil {
+					return err
+				}
+				defer in.Close()
+				b, err := newBook(newAccount(s, f))
+				if err != nil {
+					return err
+				}
+				defer b.Close()
+				return s.write(e, b)
+			}
+		},
 	}
-	text := []string{plain(err)}
-	var look *lookError
-	if errors.As(err, &look) {
-		text = strings.Split(text[0], "\n") // the one error of many lines
-	}
-	for _, line := range text {
-		fmt.Fprintf(os.Stderr, "%s: %s\n", program, strings.Join(strings.Fields(line), " "))
-	}
-	var machine *machineError
-	if errors.As(err, &machine) {
-		os.Exit(failed)
-	}
-	os.Exit(badInput)
-}
-
-func run(args []string, in io.Reader, out *os.File) error {
-	s, err := readSettings(args)
-	if errors.Is(err, flag.ErrHelp) {
-		return asMachine(writeHelp(out))
-	}
-	if err != nil {
-		return err
-	}
-	if err := s.refuseOutput(out); err != nil {
-		return err
-	}
-	f, file, err := openFile(s.in, in)
-	if err != nil {
-		return err
-	}
-	defer file.Close()
-	b, err := newBook(newAccount(s, f))
-	if err != nil {
-		return err
-	}
-	defer b.Close()
-	return s.write(out, func(w io.Writer) error { return asMachine(b.Write(w)) })
-}
-
-// A machineError is not the fault of who typed.
-type machineError struct{ err error }
-
-func (e *machineError) Error() string { return e.err.Error() }
-func (e *machineError) Unwrap() error { return e.err }
-
-func asMachine(err error) error {
-	if err == nil {
-		return nil
-	}
-	return &machineError{err}
-}
-
-// plain words an error of the library for a person at the keyboard: without the
-// name of the Go function.
-func plain(err error) string {
-	text := err.Error()
-	var (
-		outside *units.RangeError
-		unread  *units.ParseError
-		money   *yield.DecimalError
-	)
-	fn := ""
-	switch {
-	case errors.As(err, &outside):
-		fn = outside.Func
-	case errors.As(err, &unread):
-		fn = unread.Func
-	case errors.As(err, &money):
-		fn = money.Func
-	}
-	if fn == "" {
-		return text
-	}
-	return strings.Replace(text, fn+": ", "", 1)
 }

@@ -10,6 +10,10 @@ import (
 	"runtime"
 	"strings"
 	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
 // binary is the built program.
@@ -65,8 +69,8 @@ func TestBadInput(t *testing.T) {
 		args        []string
 		want        string
 	}{
-		{"flag", "", []string{"-minimun", "2 Brix"}, "-minimun: -h lists the flags"},
-		{"left over", "", []string{"-minimum", "2", "Brix"}, `"Brix" is no flag`},
+		{"flag", "", []string{"-minimun", "2 Brix"}, "no such flag (-h lists them): -minimun"},
+		{"left over", "", []string{"-minimum", "2", "Brix"}, `"Brix": there are flags only`},
 		{"no unit", "", []string{"-minimum", "2"}, `-minimum: "2": no unit`},
 		{"graduation low", "", []string{"-sap-hydrometer", "0.9 C"}, `-sap-hydrometer: "0.9 C" is out of range: it must be 33.8 to 104 F, 1 to 40 C`},
 		{"graduation high", "", []string{"-sap-hydrometer", "40.1 C"}, `-sap-hydrometer: "40.1 C" is out of range`},
@@ -118,7 +122,7 @@ func TestBadInput(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			status, out, errs := call(t, c.stdin, c.args...)
-			if status != badInput || len(out) != 0 {
+			if status != cli.BadInput || len(out) != 0 {
 				t.Errorf("status %d, %d bytes on standard output", status, len(out))
 			}
 			if !strings.HasPrefix(errs, program+": ") || strings.Count(errs, "\n") != 1 || !strings.HasSuffix(errs, "\n") {
@@ -168,7 +172,7 @@ func TestTooManyDeliveries(t *testing.T) {
 func TestHelp(t *testing.T) {
 	text := string(written(t, "", "-h"))
 	for _, o := range options {
-		if !strings.Contains(text, "  -"+o.name) || !strings.Contains(text, o.says) {
+		if !strings.Contains(text, "  -"+o.name) || !strings.Contains(strings.Join(strings.Fields(text), " "), o.says) {
 			t.Errorf("the help lacks -%s", o.name)
 		}
 	}
@@ -178,7 +182,7 @@ func TestHelp(t *testing.T) {
 		}
 	}
 	for _, line := range strings.Split(text, "\n") {
-		if len(line) > width {
+		if len(line) > 78 {
 			t.Errorf("a long line: %s", line)
 		}
 	}
@@ -189,7 +193,8 @@ func TestHelp(t *testing.T) {
 func TestOutputIsWholeOrNotThere(t *testing.T) {
 	dir := t.TempDir()
 	out := filepath.Join(dir, "payments.xlsx")
-	if err := os.WriteFile(out, []byte("last year"), 0o644); err != nil {
+	last := written(t, header+"2025-03-09,North lane,61.5,2.2,38\n", "-in", "-")
+	if err := os.WriteFile(out, last, 0o600); err != nil {
 		t.Fatal(err)
 	}
 	left := func(want string) {
@@ -202,29 +207,64 @@ func TestOutputIsWholeOrNotThere(t *testing.T) {
 			t.Errorf("%d files, %v", len(entries), err)
 		}
 	}
-	if status, _, _ := call(t, header+"2026-03-09,North lane,61.5,2.2,x\n", "-in", "-", "-out", out); status != badInput {
+	if status, _, _ := call(t, header+"2026-03-09,North lane,61.5,2.2,x\n", "-in", "-", "-out", out); status != cli.BadInput {
 		t.Errorf("bad reading: status %d", status)
 	}
-	left("last year")
+	left(string(last))
 	// Here the sheet is begun before the figure that it cannot hold.
-	if status, _, _ := call(t, header+"2026-03-09,North lane,9999999.99,29,60\n", "-in", "-", "-out", out, "-syrup-price", "999999999.99/lb"); status != badInput {
+	if status, _, _ := call(t, header+"2026-03-09,North lane,9999999.99,29,60\n", "-in", "-", "-out", out, "-syrup-price", "999999999.99/lb"); status != cli.BadInput {
 		t.Errorf("too many digits: status %d", status)
 	}
-	left("last year")
-	full := errors.New("no space")
-	err := (&settings{out: out}).write(nil, func(w io.Writer) error {
-		_, _ = w.Write(make([]byte, 1<<16))
-		return asMachine(full)
-	})
-	if !errors.Is(err, full) {
-		t.Errorf("a full disk: %v", err)
-	}
-	left("last year")
+	left(string(last))
 	want := written(t, "")
 	if got := written(t, "", "-out", out); len(got) != 0 {
 		t.Errorf("%d bytes on standard output", len(got))
 	}
 	left(string(want))
+	if info, err := os.Stat(out); err != nil || runtime.GOOS != "windows" && info.Mode().Perm() != 0o600 {
+		t.Errorf("mode %v, %v", info.Mode(), err)
+	}
+}
+
+// Neither the readings, nor a workbook of another hand or one that was changed
+// by hand, are replaced.
+func TestKeepsRecords(t *testing.T) {
+	dir := t.TempDir()
+	in, link, other, edited := filepath.Join(dir, "readings.csv"), filepath.Join(dir, "link.xlsx"), filepath.Join(dir, "other.xlsx"), filepath.Join(dir, "edited.xlsx")
+	if err := os.WriteFile(in, demo, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Symlink(in, link); err != nil {
+		t.Skip(err)
+	}
+	if err := excelize.NewFile().SaveAs(other); err != nil {
+		t.Fatal(err)
+	}
+	f := opened(t, written(t, ""))
+	props, err := f.GetDocProps()
+	if err != nil {
+		t.Fatal(err)
+	}
+	props.LastModifiedBy = "somebody"
+	if err := f.SetDocProps(props); err != nil {
+		t.Fatal(err)
+	}
+	if err := f.SaveAs(edited); err != nil {
+		t.Fatal(err)
+	}
+	for out, want := range map[string]string{link: "it is what this run reads", other: "spreadsheet did not make it", edited: "or it was changed since"} {
+		before, err := os.ReadFile(out)
+		if err != nil {
+			t.Fatal(err)
+		}
+		status, _, errs := call(t, "", "-in", in, "-out", out)
+		if status != cli.BadInput || !strings.Contains(errs, want) {
+			t.Errorf("status %d, %s", status, errs)
+		}
+		if after, err := os.ReadFile(out); err != nil || !bytes.Equal(after, before) {
+			t.Errorf("%s is not as it was: %v", out, err)
+		}
+	}
 }
 
 func TestFolderIsNotReplaced(t *testing.T) {
@@ -233,7 +273,7 @@ func TestFolderIsNotReplaced(t *testing.T) {
 		t.Fatal(err)
 	}
 	status, _, errs := call(t, "", "-out", out)
-	if status != badInput || !strings.Contains(errs, "-out: "+out+" is not a file that can be replaced") {
+	if status != cli.BadInput || !strings.Contains(errs, "-out: "+out+": is a directory") {
 		t.Errorf("status %d, %s", status, errs)
 	}
 }
@@ -248,7 +288,7 @@ func TestTerminalIsSpared(t *testing.T) {
 	cmd := exec.Command(binary)
 	cmd.Stdout, cmd.Stderr = terminal, &errs
 	_ = cmd.Run()
-	if cmd.ProcessState.ExitCode() != badInput || !strings.Contains(errs.String(), "-out: a spreadsheet is not text for a terminal") {
+	if cmd.ProcessState.ExitCode() != cli.BadInput || !strings.Contains(errs.String(), "-out: a spreadsheet is not text for a terminal") {
 		t.Errorf("status %d, %s", cmd.ProcessState.ExitCode(), errs.String())
 	}
 	null, err := os.OpenFile(os.DevNull, os.O_WRONLY, 0)

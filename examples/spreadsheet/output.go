@@ -1,18 +1,54 @@
 package main
 
 import (
-	"bufio"
+	"archive/zip"
+	"encoding/xml"
 	"errors"
-	"fmt"
 	"io"
-	"io/fs"
 	"os"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
-// refuseOutput keeps a spreadsheet, which is not text, off a terminal.
-func (s *settings) refuseOutput(stdout *os.File) error {
+// write writes to standard output or to the file that -out names.
+func (s *settings) write(e *cli.Env, b *book) error {
+	content := func(w io.Writer) error { return b.Write(w) }
+	if s.out == "-" {
+		return content(e.Out)
+	}
+	return e.Save("out", s.out, own, content)
+}
+
+// own tells a workbook of this program, which nobody changed, by its properties:
+// a spreadsheet program that saves it puts down its own name and the time.
+func own(old io.ReaderAt, size int64) bool {
+	z, err := zip.NewReader(old, size)
+	if err != nil {
+		return false
+	}
+	f, err := z.Open("docProps/core.xml")
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	var core struct {
+		Title          string `xml:"title"`
+		Creator        string `xml:"creator"`
+		LastModifiedBy string `xml:"lastModifiedBy"`
+		Created        string `xml:"created"`
+		Modified       string `xml:"modified"`
+	}
+	const most = 1 << 16 // bytes: ours has fewer than a thousand
+	if err := xml.NewDecoder(io.LimitReader(f, most)).Decode(&core); err != nil {
+		return false
+	}
+	return core.Title == title && core.Creator == program && core.LastModifiedBy == program && core.Modified == core.Created
+}
+
+// refuseTerminal keeps a spreadsheet, which is not text, off a terminal.
+func (s *settings) refuseTerminal(stdout *os.File) error {
 	if s.out == "-" && isTerminal(stdout) {
-		return flagError("out", errors.New("a spreadsheet is not text for a terminal: write -out payments.xlsx, or send it to a file with >"))
+		return cli.For("out", errors.New("a spreadsheet is not text for a terminal: write -out payments.xlsx, or send it to a file with >"))
 	}
 	return nil
 }
@@ -25,48 +61,4 @@ func isTerminal(f *os.File) bool {
 	}
 	null, err := os.Stat(os.DevNull)
 	return err != nil || !os.SameFile(info, null)
-}
-
-// write writes to standard output or to the file that -out names. That file is
-// whole or as it was: what is written goes into a file beside it, which takes its
-// name in the end.
-func (s *settings) write(stdout io.Writer, content func(io.Writer) error) error {
-	if s.out == "-" {
-		return content(stdout)
-	}
-	if info, err := os.Stat(s.out); err == nil && !info.Mode().IsRegular() {
-		return flagError("out", fmt.Errorf("%s is not a file that can be replaced", s.out))
-	}
-	part := fmt.Sprintf("%s.%d.part", s.out, os.Getpid())
-	f, err := os.OpenFile(part, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-	if err != nil {
-		return flagError("out", fmt.Errorf("%s: %w", s.out, reason(err)))
-	}
-	err = fill(f, content)
-	if err == nil {
-		err = asMachine(os.Rename(part, s.out))
-	}
-	if err != nil {
-		_ = os.Remove(part)
-	}
-	return err
-}
-
-// fill writes the content and closes the file.
-func fill(f *os.File, content func(io.Writer) error) error {
-	w := bufio.NewWriter(f)
-	err := content(w)
-	if err == nil {
-		err = asMachine(w.Flush())
-	}
-	return errors.Join(err, asMachine(f.Close()))
-}
-
-// reason is what the system said, without the name of the file.
-func reason(err error) error {
-	var path *fs.PathError
-	if errors.As(err, &path) {
-		return path.Err
-	}
-	return err
 }

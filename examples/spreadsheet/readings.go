@@ -8,7 +8,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -18,6 +17,8 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/units"
 )
 
@@ -67,22 +68,18 @@ func (f *file) at(line int, column string, err error) error {
 
 // openFile opens the file called name, standard input for -, or the demo. The
 // caller closes what comes with it.
-func openFile(name string, stdin io.Reader) (*file, io.Closer, error) {
-	f, in := &file{name: name}, io.NopCloser(stdin)
-	switch name {
-	case "":
-		f, in = &file{name: "demo.csv", demo: true}, io.NopCloser(bytes.NewReader(demo))
-	case "-":
-		f.name = "standard input"
-	default:
-		open, err := os.Open(name)
-		if err != nil {
-			return nil, nil, flagError("in", fmt.Errorf("%s: %w", name, reason(err)))
+func openFile(e *cli.Env, name string) (*file, io.Closer, error) {
+	f, in := &file{name: name}, io.NopCloser(bytes.NewReader(demo))
+	if name == "" {
+		f.name, f.demo = "demo.csv", true
+	} else {
+		var err error
+		if in, err = e.Open("in", name); err != nil {
+			return nil, nil, err
 		}
-		if info, err := open.Stat(); err == nil && info.IsDir() {
-			return nil, nil, errors.Join(flagError("in", fmt.Errorf("%s is a folder: name the file in it", name)), open.Close())
+		if name == "-" {
+			f.name = "standard input"
 		}
-		in = open
 	}
 	if err := f.begin(in); err != nil {
 		return nil, nil, errors.Join(err, in.Close())
@@ -101,7 +98,7 @@ var columns = []column{
 	{"date", "date", func(_ *file, r *reading, cell string) (err error) {
 		r.date, err = time.Parse(time.DateOnly, cell)
 		if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
-			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip(cell), minYear, maxYear)
+			return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(cell), minYear, maxYear)
 		}
 		return nil
 	}},
@@ -256,7 +253,7 @@ func (f *file) broken(err error) error {
 	}
 	var parse *csv.ParseError
 	if !errors.As(err, &parse) {
-		return &machineError{fmt.Errorf("%s: %w", f.name, err)}
+		return fmt.Errorf("%s: %w", f.name, err)
 	}
 	why := parse.Err
 	switch {
@@ -274,16 +271,7 @@ var plainPattern = regexp.MustCompile(`^[+-]?[0-9]{1,9}(\.[0-9]{1,9})?$`)
 func plainNumber(text string) (decimal.Decimal, error) {
 	text = strings.TrimSpace(text)
 	if !plainPattern.MatchString(text) {
-		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip(text))
+		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip.Text(text))
 	}
 	return decimal.NewFromString(text)
-}
-
-// clip shortens what a message repeats.
-func clip(text string) string {
-	const most = 40
-	if r := []rune(text); len(r) > most {
-		return string(r[:most]) + "..."
-	}
-	return text
 }

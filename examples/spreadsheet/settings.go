@@ -2,15 +2,15 @@ package main
 
 import (
 	"errors"
-	"flag"
 	"fmt"
-	"io"
 	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -47,7 +47,7 @@ var options = []option{
 	{"in", "", "CSV of readings; - is standard input. Without it, invented deliveries",
 		"", nil,
 		func(s *settings, text string) error { s.in = text; return nil }},
-	{"out", "-", "spreadsheet to write, a name that ends in .xlsx; - is standard output",
+	{"out", "-", "spreadsheet to write, a name that ends in .xlsx; - is standard output. A file that is there is replaced only if this program wrote it and nobody changed it since",
 		"", nil,
 		func(s *settings, text string) error {
 			s.out = text
@@ -120,40 +120,44 @@ var options = []option{
 		}},
 }
 
-// readSettings reads the command line. It returns flag.ErrHelp when help is
-// asked for.
-func readSettings(args []string) (settings, error) {
-	set := flag.NewFlagSet(program, flag.ContinueOnError)
-	set.SetOutput(io.Discard)
+// declare declares the flags and returns what reads them.
+func declare(f *cli.Flags) func() (settings, error) {
 	texts := make([]string, len(options))
 	for i, o := range options {
-		set.StringVar(&texts[i], o.name, o.def, o.says)
-	}
-	if err := set.Parse(args); errors.Is(err, flag.ErrHelp) {
-		return settings{}, err
-	} else if err != nil {
-		return settings{}, fmt.Errorf("%w: -h lists the flags", err)
-	}
-	if set.NArg() > 0 {
-		return settings{}, fmt.Errorf("%q is no flag: put a value with spaces in quotes; -h lists the flags", set.Arg(0))
-	}
-	s := settings{offer: yield.Offer{PriceStep: priceStep, Cent: cent}}
-	for i, o := range options {
-		if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {
-			return settings{}, flagError(o.name, err)
+		switch o.name {
+		case "in":
+			f.Group("Files")
+		case "sap-hydrometer":
+			f.Group("Instruments")
+		case "minimum":
+			f.Group("Bargain")
 		}
-		if o.name != "in" && o.name != "out" {
-			s.asked = append(s.asked, [2]string{upperFirst(o.says), texts[i]})
+		help := o.says
+		if o.allowed != "" {
+			help += " (" + o.allowed + ")"
 		}
+		f.String(&texts[i], o.name, o.def, help)
 	}
-	if err := s.try(); err != nil {
+	return func() (settings, error) {
+		s := settings{offer: yield.Offer{PriceStep: priceStep, Cent: cent}}
+		for i, o := range options {
+			if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {
+				return settings{}, cli.For(o.name, err)
+			}
+			if o.name != "in" && o.name != "out" {
+				s.asked = append(s.asked, [2]string{upperFirst(o.says), texts[i]})
+			}
+		}
+		err := s.try()
+		if err == nil {
+			return s, nil
+		}
 		k := slices.IndexFunc(options, func(o option) bool { return slices.Contains(o.args, argument(err)) })
 		if k < 0 {
 			return settings{}, err
 		}
-		return settings{}, flagError(options[k].name, fmt.Errorf("%q is out of range: it must be %s", clip(texts[k]), options[k].allowed))
+		return settings{}, cli.For(options[k].name, fmt.Errorf("%q is out of range: it must be %s", clip.Text(texts[k]), options[k].allowed))
 	}
-	return s, nil
 }
 
 // try asks the library for one answer, so that a setting that it does not accept
@@ -179,75 +183,4 @@ func argument(err error) string {
 	return ""
 }
 
-func flagError(name string, err error) error { return fmt.Errorf("-%s: %w", name, err) }
-
 func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
-
-// width is the longest line of the help: it fits a terminal.
-const width = 78
-
-// writeHelp prints what -h prints.
-func writeHelp(w io.Writer) error {
-	var b strings.Builder
-	heading := func(s string) { fmt.Fprintf(&b, "\n%s\n%s\n", s, strings.Repeat("-", len(s))) }
-	text := func(lead, s string) {
-		for _, line := range wrap(s, width-len(lead)) {
-			fmt.Fprintf(&b, "%s%s\n", lead, line)
-		}
-	}
-	fmt.Fprintf(&b, "%s\n%s\n", program, strings.Repeat("=", len(program)))
-	text("", "Writes a spreadsheet of what is owed for sap: strength corrected for the temperature of the cup, plus or minus how much, whether it pays, the syrup that it makes, and payments that add up to the cent. Without flags it reckons invented deliveries and writes to standard output, which must not be a terminal.")
-	heading("Calls")
-	b.WriteString(`  go -C examples/spreadsheet run . > demo.xlsx
-  go -C examples/spreadsheet run . -in "$PWD/readings.csv" \
-      -out "$PWD/payments.xlsx"
-  go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" \
-      -share "45 %" < readings.csv > payments.xlsx
-`)
-	text("", "-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there. A file that exists is replaced when the new one is whole.")
-	heading("Flags")
-	for _, o := range options {
-		name := "-" + o.name
-		switch {
-		case strings.Contains(o.def, " "):
-			name += ` "` + o.def + `"`
-		case o.def != "":
-			name += " " + o.def
-		}
-		says := o.says
-		if o.allowed != "" {
-			says += " (" + o.allowed + ")"
-		}
-		fmt.Fprintf(&b, "  %s\n", name)
-		text("      ", says)
-	}
-	heading("The file of readings")
-	text("", "CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it. Columns in any order; others are passed over:")
-	b.WriteString(`  date                                        as 2026-03-09
-  producer                                    to 80 letters
-  volume_us_gal, volume_imp_gal or volume_l   to a hundredth of a US gallon
-  reading_brix                                what the hydrometer reads
-  cup_f or cup_c                              temperature of the cup
-`)
-	text("", "At most 1,000,000 deliveries of 20,000 producers. Rows are streamed.")
-	heading("Look again")
-	text("", "Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.")
-	heading("Sheets")
-	text("", "Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.")
-	heading("Take care")
-	text("", "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.")
-	_, err := io.WriteString(w, b.String())
-	return err
-}
-
-// wrap breaks s into lines of at most n bytes at spaces.
-func wrap(s string, n int) (lines []string) {
-	line := ""
-	for _, word := range strings.Fields(s) {
-		if line != "" && len(line)+1+len(word) > n {
-			lines, line = append(lines, line), ""
-		}
-		line = strings.TrimLeft(line+" "+word, " ")
-	}
-	return append(lines, line)
-}

@@ -15,19 +15,19 @@ const maxDigits = 15
 // page writes a short sheet. The first line is its header.
 func (b *book) page(sheet string, widths []float64, lines [][]any) error {
 	if err := b.printable(sheet); err != nil {
-		return asMachine(err)
+		return err
 	}
 	for i, width := range widths {
 		name, err := excelize.ColumnNumberToName(i + 1)
 		if err != nil {
-			return asMachine(err)
+			return err
 		}
 		if err := b.SetColWidth(sheet, name, name, width); err != nil {
-			return asMachine(err)
+			return err
 		}
 	}
 	if err := b.SetPanes(sheet, frozen); err != nil {
-		return asMachine(err)
+		return err
 	}
 	for y, line := range lines {
 		height := 0.0
@@ -47,18 +47,18 @@ func (b *book) page(sheet string, widths []float64, lines [][]any) error {
 			}
 			at, err := excelize.CoordinatesToCellName(x+1, y+1)
 			if err != nil {
-				return asMachine(err)
+				return err
 			}
 			if err := b.SetCellValue(sheet, at, c.Value); err != nil {
-				return asMachine(err)
+				return err
 			}
 			if err := b.SetCellStyle(sheet, at, at, c.StyleID); err != nil {
-				return asMachine(err)
+				return err
 			}
 		}
 		if height > 0 {
 			if err := b.SetRowHeight(sheet, y+1, height); err != nil {
-				return asMachine(err)
+				return err
 			}
 		}
 	}

@@ -8,6 +8,8 @@ import (
 
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/internal/cli"
 )
 
 // The sheets, in order.
@@ -19,26 +21,37 @@ const (
 	sheetNotes      = "Notes"
 )
 
+// title is what the properties of a workbook say of it.
+const title = "Payments for sap"
+
 // A book is a workbook while it is filled.
 type book struct {
 	*excelize.File
-	style struct{ head, text, date, tenth, hundredth, price, money, sumText, sumHundredth, sumMoney int }
+	remove func() error
+	style  struct{ head, text, date, tenth, hundredth, price, money, sumText, sumHundredth, sumMoney int }
 }
 
 // newBook fills a workbook with the account of a file. The same file gives the
 // same bytes: the only time in it is the day of the latest delivery. The caller
 // closes the book.
 func newBook(a *account) (*book, error) {
-	b := &book{File: excelize.NewFile()}
+	temp, remove, err := cli.TempDir()
+	if err != nil {
+		return nil, err
+	}
+	b := &book{File: excelize.NewFile(excelize.Options{TmpDir: temp}), remove: remove}
 	if err := b.fill(a); err != nil {
 		return nil, errors.Join(err, b.Close())
 	}
 	return b, nil
 }
 
+// Close removes what was too big for memory.
+func (b *book) Close() error { return errors.Join(b.File.Close(), b.remove()) }
+
 func (b *book) fill(a *account) error {
 	if err := b.prepare(); err != nil {
-		return asMachine(err)
+		return err
 	}
 	// Only the long sheet is streamed: it is the first thing in the file, and with a
 	// second one the order of the two would be left to chance.
@@ -49,7 +62,7 @@ func (b *book) fill(a *account) error {
 		return err
 	}
 	if err := b.properties(a); err != nil {
-		return asMachine(err)
+		return err
 	}
 	if err := b.page(sheetSources, []float64{24, 34, 62, 52}, sources(a)); err != nil {
 		return err
@@ -67,7 +80,7 @@ func (b *book) fill(a *account) error {
 func (b *book) properties(a *account) error {
 	day := a.last.Format(time.RFC3339)
 	return b.SetDocProps(&excelize.DocProperties{
-		Title: "Payments for sap", Creator: program, LastModifiedBy: program, Created: day, Modified: day,
+		Title: title, Creator: program, LastModifiedBy: program, Created: day, Modified: day,
 	})
 }
 
@@ -115,14 +128,14 @@ var frozen = &excelize.Panes{Freeze: true, YSplit: 1, TopLeftCell: "A2", ActiveP
 // deliveries writes the first sheet, row by row.
 func (b *book) deliveries(a *account) error {
 	if err := b.printable(sheetDeliveries); err != nil {
-		return asMachine(err)
+		return err
 	}
 	w, err := b.NewStreamWriter(sheetDeliveries)
 	if err != nil {
-		return asMachine(err)
+		return err
 	}
 	if err := w.SetPanes(frozen); err != nil {
-		return asMachine(err)
+		return err
 	}
 	heads := []struct {
 		name  string
@@ -136,13 +149,13 @@ func (b *book) deliveries(a *account) error {
 	for i, h := range heads {
 		height = max(height, tall(h.name, h.width))
 		if err := w.SetColWidth(i+1, i+1, h.width); err != nil {
-			return asMachine(err)
+			return err
 		}
 		line[i] = excelize.Cell{StyleID: b.style.head, Value: h.name}
 	}
 	n := 1
 	if err := w.SetRow("A1", line, excelize.RowOpts{Height: height}); err != nil {
-		return asMachine(err)
+		return err
 	}
 	add := func(cells ...any) error {
 		n++
@@ -151,7 +164,7 @@ func (b *book) deliveries(a *account) error {
 				return err
 			}
 		}
-		return asMachine(w.SetRow("A"+strconv.Itoa(n), cells))
+		return w.SetRow("A"+strconv.Itoa(n), cells)
 	}
 	st := &b.style
 	for {
@@ -191,7 +204,7 @@ func (b *book) deliveries(a *account) error {
 			return err
 		}
 	}
-	return asMachine(w.Flush())
+	return w.Flush()
 }
 
 // producers writes what each producer is owed.

@@ -74,7 +74,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.keep.Step, "step", in(d.Step), "how far the pattern moves on round the trunk each year")
 	f.Group("Page")
 	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
-	f.String(&s.svg, "svg", "", "write the drawing to this file; - prints it instead of the page")
+	f.String(&s.svg, "svg", "", "write the drawing to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
 	f.Bool(&s.metric, "metric", "metric units first")
 	f.Bool(&s.json, "json", "JSON instead of a page")
 }
@@ -204,8 +204,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		}
 	}
 	if s.svg == "-" {
-		e.Out.Write(drawing)
-		return nil
+		return e.Draw("svg", s.svg, drawing)
 	}
 	sheet, err := st.sheet()
 	if err != nil {
@@ -213,7 +212,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	}
 	err = sheet.Show(e, s.json)
 	if err == nil && s.svg != "" {
-		err = cli.Save("svg", s.svg, drawing)
+		err = e.Draw("svg", s.svg, drawing)
 	}
 	return err
 }

@@ -89,7 +89,7 @@ func TestBadInput(t *testing.T) {
 		{"-altimeter|30 inHg|-elevation|9 km", `-elevation: elevation 29530 ft (9000 m) is outside`},
 		{"-water-boils|220 F", `-water-boils: boiling point of water 220 F (104.4 C) `},
 		{"-water-boils|209", `-water-boils: "209": no unit`},
-		{"-water-boils|50 F", `-water-boils: boiling point of water 50 F (10 C) is outside 178.4 to 216.1 F (81.3 to 102.3 C): no weather does that: check the thermometer`},
+		{"-water-boils|50 F", `-water-boils: boiling point of water 50 F (10 C) is outside 178.5 to 216 F (81.4 to 102.2 C): no weather does that: check the thermometer`},
 		{"-water-boils|209 C", `-water-boils: boiling point of water `},
 		{"-water-boils|-4 F", `-water-boils: boiling point of water -4 F (-20 C) is outside`},
 		{"-target|66.9", `-target: "66.9": no unit`},

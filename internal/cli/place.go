@@ -48,6 +48,13 @@ const (
 	mostPressure  = 110 * units.Kilopascal
 )
 
+// Temperatures at which water boils in that, rounded to what a thermometer
+// shows and a message says: 50 kPa is 178.4 F, 110 kPa is 216.1 F (computed).
+var (
+	coldestBoil = units.Fahrenheit(178.5)
+	hottestBoil = units.Fahrenheit(216)
+)
+
 // Given returns the flag that tells the pressure, [ByElevation] if none stands
 // on the command line, or an error if they say it twice.
 func (p *Place) Given() (flag string, err error) {
@@ -75,9 +82,11 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 	}
 	switch flag {
 	case ByWaterBoils:
-		if err = p.boils(); err == nil {
-			pressure, err = boil.PressureFromWater(p.WaterBoils)
+		// First: the equation holds far beyond what weather brings.
+		if err = WithinTemperature(flag, "boiling point of water", p.WaterBoils, coldestBoil.Celsius(), hottestBoil.Celsius(), "no weather does that: check the thermometer and its unit"); err != nil {
+			return pressure, flag, err
 		}
+		pressure, err = boil.PressureFromWater(p.WaterBoils)
 	case ByStation:
 		pressure = p.Station
 	case ByAltimeter:
@@ -97,19 +106,4 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		return pressure, flag, For(ByElevation, err)
 	}
 	return pressure, flag, For(flag, err)
-}
-
-// boils refuses a boiling point that no weather brings. It comes before the
-// formula, which would quote a range of its own first.
-func (p *Place) boils() error {
-	low, err := boil.Water(leastPressure)
-	if err != nil {
-		return err
-	}
-	high, err := boil.Water(mostPressure)
-	if err != nil {
-		return err
-	}
-	celsius := func(t units.Temperature) units.TempDiff { return units.TempDiff(t.Celsius()) }
-	return limit.Within("", "boiling point of water", celsius(p.WaterBoils), celsius(low), celsius(high), 1, "C", "no weather does that: check the thermometer and its unit")
 }

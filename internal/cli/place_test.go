@@ -68,6 +68,25 @@ func TestPlace(t *testing.T) {
 	}
 }
 
+// One range of boiling points, and its ends as they are printed are taken.
+func TestWaterBoilsHasOneRange(t *testing.T) {
+	run := func(at string) string {
+		var errw strings.Builder
+		barometer().Main([]string{"-water-boils", at}, nil, new(bytes.Buffer), &errw)
+		return errw.String()
+	}
+	for _, at := range []string{"-400 F", "30 F", "170 F", "178.4 F", "81.3 C", "216.1 F", "102.3 C", "217 F", "460 F", "100000 F"} {
+		if got := run(at); !strings.Contains(got, " is outside 178.5 to 216 F (81.4 to 102.2 C): no weather does that") {
+			t.Errorf("%s: %q", at, got)
+		}
+	}
+	for _, at := range []string{"178.5 F", "81.4 C", "216 F", "102.2 C"} {
+		if got := run(at); got != "" {
+			t.Errorf("%s: %q", at, got)
+		}
+	}
+}
+
 // The elevation beside an instrument. By hand: average weather is 29.92 inHg and
 // 211.95 F at the sea, 28.86 inHg and 210.1 F at 1,000 ft, 28.33 inHg at 1,500 ft;
 // a setting of 29.32 to 30.52 inHg is usual, of 28.2 to 31.4 all that weather

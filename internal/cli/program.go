@@ -16,8 +16,8 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
-	"strings"
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -46,6 +46,9 @@ type Env struct {
 	In  io.Reader
 	Out *bytes.Buffer // the page; printed when the program has succeeded
 	Err io.Writer     // for progress and for rows that are left out
+
+	program string
+	inputs  []fs.FileInfo // files that the run reads
 }
 
 // Main runs the program and returns the exit status.
@@ -53,7 +56,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	flags := newFlags(p.Name)
 	run := p.Setup(flags)
 	err := flags.parse(args)
-	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw}
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name}
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		p.help(env.Out, flags)
@@ -64,12 +67,12 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
 		for _, err := range each(err) {
-			fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(Reason(err)))
+			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		}
 		return BadInput
 	}
 	if _, err := out.Write(env.Out.Bytes()); err != nil {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, oneLine(err.Error()))
+		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		return Failed
 	}
 	if left != nil {
@@ -132,14 +135,16 @@ func Graduation(name string, t units.Temperature) error {
 }
 
 // each lists the errors that were joined, each for a line of its own.
-func each(err error) []error {
-	if joined, ok := err.(interface{ Unwrap() []error }); ok {
-		return joined.Unwrap()
+func each(err error) (all []error) {
+	joined, ok := err.(interface{ Unwrap() []error })
+	if !ok {
+		return []error{err}
 	}
-	return []error{err}
+	for _, err := range joined.Unwrap() {
+		all = append(all, each(err)...)
+	}
+	return all
 }
-
-func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
 // JSON writes v as indented JSON.
 func (e *Env) JSON(v any) error {
@@ -153,6 +158,9 @@ func (e *Env) JSON(v any) error {
 // it.
 func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
 	if path == "-" {
+		if f, ok := e.In.(fs.File); ok {
+			e.Reads(f)
+		}
 		return io.NopCloser(e.In), nil
 	}
 	f, err := os.Open(path)
@@ -167,5 +175,6 @@ func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
 	if info, err := f.Stat(); err == nil && info.IsDir() {
 		return nil, errors.Join(For(flagName, fmt.Errorf("%s: is a directory", path)), f.Close())
 	}
+	e.Reads(f)
 	return f, nil
 }

@@ -67,6 +67,7 @@ func (p *Progress) tell(name string, done, size int64) {
 	}
 	p.last, p.shown = now, true
 	const mb = 1e6
+	name = visible(name)
 	line := fmt.Sprintf("%s: %.1f MB read", name, float64(done)/mb)
 	if size > 0 {
 		line = fmt.Sprintf("%s: %.1f of %.1f MB read, %d %%", name, float64(done)/mb, float64(size)/mb, 100*done/max(size, done))

@@ -2,11 +2,13 @@ package cli
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
@@ -19,6 +21,8 @@ var (
 	function = regexp.MustCompile(name + ": ")
 	aside    = regexp.MustCompile(` \([^()]*` + name + `[^()]*\)`)
 	anyName  = regexp.MustCompile(name)
+	setting  = regexp.MustCompile(`\bset [A-Z]\w* to `) // a field
+	twoWords = regexp.MustCompile(`\b[A-Z][a-z]+[A-Z]`)
 )
 
 // Reason words an error for a person at the keyboard: without names of Go, and a
@@ -30,6 +34,27 @@ func Reason(err error) string {
 		s = strings.Replace(s, re.Error(), outside(re), 1)
 	}
 	return aside.ReplaceAllString(function.ReplaceAllString(s, ""), "")
+}
+
+// Line words an error for a person as one line of what can be printed: names of
+// files and words of their cells may hold anything.
+func Line(err error) string { return visible(strings.Join(strings.Fields(Reason(err)), " ")) }
+
+// visible spells out what would steer a terminal, or turn the order in which
+// text is read.
+func visible(s string) string {
+	var b strings.Builder
+	for i, c := range s {
+		switch {
+		case c == utf8.RuneError && !strings.HasPrefix(s[i:], string(utf8.RuneError)):
+			fmt.Fprintf(&b, `\x%02x`, s[i])
+		case unicode.IsPrint(c):
+			b.WriteRune(c)
+		default:
+			b.WriteString(strings.Trim(strconv.QuoteRune(c), "'"))
+		}
+	}
+	return b.String()
 }
 
 // endless is from where on the high end of a range bounds nothing that a person
@@ -63,11 +88,11 @@ func outside(e *units.RangeError) string {
 
 // forPeople leaves out of a way out what only a programmer can go.
 func forPeople(hint string) string {
-	hint = aside.ReplaceAllString(hint, "")
+	hint = setting.ReplaceAllString(aside.ReplaceAllString(hint, ""), "give ")
 	if anyName.MatchString(hint) {
 		hint, _, _ = strings.Cut(hint, ", such as ")
 	}
-	if anyName.MatchString(hint) {
+	if anyName.MatchString(hint) || twoWords.MatchString(hint) {
 		return ""
 	}
 	return hint

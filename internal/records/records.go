@@ -19,7 +19,8 @@ import (
 
 // Limits on a hostile file.
 const (
-	MaxRecord  = 64 << 10 // bytes of one record
+	MaxRecord  = 64 << 10 // bytes of one record, or of one line that begins with #
+	MaxRemarks = 16 << 20 // bytes of lines that begin with #, between two records
 	MaxColumns = 256
 )
 
@@ -176,7 +177,7 @@ func (r *Reader) fail(column string, err error) error {
 
 // record reads one record within the limits.
 func (r *Reader) record() ([]string, error) {
-	r.src.left = MaxRecord
+	r.src.next()
 	row, err := r.csv.Read()
 	if len(row) > 0 { // also of a record that broke off
 		r.line, _ = r.csv.FieldPos(0)
@@ -198,7 +199,7 @@ func (r *Reader) ends(err error) error {
 	switch {
 	case err == io.EOF:
 		return io.EOF
-	case errors.Is(err, errTooLong):
+	case errors.Is(err, errTooLong), errors.Is(err, errRemarks):
 		r.broken = true
 		return r.fail("", err)
 	case errors.As(err, &pe):
@@ -212,26 +213,4 @@ func (r *Reader) ends(err error) error {
 		err = path.Err // the file is named already
 	}
 	return &Error{File: r.file, Err: err}
-}
-
-var errTooLong = fmt.Errorf("a record longer than %d KiB: this is not a table of numbers", MaxRecord>>10)
-
-// capped fails when more than left bytes are read before left is set again. The
-// CSV reader reads ahead by its buffer, which only makes the cap looser by
-// those few kilobytes.
-type capped struct {
-	r    io.Reader
-	left int
-}
-
-func (c *capped) Read(p []byte) (int, error) {
-	if c.left <= 0 {
-		return 0, errTooLong
-	}
-	if len(p) > c.left {
-		p = p[:c.left]
-	}
-	n, err := c.r.Read(p)
-	c.left -= n
-	return n, err
 }

@@ -1,0 +1,123 @@
+package cli
+
+import (
+	"errors"
+	"io"
+	"io/fs"
+	"math/rand/v2"
+	"os"
+	"os/signal"
+	"path/filepath"
+	"strconv"
+	"sync"
+	"syscall"
+)
+
+// replace writes the content into a part beside the file, which takes the
+// file's name in the end: the file is whole or as it was. The mode is that of
+// the old file; a new one, of mode 0, gets what the system gives.
+func replace(path string, mode fs.FileMode, content func(io.Writer) error) error {
+	first := mode
+	if mode == 0 {
+		first = 0o666 // less the umask
+	} else {
+		first = 0o600 // nobody else reads what is not finished
+	}
+	part, err := newPart(filepath.Dir(path), first)
+	if err != nil {
+		return err
+	}
+	forget := onInterrupt(func() {
+		_ = part.Close() // where an open file cannot be removed
+		_ = os.Remove(part.Name())
+	})
+	defer forget()
+	err = fill(part, content)
+	if err == nil && mode != 0 {
+		err = os.Chmod(part.Name(), mode)
+	}
+	if err == nil {
+		err = os.Rename(part.Name(), path)
+	}
+	if err != nil {
+		forget() // first: an interrupt closes the part, and is not told as an error
+		_ = os.Remove(part.Name())
+	}
+	return err
+}
+
+// newPart makes a file of a random name.
+func newPart(folder string, mode fs.FileMode) (*os.File, error) {
+	const tries = 100
+	for i := 0; ; i++ {
+		name := filepath.Join(folder, ".unfinished-"+strconv.FormatUint(rand.Uint64(), 36))
+		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+		if err == nil || !errors.Is(err, fs.ErrExist) || i == tries {
+			return f, err
+		}
+	}
+}
+
+// TempDir makes a folder for what is too big for memory, and returns how to
+// remove it. It goes when the program is interrupted, too.
+func TempDir() (path string, remove func() error, err error) {
+	if path, err = os.MkdirTemp("", ".unfinished-*"); err != nil {
+		return "", nil, err
+	}
+	forget := onInterrupt(func() { _ = os.RemoveAll(path) })
+	return path, func() error { forget(); return os.RemoveAll(path) }, nil
+}
+
+// interrupts is what is to be done before an interrupted program ends.
+var interrupts struct {
+	sync.Mutex
+	signals chan os.Signal
+	todo    map[*func()]bool
+}
+
+// onInterrupt has something done when the program is interrupted, until forget
+// is called. Once an interrupt has come forget does not return: the program
+// ends, with the status of a program that the signal ended.
+func onInterrupt(do func()) (forget func()) {
+	in := &interrupts
+	in.Lock()
+	defer in.Unlock()
+	if len(in.todo) == 0 {
+		in.todo = map[*func()]bool{}
+		in.signals = make(chan os.Signal, 1)
+		for _, s := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
+			if !signal.Ignored(s) {
+				signal.Notify(in.signals, s)
+			}
+		}
+		go await(in.signals)
+	}
+	in.todo[&do] = true
+	return func() {
+		in.Lock()
+		defer in.Unlock()
+		if in.todo[&do] {
+			delete(in.todo, &do)
+			if len(in.todo) == 0 {
+				signal.Stop(in.signals)
+				close(in.signals)
+			}
+		}
+	}
+}
+
+func await(signals <-chan os.Signal) {
+	s, ok := <-signals
+	if !ok {
+		return
+	}
+	interrupts.Lock() // for good
+	for do := range interrupts.todo {
+		(*do)()
+	}
+	status := 128 // and the number of the signal, as shells have it
+	if n, ok := s.(syscall.Signal); ok {
+		status += int(n)
+	}
+	os.Exit(status)
+}
