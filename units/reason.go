@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"math"
+	"strconv"
 	"strings"
 )
 
@@ -49,6 +50,7 @@ func (e *RangeError) Text(in System) string {
 // saying takes as few digits as tell the value from the ends of the range.
 func (e *RangeError) saying(in System) saying {
 	say := sayingOf(in, e.Unit, plainDigits)
+	say.low, say.high = e.Low, e.High
 	const most = 15
 	same := func(end float64) bool {
 		if e.Value == end || !finite(e.Value) || !finite(end) {
@@ -57,7 +59,13 @@ func (e *RangeError) saying(in System) saying {
 		p := say.pair(end)
 		return say.number(p.us, e.Value) == say.number(p.us, end) || say.number(p.metric, e.Value) == say.number(p.metric, end)
 	}
-	for say.digits < most && (same(e.Low) || same(e.High)) {
+	// A narrow range must not close or turn round when its ends are rounded.
+	shut := func(m measure) bool {
+		low, _ := strconv.ParseFloat(say.number(m, e.Low), 64)
+		high, _ := strconv.ParseFloat(say.number(m, e.High), 64)
+		return e.Low < e.High && low >= high
+	}
+	for say.digits < most && (same(e.Low) || same(e.High) || shut(say.pair(e.High).us) || shut(say.pair(e.High).metric)) {
 		say.digits++
 	}
 	return say

@@ -112,25 +112,31 @@ var toldIn = map[string]struct {
 // than an instrument of the trade gives.
 const plainDigits = 4
 
+// hair is the part of itself by which a printed end may lie outside its range:
+// that of the guards.
+const hair = 1e-11
+
 // A saying prints numbers of one unit with the same number of digits.
 type saying struct {
 	in     System
 	per    float64
 	as     []pair // what is known in one unit only has the same twice
 	digits int
+
+	low, high float64 // the ends of the range that is told
 }
 
 func sayingOf(in System, unit string, digits int) saying {
 	if t, ok := toldIn[unit]; ok {
-		return saying{in, t.per, t.as, digits}
+		return saying{in: in, per: t.per, as: t.as, digits: digits}
 	}
 	m := measure{symbol: unit, size: 1}
-	return saying{in, 1, []pair{{us: m, metric: m}}, digits}
+	return saying{in: in, per: 1, as: []pair{{us: m, metric: m}}, digits: digits}
 }
 
 // telling tells amounts in the base unit, to 1 to 17 digits.
 func telling(in System, as []pair, digits int) saying {
-	return saying{in, 1, as, min(max(digits, 1), 17)}
+	return saying{in: in, per: 1, as: as, digits: min(max(digits, 1), 17)}
 }
 
 // pair returns the units for a number: those for the largest that is no larger.
@@ -174,18 +180,37 @@ func (s saying) with(p pair, xs ...float64) string {
 }
 
 // number prints a number to the digits of the saying, and a temperature to a
-// tenth at least. Zeros behind the point are dropped: a limit is exact.
+// tenth at least. Zeros behind the point are dropped: a limit is exact. An end
+// of the range is rounded into it, so that what a message tells is accepted.
 func (s saying) number(m measure, x float64) string {
+	into := 0.0
+	switch x {
+	case s.low:
+		into = 1
+	case s.high:
+		into = -1
+	}
 	x = (x*s.per - m.zero) / m.size
-	if a := math.Abs(x); a >= 1e9 || a > 0 && a < 1e-5 {
-		return strconv.FormatFloat(x, 'g', s.digits, 64)
+	verb, digits := byte('g'), s.digits
+	large := math.Abs(x) >= 1e9 || x != 0 && math.Abs(x) < 1e-5
+	if m.tenths && !large {
+		verb, digits = 'f', max(s.digits-plainDigits+1, 0)
 	}
-	rounded := strconv.FormatFloat(x, 'g', s.digits, 64)
-	if m.tenths {
-		rounded = strconv.FormatFloat(x, 'f', max(s.digits-plainDigits+1, 0), 64)
+	text := strconv.FormatFloat(x, verb, digits, 64)
+	r, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		return text
 	}
-	if r, err := strconv.ParseFloat(rounded, 64); err == nil {
-		x = r + 0 // no -0
+	if into*(x-r) > hair*math.Abs(x) {
+		last := -digits
+		if verb == 'g' {
+			last = int(math.Floor(math.Log10(math.Abs(x)))) - digits + 1
+		}
+		text = strconv.FormatFloat(r+into*math.Pow10(last), verb, digits, 64)
+		r, _ = strconv.ParseFloat(text, 64)
 	}
-	return strconv.FormatFloat(x, 'f', -1, 64)
+	if large {
+		return text
+	}
+	return strconv.FormatFloat(r+0, 'f', -1, 64) // no -0
 }

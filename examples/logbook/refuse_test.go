@@ -21,7 +21,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-held-after|3 gal", `write "US gal" or "imp gal"`},
 		{"-held-after|-3 US gal", "-held-after: volume"},
 		{"-held-before|1e9 m3", "-held-before: volume"},
-		{"-held-before|1.1e6 L", "-held-before: volume 290600 US gal (1100000 L) is outside 0 to 264200 US gal"},
+		{"-held-before|1.1e6 L", "-held-before: volume 290600 US gal (1100000 L) is outside 0 to 264100 US gal"},
 		{"-held-after-brix|90 Brix", "-held-after-brix: sugar content 90"},
 		{"-held-before-brix|-1 Brix", "-held-before-brix: sugar content -1"},
 		{"-sap-hydrometer|0 C", "-sap-hydrometer: graduation 32 F (0 C) is outside"},

@@ -44,7 +44,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-filter-each|2 L|-aid-dose|1 kg/m3", "says the same as"},
 		{"-filter-keeps|30 US gal", "-filter-keeps: the filters would keep all"},
 		{"-aid-dose|5000 kg/m3", "-aid-dose: dose 41.73 lb/US gal (5000 kg/m3) is outside"},
-		{"-pack-at|191 F", "-pack-at: temperature 191 F (88.3 C) is outside 32 to 190 F (0 to 87.8 C): sources read advise 185 to 190 F"},
+		{"-pack-at|191 F", "-pack-at: temperature 191 F (88.3 C) is outside 32 to 190 F (0 to 87.7 C): sources read advise 185 to 190 F"},
 		{"-margin|40 %", "-margin: margin 40 % is outside"},
 		{"-wall|300 F", "-wall: temperature"},
 		{"-store|10 F", "-store: temperature"},

@@ -32,7 +32,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-year|1900", "-year: the invented stand has holes of 2032: plan that year or a later one"},
 		{"-bark|5 in", "-bark: bark 5 in (12.7 cm) is outside"},
 		{"-low|0 in", "-low: length 0 in (0 cm) is outside"},
-		{"-low|50 in", "-high: length 54 in (137.2 cm) is outside 56 to 144 in (142.2 to 365.8 cm)"},
+		{"-low|50 in", "-high: length 54 in (137.2 cm) is outside 56 to 144 in (142.3 to 365.7 cm)"},
 		{"-high|20 ft", "-high: length 240 in (609.6 cm) is outside"},
 		{"-side|0 in", "-side: length 0 in (0 cm) is outside"},
 		{"-up|60 in", "-up: length 60 in (152.4 cm) is outside"},

@@ -79,7 +79,7 @@ func TestMain_bad(t *testing.T) {
 	for _, c := range []struct{ args, want string }{
 		{"-sap|3 gal", `pail: -sap: "3 gal": ambiguous unit: write "US gal" or "imp gal"`},
 		{"-sap|3", `pail: -sap: "3": no unit: write the unit behind the number`},
-		{"-sap|-1 L", `pail: -sap: volume -0.2642 US gal (-1 L) is outside 0 to 2.378 US gal (0 to 9 L): turn it over`},
+		{"-sap|-1 L", `pail: -sap: volume -0.2642 US gal (-1 L) is outside 0 to 2.377 US gal (0 to 9 L): turn it over`},
 		{"-sap|NaN L", `pail: -sap: "NaN L": not a number with a unit`},
 		{"-wood|pine", `pail: -wood: "pine" is not known: use one of ash, oak`},
 		{"-pails|41", `pail: -pails: "41" is not a whole number from 1 to 40`},
@@ -225,7 +225,7 @@ func TestWithin(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	if err := check(3 * units.USGallon); err == nil || cli.Reason(err) != "-fill: fill 3 US gal (11.36 L) is outside 1 to 2 US gal (3.785 to 7.571 L): use a pail" {
+	if err := check(3 * units.USGallon); err == nil || cli.Reason(err) != "-fill: fill 3 US gal (11.36 L) is outside 1 to 2 US gal (3.786 to 7.57 L): use a pail" {
 		t.Errorf("got %v", err)
 	}
 	for _, v := range []units.Volume{0.9 * units.USGallon, units.Volume(math.NaN()), units.Volume(math.Inf(1)), units.Volume(math.Inf(-1))} {

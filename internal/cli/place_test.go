@@ -90,12 +90,12 @@ func TestWaterBoilsHasOneRange(t *testing.T) {
 // The elevation beside an instrument. By hand: average weather is 29.92 inHg and
 // 211.95 F at the sea, 28.86 inHg and 210.1 F at 1,000 ft, 28.33 inHg at 1,500 ft;
 // a setting of 29.32 to 30.52 inHg is usual, of 28.2 to 31.4 all that weather
-// brings, 26.69 to 29.75 inHg on the spot at 1,500 ft. Usual weather moves boiling
+// brings, 26.69 to 29.75 inHg on the spot at 1,500 ft, told rounded inward. Usual weather moves boiling
 // water by 0.6 inHg x 1.7 F = 1.0 F.
 func TestPlaceHeld(t *testing.T) {
 	for _, c := range []struct{ args, want, told string }{
-		{"-pressure=30.10 inHg|-elevation=1500 ft", "barometer: -pressure: station pressure 30.1 inHg (101.9 kPa) is outside 26.69 to 29.75 inHg", "set to sea level is given as -altimeter"},
-		{"-pressure=30.10 inHg|-elevation=6000 ft", "barometer: -pressure: station pressure 30.1 inHg (101.9 kPa) is outside 22.54 to 25.2", "set to sea level is given as -altimeter"},
+		{"-pressure=30.10 inHg|-elevation=1500 ft", "barometer: -pressure: station pressure 30.1 inHg (101.9 kPa) is outside 26.69 to 29.74 inHg", "set to sea level is given as -altimeter"},
+		{"-pressure=30.10 inHg|-elevation=6000 ft", "barometer: -pressure: station pressure 30.1 inHg (101.9 kPa) is outside 22.55 to 25.2", "set to sea level is given as -altimeter"},
 		{"-pressure=28.4 inHg|-elevation=1500 ft", "96.2 kPa by pressure\n", "and yours 0.065 inHg more, which the weather of most days explains: they agree"},
 		// (29.4^0.1903 - 1.313e-5 x 1500)^(1/0.1903) = 27.84 inHg, 1.56 inHg less: 2.7 F.
 		{"-pressure=29.4 inHg|-elevation=1500 ft", "99.6 kPa by pressure\n", "and yours 1.1 inHg more, which the weather of few days explains. If it is set to sea level, as most are, give its reading as -altimeter: water then boils at 208.3 F, 2.7 F deg cooler"},
@@ -105,7 +105,7 @@ func TestPlaceHeld(t *testing.T) {
 		{"-water-boils=206.8 F|-elevation=1000 ft", "91.4 kPa by water-boils\n", `write "reads 3.3 F deg low" on it`},
 		{"-water-boils=211.6 F|-elevation=1000 ft", "100.6 kPa by water-boils\n", `which the weather of few days explains. Boil plain water again; where a barometer tells of nothing unusual it is the thermometer: write "reads 1.5 F deg high" on it`},
 		{"-water-boils=209.8 F|-elevation=1000 ft", "97.1 kPa by water-boils\n", "they agree"},
-		{"-water-boils=216 F|-elevation=1000 ft", "barometer: -water-boils: boiling point of water 216 F (102.2 C) is outside 205.1 to 215.1 F", "at this -elevation"},
+		{"-water-boils=216 F|-elevation=1000 ft", "barometer: -water-boils: boiling point of water 216 F (102.2 C) is outside 205.2 to 215.1 F", "at this -elevation"},
 		{"-water-boils=209.8 F", "97.1 kPa by water-boils\n", "Give -elevation beside -water-boils"},
 		{"-water-boils=209.8 F|-elevation=9 km", "barometer: -elevation: elevation 29530 ft (9000 m) is outside -1640 to 16400 ft", ""},
 		{"-altimeter=29 inHg|-elevation=1000 ft", "94.7 kPa by altimeter\n", "a setting lies on few days"},

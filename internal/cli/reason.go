@@ -10,6 +10,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -183,10 +184,12 @@ type saying struct {
 	per    float64
 	as     []pair // what is known in one unit only has the same twice
 	digits int
+
+	low, high float64 // the ends of the range
 }
 
 func wording(e *units.RangeError) saying {
-	say := saying{1, []pair{{us: scale{symbol: e.Unit, size: 1}, metric: scale{symbol: e.Unit, size: 1}}}, digits}
+	say := saying{1, []pair{{us: scale{symbol: e.Unit, size: 1}, metric: scale{symbol: e.Unit, size: 1}}}, digits, e.Low, e.High}
 	if t, ok := inBoth[e.Unit]; ok {
 		say.per, say.as = t.per, t.as
 	}
@@ -198,7 +201,13 @@ func wording(e *units.RangeError) saying {
 		p := say.pair(end)
 		return say.number(p.us, e.Value) == say.number(p.us, end) || say.number(p.metric, e.Value) == say.number(p.metric, end)
 	}
-	for say.digits < most && (same(e.Low) || same(e.High)) {
+	// A narrow range must not close or turn round when its ends are rounded.
+	shut := func(m scale) bool {
+		low, _ := strconv.ParseFloat(say.number(m, e.Low), 64)
+		high, _ := strconv.ParseFloat(say.number(m, e.High), 64)
+		return e.Low < e.High && low >= high
+	}
+	for say.digits < most && (same(e.Low) || same(e.High) || shut(say.pair(e.High).us) || shut(say.pair(e.High).metric)) {
 		say.digits++
 	}
 	return say
@@ -241,19 +250,38 @@ func (s saying) in(p pair, xs ...float64) string {
 	return text(p.us) + " (" + text(p.metric) + ")"
 }
 
-// number prints a number to the digits of the saying, and a temperature first
-// to a tenth. Zeros behind the point are dropped: a limit is exact.
-func (s saying) number(u scale, x float64) string {
-	x = (x*s.per - u.zero) / u.size
-	if a := math.Abs(x); a >= 1e9 || a > 0 && a < 1e-5 {
-		return strconv.FormatFloat(x, 'g', s.digits, 64)
+// number prints a number to the digits of the saying, and a temperature to a
+// tenth at least. Zeros behind the point are dropped: a limit is exact. An end
+// of the range is rounded into it, so that what a message tells is accepted.
+func (s saying) number(m scale, x float64) string {
+	into := 0.0
+	switch x {
+	case s.low:
+		into = 1
+	case s.high:
+		into = -1
 	}
-	rounded := strconv.FormatFloat(x, 'g', s.digits, 64)
-	if u.tenths {
-		rounded = strconv.FormatFloat(x, 'f', s.digits-digits+1, 64)
+	x = (x*s.per - m.zero) / m.size
+	verb, n := byte('g'), s.digits
+	large := math.Abs(x) >= 1e9 || x != 0 && math.Abs(x) < 1e-5
+	if m.tenths && !large {
+		verb, n = 'f', s.digits-digits+1
 	}
-	if r, err := strconv.ParseFloat(rounded, 64); err == nil {
-		x = r + 0 // no -0
+	text := strconv.FormatFloat(x, verb, n, 64)
+	r, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		return text
 	}
-	return strconv.FormatFloat(x, 'f', -1, 64)
+	if into*(x-r) > limit.Hair*math.Abs(x) {
+		last := -n
+		if verb == 'g' {
+			last = int(math.Floor(math.Log10(math.Abs(x)))) - n + 1
+		}
+		text = strconv.FormatFloat(r+into*math.Pow10(last), verb, n, 64)
+		r, _ = strconv.ParseFloat(text, 64)
+	}
+	if large {
+		return text
+	}
+	return strconv.FormatFloat(r+0, 'f', -1, 64) // no -0
 }

@@ -1,0 +1,10 @@
+package main
+
+import (
+	"testing"
+
+	"example.org/sapreckoner/internal/cli/clitest"
+)
+
+// What a message quotes as the range of a flag is accepted.
+func TestQuotedEnds(t *testing.T) { clitest.Build(t).TakesEnds(t) }
