@@ -14,10 +14,10 @@ const (
 	flatSlope = -0.06
 )
 
-// Extrapolated reports whether densities at temperature t rest on an
+// Extrapolated reports whether densities at the given temperature rest on an
 // extrapolation: above 90 C, where every hot mark of a syrup hydrometer lies.
 // The answers stand, with a wider uncertainty.
-func Extrapolated(t units.Temperature) bool { return t.Celsius() > extrapolatedAbove }
+func Extrapolated(at units.Temperature) bool { return at.Celsius() > extrapolatedAbove }
 
 // Caveats tells what to bear in mind about a density, and about any reading
 // that rests on one. The zero value has none.
@@ -36,17 +36,18 @@ type Caveats struct {
 	DensityMaximum bool
 }
 
-// CaveatsOf returns what to bear in mind about b Brix at temperature t. It is
-// a check on anything: outside the range of [Solution] it tells what it can.
+// CaveatsOf returns what to bear in mind about the given strength at the given
+// temperature. It is a check on anything: outside the range of [Solution] it
+// tells what it can.
 //
 // Check values: 66.9 Brix is supersaturated below 21.3 C (computed from a
 // formula from memory); plain water is near its density maximum below 8 C.
-func CaveatsOf(b units.Brix, t units.Temperature) Caveats {
-	c := t.Celsius()
-	_, byC := rhoSlopes(b.Fraction(), c)
+func CaveatsOf(brix units.Brix, at units.Temperature) Caveats {
+	c := at.Celsius()
+	_, byC := rhoSlopes(brix.Fraction(), c)
 	return Caveats{
-		Extrapolated:   Extrapolated(t),
-		Supersaturated: float64(b) > saturation(c),
+		Extrapolated:   Extrapolated(at),
+		Supersaturated: float64(brix) > saturation(c),
 		DensityMaximum: byC > flatSlope,
 	}
 }

@@ -22,10 +22,10 @@ const (
 )
 
 var (
-	brixRange = limit.Range{Arg: "sugar content", Low: float64(minBrix), High: float64(maxBrix), Unit: "Brix",
+	brixRange = limit.Range{Arg: "brix", What: "sugar content", Low: float64(minBrix), High: float64(maxBrix), Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"}
-	tempRange = limit.Range{Arg: "temperature", Low: minC, High: maxC, Unit: "C",
+	tempRange = limit.Range{Arg: "at", What: "temperature", Low: minC, High: maxC, Unit: "C",
 		Below: "below 0 C ice may be forming: thaw it and let it mix",
 		Above: "let it cool and measure again"}
 )

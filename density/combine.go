@@ -52,9 +52,9 @@ func (e *DisagreeError) Unwrap() error { return ErrDisagree }
 // [*DisagreeError]. Five honest pairs of 100 are refused as well; reading again
 // costs a minute.
 //
-// Range: uncertainties from 0.000001 to 85 Brix, as [Hydrometer.Measure] and the
-// others give; otherwise a [units.RangeError]. A caveat of either is a caveat
-// of both.
+// Range: uncertainties from 0.000001 to 85 Brix, as [Hydrometer.Measure] and
+// the others give; otherwise a [*units.RangeError]. A caveat of either is a
+// caveat of both.
 //
 // Check value: 66.9 plus or minus 0.4 and 66.5 plus or minus 0.2 give 66.58 plus
 // or minus 0.179, chi-squared 3.2 (computed).

@@ -57,12 +57,12 @@
 // # Edges
 //
 // Strength goes from 0 to 85 Brix and temperature from 0 to 110 C. Outside, and
-// for NaN, a function answers NaN and a [units.RangeError] that tells the way
-// out. Inside, three things are flagged in [Caveats] and not refused: above 90 C
-// the formula is extrapolated ([Extrapolated]) and the uncertainty grows; syrup
-// beyond saturation holds only while it is clear; near the density maximum the
-// temperature hardly matters. Sap that is freezing is not one liquid: let it
-// thaw and mix.
+// for NaN, a function answers NaN and a [*units.RangeError] that tells the way
+// out. Inside, three things are flagged in [Caveats] and not refused: above 90
+// C the formula is extrapolated ([Extrapolated]) and the uncertainty grows;
+// syrup beyond saturation holds only while it is clear; near the density
+// maximum the temperature hardly matters. Sap that is freezing is not one
+// liquid: let it thaw and mix.
 //
 // Formulas are for sucrose. Maple sap and syrup are near enough; saps of glucose
 // and fructose, such as birch, are not.

@@ -47,7 +47,7 @@ func ExampleHydrometer() {
 	fmt.Println(err)
 	// Output:
 	// 2.20 Brix
-	// density.Hydrometer.Brix: hydrometer graduation 0 C is outside 1 to 40 C: set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)
+	// density.Hydrometer.Brix: hydrometer graduation 0 C is outside 1 to 40 C: give the temperature printed on the scale, such as 60 F or 20 C
 }
 
 // The Baume marks stand for a specific gravity 20/20 C, whatever temperature
@@ -237,5 +237,5 @@ func ExampleFlask_Net() {
 func ExampleFlask() {
 	_, err := density.Flask{}.Brix(units.Pounds(11), units.Celsius(20))
 	fmt.Println(err)
-	// Output: density.Flask.Brix: volume of the flask 0 L is outside 1e-06 to 1e+09 L: set Volume to what the flask holds, such as units.Milliliters(500)
+	// Output: density.Flask.Brix: volume of the flask 0 L is outside 1e-06 to 1e+09 L: give what the flask holds, such as 500 mL
 }

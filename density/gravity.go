@@ -31,7 +31,7 @@ const (
 // water20 is the density of water that the gravities are counted from.
 var water20 = water(gravityC)
 
-var trueGravityRange = limit.Range{Arg: "specific gravity", Low: 1, High: rho(maxBrix.Fraction(), gravityC) / water20,
+var trueGravityRange = limit.Range{Arg: "sg", What: "specific gravity", Low: 1, High: rho(maxBrix.Fraction(), gravityC) / water20,
 	Below: notGravity, Above: notGravity}
 
 const (
@@ -39,46 +39,46 @@ const (
 	notBaume   = "syrup is near 36; a number near 66 is Brix"
 )
 
-// SG2020FromBrix returns the apparent specific gravity 20/20 C of b Brix on
-// the [ICUMSA] scale; [Scale.SG2020] takes another.
+// SG2020FromBrix returns the apparent specific gravity 20/20 C of the given
+// strength on the [ICUMSA] scale; [Scale.SG2020] takes another.
 //
-// Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
-// 0.0001. NBS Circular C440, Table 114, an older scale, prints up to 0.0006
-// less. Check value: 1.32543 at 66 Brix (computed).
-func SG2020FromBrix(b units.Brix) (SG2020, error) {
-	if err := brixRange.Check("density.SG2020FromBrix", float64(b)); err != nil {
+// Range: 0 to 85 Brix. Uncertainty 0.0001. NBS Circular C440, Table 114, an
+// older scale, prints up to 0.0006 less. Check value: 1.32543 at 66 Brix
+// (computed).
+func SG2020FromBrix(brix units.Brix) (SG2020, error) {
+	if err := brixRange.Check("density.SG2020FromBrix", float64(brix)); err != nil {
 		return nan[SG2020](), err
 	}
-	return gravity(b), nil
+	return gravity(brix), nil
 }
 
-// BrixFromSG2020 returns the Brix of apparent specific gravity sg on the
-// [ICUMSA] scale: the inverse of [SG2020FromBrix], with its uncertainty over the
-// slope, 0.02 Brix.
+// BrixFromSG2020 returns the Brix of apparent specific gravity on the [ICUMSA]
+// scale: the inverse of [SG2020FromBrix], with its uncertainty over the slope,
+// 0.02 Brix.
 //
-// Range: the gravities of 0 to 85 Brix; outside it NaN and a [units.RangeError].
-// Check value: 66.00 Brix at 1.32543 (computed).
+// Range: the gravities of 0 to 85 Brix. Check value: 66.00 Brix at 1.32543
+// (computed).
 func BrixFromSG2020(sg SG2020) (units.Brix, error) {
 	return ICUMSA.brix("density.BrixFromSG2020", sg)
 }
 
-// TrueSG2020FromBrix returns the true specific gravity 20/20 C of b Brix on
-// the [ICUMSA] scale.
+// TrueSG2020FromBrix returns the true specific gravity 20/20 C of the given
+// strength on the [ICUMSA] scale.
 //
-// Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
-// 0.0001. Check value: 1.32504 at 66 Brix (computed).
-func TrueSG2020FromBrix(b units.Brix) (TrueSG2020, error) {
-	if err := brixRange.Check("density.TrueSG2020FromBrix", float64(b)); err != nil {
+// Range: 0 to 85 Brix. Uncertainty 0.0001. Check value: 1.32504 at 66 Brix
+// (computed).
+func TrueSG2020FromBrix(brix units.Brix) (TrueSG2020, error) {
+	if err := brixRange.Check("density.TrueSG2020FromBrix", float64(brix)); err != nil {
 		return nan[TrueSG2020](), err
 	}
-	return TrueSG2020(rho(b.Fraction(), gravityC) / water20), nil
+	return TrueSG2020(rho(brix.Fraction(), gravityC) / water20), nil
 }
 
-// BrixFromTrueSG2020 returns the Brix of true specific gravity sg: the inverse
-// of [TrueSG2020FromBrix], with its uncertainty over the slope, 0.02 Brix.
+// BrixFromTrueSG2020 returns the Brix of true specific gravity: the inverse of
+// [TrueSG2020FromBrix], with its uncertainty over the slope, 0.02 Brix.
 //
-// Range: the gravities of 0 to 85 Brix; outside it NaN and a [units.RangeError].
-// Check value: 66.00 Brix at 1.32504 (computed).
+// Range: the gravities of 0 to 85 Brix. Check value: 66.00 Brix at 1.32504
+// (computed).
 func BrixFromTrueSG2020(sg TrueSG2020) (units.Brix, error) {
 	x := snap(float64(sg), rounding, &trueGravityRange)
 	if err := trueGravityRange.Check("density.BrixFromTrueSG2020", x); err != nil {
@@ -87,34 +87,34 @@ func BrixFromTrueSG2020(sg TrueSG2020) (units.Brix, error) {
 	return clamp(fraction(x*water20, gravityC)), nil
 }
 
-// BaumeFromBrix returns the degrees Baume, modulus 145, of b Brix on the
-// [ICUMSA] scale; [Scale.Baume] takes another.
+// BaumeFromBrix returns the degrees Baume, modulus 145, of the given strength
+// on the [ICUMSA] scale; [Scale.Baume] takes another.
 //
-// Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty
-// 0.01. Check values: 66.0, 66.9 and 68.9 Brix are 35.60, 36.06 and 37.07
-// (computed); from NBS Circular C440, Table 114, they are 35.58, 36.03, 37.04.
-func BaumeFromBrix(b units.Brix) (Baume145, error) {
-	if err := brixRange.Check("density.BaumeFromBrix", float64(b)); err != nil {
+// Range: 0 to 85 Brix. Uncertainty 0.01. Check values: 66.0, 66.9 and 68.9 Brix
+// are 35.60, 36.06 and 37.07 (computed); from NBS Circular C440, Table 114,
+// they are 35.58, 36.03, 37.04.
+func BaumeFromBrix(brix units.Brix) (Baume145, error) {
+	if err := brixRange.Check("density.BaumeFromBrix", float64(brix)); err != nil {
 		return nan[Baume145](), err
 	}
-	return baume(gravity(b)), nil
+	return baume(gravity(brix)), nil
 }
 
-// BrixFromBaume returns the Brix of be degrees Baume, modulus 145, on the
-// [ICUMSA] scale: the inverse of [BaumeFromBrix], with its uncertainty over the
-// slope, 0.02 Brix.
+// BrixFromBaume returns the Brix of degrees Baume, modulus 145, on the [ICUMSA]
+// scale: the inverse of [BaumeFromBrix], with its uncertainty over the slope,
+// 0.02 Brix.
 //
-// Range: the degrees of 0 to 85 Brix; outside it NaN and a [units.RangeError].
-// Check value: 66.90 Brix at 36.06 Be (computed).
-func BrixFromBaume(be Baume145) (units.Brix, error) {
-	return ICUMSA.brixFromBaume("density.BrixFromBaume", be)
+// Range: the degrees of 0 to 85 Brix. Check value: 66.90 Brix at 36.06 Be
+// (computed).
+func BrixFromBaume(degrees Baume145) (units.Brix, error) {
+	return ICUMSA.brixFromBaume("density.BrixFromBaume", degrees)
 }
 
 // clamp keeps a solved mass fraction inside the range against rounding.
 func clamp(w float64) units.Brix { return min(max(toBrix(w), minBrix), maxBrix) }
 
-// gravity is the apparent specific gravity of b Brix on the ICUMSA scale,
-// unchecked.
+// gravity is the apparent specific gravity of the given strength on the ICUMSA
+// scale, unchecked.
 func gravity(b units.Brix) SG2020 {
 	return SG2020((rho(b.Fraction(), gravityC) - airDensity) / (water20 - airDensity))
 }

@@ -24,17 +24,17 @@ const (
 )
 
 var (
-	graduationRange = limit.Range{Arg: "hydrometer graduation", Low: 1, High: 40, Unit: "C",
-		Below: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)",
-		Above: "set GraduatedAt to the temperature printed on the scale, such as units.Fahrenheit(60) or units.Celsius(20)"}
-	glassRange = limit.Range{Arg: "expansion", Low: 0, High: 100e-6, Unit: "1/K",
+	graduationRange = limit.Range{Arg: "Hydrometer.GraduatedAt", What: "hydrometer graduation", Low: 1, High: 40, Unit: "C",
+		Below: "give the temperature printed on the scale, such as 60 F or 20 C",
+		Above: "give the temperature printed on the scale, such as 60 F or 20 C"}
+	glassRange = limit.Range{Arg: "Hydrometer.Expansion", What: "expansion", Low: 0, High: 100e-6, Unit: "1/K",
 		Below: "leave it zero for the conventional 25e-6 of glass", Above: "check its unit: glass is 25e-6"}
 	// More than this is no error of a scale but a broken instrument.
-	offsetRange = limit.Range{Arg: "instrument error", Low: -5, High: 5, Unit: "Brix",
+	offsetRange = limit.Range{Arg: "Hydrometer.ReadsHigh", What: "instrument error", Low: -5, High: 5, Unit: "Brix",
 		Below: "check the temperature and the liquid again; an instrument this far off is broken",
 		Above: "check the temperature and the liquid again; an instrument this far off is broken"}
 	readingRange = limit.Range{Arg: "reading", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: notBrix, Above: notBrix}
-	liquidRange  = limit.Range{Arg: "sugar content", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above}
+	liquidRange  = limit.Range{Arg: "brix", What: "sugar content", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above}
 	answerRange  = limit.Range{Arg: "answer", Low: float64(minReading), High: float64(maxBrix), Unit: "Brix", Below: offStem, Above: offStem}
 )
 
@@ -70,8 +70,8 @@ type Hydrometer struct {
 	Expansion   float64
 }
 
-// Brix returns the sugar content of a solution at temperature at in which the
-// hydrometer reads reading.
+// Brix returns the sugar content of a solution at the given temperature in which the hydrometer shows the given
+// reading.
 //
 // Range: readings (less ReadsHigh) and answers from -1 to 85 Brix (a result
 // below zero says how far the instrument or the temperature is off), at from 0
@@ -79,14 +79,13 @@ type Hydrometer struct {
 // [Extrapolated]. Uncertainty: 370e-6 of the density or more in use, about 0.08
 // Brix at 66.9, from surface tension and temperature (Aguilera, Wright, Bean,
 // Measurement Science and Technology 19 (2008) 015104, abstract);
-// [Hydrometer.Measure] works it out. Outside the range the answer is NaN and a
-// [units.RangeError].
+// [Hydrometer.Measure] works it out.
 //
 // Check value: a 20 C scale that reads 65.0 at 30 C stands in 65.80 Brix
 // (computed; NBS Circular C440 corrects by +0.80, from memory).
 func (h Hydrometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Hydrometer.Brix"
-	gamma, err := h.check(fn, at)
+	gamma, err := h.check(fn, "at", at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
@@ -98,14 +97,15 @@ func (h Hydrometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, 
 	return h.truth(fn, m.Fraction(), at, gamma)
 }
 
-// Reading returns what the hydrometer shows in a solution of b Brix at
-// temperature at: the inverse of [Hydrometer.Brix], with the same range and
-// uncertainty. It is also where a mark for b at that temperature must stand.
+// Reading returns what the hydrometer shows in a solution of the given strength
+// at the given temperature: the inverse of [Hydrometer.Brix], with the same
+// range and uncertainty. It is also where a mark for that strength and
+// temperature must stand.
 //
 // Check value: 66.9 Brix at 211 F reads 59.00 on a 60 F scale (computed).
-func (h Hydrometer) Reading(b units.Brix, at units.Temperature) (units.Brix, error) {
+func (h Hydrometer) Reading(brix units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Hydrometer.Reading"
-	m, err := h.mark(fn, b, at)
+	m, err := h.mark(fn, "brix", "at", brix, at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
@@ -113,36 +113,37 @@ func (h Hydrometer) Reading(b units.Brix, at units.Temperature) (units.Brix, err
 	return r + h.ReadsHigh, err
 }
 
-// BrixFromBaume returns the sugar content of a solution at temperature at in
-// which the hydrometer reads be on its Baume scale. A Baume mark is a Brix mark
-// under another name, related by specific gravity 20/20 C, whatever the
-// temperature of graduation.
+// BrixFromBaume returns the sugar content of a solution at the given
+// temperature in which the hydrometer shows the given reading on its
+// Baume scale. A Baume mark
+// is a Brix mark under another name, related by specific gravity 20/20 C,
+// whatever the temperature of graduation.
 //
 // Range, uncertainty and errors are those of [Hydrometer.Brix]. Check value: a
 // 60 F stem at 36.06 Be and 60 F stands in 66.9 Brix (computed).
-func (h Hydrometer) BrixFromBaume(be Baume145, at units.Temperature) (units.Brix, error) {
+func (h Hydrometer) BrixFromBaume(reading Baume145, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Hydrometer.BrixFromBaume"
-	gamma, err := h.check(fn, at)
+	gamma, err := h.check(fn, "at", at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
 	r := limit.Range{Arg: "reading", Unit: "Be", Below: notBaume, Above: notBaume,
 		Low:  float64(baume(gravity(minReading + h.ReadsHigh))),
 		High: float64(baume(gravity(maxBrix + h.ReadsHigh)))}
-	if err := r.Check(fn, snap(float64(be), stemRounding, &r)); err != nil {
+	if err := r.Check(fn, snap(float64(reading), stemRounding, &r)); err != nil {
 		return nan[units.Brix](), err
 	}
-	return h.truth(fn, icumsaFraction(gravityFromBaume(be))-h.ReadsHigh.Fraction(), at, gamma)
+	return h.truth(fn, icumsaFraction(gravityFromBaume(reading))-h.ReadsHigh.Fraction(), at, gamma)
 }
 
-// Baume returns what the hydrometer shows on its Baume scale in a solution of b
-// Brix at temperature at: the inverse of [Hydrometer.BrixFromBaume], with the
-// same range and uncertainty.
+// Baume returns what the hydrometer shows on its Baume scale in a solution of
+// the given strength at the given temperature: the inverse of
+// [Hydrometer.BrixFromBaume], with the same range and uncertainty.
 //
 // Check value: 66.9 Brix at 60 F shows 36.06 Be on a 60 F stem (computed).
-func (h Hydrometer) Baume(b units.Brix, at units.Temperature) (Baume145, error) {
+func (h Hydrometer) Baume(brix units.Brix, at units.Temperature) (Baume145, error) {
 	const fn = "density.Hydrometer.Baume"
-	m, err := h.mark(fn, b, at)
+	m, err := h.mark(fn, "brix", "at", brix, at)
 	if err != nil {
 		return nan[Baume145](), err
 	}
@@ -151,36 +152,45 @@ func (h Hydrometer) Baume(b units.Brix, at units.Temperature) (Baume145, error) 
 }
 
 // CheckedIn returns the hydrometer with ReadsHigh set to what it read too much
-// in a solution of known strength b at temperature at: 0 Brix is plain water.
-// A check near the strength that will be measured is worth more than one in
-// water, since the spacing of the marks may be off as well.
+// in a solution of known strength at the given temperature: 0 Brix is plain
+// water. A check near the strength that will be measured is worth more than one
+// in water, since the spacing of the marks may be off as well.
 //
 // Range: as for [Hydrometer.Brix], and an error of no more than 5 Brix. Check
 // value: a 60 F scale that reads 0.3 in water of 60 F reads 0.3 high.
-func (h Hydrometer) CheckedIn(b units.Brix, at units.Temperature, reading units.Brix) (Hydrometer, error) {
+func (h Hydrometer) CheckedIn(brix units.Brix, at units.Temperature, reading units.Brix) (Hydrometer, error) {
 	const fn = "density.Hydrometer.CheckedIn"
 	h.ReadsHigh = 0
-	m, err := h.mark(fn, b, at)
+	m, err := h.mark(fn, "brix", "at", brix, at)
 	if err != nil {
 		return Hydrometer{}, err
 	}
-	h.ReadsHigh = reading - h.Scale.fromICUMSA(m)
-	if err := offsetRange.Check(fn, float64(h.ReadsHigh)); err != nil {
+	if h.ReadsHigh, err = offset(fn, reading, h.Scale.fromICUMSA(m)); err != nil {
 		return Hydrometer{}, err
 	}
 	return h, nil
 }
 
+// offset returns what an instrument reads too much where it should read want.
+func offset(fn string, reading, want units.Brix) (units.Brix, error) {
+	d := reading - want
+	if offsetRange.Check(fn, float64(d)) == nil {
+		return d, nil
+	}
+	return nan[units.Brix](), &units.RangeError{Func: fn, Arg: "reading", Value: float64(reading), Unit: "Brix",
+		Low: float64(want) + offsetRange.Low, High: float64(want) + offsetRange.High, Hint: offsetRange.Above}
+}
+
 // check guards the instrument and the temperature of the cup, and returns the
 // expansion of the glass.
-func (h Hydrometer) check(fn string, at units.Temperature) (gamma float64, err error) {
+func (h Hydrometer) check(fn, atArg string, at units.Temperature) (gamma float64, err error) {
 	if err := graduationRange.Check(fn, h.GraduatedAt.Celsius()); err != nil {
 		return 0, err
 	}
-	if err := tempRange.Check(fn, at.Celsius()); err != nil {
+	if err := tempRange.CheckAs(fn, atArg, at.Celsius()); err != nil {
 		return 0, err
 	}
-	if err := scaleRange.Check(fn, float64(h.Scale)); err != nil {
+	if err := scaleRange.CheckAs(fn, "Hydrometer.Scale", float64(h.Scale)); err != nil {
 		return 0, err
 	}
 	if err := offsetRange.Check(fn, float64(h.ReadsHigh)); err != nil {
@@ -197,21 +207,21 @@ func expansionOf(gamma float64) float64 {
 	return gamma
 }
 
-// truth is the strength at temperature at of a solution that floats the stem to
-// the ICUMSA mark m, a mass fraction.
+// truth is the strength at the given temperature of a solution that floats the
+// stem to the ICUMSA mark m, a mass fraction.
 func (h Hydrometer) truth(fn string, m float64, at units.Temperature, gamma float64) (units.Brix, error) {
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()
 	return answer(fn, toBrix(fraction(rho(m, c0)/(1+gamma*(c-c0)), c)))
 }
 
-// mark is the ICUMSA mark to which a solution of b Brix at temperature at
-// floats the stem, on its scale or off it.
-func (h Hydrometer) mark(fn string, b units.Brix, at units.Temperature) (units.Brix, error) {
-	gamma, err := h.check(fn, at)
+// mark is the ICUMSA mark to which a solution of the given strength at the
+// given temperature floats the stem, on its scale or off it.
+func (h Hydrometer) mark(fn, arg, atArg string, b units.Brix, at units.Temperature) (units.Brix, error) {
+	gamma, err := h.check(fn, atArg, at)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	if err := checkStem(fn, b, &liquidRange); err != nil {
+	if err := liquidRange.CheckAs(fn, arg, snap(float64(b), stemRounding, &liquidRange)); err != nil {
 		return nan[units.Brix](), err
 	}
 	c, c0 := at.Celsius(), h.GraduatedAt.Celsius()

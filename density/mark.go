@@ -43,32 +43,32 @@ func (m Mark) On(h Hydrometer) (units.Brix, error) {
 // than the mark says.
 //
 // Range: a mark for 1 to 85 Brix at 0 to 110 C, a cup at 0 to 110 C, answers
-// from -1 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty: as
-// for [Hydrometer.Brix]; above 90 C see [Extrapolated]. Check value: 66.9 Brix
-// at 211 F is 65.1 when the cup has cooled to 180 F (computed).
+// from -1 to 85 Brix. Uncertainty: as for [Hydrometer.Brix]; above 90 C see
+// [Extrapolated]. Check value: 66.9 Brix at 211 F is 65.1 when the cup has
+// cooled to 180 F (computed).
 func (m Mark) Brix(cup units.Temperature) (units.Brix, error) {
 	const fn = "density.Mark.Brix"
 	if err := m.check(fn); err != nil {
 		return nan[units.Brix](), err
 	}
 	c, c0 := cup.Celsius(), m.At.Celsius()
-	if err := tempRange.Check(fn, c); err != nil {
+	if err := tempRange.CheckAs(fn, "cup", c); err != nil {
 		return nan[units.Brix](), err
 	}
 	return answer(fn, toBrix(fraction(rho(m.For.Fraction(), c0)/(1+expansionOf(m.Expansion)*(c-c0)), c)))
 }
 
-var markRange = limit.Range{Arg: "strength of the mark", Low: 1, High: float64(maxBrix), Unit: "Brix",
-	Below: "say what the mark stands for, such as 66.9 at units.Fahrenheit(211)", Above: brixRange.Above}
+var markRange = limit.Range{Arg: "Mark.For", What: "strength of the mark", Low: 1, High: float64(maxBrix), Unit: "Brix",
+	Below: "say what the mark stands for, such as 66.9 Brix at 211 F", Above: brixRange.Above}
 
 func (m Mark) check(fn string) error {
 	if err := markRange.Check(fn, float64(m.For)); err != nil {
 		return err
 	}
-	if err := tempRange.Check(fn, m.At.Celsius()); err != nil {
+	if err := tempRange.CheckAs(fn, "Mark.At", m.At.Celsius()); err != nil {
 		return err
 	}
-	return glassRange.Check(fn, m.Expansion)
+	return glassRange.CheckAs(fn, "Mark.Expansion", m.Expansion)
 }
 
 // A CupRow is one line of the table that hangs beside the pan: what a
@@ -82,7 +82,7 @@ type CupRow struct {
 
 // FillCupTable sets, in every row, what the hydrometer shows in a solution of
 // target Brix at the row's temperature. At the first row that is out of range
-// it stops with a [units.RangeError]; that row and those after it are as they
+// it stops with a [*units.RangeError]; that row and those after it are as they
 // were.
 //
 // Range, uncertainty and errors are those of [Hydrometer.Reading]. Check value:
@@ -91,7 +91,7 @@ func (h Hydrometer) FillCupTable(target units.Brix, rows []CupRow) error {
 	const fn = "density.Hydrometer.FillCupTable"
 	for i := range rows {
 		row := &rows[i]
-		m, err := h.mark(fn, target, row.At)
+		m, err := h.mark(fn, "target", "CupRow.At", target, row.At)
 		if err != nil {
 			return err
 		}

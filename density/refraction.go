@@ -12,35 +12,35 @@ import (
 // against air. It is what a refractometer for sugar measures.
 type ND20 float64
 
-// RefractiveIndex returns the refractive index of b Brix on the ICUMSA 1974
-// scale.
+// RefractiveIndex returns the refractive index of the given strength on the
+// ICUMSA 1974 scale.
 //
-// Range: 0 to 85 Brix; outside it NaN and a [units.RangeError]. Uncertainty:
-// 6.1e-6 (0.003 Brix), the worst difference of the fit from the table. Source:
-// ICUMSA 1974 scale, read as the constant table of a general-purpose property
-// library that cites a laboratory data book. Check value: 1.45822 at 67 Brix.
-func RefractiveIndex(b units.Brix) (ND20, error) {
-	if err := brixRange.Check("density.RefractiveIndex", float64(b)); err != nil {
+// Range: 0 to 85 Brix. Uncertainty: 6.1e-6 (0.003 Brix), the worst difference
+// of the fit from the table. Source: ICUMSA 1974 scale, read as the constant
+// table of a general-purpose property library that cites a laboratory data
+// book. Check value: 1.45822 at 67 Brix.
+func RefractiveIndex(brix units.Brix) (ND20, error) {
+	if err := brixRange.Check("density.RefractiveIndex", float64(brix)); err != nil {
 		return nan[ND20](), err
 	}
-	return ND20(index(b.Fraction())), nil
+	return ND20(index(brix.Fraction())), nil
 }
 
 // BrixFromRefractiveIndex returns the strength of a sucrose solution of
-// refractive index n at 20 C: the inverse of [RefractiveIndex], with the same
+// refractive index at 20 C: the inverse of [RefractiveIndex], with the same
 // uncertainty.
 //
-// Range: the indices of 0 to 85 Brix, 1.33299 to 1.50398; outside it NaN and a
-// [units.RangeError]. Check value: 67.0 Brix at 1.45822.
-func BrixFromRefractiveIndex(n ND20) (units.Brix, error) {
-	x := snap(float64(n), rounding, &indexRange)
+// Range: the indices of 0 to 85 Brix, 1.33299 to 1.50398. Check value: 67.0
+// Brix at 1.45822.
+func BrixFromRefractiveIndex(index ND20) (units.Brix, error) {
+	x := snap(float64(index), rounding, &indexRange)
 	if err := indexRange.Check("density.BrixFromRefractiveIndex", x); err != nil {
 		return nan[units.Brix](), err
 	}
 	return clamp(indexFraction(x)), nil
 }
 
-var indexRange = limit.Range{Arg: "refractive index", Low: index(minBrix.Fraction()), High: index(maxBrix.Fraction()),
+var indexRange = limit.Range{Arg: "index", What: "refractive index", Low: index(minBrix.Fraction()), High: index(maxBrix.Fraction()),
 	Below: "water is 1.333, syrup near 1.458", Above: "water is 1.333, syrup near 1.458"}
 
 // index is the refractive index at 20 C of mass fraction w.

@@ -7,7 +7,7 @@ import (
 
 // prismRange holds the temperatures at which the model of refraction was
 // compared with the table of 1936.
-var prismRange = limit.Range{Arg: "prism temperature", Low: 10, High: 30, Unit: "C",
+var prismRange = limit.Range{Arg: "at", What: "prism temperature", Low: 10, High: 30, Unit: "C",
 	Below: "bring instrument and drop to room temperature, 20 C at best",
 	Above: "bring instrument and drop to room temperature, 20 C at best"}
 
@@ -38,16 +38,16 @@ type Refractometer struct {
 }
 
 // Brix returns the sugar content of a liquid that reads reading with drop and
-// prism at temperature at.
+// prism at the given temperature.
 //
-// Range: readings (less ReadsHigh) and answers from -1 to 85 Brix, at from 10 to
-// 30 C, where the model was compared with published corrections; outside it NaN
-// and a [units.RangeError]. Uncertainty: 0.008 Brix (standard, against the rows
-// read) with that of the instrument; [Refractometer.Measure] works it out.
-// Source: refraction of Lorentz and Lorenz with the water of IAPWS (1997) and
-// the density of [Solution]; compared with the International Commission table
-// of 1936, from which it differs by up to 0.04 Brix, at 70 Brix and 10 C. Check
-// value: 66.9 read at 30 C is 67.69 Brix (computed).
+// Range: readings (less ReadsHigh) and answers from -1 to 85 Brix, at from 10
+// to 30 C, where the model was compared with published corrections.
+// Uncertainty: 0.008 Brix (standard, against the rows read) with that of the
+// instrument; [Refractometer.Measure] works it out. Source: refraction of
+// Lorentz and Lorenz with the water of IAPWS (1997) and the density of
+// [Solution]; compared with the International Commission table of 1936, from
+// which it differs by up to 0.04 Brix, at 70 Brix and 10 C. Check value: 66.9
+// read at 30 C is 67.69 Brix (computed).
 func (r Refractometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Refractometer.Brix"
 	if err := r.check(fn, at); err != nil {
@@ -63,30 +63,29 @@ func (r Refractometer) Brix(reading units.Brix, at units.Temperature) (units.Bri
 	return prismAnswer(fn, toBrix(prismFraction(mark.Fraction(), at.Celsius())))
 }
 
-// Reading returns what the instrument shows in b Brix with drop and prism at
-// temperature at: the inverse of [Refractometer.Brix], with the same range and
-// uncertainty.
+// Reading returns what the instrument shows in the given strength with drop and
+// prism at the given temperature: the inverse of [Refractometer.Brix], with the
+// same range and uncertainty.
 //
 // Check value: 66.9 Brix at 30 C reads 66.10 (computed).
-func (r Refractometer) Reading(b units.Brix, at units.Temperature) (units.Brix, error) {
-	return r.reading("density.Refractometer.Reading", b, at)
+func (r Refractometer) Reading(brix units.Brix, at units.Temperature) (units.Brix, error) {
+	return r.reading("density.Refractometer.Reading", brix, at)
 }
 
 // CheckedIn returns the refractometer with ReadsHigh set to what it read too
-// much in a solution of known strength b at temperature at: 0 Brix is plain
-// water.
+// much in a solution of known strength at the given temperature: 0 Brix is
+// plain water.
 //
 // Range: as for [Refractometer.Brix], and an error of no more than 5 Brix.
 // Check value: a compensated instrument that reads 0.2 in water reads 0.2 high.
-func (r Refractometer) CheckedIn(b units.Brix, at units.Temperature, reading units.Brix) (Refractometer, error) {
+func (r Refractometer) CheckedIn(brix units.Brix, at units.Temperature, reading units.Brix) (Refractometer, error) {
 	const fn = "density.Refractometer.CheckedIn"
 	r.ReadsHigh = 0
-	want, err := r.reading(fn, b, at)
+	want, err := r.reading(fn, brix, at)
 	if err != nil {
 		return Refractometer{}, err
 	}
-	r.ReadsHigh = reading - want
-	if err := offsetRange.Check(fn, float64(r.ReadsHigh)); err != nil {
+	if r.ReadsHigh, err = offset(fn, reading, want); err != nil {
 		return Refractometer{}, err
 	}
 	return r, nil
@@ -132,5 +131,5 @@ func (r Refractometer) check(fn string, at units.Temperature) error {
 	if err := prismRange.Check(fn, at.Celsius()); err != nil {
 		return err
 	}
-	return offsetRange.Check(fn, float64(r.ReadsHigh))
+	return offsetRange.CheckAs(fn, "Refractometer.ReadsHigh", float64(r.ReadsHigh))
 }

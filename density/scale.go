@@ -39,69 +39,82 @@ func (s Scale) String() string {
 	return "unknown scale"
 }
 
-// SG2020 returns the apparent specific gravity 20/20 C of b Brix on this scale.
+// SG2020 returns the apparent specific gravity 20/20 C of the given strength on
+// this scale.
 //
-// Range: 0 to 85 Brix on ICUMSA, 0 to 95 on NBSC440; outside it NaN and a
-// [units.RangeError]. Uncertainty 0.0001 against the truth, and half a unit of
-// the fifth decimal against the printed table. Source of NBSC440: Bates et al.,
-// Polarimetry, Saccharimetry and the Sugars, NBS Circular C440 (1942), Table
-// 114. Check values at 66 Brix: 1.32516 on NBSC440 (read), 1.32543 on ICUMSA
-// (computed).
-func (s Scale) SG2020(b units.Brix) (SG2020, error) {
-	if err := s.check("density.Scale.SG2020", b); err != nil {
+// Range: 0 to 85 Brix on ICUMSA, 0 to 95 on NBSC440. Uncertainty 0.0001 against
+// the truth, and half a unit of the fifth decimal against the printed table.
+// Source of NBSC440: Bates et al., Polarimetry, Saccharimetry and the Sugars,
+// NBS Circular C440 (1942), Table 114. Check values at 66 Brix: 1.32516 on
+// NBSC440 (read), 1.32543 on ICUMSA (computed).
+func (s Scale) SG2020(brix units.Brix) (SG2020, error) {
+	if err := s.check("density.Scale.SG2020", brix); err != nil {
 		return nan[SG2020](), err
 	}
-	return s.gravity(b), nil
+	return s.gravity(brix), nil
 }
 
-// Brix returns the strength on this scale of apparent specific gravity sg: the
+// Brix returns the strength on this scale of apparent specific gravity: the
 // inverse of [Scale.SG2020], with its uncertainty over the slope, 0.02 Brix.
 //
-// Range: the gravities of the scale's own range; outside it NaN and a
-// [units.RangeError]. Check value: 66 Brix at 1.32516 on [NBSC440] (Table 114).
+// Range: the gravities of the scale's own range. Check value: 66 Brix at
+// 1.32516 on [NBSC440] (Table 114).
 func (s Scale) Brix(sg SG2020) (units.Brix, error) {
 	return s.brix("density.Scale.Brix", sg)
 }
 
-// Baume returns the degrees Baume, modulus 145, of b Brix on this scale. The
-// range is that of [Scale.SG2020].
+// Baume returns the degrees Baume, modulus 145, of the given strength on this
+// scale. The range is that of [Scale.SG2020].
 //
 // Check values on NBSC440: 66.0, 66.9 and 68.9 Brix are 35.58, 36.03 and 37.04
 // (computed from Table 114).
-func (s Scale) Baume(b units.Brix) (Baume145, error) {
-	if err := s.check("density.Scale.Baume", b); err != nil {
+func (s Scale) Baume(brix units.Brix) (Baume145, error) {
+	if err := s.check("density.Scale.Baume", brix); err != nil {
 		return nan[Baume145](), err
 	}
-	return baume(s.gravity(b)), nil
+	return baume(s.gravity(brix)), nil
 }
 
-// BrixFromBaume returns the strength on this scale of be degrees Baume, modulus
+// BrixFromBaume returns the strength on this scale of degrees Baume, modulus
 // 145: the inverse of [Scale.Baume], with its range.
 //
 // Check value: 66.9 Brix at 36.03 Be on [NBSC440] (computed from Table 114).
-func (s Scale) BrixFromBaume(be Baume145) (units.Brix, error) {
-	return s.brixFromBaume("density.Scale.BrixFromBaume", be)
+func (s Scale) BrixFromBaume(degrees Baume145) (units.Brix, error) {
+	return s.brixFromBaume("density.Scale.BrixFromBaume", degrees)
 }
 
-// Convert returns what the syrup that is b Brix on this scale is on scale to:
-// the strength of equal specific gravity.
+// Convert returns what the syrup of the given strength on this scale is on
+// scale to: the strength of equal specific gravity.
 //
-// Range: 0 Brix to the end of the shorter scale; outside it NaN and a
-// [units.RangeError]. Uncertainty 0.003 Brix, from the printed digits. Check
-// value: 66 Brix on NBSC440 is 65.955 on ICUMSA (computed).
-func (s Scale) Convert(b units.Brix, to Scale) (units.Brix, error) {
+// Range: 0 Brix to the end of the shorter scale. Uncertainty 0.003 Brix, from
+// the printed digits. Check value: 66 Brix on NBSC440 is 65.955 on ICUMSA
+// (computed).
+func (s Scale) Convert(brix units.Brix, to Scale) (units.Brix, error) {
 	const fn = "density.Scale.Convert"
-	if err := s.check(fn, b); err != nil {
+	if err := s.check(fn, brix); err != nil {
+		return nan[units.Brix](), err
+	}
+	if err := scaleRange.CheckAs(fn, "to", float64(to)); err != nil {
 		return nan[units.Brix](), err
 	}
 	if s == to {
-		return b, nil
+		return brix, nil
 	}
-	return to.brix(fn, s.gravity(b))
+	if to == ICUMSA { // the shorter one
+		if err := convertRange.Check(fn, float64(brix)); err != nil {
+			return nan[units.Brix](), err
+		}
+		return clamp(icumsaFraction(s.gravity(brix))), nil
+	}
+	return to.brix(fn, s.gravity(brix))
 }
 
-var scaleRange = limit.Range{Arg: "scale", Low: float64(ICUMSA), High: float64(NBSC440),
-	Above: "use density.ICUMSA or density.NBSC440"}
+// convertRange is what of [NBSC440] the scale of [ICUMSA] reaches.
+var convertRange = limit.Range{Arg: "brix", What: "sugar content", Low: float64(minBrix), High: float64(NBSC440.fromICUMSA(maxBrix)), Unit: "Brix",
+	Below: brixRange.Below, Above: brixRange.Above}
+
+var scaleRange = limit.Range{Arg: "Scale", What: "scale", Low: float64(ICUMSA), High: float64(NBSC440),
+	Above: "use ICUMSA or NBS C440"}
 
 // What may be asked of each scale.
 var scales = [...]struct{ brix, gravity, baume limit.Range }{
@@ -111,9 +124,9 @@ var scales = [...]struct{ brix, gravity, baume limit.Range }{
 
 func scaleRanges(low, high SG2020, most units.Brix) struct{ brix, gravity, baume limit.Range } {
 	return struct{ brix, gravity, baume limit.Range }{
-		limit.Range{Arg: "sugar content", Low: float64(minBrix), High: float64(most), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above},
-		limit.Range{Arg: "specific gravity", Low: float64(low), High: float64(high), Below: notGravity, Above: notGravity},
-		limit.Range{Arg: "Baume", Low: float64(baume(low)), High: float64(baume(high)), Unit: "Be", Below: notBaume, Above: notBaume},
+		limit.Range{Arg: "brix", What: "sugar content", Low: float64(minBrix), High: float64(most), Unit: "Brix", Below: brixRange.Below, Above: brixRange.Above},
+		limit.Range{Arg: "sg", What: "specific gravity", Low: float64(low), High: float64(high), Below: notGravity, Above: notGravity},
+		limit.Range{Arg: "degrees", What: "Baume", Low: float64(baume(low)), High: float64(baume(high)), Unit: "Be", Below: notBaume, Above: notBaume},
 	}
 }
 
@@ -125,7 +138,7 @@ func (s Scale) check(fn string, b units.Brix) error {
 	return scales[s].brix.Check(fn, float64(b))
 }
 
-// gravity is the apparent specific gravity of b Brix, unchecked.
+// gravity is the apparent specific gravity of the given strength, unchecked.
 func (s Scale) gravity(b units.Brix) SG2020 {
 	if s == NBSC440 {
 		sg, _ := tableGravity(float64(b))

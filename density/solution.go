@@ -5,29 +5,28 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Solution returns the density of a sucrose solution of b Brix at temperature
-// t, in vacuo, on the [ICUMSA] scale.
+// Solution returns the density of a sucrose solution of the given strength at
+// the given temperature, in vacuo, on the [ICUMSA] scale.
 //
 // Range: 0 to 85 Brix, 0 to 110 C; the source covers 0 to 100 C. Uncertainty:
 // 0.1 kg/m3 to 90 C (from memory). Above 90 C the expansion of the polynomial
 // flattens, an artifact worth 0.035 Brix at 99 C and 0.075 at 105 C at 66.9
-// Brix: see [Extrapolated]. Outside the range the answer is NaN and a
-// [units.RangeError].
+// Brix: see [Extrapolated].
 //
 // Source: ICUMSA Specification and Standard SPS-4, as reprinted in Bubnik,
 // Kadlec, Urban, Bruhns, Sugar Technologists Manual, 8th ed., Bartens 1995, p.
 // 164, on the water of [Water]. Check value: 1328.191 kg/m3 at 66.9 Brix and
 // 20 C (computed).
-func Solution(b units.Brix, t units.Temperature) (units.Density, error) {
+func Solution(brix units.Brix, at units.Temperature) (units.Density, error) {
 	const fn = "density.Solution"
-	c := t.Celsius()
-	if err := brixRange.Check(fn, float64(b)); err != nil {
+	c := at.Celsius()
+	if err := brixRange.Check(fn, float64(brix)); err != nil {
 		return nan[units.Density](), err
 	}
 	if err := tempRange.Check(fn, c); err != nil {
 		return nan[units.Density](), err
 	}
-	return units.Density(rho(b.Fraction(), c)), nil
+	return units.Density(rho(brix.Fraction(), c)), nil
 }
 
 // Densities, in kg/m3, that no solution in the range goes beyond: 951 to 1456.
@@ -36,36 +35,35 @@ const (
 	mostDensity  units.Density = 1500
 )
 
-// BrixFromDensity returns the sugar content of a solution of density d at
-// temperature t: the inverse of [Solution].
+// BrixFromDensity returns the sugar content of a solution of the given density
+// at the given temperature: the inverse of [Solution].
 //
-// Range: the densities of 0 to 85 Brix at t, and t from 0 to 110 C.
+// Range: the densities of 0 to 85 Brix at that temperature; 0 to 110 C.
 // Uncertainty: that of [Solution] over its slope, 0.016 Brix at 66.9 and 20 C.
-// Outside the range the answer is NaN and a [units.RangeError].
 //
 // The temperature is never solved for: below about 8 C a thin sap's density
 // has two temperatures. Check value: 1328.191 kg/m3 at 20 C is 66.9 Brix
 // (computed).
-func BrixFromDensity(d units.Density, t units.Temperature) (units.Brix, error) {
+func BrixFromDensity(density units.Density, at units.Temperature) (units.Brix, error) {
 	const fn = "density.BrixFromDensity"
-	c := t.Celsius()
+	c := at.Celsius()
 	if err := tempRange.Check(fn, c); err != nil {
 		return nan[units.Brix](), err
 	}
-	if d >= leastDensity && d <= mostDensity {
-		if b, ok := solved(fraction(float64(d), c)); ok {
+	if density >= leastDensity && density <= mostDensity {
+		if b, ok := solved(fraction(float64(density), c)); ok {
 			return b, nil
 		}
 	}
 	low, high := water(c), rho(maxBrix.Fraction(), c)
-	if limit.Holds(float64(d), low, high) { // by a hair
-		if float64(d) < high {
+	if limit.Holds(float64(density), low, high) { // by a hair
+		if float64(density) < high {
 			return minBrix, nil
 		}
 		return maxBrix, nil
 	}
 	return nan[units.Brix](), &units.RangeError{
-		Func: fn, Arg: "density", Value: float64(d), Low: low, High: high, Unit: "kg/m3",
-		Hint: "at this temperature water is the least and 85 Brix the most: check the unit, the temperature and whether the figure was weighed in air (see density.FromAir)",
+		Func: fn, Arg: "density", Value: float64(density), Low: low, High: high, Unit: "kg/m3",
+		Hint: "at this temperature water is the least and 85 Brix the most: check the unit, the temperature and whether the figure was weighed in air",
 	}
 }

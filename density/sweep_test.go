@@ -8,9 +8,10 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func TestSweep(t *testing.T) {
+func swept() sweep.Package {
 	glass := density.Hydrometer{GraduatedAt: units.Celsius(20)}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			density.BaumeFromBrix, density.BrixFromBaume, density.BrixFromDensity, density.BrixFromRefractiveIndex, density.BrixFromSG2020,
 			density.BrixFromTrueSG2020, density.CaveatsOf, density.Combine, density.Contraction, density.Extrapolated, density.FromAir,
@@ -31,5 +32,9 @@ func TestSweep(t *testing.T) {
 			"Refractometer.CheckedIn: NaN": "the same",
 			"Hydrometer.FillCupTable: NaN": "it writes over the readings of the rows, and of no rows nothing is asked",
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept()) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept()) }

@@ -240,35 +240,35 @@ const (
 )
 
 func (d Doubt) check(fn string, thermometer bool) error {
-	if err := checkDoubt(fn, "division", float64(d.Division), float64(maxDoubt), "Brix"); err != nil {
+	if err := checkDoubt(fn, "Doubt.Division", "division doubt", float64(d.Division), float64(maxDoubt), "Brix"); err != nil {
 		return err
 	}
-	if err := checkDoubt(fn, "calibration", float64(d.Calibration), float64(maxDoubt), "Brix"); err != nil {
+	if err := checkDoubt(fn, "Doubt.Calibration", "calibration doubt", float64(d.Calibration), float64(maxDoubt), "Brix"); err != nil {
 		return err
 	}
 	if !thermometer {
 		return nil
 	}
-	return checkDoubt(fn, "thermometer", float64(d.Thermometer), float64(maxThermometer), "K")
+	return checkDoubt(fn, "Doubt.Thermometer", "thermometer doubt", float64(d.Thermometer), float64(maxThermometer), "C deg")
 }
 
 func (d FlaskDoubt) check(fn string, net units.Mass, v units.Volume) error {
-	if err := checkDoubt(fn, "division", d.Division.Grams(), maxShare*net.Grams(), "g"); err != nil {
+	if err := checkDoubt(fn, "FlaskDoubt.Division", "division doubt", d.Division.Grams(), maxShare*net.Grams(), "g"); err != nil {
 		return err
 	}
-	if err := checkDoubt(fn, "calibration", d.Calibration.Grams(), maxShare*net.Grams(), "g"); err != nil {
+	if err := checkDoubt(fn, "FlaskDoubt.Calibration", "calibration doubt", d.Calibration.Grams(), maxShare*net.Grams(), "g"); err != nil {
 		return err
 	}
-	if err := checkDoubt(fn, "volume", d.Volume.Milliliters(), maxShare*v.Milliliters(), "mL"); err != nil {
+	if err := checkDoubt(fn, "FlaskDoubt.Volume", "volume doubt", d.Volume.Milliliters(), maxShare*v.Milliliters(), "mL"); err != nil {
 		return err
 	}
-	return checkDoubt(fn, "thermometer", float64(d.Thermometer), float64(maxThermometer), "K")
+	return checkDoubt(fn, "FlaskDoubt.Thermometer", "thermometer doubt", float64(d.Thermometer), float64(maxThermometer), "C deg")
 }
 
-func checkDoubt(fn, arg string, v, high float64, unit string) error {
+func checkDoubt(fn, arg, what string, v, high float64, unit string) error {
 	if v > 0 && limit.Holds(v, 0, high) {
 		return nil
 	}
-	return &units.RangeError{Func: fn, Arg: arg + " doubt", Value: v, Low: 0, High: high, Unit: unit,
+	return &units.RangeError{Func: fn, Arg: arg, What: what, Value: v, Low: 0, High: high, Unit: unit,
 		Hint: "say how far off it may be: no instrument is perfect, and zero stands for not stated"}
 }

@@ -5,18 +5,17 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Water returns the density of air-free water at 1 atm and temperature t, in
-// vacuo.
+// Water returns the density of air-free water at 1 atm and the given
+// temperature, in vacuo.
 //
 // Range: 0 to 110 C (the source reaches 150 C). Below about 8 C two
 // temperatures share a density, with the maximum near 4 C. Uncertainty: within
-// 0.006 kg/m3 of IAPWS-95 from 0 to 100 C. Outside the range the answer is NaN
-// and a [units.RangeError].
+// 0.006 kg/m3 of IAPWS-95 from 0 to 100 C.
 //
 // Source: Kell, G. S., Journal of Chemical and Engineering Data 20 (1975)
 // 97-105. Check value: 998.203 kg/m3 at 20 C (computed).
-func Water(t units.Temperature) (units.Density, error) {
-	c := t.Celsius()
+func Water(at units.Temperature) (units.Density, error) {
+	c := at.Celsius()
 	if err := tempRange.Check("density.Water", c); err != nil {
 		return nan[units.Density](), err
 	}

@@ -50,10 +50,11 @@ func (s Solute) moles() float64 {
 	return (1-f)/coef.MolarSucrose + f/molarHexose
 }
 
-// WaterActivity returns the water activity of a solution of b Brix of sucrose at
-// temperature t: the vapor pressure over it as a part of the vapor pressure over
-// water, 1 for water. It tells nothing of safety: molds and yeasts grow to 0.60
-// (Beuchat 1981), far below any syrup, and infused syrups are other liquids.
+// WaterActivity returns the water activity of a solution of sucrose of the
+// given strength at the given temperature: the vapor pressure over it as a part
+// of the vapor pressure over water, 1 for water. It tells nothing of safety:
+// molds and yeasts grow to 0.60 (Beuchat 1981), far below any syrup, and
+// infused syrups are other liquids.
 //
 //	ln a = ln(1-x) + Q/(R T) x^2 (1 + a1 x + a2 x^2)
 //
@@ -62,14 +63,13 @@ func (s Solute) moles() float64 {
 //
 // Range: 0 to 92 Brix, -20 to 140 C. Uncertainty: about 1 percent at syrup
 // strength: 0.87 to 0.88 is also published for 66.9 Brix. In thin solutions the
-// depression is low, by 6 percent of itself at 0.1 molal, 3 at 0.2. Outside the
-// range the answer is NaN and a [units.RangeError].
+// depression is low, by 6 percent of itself at 0.1 molal, 3 at 0.2.
 //
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, with
 // molar masses of 342.3 and 18.02 g/mol. Check value: 0.852 at 66.9 Brix and
 // 25 C (computed).
-func WaterActivity(b units.Brix, t units.Temperature) (float64, error) {
-	return Solute{}.activity("sugar.WaterActivity", b, t)
+func WaterActivity(brix units.Brix, at units.Temperature) (float64, error) {
+	return Solute{}.activity("sugar.WaterActivity", brix, at)
 }
 
 // WaterActivity is the function [WaterActivity] for a sugar of which a part is
@@ -81,17 +81,16 @@ func WaterActivity(b units.Brix, t units.Temperature) (float64, error) {
 // Range: a share of 0 to 100 percent; the rest as there. Counting molecules is
 // an estimate: no measured table stands behind it. Check value: 0.856 at 66.9
 // Brix, 5 percent and 105 C (computed).
-func (s Solute) WaterActivity(b units.Brix, t units.Temperature) (float64, error) {
-	return s.activity("sugar.Solute.WaterActivity", b, t)
+func (s Solute) WaterActivity(brix units.Brix, at units.Temperature) (float64, error) {
+	return s.activity("sugar.Solute.WaterActivity", brix, at)
 }
 
 // BrixFromWaterActivity returns the sugar content at which sucrose lowers the
-// water activity to a at temperature t: the inverse of [WaterActivity], by
-// Newton's method, with its range and uncertainty. Outside the activities of 0
-// to 92 Brix at t the answer is NaN and a [units.RangeError]. Check value: 66.9
-// Brix at 0.852 and 25 C (computed).
-func BrixFromWaterActivity(a float64, t units.Temperature) (units.Brix, error) {
-	return Solute{}.fromActivity("sugar.BrixFromWaterActivity", a, t)
+// water activity to the given one at the given temperature: the inverse of
+// [WaterActivity], by Newton's method, with its range and uncertainty. Range: the activities of
+// 0 to 92 Brix at that temperature. Check value: 66.9 Brix at 0.852 and 25 C (computed).
+func BrixFromWaterActivity(activity float64, at units.Temperature) (units.Brix, error) {
+	return Solute{}.fromActivity("sugar.BrixFromWaterActivity", activity, at)
 }
 
 // BrixFromWaterActivity is the function [BrixFromWaterActivity] for a sugar of
@@ -99,8 +98,8 @@ func BrixFromWaterActivity(a float64, t units.Temperature) (units.Brix, error) {
 //
 // Range: a share of 0 to 100 percent; the rest as there. Check value: 66.9 Brix
 // at 0.856, 5 percent and 105 C (computed).
-func (s Solute) BrixFromWaterActivity(a float64, t units.Temperature) (units.Brix, error) {
-	return s.fromActivity("sugar.Solute.BrixFromWaterActivity", a, t)
+func (s Solute) BrixFromWaterActivity(activity float64, at units.Temperature) (units.Brix, error) {
+	return s.fromActivity("sugar.Solute.BrixFromWaterActivity", activity, at)
 }
 
 func (s Solute) activity(fn string, b units.Brix, t units.Temperature) (float64, error) {

@@ -69,8 +69,9 @@ func thick(b units.Brix) bool { return b >= KeepsTo-hair }
 // target, syrup further from it than the uncertainty is brought to it; nearer
 // it is left, or read again if a limit of the rule lies as near.
 //
-// Range and errors are those of [Standard.Judge]; a target that the rule forbids
-// is an [InfeasibleError]. An error comes with the advice to read again.
+// Range and errors are those of [Standard.Judge]; a target that the rule
+// forbids is an [*InfeasibleError]. An error comes with the advice to read
+// again.
 //
 // Check values, 66 to 68.9 Brix: leave 67.0 within 0.36, read 66.2 within 0.36
 // again, thin 69.4 within 0.36; 67.6 within 0.36 is left by the rule and thinned

@@ -16,8 +16,8 @@ import (
 // that of its parts. The heat of mixing is left out, a degree at most (from
 // memory), and so is what the vessel takes. Empty lots are passed over.
 //
-// Nothing but empty lots is an [InfeasibleError]. Mass and sugar are as certain
-// as those of the parts.
+// Nothing but empty lots is an [*InfeasibleError]. Mass and sugar are as
+// certain as those of the parts.
 //
 // Caution: a lot knows nothing of mold. Look at each can, then smell it, before it
 // is poured to others: a moldy one is thrown away, since heat leaves its toxins.

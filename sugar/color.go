@@ -83,7 +83,6 @@ func (c ColorClass) Limits() (min, below units.Share) {
 // lower limit and not its upper one: the laws print 74.9 or "less than 75" for
 // the same thing. Range: 0 to 100 percent. Uncertainty: that of the photometer,
 // a percent or two (common practice); within it of a limit the class is open.
-// Outside the range the answer is no class and a [units.RangeError].
 //
 // Source: USDA AMS, U.S. Standards for Grades of Maple Syrup, 2015; Canada,
 // C.R.C. c. 289, Schedule III; Quebec, O.C. 643-2016; New York, 1 NYCRR 270.1.
@@ -107,9 +106,8 @@ type Absorbance float64
 
 // AbsorbanceOf returns the absorbance of a light transmission.
 //
-// Range: 0.001 to 100 percent; outside it the answer is NaN and a
-// [units.RangeError]. Source: the definition (Beer and Lambert). Check value:
-// 50 percent is 0.301030 (computed).
+// Range: 0.001 to 100 percent. Source: the definition (Beer and Lambert). Check
+// value: 50 percent is 0.301030 (computed).
 func AbsorbanceOf(transmission units.Share) (Absorbance, error) {
 	if err := someLight.Check("sugar.AbsorbanceOf", float64(transmission)); err != nil {
 		return Absorbance(math.NaN()), err
@@ -120,8 +118,7 @@ func AbsorbanceOf(transmission units.Share) (Absorbance, error) {
 // Transmission returns the light transmission of the absorbance: the inverse of
 // [AbsorbanceOf].
 //
-// Range: 0 to 5; outside it the answer is NaN and a [units.RangeError]. Check
-// value: 0.301030 is 50 percent (computed).
+// Range: 0 to 5. Check value: 0.301030 is 50 percent (computed).
 func (a Absorbance) Transmission() (units.Share, error) {
 	if err := absorbance.Check("sugar.Absorbance.Transmission", float64(a)); err != nil {
 		return units.Share(math.NaN()), err
@@ -138,9 +135,8 @@ func transmit(a Absorbance) units.Share { return units.FractionShare(math.Pow(10
 // TransmissionAtPath returns the transmission that a cell of another thickness
 // would show: a kit with bottles of 25 mm against the 10 mm of the law.
 //
-// Range: 0.001 to 100 percent, 0.1 mm to 1 m. Outside the range the answer is
-// NaN and a [units.RangeError]. Source: Beer and Lambert, T(L) = 100
-// (T10/100)^(L/10 mm). Check value: 50 percent in 10 mm is 25 in 20 mm.
+// Range: 0.001 to 100 percent, 0.1 mm to 1 m. Source: Beer and Lambert, T(L) =
+// 100 (T10/100)^(L/10 mm). Check value: 50 percent in 10 mm is 25 in 20 mm.
 func TransmissionAtPath(transmission units.Share, measured, wanted units.Length) (units.Share, error) {
 	const fn = "sugar.TransmissionAtPath"
 	err := someLight.Check(fn, float64(transmission))
@@ -162,8 +158,7 @@ func TransmissionAtPath(transmission units.Share, measured, wanted units.Length)
 // color, which this leaves out.
 //
 // Arguments: the transmission measured at the strength from; the strength to.
-// Range: 0.001 to 100 percent, from 1 to 85 Brix, to 0 to 85. Outside the range
-// the answer is NaN and a [units.RangeError].
+// Range: 0.001 to 100 percent, from 1 to 85 Brix, to 0 to 85.
 //
 // Method: Beer and Lambert with the concentration of the sugar at 20 C, A2 =
 // A1 rho2 B2/(rho1 B1). Check value: 50.0 percent at 68.9 Brix is 51.3 at 66.9
@@ -198,8 +193,8 @@ type Tinted struct {
 //
 // Range: 0.001 to 100 percent, volumes of 0 to 1e6 m3 each; a volume of 0 is
 // passed over. Contraction on mixing is left out, below 0.01 of the volume.
-// Outside the range the answer is NaN and a [units.RangeError]; nothing to
-// blend is an [InfeasibleError].
+// Outside the range the answer is NaN and a [*units.RangeError]; nothing to
+// blend is an [*InfeasibleError].
 //
 // Source: Beer and Lambert. Check value: equal volumes of 80 and 40 percent
 // give 56.569, not 60 (computed).
@@ -230,9 +225,8 @@ func BlendTransmission(syrups ...Tinted) (units.Share, error) {
 // [ColorClass.Limits]), and better a percent above it, for the photometer's
 // sake.
 //
-// Range: 0.001 to 100 percent; outside it the answer is NaN and a
-// [units.RangeError]. A target that does not lie between the two is an
-// [InfeasibleError]. Blending mends the color and blends the flavor, off
+// Range: 0.001 to 100 percent. A target that does not lie between the two is an
+// [*InfeasibleError]. Blending mends the color and blends the flavor, off
 // flavors too: look into each drum, then smell it, before they are poured
 // together. Any mold: throw it away, do not taste or blend it.
 //

@@ -19,20 +19,20 @@ type Separation struct {
 // carry the temperature of the lot, so that their volumes compare with its.
 //
 // Range: target 0 to 85 Brix. A target below the lot's strength, a lot without
-// sugar, or an empty one, is an [InfeasibleError].
+// sugar, or an empty one, is an [*InfeasibleError].
 //
 // Method: mass balance, water = m (1 - B/B_target). Check value: 10 US gal of
 // 64.5 Brix to 66.9 lose 3.9325 lb of water and leave 9.53474 US gal, all at 20
 // C (computed).
-func Concentrate(l Lot, target units.Brix) (Separation, error) {
+func Concentrate(lot Lot, target units.Brix) (Separation, error) {
 	const fn = "sugar.Concentrate"
-	if err := checkThickening(fn, l, target); err != nil {
+	if err := checkThickening(fn, lot, target); err != nil {
 		return Separation{}, err
 	}
-	if l.has(target) {
-		return Separation{Concentrate: l}, nil // it is there already
+	if lot.has(target) {
+		return Separation{Concentrate: lot}, nil // it is there already
 	}
-	return part(l, l.mass-target.Of(l.sugar), 0), nil
+	return part(lot, lot.mass-target.Of(lot.sugar), 0), nil
 }
 
 // checkThickening returns an error unless taking water away can bring the lot
@@ -72,8 +72,8 @@ func part(l Lot, removed units.Mass, b units.Brix) Separation {
 //
 // Range: syrup from the strength of the concentrate to 85 Brix; thinner syrup,
 // sap that was syrup before, or a separation of nothing, is an
-// [InfeasibleError]. Sugar lost with what was removed counts as syrup not made,
-// not as evaporation saved.
+// [*InfeasibleError]. Sugar lost with what was removed counts as syrup not
+// made, not as evaporation saved.
 //
 // Method: mass balance, 1 - water to boil off the concentrate / water to boil
 // off the same sugar's worth of sap. Check values: 77.3 percent for 2 to 8 and

@@ -12,11 +12,11 @@
 //
 //	mass = volume rho(B, t)    sugar = mass B/100    water = mass - sugar
 //
-// Every operation keeps mass and sugar to the last digits of the arithmetic. All
-// lots are checked when they are made; the zero Lot is empty. What cannot be
-// had, such as a blend stronger than its parts, is an [InfeasibleError] that
-// says why and what to do instead; an argument outside its documented range is a
-// [example.org/sapreckoner/units.RangeError].
+// Every operation keeps mass and sugar to the last digits of the arithmetic.
+// All lots are checked when they are made; the zero Lot is empty. What cannot
+// be had, such as a blend stronger than its parts, is an [*InfeasibleError]
+// that says why and what to do instead; an argument outside its documented
+// range is a [*example.org/sapreckoner/units.RangeError].
 //
 // # Blending and mending
 //

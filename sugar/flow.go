@@ -9,18 +9,17 @@ import (
 
 var waterC = limit.Range{Arg: "temperature", Low: 0, High: 100, Unit: "C", Below: "below 0 C ice may be forming", Above: "above 100 C open water boils"}
 
-// WaterViscosity returns the dynamic viscosity of water at temperature t near
-// atmospheric pressure.
+// WaterViscosity returns the dynamic viscosity of water at the given
+// temperature near atmospheric pressure.
 //
 // Range: 0 to 100 C (the source covers -8 to 150). Uncertainty: within 0.3
-// percent of the IAPWS formulation of 2008. Outside the range the answer is NaN
-// and a [units.RangeError].
+// percent of the IAPWS formulation of 2008.
 //
 // Source: Kestin, J., Sokolov, M., Wakeham, W. A., Viscosity of Liquid Water in
 // the Range -8 C to 150 C, J. Phys. Chem. Ref. Data 7 (1978) 941-948 (from
 // memory). Check value: 1.002 mPa s at 20 C.
-func WaterViscosity(t units.Temperature) (units.Viscosity, error) {
-	c := t.Celsius()
+func WaterViscosity(at units.Temperature) (units.Viscosity, error) {
+	c := at.Celsius()
 	if err := waterC.Check("sugar.WaterViscosity", c); err != nil {
 		return units.Viscosity(math.NaN()), err
 	}
@@ -33,23 +32,22 @@ func waterViscosity(c float64) float64 {
 	return d / (c + 96) * (1.2378 + d*(-1.303e-3+d*(3.06e-6+d*2.55e-8)))
 }
 
-// FlowFactor returns the flow of a membrane at temperature t as a share of its
-// rated flow: water runs through it as its viscosity allows.
+// FlowFactor returns the flow of a membrane at the given temperature as a share
+// of its rated flow: water runs through it as its viscosity allows.
 //
 // A first estimate: real membranes are more sensitive than the viscosity of
 // water (common practice). If the maker prints a factor, use that one in
 // [Membrane.Time].
 //
-// Range: 0 to 100 C. Outside the range the answer is NaN and a
-// [units.RangeError]. Method: mu(rated)/mu(t) of [WaterViscosity]. Check value:
+// Range: 0 to 100 C. Method: mu(rated)/mu(t) of [WaterViscosity]. Check value:
 // 80 percent at 41 F of a flow rated at 55 F (computed).
-func FlowFactor(rated, t units.Temperature) (units.Share, error) {
+func FlowFactor(rated, at units.Temperature) (units.Share, error) {
 	const fn = "sugar.FlowFactor"
 	if err := waterC.Check(fn, rated.Celsius()); err != nil {
 		return units.Share(math.NaN()), err
 	}
-	if err := waterC.Check(fn, t.Celsius()); err != nil {
+	if err := waterC.Check(fn, at.Celsius()); err != nil {
 		return units.Share(math.NaN()), err
 	}
-	return units.FractionShare(math.Pow(10, waterViscosity(rated.Celsius())-waterViscosity(t.Celsius()))), nil
+	return units.FractionShare(math.Pow(10, waterViscosity(rated.Celsius())-waterViscosity(at.Celsius()))), nil
 }

@@ -25,41 +25,39 @@ var freezingBrix = limit.Range{Arg: "sugar content", Low: 0, High: 60, Unit: "Br
 const coldest = meltingK - 20
 
 // FreezingPoint returns the temperature at which the first ice forms in a
-// solution of b Brix of sucrose, and at which the last melts. The ice is nearly
-// pure water: what stays liquid follows this curve.
+// solution of sucrose of the given strength, and at which the last melts. The
+// ice is nearly pure water: what stays liquid follows this curve.
 //
 // Range: 0 to 60 Brix. Uncertainty: 2.5 percent of the depression, against
-// handbook figures to 40 Brix (from memory); beyond them an estimate. A solution
-// may be cooled some degrees below before ice starts. Outside the range the
-// answer is NaN and a [units.RangeError].
+// handbook figures to 40 Brix (from memory); beyond them an estimate. A
+// solution may be cooled some degrees below before ice starts.
 //
 // Source: the water activity of [WaterActivity] equals that of ice, with 6009.5
 // J/mol and 38.2 J/(mol K) for its melting. Check value: -0.63 C at 10 Brix (CRC
 // Handbook, concentrative properties of aqueous solutions, from memory).
-func FreezingPoint(b units.Brix) (units.Temperature, error) {
-	if err := freezingBrix.Check("sugar.FreezingPoint", float64(b)); err != nil {
+func FreezingPoint(brix units.Brix) (units.Temperature, error) {
+	if err := freezingBrix.Check("sugar.FreezingPoint", float64(brix)); err != nil {
 		return units.Celsius(math.NaN()), err
 	}
-	return units.Kelvin(freezing(b)), nil
+	return units.Kelvin(freezing(brix)), nil
 }
 
-// BrixFromFreezingPoint returns the sugar content of a solution in which ice and
-// liquid rest side by side at temperature t: the inverse of [FreezingPoint],
-// and the strength of the brine in a tank that freezes.
+// BrixFromFreezingPoint returns the sugar content of a solution in which ice
+// and liquid rest side by side at the given temperature: the inverse of
+// [FreezingPoint], and the strength of the brine in a tank that freezes.
 //
-// Range: 0 C down to the freezing point of 60 Brix, -11.9 C. Outside the range
-// the answer is NaN and a [units.RangeError]. Uncertainty: that of
-// [FreezingPoint]. Check value: 10.0 Brix at -0.63 C (computed).
-func BrixFromFreezingPoint(t units.Temperature) (units.Brix, error) {
+// Range: 0 C down to the freezing point of 60 Brix, -11.9 C. Uncertainty: that
+// of [FreezingPoint]. Check value: 10.0 Brix at -0.63 C (computed).
+func BrixFromFreezingPoint(at units.Temperature) (units.Brix, error) {
 	top := units.Brix(freezingBrix.High)
-	c := t.Celsius()
+	c := at.Celsius()
 	if low := units.Kelvin(freezing(top)).Celsius(); !(c >= low-limit.HairC && c <= limit.HairC) {
 		return units.Brix(math.NaN()), &units.RangeError{Func: "sugar.BrixFromFreezingPoint", Arg: "freezing point", Value: c, Low: low, High: 0, Unit: "C",
 			Hint: "above 0 C no ice is left, and below the freezing point of 60 Brix sugar comes out too"}
 	}
-	t = units.Celsius(min(c, 0))
-	y, _ := logIce(t.Kelvin())
-	return min(Solute{}.fromLogActivity(y, t.Kelvin()), top), nil
+	at = units.Celsius(min(c, 0))
+	y, _ := logIce(at.Kelvin())
+	return min(Solute{}.fromLogActivity(y, at.Kelvin()), top), nil
 }
 
 // logIce returns the logarithm of the activity of ice at k kelvin against

@@ -27,64 +27,63 @@ var (
 		Above: "hotter than any syrup boils: check Fahrenheit against Celsius"}
 )
 
-// SpecificHeat returns the specific heat of a solution of b Brix at temperature
-// t.
+// SpecificHeat returns the specific heat of a solution of the given strength at
+// the given temperature.
 //
 // Range: 0 to 85 Brix, 0 to 120 C. Uncertainty: a second printed form agrees to
-// 0.15 percent. Water is constant in it at 4.1868 kJ/(kg K), within 1 percent of
-// the truth from 0 to 100 C and 1.5 to 120 C. The solids are taken as pure
+// 0.15 percent. Water is constant in it at 4.1868 kJ/(kg K), within 1 percent
+// of the truth from 0 to 100 C and 1.5 to 120 C. The solids are taken as pure
 // sugar; a percent of other matter in them takes 0.003 kJ/(kg K) away at 66
-// Brix, a tenth of a percent. Outside the range the answer is NaN and a
-// [units.RangeError].
+// Brix, a tenth of a percent.
 //
 // Source: from memory of the sugar technologists' handbooks, 4.1868 - B (0.0297 -
 // 4.6e-5 q) + 7.5e-5 B t with a purity q of 100 percent. Check value: 2.629
 // kJ/(kg K) at 66 Brix and 20 C (computed).
-func SpecificHeat(b units.Brix, t units.Temperature) (units.SpecificHeat, error) {
+func SpecificHeat(brix units.Brix, at units.Temperature) (units.SpecificHeat, error) {
 	const fn = "sugar.SpecificHeat"
-	if err := checkHeat(fn, b, t); err != nil {
+	if err := checkHeat(fn, brix, at); err != nil {
 		return units.SpecificHeat(math.NaN()), err
 	}
-	at0, perC := heatTerms(b)
-	return units.JoulesPerKilogramKelvin(at0 + perC*t.Celsius()), nil
+	at0, perC := heatTerms(brix)
+	return units.JoulesPerKilogramKelvin(at0 + perC*at.Celsius()), nil
 }
 
-// Enthalpy returns the heat that warms a kilogram of a solution of b Brix from 0
-// C to temperature t: the integral of [SpecificHeat]. The difference of two
-// enthalpies at one strength is the heat between two temperatures; weighed by
-// mass they add up when liquids mix, but for the heat of mixing, which is left
-// out (a degree at most, from memory).
+// Enthalpy returns the heat that warms a kilogram of a solution of the given
+// strength from 0 C to the given temperature: the integral of [SpecificHeat].
+// The difference of two enthalpies at one strength is the heat between two
+// temperatures; weighed by mass they add up when liquids mix, but for the heat
+// of mixing, which is left out (a degree at most, from memory).
 //
-// Range and uncertainty: as of [SpecificHeat]. Outside the range the answer is
-// NaN and a [units.RangeError]. Check value: 51.6 kJ/kg at 66 Brix and 20 C
-// (computed).
-func Enthalpy(b units.Brix, t units.Temperature) (units.SpecificEnergy, error) {
+// Range and uncertainty: as of [SpecificHeat]. Check value: 51.6 kJ/kg at 66
+// Brix and 20 C (computed).
+func Enthalpy(brix units.Brix, at units.Temperature) (units.SpecificEnergy, error) {
 	const fn = "sugar.Enthalpy"
-	if err := checkHeat(fn, b, t); err != nil {
+	if err := checkHeat(fn, brix, at); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
-	return units.JoulesPerKilogram(enthalpy(b, t.Celsius())), nil
+	return units.JoulesPerKilogram(enthalpy(brix, at.Celsius())), nil
 }
 
-// TemperatureFromEnthalpy returns the temperature at which a solution of b Brix
-// has the given enthalpy: the inverse of [Enthalpy], to find what a blend comes
-// to. Outside the enthalpies of 0 to 120 C at b the answer is NaN and a
-// [units.RangeError]. Check value: 20.0 C at 66 Brix and 51.6 kJ/kg (computed).
-func TemperatureFromEnthalpy(b units.Brix, h units.SpecificEnergy) (units.Temperature, error) {
+// TemperatureFromEnthalpy returns the temperature at which a solution of the
+// given strength has the given enthalpy: the inverse of [Enthalpy], to find
+// what a blend comes to. Range: the enthalpies of 0 to 120 C at
+// that strength. Check value: 20.0 C at 66 Brix and 51.6
+// kJ/kg (computed).
+func TemperatureFromEnthalpy(brix units.Brix, heat units.SpecificEnergy) (units.Temperature, error) {
 	const fn = "sugar.TemperatureFromEnthalpy"
 	nan := units.Celsius(math.NaN())
-	if err := heatBrix.Check(fn, float64(b)); err != nil {
+	if err := heatBrix.Check(fn, float64(brix)); err != nil {
 		return nan, err
 	}
-	high := units.JoulesPerKilogram(enthalpy(b, heatTemp.High))
-	least := units.JoulesPerKilogram(enthalpy(b, -limit.HairC))
-	if !(h >= least && (h <= high || limit.Same(h, high))) {
-		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: h.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
+	high := units.JoulesPerKilogram(enthalpy(brix, heatTemp.High))
+	least := units.JoulesPerKilogram(enthalpy(brix, -limit.HairC))
+	if !(heat >= least && (heat <= high || limit.Same(heat, high))) {
+		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: heat.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
 			Hint: "it counts from 0 C and ends at 120 C: ice and steam are not in it"}
 	}
 	// The root of a parabola, in the form that stays finite without sugar.
-	at0, perC := heatTerms(b)
-	j := max(h, 0).JoulesPerKilogram()
+	at0, perC := heatTerms(brix)
+	j := max(heat, 0).JoulesPerKilogram()
 	t := 2 * j / (at0 + math.Sqrt(at0*at0+2*perC*j))
 	return units.Celsius(min(t, heatTemp.High)), nil
 }

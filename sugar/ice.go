@@ -26,8 +26,8 @@ var (
 // Arguments: the sap before it froze; the mass of the ice; the strength of the
 // melted ice, [CleanIce] if it was not measured. Range: 0 to 1e9 kg, 0 to 60
 // Brix left. More ice than the sap could give, ice no thinner than the sap, or
-// an empty lot, is an [InfeasibleError]; an argument outside its range is a
-// [units.RangeError]. Both lots come at the temperature of the sap, so that
+// an empty lot, is an [*InfeasibleError]; an argument outside its range is a
+// [*units.RangeError]. Both lots come at the temperature of the sap, so that
 // volumes compare.
 //
 // Method: mass balance. Check value: 50 kg of clean ice off 100 kg of 2 Brix
@@ -54,9 +54,9 @@ func TakeIce(sap Lot, ice units.Mass, strength units.Brix) (Separation, error) {
 // target, and what is left.
 //
 // Arguments: the sap; the target; the strength of the melted ice, [CleanIce] if
-// it was not measured. Range: target 0 to 60 Brix. A target below the sap, ice no
-// thinner than the sap, or an empty lot, is an [InfeasibleError]. How cold it
-// must be for so much ice tells [FreezingPoint] of the target.
+// it was not measured. Range: target 0 to 60 Brix. A target below the sap, ice
+// no thinner than the sap, or an empty lot, is an [*InfeasibleError]. [FreezingPoint] of
+// the target tells how cold that is.
 //
 // Method: mass balance, ice = m (B1 - B0)/(B1 - B_ice). Check value: 100 kg of 2
 // Brix to 4 give 50 kg of clean ice, or 57.14 kg of ice of 0.5 Brix (computed).
@@ -74,27 +74,27 @@ func IceToReach(sap Lot, target, strength units.Brix) (Separation, error) {
 	return iceTo(sap, target, strength), nil
 }
 
-// FreezeTo returns the ice in sap that stands at temperature t until no more
-// freezes, and the liquid between: it is as strong as the freezing curve has it
-// at t. Sap warmer than its freezing point gives no ice.
+// FreezeTo returns the ice in sap that stands at the given temperature until no
+// more freezes, and the liquid between: it is as strong as the freezing curve
+// has it at that temperature. Sap warmer than its freezing point gives no ice.
 //
 // Arguments: the sap; the temperature; the strength of the melted ice,
 // [CleanIce] if it was not measured. Range: -10 to 0 C. Ice no thinner than the
-// sap, or an empty lot, is an [InfeasibleError]. Uncertainty: that of
+// sap, or an empty lot, is an [*InfeasibleError]. Uncertainty: that of
 // [FreezingPoint]; a pail in one frosty night is not yet in balance, and gives
 // less.
 //
 // Method: freezing point depression of the liquid. Check value: 2 Brix at
 // -0.63 C leaves liquid of 10 Brix and a fifth of the mass (computed).
-func FreezeTo(sap Lot, t units.Temperature, strength units.Brix) (Separation, error) {
+func FreezeTo(sap Lot, at units.Temperature, strength units.Brix) (Separation, error) {
 	const fn = "sugar.FreezeTo"
-	if err := iceC.Check(fn, t.Celsius()); err != nil {
+	if err := iceC.Check(fn, at.Celsius()); err != nil {
 		return Separation{}, err
 	}
 	if err := checkIce(fn, sap, strength); err != nil {
 		return Separation{}, err
 	}
-	liquid, err := BrixFromFreezingPoint(t)
+	liquid, err := BrixFromFreezingPoint(at)
 	if err != nil {
 		return Separation{}, units.Under(fn, err)
 	}

@@ -35,12 +35,11 @@ const (
 // syrup.
 //
 // Arguments: the reading; the dilution as parts of the whole to one part of
-// syrup by weight, 10 for 1:10. Range: 20 to 600 mg/dL (from memory: what common
-// meters show), dilution 1 to 50. The source's table ends at 60 mg/dL; beyond
-// it the line is extended. Uncertainty: a tenth of the answer or more, since
-// meters are made for blood: use one meter and one dilution, and compare lots
-// rather than trust the figure. Outside the range the answer is NaN and a
-// [units.RangeError].
+// syrup by weight, 10 for 1:10. Range: 20 to 600 mg/dL (from memory: what
+// common meters show), dilution 1 to 50. The source's table ends at 60 mg/dL;
+// beyond it the line is extended. Uncertainty: a tenth of the answer or more,
+// since meters are made for blood: use one meter and one dilution, and compare
+// lots rather than trust the figure.
 //
 // Half of inverted sugar is glucose: 1 percent in ten parts of water is 50 mg in
 // 100 g, which is where the 50 comes from (computed). The share of the sugar
@@ -67,8 +66,8 @@ const meterLine = 500.0
 // [InvertedFromMeter]. It tells the dilution that brings a lot into the meter's
 // range of about 20 to 600 mg/dL, which it does not check.
 //
-// Range: 0 to 100 percent, dilution 1 to 50; outside it the answer is NaN and a
-// [units.RangeError]. Check value: 0.4 percent at 1:10 shows 20 mg/dL.
+// Range: 0 to 100 percent, dilution 1 to 50. Check value: 0.4 percent at 1:10
+// shows 20 mg/dL.
 func MeterFromInverted(inverted units.Share, dilution float64) (Glucose, error) {
 	const fn = "sugar.MeterFromInverted"
 	if err := invertedInLot.Check(fn, float64(inverted)); err != nil {
@@ -124,8 +123,7 @@ func (c Confection) Inverted() (low, high units.Share) {
 
 // Suits reports whether syrup of that inverted sugar suits the confection.
 //
-// Range: 0 to 100 percent; outside it a [units.RangeError]. An unknown
-// confection is an [InfeasibleError].
+// Range: 0 to 100 percent. An unknown confection is an [*InfeasibleError].
 func (c Confection) Suits(inverted units.Share) (bool, error) {
 	const fn = "sugar.Confection.Suits"
 	if err := c.check(fn); err != nil {
@@ -158,7 +156,7 @@ func draw(x, low, high units.Share) units.Share {
 //
 // Arguments: the inverted sugar of the syrup at hand and of the other, in
 // percent. Range: 0 to 100. If no blend of the two suits, the error is an
-// [InfeasibleError].
+// [*InfeasibleError].
 //
 // Method: mass balance. Check value: syrup of 3 percent needs 60 to 100 percent
 // of one with 0.5 for molded sugar: (3 - 1.5)/(3 - 0.5) (computed).

@@ -85,7 +85,7 @@ func (j Jurisdiction) String() string {
 // change. Where the source line names no date, none is known here. Read the
 // text that is in force before selling.
 //
-// No or an unknown jurisdiction is an [InfeasibleError].
+// No or an unknown jurisdiction is an [*InfeasibleError].
 func (j Jurisdiction) Standard() (Standard, error) {
 	if !j.known() {
 		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: j.String() + " is not listed",
@@ -135,8 +135,8 @@ func (v Verdict) String() string {
 // alone and about the reading, not a legal opinion: see [Jurisdiction.Standard].
 //
 // Range: 0 to 85 Brix measured, uncertainty 0.01 to 10. Outside the range the
-// verdict is too close to call, and the error a [units.RangeError]; a rule whose
-// Max lies below its Min is an [InfeasibleError].
+// verdict is too close to call, and the error a [*units.RangeError]; a rule
+// whose Max lies below its Min is an [*InfeasibleError].
 //
 // Check value: 66.9 with 0.2 against 66 to 68.9 is inside; 66.1 with 0.2 is too
 // close to call.

@@ -38,8 +38,7 @@ type Lot struct {
 // temperature at which the volume was measured.
 //
 // Range: 0 to 1e6 m3, 0 to 85 Brix, 0 to 110 C; a volume of 0 gives the empty
-// lot. Uncertainty: that of the volume, and of [density.Solution]. Outside the
-// range the answer is the empty lot and a [units.RangeError].
+// lot. Uncertainty: that of the volume, and of [density.Solution].
 //
 // Check value: 1 US gal of 68.9 Brix at 20 C weighs 5.0745 kg, 11.187 lb
 // (computed).
@@ -59,7 +58,7 @@ func NewLot(volume units.Volume, brix units.Brix, at units.Temperature) (Lot, er
 // percent less (see [Lot.WeightInAir]), which seldom matters.
 //
 // Range: 0 to 1e9 kg, 0 to 85 Brix, 0 to 110 C; a mass of 0 gives the empty
-// lot. Outside the range the answer is the empty lot and a [units.RangeError].
+// lot.
 //
 // Check value: 100 lb of 66.9 Brix hold 66.9 lb of sugar, by definition.
 func NewLotByMass(mass units.Mass, brix units.Brix, at units.Temperature) (Lot, error) {
@@ -157,29 +156,27 @@ func (l Lot) WeightInAir() units.Mass {
 	return density.InAir(l.Density()).Mass(l.Volume())
 }
 
-// At returns the same lot warmed or cooled to temperature t: mass and sugar
-// stay, the volume changes.
+// At returns the same lot warmed or cooled to the given temperature: mass and
+// sugar stay, the volume changes.
 //
-// Range: 0 to 110 C; outside it the answer is the empty lot and a
-// [units.RangeError]. Check value: 66.9 Brix packed at 185 F takes 2.896
-// percent less room at 68 F (computed).
-func (l Lot) At(t units.Temperature) (Lot, error) {
+// Range: 0 to 110 C. Check value: 66.9 Brix packed at 185 F takes 2.896 percent
+// less room at 68 F (computed).
+func (l Lot) At(at units.Temperature) (Lot, error) {
 	b := thinnest // the check of the temperature is the same at any strength
 	if !l.Empty() {
 		b = l.Brix()
 	}
-	if _, err := density.Solution(b, t); err != nil {
+	if _, err := density.Solution(b, at); err != nil {
 		return Lot{}, units.Under("sugar.Lot.At", err)
 	}
-	return parts(l.mass, l.sugar, t), nil
+	return parts(l.mass, l.sugar, at), nil
 }
 
-// VolumeAt returns the volume that the lot would have at temperature t. Range
-// and source as for [Lot.At]; outside the range the answer is NaN and a
-// [units.RangeError]. Check value: a US gallon of 66.9 Brix at 185 F is 0.97104
-// US gal at 68 F (computed).
-func (l Lot) VolumeAt(t units.Temperature) (units.Volume, error) {
-	moved, err := l.At(t)
+// VolumeAt returns the volume that the lot would have at the given temperature.
+// Range and source as for [Lot.At]. Check value: a US gallon of 66.9 Brix at
+// 185 F is 0.97104 US gal at 68 F (computed).
+func (l Lot) VolumeAt(at units.Temperature) (units.Volume, error) {
+	moved, err := l.At(at)
 	if err != nil {
 		return units.Volume(math.NaN()), units.Under("sugar.Lot.VolumeAt", err)
 	}

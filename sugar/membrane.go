@@ -44,8 +44,8 @@ type Membrane struct {
 //
 // Range: target 0 to 85 Brix, passage 0 to 50 percent; in practice 6 to 16
 // Brix, ultra-high to 40 (Centre ACER). An argument outside its range is a
-// [units.RangeError]; a target below the feed or beyond the pump, a feed
-// without sugar, or an empty one, is an [InfeasibleError]. Both lots come at
+// [*units.RangeError]; a target below the feed or beyond the pump, a feed
+// without sugar, or an empty one, is an [*InfeasibleError]. Both lots come at
 // the temperature of the feed; the pump warms them a little.
 //
 // Method: mass balance. With no passage the concentrate is m B0/B1. With a
@@ -81,11 +81,11 @@ func (m Membrane) Concentrate(feed Lot, target units.Brix) (Separation, error) {
 //
 // Range: recovery 0.1 to 95 percent of the mass, 1 to 1000 passes, passage 0 to
 // 50 percent. Passes that would take the concentrate over 85 Brix, or an empty
-// feed, are an [InfeasibleError].
+// feed, are an [*InfeasibleError].
 //
 // Method: as for [Membrane.Concentrate]. Check value: two passes of 50 percent
 // bring 2 Brix to 8 (computed).
-func (m Membrane) Passes(feed Lot, share units.Share, n int) (Separation, error) {
+func (m Membrane) Passes(feed Lot, share units.Share, passes int) (Separation, error) {
 	const fn = "sugar.Membrane.Passes"
 	if err := sugarPassage.Check(fn, float64(m.Passage)); err != nil {
 		return Separation{}, err
@@ -93,13 +93,13 @@ func (m Membrane) Passes(feed Lot, share units.Share, n int) (Separation, error)
 	if err := recovery.Check(fn, float64(share)); err != nil {
 		return Separation{}, err
 	}
-	if err := passCount.Check(fn, float64(n)); err != nil {
+	if err := passCount.Check(fn, float64(passes)); err != nil {
 		return Separation{}, err
 	}
 	if feed.Empty() {
 		return Separation{}, nothing(fn)
 	}
-	kept := math.Pow(1-share.Fraction(), float64(n))
+	kept := math.Pow(1-share.Fraction(), float64(passes))
 	b := feed.Brix() * units.Brix(math.Pow(kept, m.Passage.Fraction()-1))
 	if !limit.Holds(b, thinnest, strongest) { // NaN where nothing is left of plain water
 		return Separation{}, &InfeasibleError{Func: fn, Why: "hardly anything is left, or more than 85 Brix", Hint: "take fewer passes, or less in each"}
@@ -148,8 +148,7 @@ func (m Membrane) separate(feed Lot, kept float64) Separation {
 // further, and fouling takes its part, so that the answer is the least time.
 //
 // Range: flow 1e-8 to 1 m3/s (0.01 to 951,000 US gal/h), permeate 0 to 1e6 m3,
-// factor 1 to 400 percent. Outside the range the answer is 0 and a
-// [units.RangeError]. Check value: 75 US gal at 50 US gal/h and 75 percent
+// factor 1 to 400 percent. Check value: 75 US gal at 50 US gal/h and 75 percent
 // take 2 h.
 func (m Membrane) Time(permeate units.Volume, factor units.Share) (time.Duration, error) {
 	const fn = "sugar.Membrane.Time"
@@ -170,13 +169,12 @@ func (m Membrane) Time(permeate units.Volume, factor units.Share) (time.Duration
 // fallen to nothing there, so that the useful end lies well below.
 //
 // Arguments: the temperature of the sap. Range: Pump 0.1 to 150 bar, 0 to 50 C.
-// Uncertainty: that of [OsmoticPressure]. Outside the range the answer is NaN
-// and a [units.RangeError].
+// Uncertainty: that of [OsmoticPressure].
 //
 // Method: [BrixFromOsmoticPressure]. Check value: a pump of 18.9 bar stops at
 // 20 Brix at 55 F (computed).
-func (m Membrane) Limit(t units.Temperature) (units.Brix, error) {
-	return m.limit("sugar.Membrane.Limit", t)
+func (m Membrane) Limit(at units.Temperature) (units.Brix, error) {
+	return m.limit("sugar.Membrane.Limit", at)
 }
 
 func (m Membrane) limit(fn string, t units.Temperature) (units.Brix, error) {

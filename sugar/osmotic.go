@@ -21,50 +21,49 @@ var (
 		Above: "hotter than sap under a membrane: check Fahrenheit against Celsius"}
 )
 
-// OsmoticPressure returns the osmotic pressure of a solution of b Brix of
-// sucrose at temperature t: the least pressure that presses water out of it
-// through a membrane. A pump must beat that of the concentrate, not that of the
-// sap.
+// OsmoticPressure returns the osmotic pressure of a solution of sucrose of the
+// given strength at the given temperature: the least pressure that presses
+// water out of it through a membrane. A pump must beat that of the concentrate,
+// not that of the sap.
 //
-// Range: 0 to 70 Brix, 0 to 110 C. Uncertainty: that of [WaterActivity]; against
-// measurements at 20 C low by 6 percent at 0.1 molal (3.3 Brix), 3 at 0.2,
-// within 2.5 above. Minerals of the sap add a little. Outside the range the
-// answer is NaN and a [units.RangeError].
+// Range: 0 to 70 Brix, 0 to 110 C. Uncertainty: that of [WaterActivity];
+// against measurements at 20 C low by 6 percent at 0.1 molal (3.3 Brix), 3 at
+// 0.2, within 2.5 above. Minerals of the sap add a little.
 //
 // Source: -(R T/V) ln a with V the molar volume of water, as of
 // [example.org/sapreckoner/density.Water]. Check value: 1.43 bar at 2 Brix and
 // 55 F (computed).
-func OsmoticPressure(b units.Brix, t units.Temperature) (units.Pressure, error) {
+func OsmoticPressure(brix units.Brix, at units.Temperature) (units.Pressure, error) {
 	const fn = "sugar.OsmoticPressure"
-	if err := osmoticBrix.Check(fn, float64(b)); err != nil {
+	if err := osmoticBrix.Check(fn, float64(brix)); err != nil {
 		return units.Pressure(math.NaN()), err
 	}
-	unit, err := osmoticUnit(fn, t)
+	unit, err := osmoticUnit(fn, at)
 	if err != nil {
 		return units.Pressure(math.NaN()), err
 	}
-	return osmotic(b, t, unit), nil
+	return osmotic(brix, at, unit), nil
 }
 
-// BrixFromOsmoticPressure returns the sugar content whose osmotic pressure is p
-// at temperature t: the inverse of [OsmoticPressure]. With the pressure that a
-// pump can keep up it is the strength at which the machine stands still.
+// BrixFromOsmoticPressure returns the sugar content that has the given
+// osmotic pressure at the given temperature: the inverse of [OsmoticPressure]. With the
+// pressure that a pump can keep up it is the strength at which the machine
+// stands still.
 //
-// Range: the pressures of 0 to 70 Brix at t. Outside the range the answer is NaN
-// and a [units.RangeError]. Uncertainty: that of [OsmoticPressure]. Check value:
-// 20.0 Brix at 18.9 bar and 55 F (computed).
-func BrixFromOsmoticPressure(p units.Pressure, t units.Temperature) (units.Brix, error) {
+// Range: the pressures of 0 to 70 Brix at that temperature. Uncertainty: that
+// of [OsmoticPressure]. Check value: 20.0 Brix at 18.9 bar and 55 F (computed).
+func BrixFromOsmoticPressure(pressure units.Pressure, at units.Temperature) (units.Brix, error) {
 	const fn = "sugar.BrixFromOsmoticPressure"
-	unit, err := osmoticUnit(fn, t)
+	unit, err := osmoticUnit(fn, at)
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
 	top := units.Brix(osmoticBrix.High)
-	if high := osmotic(top, t, unit); !limit.Holds(p, 0, high) {
-		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "osmotic pressure", Value: p.Bars(), Low: 0, High: high.Bars(), Unit: "bar",
+	if high := osmotic(top, at, unit); !limit.Holds(pressure, 0, high) {
+		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "osmotic pressure", Value: pressure.Bars(), Low: 0, High: high.Bars(), Unit: "bar",
 			Hint: "water is 0 and 70 Brix the most at this temperature: check the unit of the pressure"}
 	}
-	return min(Solute{}.fromLogActivity(-float64(p/unit), t.Kelvin()), top), nil
+	return min(Solute{}.fromLogActivity(-float64(pressure/unit), at.Kelvin()), top), nil
 }
 
 // osmoticUnit returns R T/V, the pressure of an activity of 1/e.

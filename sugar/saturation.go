@@ -64,38 +64,36 @@ func (s Solubility) String() string {
 }
 
 // Saturation returns the sugar content at which a pure sucrose solution is
-// saturated at temperature t: more would crystallize in time.
+// saturated at the given temperature: more would crystallize in time.
 //
 // Range: 0 to 110 C, by the tables to 100; the sources of the formulas end near
-// 100 (from memory). Uncertainty: the formulas differ by 0.12 Brix at 20 C, 0.53 at
-// 100; the tables lie 0.37 above Vavrinecz at 20 C. Inverted sugar and the other
-// matter of syrup move the limit and slow the crystals. Outside the range the
-// answer is NaN and a [units.RangeError].
+// 100 (from memory). Uncertainty: the formulas differ by 0.12 Brix at 20 C,
+// 0.53 at 100; the tables lie 0.37 above Vavrinecz at 20 C. Inverted sugar and
+// the other matter of syrup move the limit and slow the crystals.
 //
 // Source: Vavrinecz; Charles; both from memory. Herzfeld; Sokolovsky; both as
 // printed by Mohos (2010), tables A2.2 and A2.3 (read). Check values: 66.72 Brix at
 // 20 C (Vavrinecz, from memory), 67.09 (Herzfeld, read).
-func (s Solubility) Saturation(t units.Temperature) (units.Brix, error) {
+func (s Solubility) Saturation(at units.Temperature) (units.Brix, error) {
 	const fn = "sugar.Solubility.Saturation"
 	if err := solubilityRange.Check(fn, float64(s)); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	if err := s.temps().Check(fn, t.Celsius()); err != nil {
+	if err := s.temps().Check(fn, at.Celsius()); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	b, _ := s.at(t.Celsius())
+	b, _ := s.at(at.Celsius())
 	return units.Brix(b), nil
 }
 
-// SaturationTemperature returns the temperature at which a pure sucrose solution
-// of b Brix is saturated: the inverse of [Solubility.Saturation]. Kept below it,
-// the syrup may grow crystals.
+// SaturationTemperature returns the temperature at which a pure sucrose
+// solution of the given strength is saturated: the inverse of
+// [Solubility.Saturation]. Kept below it, the syrup may grow crystals.
 //
-// Range: the saturations of 0 to 110 C, by the tables to 100. Thinner solutions freeze before they
-// are saturated. Outside the range the answer is NaN and a [units.RangeError].
-// Check value: 66.9 Brix is saturated at 21.3 C by Vavrinecz and at 22.1 C by
-// Charles (computed).
-func (s Solubility) SaturationTemperature(b units.Brix) (units.Temperature, error) {
+// Range: the saturations of 0 to 110 C, by the tables to 100. Thinner solutions
+// freeze before they are saturated. Check value: 66.9 Brix is saturated at 21.3
+// C by Vavrinecz and at 22.1 C by Charles (computed).
+func (s Solubility) SaturationTemperature(brix units.Brix) (units.Temperature, error) {
 	const fn = "sugar.Solubility.SaturationTemperature"
 	nan := units.Celsius(math.NaN())
 	if err := solubilityRange.Check(fn, float64(s)); err != nil {
@@ -104,15 +102,15 @@ func (s Solubility) SaturationTemperature(b units.Brix) (units.Temperature, erro
 	span := s.temps()
 	low, _ := s.at(span.Low)
 	high, _ := s.at(span.High)
-	if !limit.Holds(float64(b), low, high) {
-		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(b), Low: low, High: high, Unit: "Brix",
+	if !limit.Holds(float64(brix), low, high) {
+		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(brix), Low: low, High: high, Unit: "Brix",
 			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none that the source holds for"}
 	}
-	b = units.Brix(min(max(float64(b), low), high))
+	brix = units.Brix(min(max(float64(brix), low), high))
 	c, _ := numeric.Newton(func(c float64) (float64, float64) {
 		y, slope := s.at(c)
-		return y - float64(b), slope
-	}, span.Low, span.High, min(4*(float64(b)-low), span.High), 1e-12)
+		return y - float64(brix), slope
+	}, span.Low, span.High, min(4*(float64(brix)-low), span.High), 1e-12)
 	return units.Celsius(c), nil
 }
 
@@ -124,23 +122,23 @@ func (s Solubility) temps() *limit.Range {
 	return &saturationTemp
 }
 
-// Supersaturation returns the sugar to a gram of water in a solution of b Brix,
-// as a multiple of what a gram of water holds at temperature t: 1 where it is
-// saturated, above 1 where crystals can grow.
+// Supersaturation returns the sugar to a gram of water in a solution of the
+// given strength, as a multiple of what a gram of water holds at the given
+// temperature: 1 where it is saturated, above 1 where crystals can grow.
 //
-// Range: 0 to 85 Brix, and temperatures as for [Solubility.Saturation]. Outside it
-// the answer is NaN and a [units.RangeError]. Check value: 66.9 Brix at 20 C are
-// 202.1 g to 100 g of water, which holds 203.9 by Herzfeld: 0.991 (by hand).
-func (s Solubility) Supersaturation(b units.Brix, t units.Temperature) (float64, error) {
+// Range: 0 to 85 Brix, and temperatures as for [Solubility.Saturation]. Check value: 66.9 Brix at 20
+// C are 202.1 g to 100 g of water, which holds 203.9 by Herzfeld: 0.991 (by
+// hand).
+func (s Solubility) Supersaturation(brix units.Brix, at units.Temperature) (float64, error) {
 	const fn = "sugar.Solubility.Supersaturation"
-	if err := storageBrix.Check(fn, float64(b)); err != nil {
+	if err := storageBrix.Check(fn, float64(brix)); err != nil {
 		return math.NaN(), err
 	}
-	most, err := s.Saturation(t)
+	most, err := s.Saturation(at)
 	if err != nil {
 		return math.NaN(), units.Under(fn, err)
 	}
-	return float64(b/(100-b)) / float64(most/(100-most)), nil
+	return float64(brix/(100-brix)) / float64(most/(100-most)), nil
 }
 
 // at returns the saturation at c degrees Celsius and its slope.
@@ -183,9 +181,9 @@ func (r CrystalRisk) String() string {
 	return "CrystalRisk(" + strconv.Itoa(int(r)) + ")"
 }
 
-// Crystals tells whether syrup of b Brix may grow crystals when it is stored at
-// temperature storage, by all of [Solubilities] and by practice: the coldest the
-// shelf gets is the temperature to ask for.
+// Crystals tells whether syrup of the given strength may grow crystals when it
+// is stored at temperature storage, by all of [Solubilities] and by practice:
+// the coldest the shelf gets is the temperature to ask for.
 //
 // Likely is only what practice and the sources agree on: from [KeepsTo] on
 // crystals are likely from room temperature down (OMAFRA 2013), and it must be more
@@ -193,12 +191,12 @@ func (r CrystalRisk) String() string {
 // take weeks. They do no harm: warm the jar in hot water.
 //
 // Range: 0 to 85 Brix, 0 to 100 C. Uncertainty: of the order of 1 Brix, by
-// inverted sugar and other matter. Outside the range the answer is CrystalsUnknown
-// and a [units.RangeError]. Check values: at 20 C, where 66.6 to 67.1 Brix are
-// saturated, likely for 68 Brix, possible for 66.9, unlikely for 66 (computed).
-func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
+// inverted sugar and other matter. Check values: at 20 C, where 66.6 to 67.1
+// Brix are saturated, likely for 68 Brix, possible for 66.9, unlikely for 66
+// (computed).
+func Crystals(brix units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	const fn = "sugar.Crystals"
-	if err := storageBrix.Check(fn, float64(b)); err != nil {
+	if err := storageBrix.Check(fn, float64(brix)); err != nil {
 		return CrystalsUnknown, err
 	}
 	if err := tabledTemp.Check(fn, storage.Celsius()); err != nil {
@@ -210,9 +208,9 @@ func Crystals(b units.Brix, storage units.Temperature) (CrystalRisk, error) {
 		low, high = min(low, most), max(high, most)
 	}
 	switch {
-	case float64(b) <= low:
+	case float64(brix) <= low:
 		return CrystalsUnlikely, nil
-	case float64(b) <= high || !thick(b):
+	case float64(brix) <= high || !thick(brix):
 		return CrystalsPossible, nil
 	}
 	return CrystalsLikely, nil

@@ -24,9 +24,9 @@ type Addition struct {
 // Arguments: the lot; the strength of what is added, 0 Brix for water and about
 // 2 for sap; its temperature; the target. Range: 0 to 85 Brix, 0 to 110 C, and
 // the target between the strengths of the two liquids. A target at the lot's
-// own strength needs nothing, whatever is at hand. A target that the two liquids
-// cannot reach, or an empty lot, is an [InfeasibleError]; an argument outside its range is a
-// [units.RangeError].
+// own strength needs nothing, whatever is at hand. A target that the two
+// liquids cannot reach, or an empty lot, is an [*InfeasibleError]; an argument
+// outside its range is a [*units.RangeError].
 //
 // Measure the lot cold, or corrected for temperature: 0.1 Brix in the reading is
 // 5 percent of the water for a lot two Brix too dense. After thinning, bring
@@ -34,30 +34,30 @@ type Addition struct {
 // filter again: cold water or sap spoils the seal, sap may carry live yeast,
 // and heating brings new niter. Hot syrup burns; add in small pours, stirring.
 //
-// An addition beyond a million tonnes, from a strength too near the target, is an
-// [InfeasibleError].
+// An addition beyond a million tonnes, from a strength too near the target, is
+// an [*InfeasibleError].
 //
 // Method: mass balance, m_add = m (B - B_target)/(B_target - B_add). Check
 // value: 1 US gal of 68.9 Brix to 66.9 takes 0.3345 lb of water, 5.139 US fl
 // oz, and makes 1.03951 US gal, all at 20 C (computed).
-func Thin(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addition, error) {
+func Thin(lot Lot, with units.Brix, at units.Temperature, target units.Brix) (Addition, error) {
 	const fn = "sugar.Thin"
-	if err := checkAddition(fn, l, with, at, target); err != nil {
+	if err := checkAddition(fn, lot, with, at, target); err != nil {
 		return Addition{}, err
 	}
 	switch {
-	case l.has(target):
-		return Addition{Result: l}, nil
-	case target > l.Brix():
+	case lot.has(target):
+		return Addition{Result: lot}, nil
+	case target > lot.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the lot has %s Brix and thinning to %s would thicken it", strength(l.Brix()), strength(target)),
+			Why:  fmt.Sprintf("the lot has %s Brix and thinning to %s would thicken it", strength(lot.Brix()), strength(target)),
 			Hint: "boil it down (sugar.Concentrate) or add heavier syrup (sugar.Thicken)"}
 	case !(with < target):
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("what is added has %s Brix, no less than the target of %s", strength(with), strength(target)),
 			Hint: "thin with something thinner than the target"}
 	}
-	return add(fn, l, with, at, target)
+	return add(fn, lot, with, at, target)
 }
 
 // Thicken returns how much heavier syrup brings an over-thin lot up to the
@@ -66,24 +66,24 @@ func Thin(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addi
 //
 // Arguments, range and errors as for [Thin]. Check value: 10 kg of 64 Brix and
 // 14.5 kg of 68.9 make 24.5 kg of 66.9 (computed: mass parts 2.0 and 2.9).
-func Thicken(l Lot, with units.Brix, at units.Temperature, target units.Brix) (Addition, error) {
+func Thicken(lot Lot, with units.Brix, at units.Temperature, target units.Brix) (Addition, error) {
 	const fn = "sugar.Thicken"
-	if err := checkAddition(fn, l, with, at, target); err != nil {
+	if err := checkAddition(fn, lot, with, at, target); err != nil {
 		return Addition{}, err
 	}
 	switch {
-	case l.has(target):
-		return Addition{Result: l}, nil
-	case target < l.Brix():
+	case lot.has(target):
+		return Addition{Result: lot}, nil
+	case target < lot.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
-			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
+			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(lot.Brix()), strength(target)),
 			Hint: "thin it (sugar.Thin)"}
 	case !(with > target):
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("what is added has %s Brix, no more than the target of %s", strength(with), strength(target)),
 			Hint: "add something heavier than the target, or boil it down (sugar.Concentrate)"}
 	}
-	return add(fn, l, with, at, target)
+	return add(fn, lot, with, at, target)
 }
 
 func checkAddition(fn string, l Lot, with units.Brix, at units.Temperature, target units.Brix) error {
@@ -117,13 +117,13 @@ func add(fn string, l Lot, with units.Brix, at units.Temperature, target units.B
 // to bring the lot to the target: for the jug of sap that is at hand, or for a
 // result of a wanted mass, which is the lot's and the addition's together.
 //
-// Range: mass 1e-6 to 1e9 kg, target 0 to 85 Brix. If the answer falls
-// outside 0 to 85 Brix, no such liquid exists and the error is an
-// [InfeasibleError], as it is for an empty lot.
+// Range: mass 1e-6 to 1e9 kg, target 0 to 85 Brix. If the answer falls outside
+// 0 to 85 Brix, no such liquid exists and the error is an [*InfeasibleError],
+// as it is for an empty lot.
 //
 // Method: mass balance. Check value: 3.1 kg that bring 64.9 kg of 70 Brix down
 // to 66.9 must have 2 Brix (computed).
-func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error) {
+func AdditionBrix(lot Lot, mass units.Mass, target units.Brix) (units.Brix, error) {
 	const fn = "sugar.AdditionBrix"
 	none := units.Brix(math.NaN())
 	if err := addedMass.Check(fn, float64(mass)); err != nil {
@@ -132,13 +132,13 @@ func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error)
 	if err := checkBrix(fn, "target", target); err != nil {
 		return none, err
 	}
-	if l.Empty() {
+	if lot.Empty() {
 		return none, nothing(fn)
 	}
-	if l.has(target) { // a sip in a tank would be lost in the rounding
+	if lot.has(target) { // a sip in a tank would be lost in the rounding
 		return min(max(target, thinnest), strongest), nil
 	}
-	sugar := (float64(l.mass)+float64(mass))*target.Fraction() - float64(l.sugar)
+	sugar := (float64(lot.mass)+float64(mass))*target.Fraction() - float64(lot.sugar)
 	b := units.Brix(100 * sugar / float64(mass))
 	const rounding = 1e-9 // of Brix: plain water must not fail as -1e-14
 	switch {
@@ -164,7 +164,7 @@ func AdditionBrix(l Lot, mass units.Mass, target units.Brix) (units.Brix, error)
 // see [Recipe].
 //
 // Range: 0 to 85 Brix. A target outside the two strengths, or two equal
-// strengths, is an [InfeasibleError]. Check value: 2.9 and 2.0 for 68.9 and 64
+// strengths, is an [*InfeasibleError]. Check value: 2.9 and 2.0 for 68.9 and 64
 // to 66.9 (computed).
 func SquareParts(a, b, target units.Brix) (partsA, partsB float64, err error) {
 	const fn = "sugar.SquareParts"
@@ -206,7 +206,7 @@ func checkSquare(fn string, a, b, target units.Brix) error {
 // temperature of the wanted lot.
 //
 // Range: 0 to 85 Brix. A wanted strength outside the two, two equal strengths,
-// or an empty wanted lot, is an [InfeasibleError].
+// or an empty wanted lot, is an [*InfeasibleError].
 //
 // Method: mass balance. Check value: 4.9 kg of 66.9 Brix from 68.9 and 64 take
 // 2.9 and 2.0 kg (computed).

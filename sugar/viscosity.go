@@ -18,26 +18,25 @@ var (
 		Above: "hotter than the formula holds: let it cool"}
 )
 
-// Viscosity returns the dynamic viscosity of a solution of b Brix of sucrose at
-// temperature t: why syrup is filtered and packed hot.
+// Viscosity returns the dynamic viscosity of a solution of sucrose of the given
+// strength at the given temperature: why syrup is filtered and packed hot.
 //
-// Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: some percent (from memory); at 0
-// Brix and 20 C it gives 0.966 mPa s where water has 1.002. Outside the range
-// the answer is NaN and a [units.RangeError].
+// Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: some percent (from memory); at
+// 0 Brix and 20 C it gives 0.966 mPa s where water has 1.002.
 //
 // Source: Genotelle's equation, from memory: log10 mPa s = 22.46 n - 0.114 +
 // (30-t)/(91+t) (1.1 + 43.1 n^1.25) with n = B/(1900 - 18 B). Check value: 184
 // mPa s at 66 Brix and 20 C (computed).
-func Viscosity(b units.Brix, t units.Temperature) (units.Viscosity, error) {
+func Viscosity(brix units.Brix, at units.Temperature) (units.Viscosity, error) {
 	const fn = "sugar.Viscosity"
-	if err := viscosityBrix.Check(fn, float64(b)); err != nil {
+	if err := viscosityBrix.Check(fn, float64(brix)); err != nil {
 		return units.Viscosity(math.NaN()), err
 	}
-	c := t.Celsius()
+	c := at.Celsius()
 	if err := viscosityTemp.Check(fn, c); err != nil {
 		return units.Viscosity(math.NaN()), err
 	}
-	n := float64(b) / (1900 - 18*float64(b))
+	n := float64(brix) / (1900 - 18*float64(brix))
 	log := coef.ViscositySlope*n + coef.ViscosityOffset +
 		(coef.ViscosityWarm-c)/(coef.ViscosityZero+c)*(coef.ViscosityFactor+coef.ViscosityPower*math.Pow(n, coef.ViscosityRaised))
 	return units.MillipascalSeconds(math.Pow(10, log)), nil

@@ -113,8 +113,8 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	mass("CheckNet, net", "", "1000 kg", func(m units.Mass) error {
 		return num(yield.CheckNet(units.Liter, 66.9, 0, 0, []units.Mass{m}))
 	})
-	volume("FewestLeftovers, lot", "1 mL", "200 m3", func(v units.Volume) error {
-		return num(yield.FewestLeftovers(syrupLot(t, v), 0, yield.Supply{Container: yield.Container{Label: units.Milliliter, Brimful: 2 * units.Milliliter}, OnHand: 3}))
+	volume("FewestContainers, lot", "1 mL", "200 m3", func(v units.Volume) error {
+		return num(yield.FewestContainers(syrupLot(t, v), 0, yield.Supply{Container: yield.Container{Label: units.Milliliter, Brimful: 2 * units.Milliliter}, OnHand: 3}))
 	})
 
 	volume("FiltersFor", "", "1e6 m3", func(v units.Volume) error { return num(yield.FiltersFor(v, yield.GravityFilter)) })
@@ -210,7 +210,7 @@ func TestHairBeyondTheLimit(t *testing.T) {
 	// part in a billion that may be short.
 	quart := yield.Container{Label: units.USQuart}
 	for _, part := range []float64{1, 1 - 1e-9, (1 - 1e-9) * less} {
-		plan, err := yield.FewestLeftovers(syrupLot(t, 4*units.USQuart*units.Volume(part)), 0, yield.Supply{Container: quart, OnHand: 9, AtLeast: 4})
+		plan, err := yield.FewestContainers(syrupLot(t, 4*units.USQuart*units.Volume(part)), 0, yield.Supply{Container: quart, OnHand: 9, AtLeast: 4})
 		if err != nil || len(plan.Lines) != 1 || plan.Lines[0].Count != 4 {
 			t.Errorf("%v of four quarts: %+v, %v", part, plan, err)
 		}

@@ -43,7 +43,7 @@ type flags struct {
 	place                          cli.Place
 	target                         units.Brix
 	syrupGraduation, sapGraduation units.Temperature
-	metric, demo                   bool
+	metric, demo, held             bool // held: the elevation is given
 }
 
 func setup(f *cli.Flags) func(*cli.Env) error {
@@ -62,6 +62,7 @@ func setup(f *cli.Flags) func(*cli.Env) error {
 		if err != nil {
 			return err
 		}
+		in.held = f.Given(cli.ByElevation)
 		in.demo = where == cli.ByElevation && !f.Given("elevation") && !f.Given("name")
 		if err := in.checkName(); err != nil {
 			return cli.For("name", err)

@@ -11,7 +11,8 @@ import (
 
 // A Range is what an argument may be, both ends included.
 type Range struct {
-	Arg       string  // the argument, such as "sugar content"
+	Arg       string  // the argument by its stable name: a parameter, or Type.Field
+	What      string  // the argument in words, such as "sugar content"; empty if Arg says it
 	Low, High float64 // in Unit, or in the base unit if Per is set
 	Unit      string  // empty for pure numbers
 	Per       float64 // base units in one Unit, for messages; 0 if x is in Unit
@@ -51,7 +52,16 @@ func (r *Range) Check(fn string, x float64) error {
 	if x >= r.Low && x <= r.High {
 		return nil
 	}
-	return r.outside(fn, x)
+	return r.outside(fn, r.Arg, x)
+}
+
+// CheckAs is [Range.Check] for one of several arguments that share a range: arg
+// is its stable name.
+func (r *Range) CheckAs(fn, arg string, x float64) error {
+	if x >= r.Low && x <= r.High {
+		return nil
+	}
+	return r.outside(fn, arg, x)
 }
 
 // Clip draws x to the nearer end of the range if it lies outside. NaN stays.
@@ -71,8 +81,13 @@ func (r *Range) grazes(x float64) bool {
 // on either side. Value and limits are in the base unit, and told in the given
 // one.
 func Within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint string) error {
+	return WithinAs(fn, arg, "", x, low, high, unit, symbol, hint)
+}
+
+// WithinAs is [Within] with the argument in words besides.
+func WithinAs[Q ~float64](fn, arg, what string, x, low, high, unit Q, symbol, hint string) error {
 	r := Range{
-		Arg: arg, Low: float64(low), High: float64(high), Unit: symbol, Per: float64(unit),
+		Arg: arg, What: what, Low: float64(low), High: float64(high), Unit: symbol, Per: float64(unit),
 		Below: hint, Above: hint,
 	}
 	return r.Check(fn, float64(x))
@@ -82,7 +97,7 @@ func Within[Q ~float64](fn, arg string, x, low, high, unit Q, symbol, hint strin
 // and no room.
 //
 //go:noinline
-func (r *Range) outside(fn string, x float64) error {
+func (r *Range) outside(fn, arg string, x float64) error {
 	if r.grazes(x) {
 		return nil
 	}
@@ -90,7 +105,7 @@ func (r *Range) outside(fn string, x float64) error {
 	if per == 0 { // not set: x/1 is x
 		per = 1
 	}
-	e := &units.RangeError{Func: fn, Arg: r.Arg, Value: x / per, Low: r.Low / per, High: r.High / per, Unit: r.Unit}
+	e := &units.RangeError{Func: fn, Arg: arg, What: r.What, Value: x / per, Low: r.Low / per, High: r.High / per, Unit: r.Unit}
 	if r.High == math.MaxFloat64 { // all that is finite
 		e.High = math.Inf(1)
 	}

@@ -109,3 +109,30 @@ func TestSame(t *testing.T) {
 		}
 	}
 }
+
+// The stable name and the words both come along, and the name may be given at
+// the call. A good answer costs no room.
+func TestNames(t *testing.T) {
+	r := limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 85, Unit: "Brix"}
+	for _, tc := range []struct {
+		err       error
+		arg, what string
+	}{
+		{r.Check("f", 86), "brix", "sugar content"},
+		{r.CheckAs("f", "target", 86), "target", "sugar content"},
+		{limit.WithinAs("f", "bit", "size of the bit", 3.0, 0, 1, 1, "in", ""), "bit", "size of the bit"},
+		{limit.Within("f", "bit", 3.0, 0, 1, 1, "in", ""), "bit", ""},
+	} {
+		var e *units.RangeError
+		if !errors.As(tc.err, &e) || e.Arg != tc.arg || e.What != tc.what {
+			t.Errorf("%+v, want %s and %q", tc.err, tc.arg, tc.what)
+		}
+	}
+	if n := testing.AllocsPerRun(10, func() {
+		if r.CheckAs("f", "target", 66) != nil {
+			t.Error("66 Brix is refused")
+		}
+	}); n > 0 {
+		t.Errorf("%v allocations", n)
+	}
+}

@@ -8,7 +8,11 @@
 //   - NaN never gives a finite answer, be it an argument or, if the function can
 //     fail, in a field of one;
 //   - a span's Low is at most its Middle, and that at most its High;
-//   - a message is short, and a range error tells a range that has two ends.
+//   - a message is short, and a range error tells a range that has two ends;
+//   - if the package asks for it, the contract of units.RangeError: NaN in one
+//     place alone gives the range of that place, under its stable name.
+//
+// [Edges] walks the exported types and holds them to the rules of text and JSON.
 package sweep
 
 import (
@@ -27,6 +31,10 @@ type Package struct {
 	Bad    []any             // further hostile values
 	Except map[string]string // a function or a field and a rule, such as "Rig.Pail: NaN", and why it is not held to it
 	Few    map[string]int    // how many calls of a function that takes long; 0 leaves it out
+	// Contract asks for the rule on NaN in one place. Its exceptions are "Func:
+	// contract" for a whole function and "Func(place): contract" for one place,
+	// such as "Membrane.Time(Membrane.Pump): contract".
+	Contract bool
 }
 
 // calls is how many a function gets. One whose arguments have fewer combinations
@@ -35,26 +43,26 @@ const calls = 3000
 
 // Run sweeps the package in the working directory.
 func Run(t *testing.T, p Package) {
-	s := &sweeper{Package: p, pool: map[reflect.Type][]reflect.Value{}, used: map[string]bool{}}
-	for _, v := range p.Values {
-		r := reflect.ValueOf(v)
-		s.pool[r.Type()] = append(s.pool[r.Type()], r)
-	}
+	s, src := sweeping(p), read(t)
 	seen := map[string]bool{}
+	one := func(name string, f reflect.Value, method bool) {
+		seen[name] = true
+		s.try(t, name, f)
+		if params, ok := src.params[name]; p.Contract && ok {
+			s.contract(t, name, f, method, params)
+		}
+	}
 	for _, f := range p.Funcs {
 		v := reflect.ValueOf(f)
-		name := runtime.FuncForPC(v.Pointer()).Name()
-		name = name[strings.LastIndex(name, ".")+1:]
-		seen[name] = true
-		s.try(t, name, v)
+		name, method := funcName(runtime.FuncForPC(v.Pointer()).Name())
+		one(name, v, method)
 	}
 	methods := func(typ reflect.Type) {
 		for i := range typ.NumMethod() {
 			m := typ.Method(i)
 			name := typeName(typ) + "." + m.Name
 			if !seen[name] {
-				seen[name] = true
-				s.try(t, name, m.Func)
+				one(name, m.Func, true)
 			}
 		}
 	}
@@ -68,16 +76,47 @@ func Run(t *testing.T, p Package) {
 			methods(reflect.PointerTo(typ))
 		}
 	}
-	for _, name := range exported(t) {
+	for _, name := range src.funcs {
 		if !seen[name] {
 			t.Errorf("%s is exported and not swept: put it, or a value of its type, on the list", name)
 		}
 	}
 	for name := range p.Except {
 		if !s.used[name] && !testing.Short() {
+			if strings.HasSuffix(name, ": json") || strings.HasSuffix(name, ": text") || strings.HasSuffix(name, ": contract") && !p.Contract {
+				continue // of Edges, or not asked for
+			}
 			t.Errorf("the exception %q is not needed", name)
 		}
 	}
+}
+
+func sweeping(p Package) *sweeper {
+	s := &sweeper{Package: p, pool: map[reflect.Type][]reflect.Value{}, used: map[string]bool{}}
+	for _, v := range p.Values {
+		r := reflect.ValueOf(v)
+		s.pool[r.Type()] = append(s.pool[r.Type()], r)
+	}
+	return s
+}
+
+// funcName cuts the name of a function, or of a method as Type.Method, from its
+// name at run time: "a.org/b/pkg.Func[...]", "pkg.(*Type).Method" or
+// "pkg.Type.Method-fm", whose receiver is bound and no argument.
+func funcName(full string) (name string, method bool) {
+	full, bound := strings.CutSuffix(full, "-fm")
+	for {
+		from := strings.Index(full, "[")
+		to := strings.Index(full, "]")
+		if from < 0 || to < from {
+			break
+		}
+		full = full[:from] + full[to+1:]
+	}
+	full = full[strings.LastIndex(full, "/")+1:]
+	_, name, _ = strings.Cut(full, ".")
+	name = strings.NewReplacer("(*", "", ")", "").Replace(name)
+	return name, strings.Contains(name, ".") && !bound
 }
 
 // ours tells whether a type belongs to the package under test, whose folder is

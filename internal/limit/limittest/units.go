@@ -1,6 +1,7 @@
 package limittest
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -63,7 +64,7 @@ func InEveryUnit[Q any](t *testing.T, name, low, high string, parse func(string)
 				t.Errorf("%s: beyond its limit %s in %s: %v, want a RangeError", name, text, symbol, err)
 				continue
 			}
-			if _, said, ok := strings.Cut(e.Error(), e.Arg+" "); ok {
+			if _, said, ok := strings.Cut(e.Error(), cmp.Or(e.What, e.Arg)+" "); ok {
 				words := strings.Fields(said)
 				for _, w := range words[1:] {
 					if w == words[0] {
