@@ -52,6 +52,36 @@ import (
 
 func main() { fmt.Println(density.Water(units.Celsius(20))) }
 `)
+	vendorsThisModuleAlone(t, dir)
+	if got := goRun(t, dir, "run", "-mod=vendor", "."); !strings.HasPrefix(got, "998.203") {
+		t.Errorf("water at 20 C: %s", got)
+	}
+}
+
+// The consumers in examples/consumers are a module of their own: they see what a
+// stranger sees. They pass their tests by replace and vendored, and bring no
+// other module.
+func TestConsumersOfTheTree(t *testing.T) {
+	if testing.Short() {
+		t.Skip("builds two programs twice")
+	}
+	dir := t.TempDir()
+	if err := os.CopyFS(dir, os.DirFS("examples/consumers")); err != nil {
+		t.Fatal(err)
+	}
+	root, err := filepath.Abs(".")
+	if err != nil {
+		t.Fatal(err)
+	}
+	goRun(t, dir, "mod", "edit", "-replace=example.org/sapreckoner="+root)
+	goRun(t, dir, "test", "./...")
+	vendorsThisModuleAlone(t, dir)
+	goRun(t, dir, "test", "-mod=vendor", "./...")
+}
+
+// vendorsThisModuleAlone vendors what the module in dir imports.
+func vendorsThisModuleAlone(t *testing.T, dir string) {
+	t.Helper()
 	goRun(t, dir, "mod", "vendor")
 	list, err := os.ReadFile(filepath.Join(dir, "vendor", "modules.txt"))
 	if err != nil {
@@ -70,9 +100,6 @@ func main() { fmt.Println(density.Water(units.Celsius(20))) }
 		if h.IsDir() && h.Name() != "example.org" {
 			t.Errorf("vendors code of %s", h.Name())
 		}
-	}
-	if got := goRun(t, dir, "run", "-mod=vendor", "."); !strings.HasPrefix(got, "998.203") {
-		t.Errorf("water at 20 C: %s", got)
 	}
 }
 

@@ -6,7 +6,8 @@ import (
 	"example.org/sapreckoner/internal/check"
 )
 
-// All returns every claim of the module, in the order of the packages.
+// All returns every claim of the module, in the order of the packages, with what
+// its rows do not say.
 func All() []check.Claim {
-	return slices.Concat(Units(), Density(), SugarWater(), Sugar(), Boil(), BoilHeat(), BoilPan(), Yield(), Tapping())
+	return filled(slices.Concat(Units(), Density(), SugarWater(), Sugar(), Boil(), BoilHeat(), BoilPan(), Yield(), Tapping()))
 }

@@ -110,6 +110,7 @@ func Open(file string, r io.Reader) (*Reader, error) {
 	if len(head) == 1 && strings.ContainsAny(head[0], ";\t") {
 		return nil, rd.fail("", errors.New("no comma in the header: columns are separated by commas, not by semicolons or tabs"))
 	}
+	rd.row = head
 	for _, h := range head {
 		rd.header = append(rd.header, strings.ToLower(strings.TrimSpace(h)))
 	}
