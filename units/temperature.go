@@ -126,6 +126,19 @@ func (t Temperature) Text(on Scale, decimals int) string {
 	}
 }
 
+// TextIn prints the temperature in F, C or both with the given number of
+// decimals: TextIn(Both, 0) gives "140 F (60 C)".
+func (t Temperature) TextIn(in System, decimals int) string {
+	f, c := t.Text(ScaleFahrenheit, decimals), t.Text(ScaleCelsius, decimals)
+	switch in {
+	case US:
+		return f
+	case Metric:
+		return c
+	}
+	return f + " (" + c + ")"
+}
+
 // MarshalText prints the temperature without loss. NaN and infinity are errors.
 func (t Temperature) MarshalText() ([]byte, error) {
 	return marshalNumber(t.c, "C", temperatures.parse)
