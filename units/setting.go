@@ -34,6 +34,16 @@ func (s *Setting) Err() error { return s.err }
 // String returns the text as it was written.
 func (s *Setting) String() string { return s.written }
 
+// MarshalJSON refuses: a setting is a way into a quantity. Encode the quantity.
+func (s *Setting) MarshalJSON() ([]byte, error) {
+	return nil, errors.New("units.Setting has no JSON: encode what it sets")
+}
+
+// UnmarshalJSON refuses, as MarshalJSON does.
+func (s *Setting) UnmarshalJSON([]byte) error {
+	return errors.New("units.Setting has no JSON: decode what it sets")
+}
+
 // Set reads the text of the flag. The reason of a refusal is worded for a
 // person: [Reason].
 func (s *Setting) Set(text string) error {

@@ -69,17 +69,28 @@ const (
 	ScaleKelvin
 )
 
+var scales = [...]string{ScaleCelsius: "Celsius", ScaleFahrenheit: "Fahrenheit", ScaleKelvin: "kelvin"}
+
 // String returns the name of the scale.
 func (s Scale) String() string {
-	switch s {
-	case ScaleCelsius:
-		return "Celsius"
-	case ScaleFahrenheit:
-		return "Fahrenheit"
-	case ScaleKelvin:
-		return "kelvin"
+	if int(s) < len(scales) {
+		return scales[s]
 	}
 	return "Scale(" + strconv.Itoa(int(s)) + ")"
+}
+
+// MarshalText returns the name of the scale.
+func (s Scale) MarshalText() ([]byte, error) {
+	return nameOf("units.Scale.MarshalText", scales[:], int(s), s.String())
+}
+
+// UnmarshalText reads the name of a scale.
+func (s *Scale) UnmarshalText(text []byte) error {
+	i, err := named("units.Scale.UnmarshalText", scales[:], string(text))
+	if err == nil {
+		*s = Scale(i)
+	}
+	return err
 }
 
 // The size column serves to tell the three rows apart; conversion is by scale.
