@@ -94,3 +94,85 @@ func TestDisagreeRate(t *testing.T) {
 		t.Errorf("%v of honest pairs are refused", rate)
 	}
 }
+
+// By hand, three of them: weights 25, 100 and 100; the mean is 14992.5/225, its
+// uncertainty 2/15, and chi-squared 25 (4/15)^2 + 100 (2/15)^2 + 100 (1/15)^2 = 4,
+// under 5.991 of two degrees of freedom.
+func TestCombineThree(t *testing.T) {
+	a, b, c := density.Measurement{Brix: 66.9, Uncertainty: 0.4}, density.Measurement{Brix: 66.5, Uncertainty: 0.2}, density.Measurement{Brix: 66.7, Uncertainty: 0.2}
+	got, err := density.Combine(a, b, c)
+	if err != nil || !(math.Abs(float64(got.Brix)-14992.5/225) <= 1e-12) || !(math.Abs(float64(got.Uncertainty)-2.0/15) <= 1e-12) ||
+		!(math.Abs(got.ChiSquared-4) <= 1e-9) || got.Free != 2 {
+		t.Errorf("%+v, %v", got, err)
+	}
+	one, err := density.Combine(a)
+	if err != nil || !(math.Abs(float64(one.Brix-a.Brix)) <= 1e-12) || !(math.Abs(float64(one.Uncertainty-a.Uncertainty)) <= 1e-12) || one.Free != 0 {
+		t.Errorf("one alone: %+v, %v", one, err)
+	}
+	// Two that agree do not hide a third that is a Brix off: weights 100, the mean
+	// 1/3 off, chi-squared 100 (1/9 + 1/9 + 4/9) = 66.7.
+	c.Brix, a = b.Brix+1, b
+	var apart *density.DisagreeError
+	if _, err := density.Combine(a, b, c); !errors.As(err, &apart) || apart.Free != 2 || !(math.Abs(apart.ChiSquared-200.0/3) <= 1e-9) ||
+		math.Abs(float64(apart.A-b.Brix)) > 0 || math.Abs(float64(apart.B-c.Brix)) > 0 {
+		t.Errorf("%+v", apart)
+	}
+	for _, n := range []int{0, 1001} {
+		var e *units.RangeError
+		if _, err := density.Combine(make([]density.Measurement, n)...); !errors.As(err, &e) || e.Arg != "measurements" {
+			t.Errorf("%d of them: %v", n, err)
+		}
+	}
+	var e *units.RangeError
+	c.Uncertainty = 0
+	if _, err := density.Combine(a, b, c); !errors.As(err, &e) || e.Arg != "measurements[2].Uncertainty" {
+		t.Errorf("a third without uncertainty: %v", err)
+	}
+	if n := testing.AllocsPerRun(20, func() {
+		if _, err := density.Combine(a, b, b); err != nil {
+			t.Error(err)
+		}
+	}); n > 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
+// Chi-squared passes 3.841, 5.991, 7.815 and 9.488 in 5 of 100 cases (tables of
+// statistics, from memory): honest instruments, two to five, are refused as often.
+func TestDisagreeRateOfMany(t *testing.T) {
+	rng := rand.New(rand.NewPCG(15, 4))
+	const n = 20000
+	for count := 2; count <= 5; count++ {
+		refused := 0
+		for range n {
+			all := make([]density.Measurement, count)
+			for i := range all {
+				u := bx(0.1 + 0.4*rng.Float64())
+				all[i] = density.Measurement{Brix: 66.9 + u/2*bx(rng.NormFloat64()), Uncertainty: u}
+			}
+			_, err := density.Combine(all...)
+			if errors.Is(err, density.ErrDisagree) {
+				refused++
+			} else if err != nil {
+				t.Fatal(err)
+			}
+		}
+		// Five standard deviations of a count of 1000.
+		if rate := float64(refused) / n; !(math.Abs(rate-0.05) <= 0.008) {
+			t.Errorf("%d instruments: %v of honest sets are refused", count, rate)
+		}
+	}
+	for free, most := range map[int]float64{1: 3.841, 2: 5.991, 3: 7.815, 4: 9.488} {
+		for _, chi := range []float64{most - 0.001, most + 0.001} {
+			// One lies d beside all others: chi-squared is d^2 free/(free+1).
+			all := make([]density.Measurement, free+1)
+			for i := range all {
+				all[i] = density.Measurement{Brix: 60, Uncertainty: 2}
+			}
+			all[free].Brix += bx(math.Sqrt(chi * float64(free+1) / float64(free)))
+			if _, err := density.Combine(all...); errors.Is(err, density.ErrDisagree) != (chi > most) {
+				t.Errorf("chi-squared %v of %d: %v", chi, free, err)
+			}
+		}
+	}
+}

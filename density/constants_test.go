@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -35,7 +36,7 @@ func TestConstants(t *testing.T) {
 		got, want float64
 		digit     float64 // weight of the last one written
 	}{
-		{"chi-squared of one degree of freedom, 95 of 100 cases", disagreeAbove, z * z, 1e-2},
+		{"chance of chi-squared, one degree of freedom, beyond 95 of 100 cases", disagreeBelow, numeric.ChiSquaredBeyond(z*z, 1), 1e-12},
 		{"change of the density of water at 8 C (Kell 1975)", flatSlope, waterSlope(8), 1e-2},
 		{"surface tension, k = 2 (Aguilera, Wright, Bean 2008)", surfaceDoubt, 370e-6, 1e-9},
 		{"sodium light, mean of the D lines at 0.5889950 and 0.5895924 micrometers (from memory)", sodium, (0.5889950 + 0.5895924) / 2, 1e-4},

@@ -21,7 +21,7 @@
 //
 // [SG2020] is the apparent specific gravity 20/20 C of the sugar tables,
 // [TrueSG2020] the one in vacuo, [Baume145] the Baume of the US sugar scale,
-// [ND20] a refractive index at 20 C. Two tables relate density and strength,
+// [ND20] a refractive index at 20 C. Their text names it too: "36 Be145". Two tables relate density and strength,
 // 0.045 Brix apart at 66: a [Scale] is [ICUMSA], which is meant where nothing
 // is said, or [NBSC440].
 //
@@ -57,8 +57,12 @@
 // # Edges
 //
 // Strength goes from 0 to 85 Brix and temperature from 0 to 110 C. Outside, and
-// for NaN, a function answers NaN and a [*units.RangeError] that tells the way
-// out. Inside, three things are flagged in [Caveats] and not refused: above 90
+// for NaN, a function answers NaN or the zero value and a [*units.RangeError]
+// that names the argument, its range and the way out; the documentation of a
+// function gives its range and does not repeat this. NaN for one argument alone
+// asks for its range.
+//
+// Inside, three things are flagged in [Caveats] and not refused: above 90
 // C the formula is extrapolated ([Extrapolated]) and the uncertainty grows;
 // syrup beyond saturation holds only while it is clear; near the density
 // maximum the temperature hardly matters. Sap that is freezing is not one

@@ -216,7 +216,7 @@ func TestNotSet(t *testing.T) {
 			_, err := density.Hydrometer{GraduatedAt: f60, Scale: 7}.Brix(60, c20)
 			return err
 		}, "ICUMSA or NBS C440"},
-		{"combine with nothing", func() error { _, err := density.Combine(density.Measurement{}, density.Measurement{}); return err }, "what Measure returned"},
+		{"combine with nothing", func() error { _, err := density.Combine(density.Measurement{}, density.Measurement{}); return err }, "measured with an uncertainty"},
 		{"ice", func() error { _, err := density.Solution(2, c(-0.5)); return err }, "ice"},
 		{"Baume taken for Brix", func() error { _, err := density.BrixFromBaume(66); return err }, "a number near 66 is Brix"},
 		{"a figure in g/mL", func() error { _, err := density.BrixFromDensity(1.33, c20); return err }, "check the unit"},

@@ -3,6 +3,7 @@ package density
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/enum"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -28,16 +29,21 @@ const (
 	NBSC440
 )
 
+var scaleNames = enum.Names[Scale]{Type: "density.Scale", Of: []string{ICUMSA: "ICUMSA", NBSC440: "NBS C440"},
+	Also: map[string]Scale{"NBSC440": NBSC440, "Circular C440": NBSC440}}
+
+// Scales lists the scales.
+func Scales() []Scale { return scaleNames.List() }
+
 // String returns the scale's name.
-func (s Scale) String() string {
-	switch s {
-	case ICUMSA:
-		return "ICUMSA"
-	case NBSC440:
-		return "NBS C440"
-	}
-	return "unknown scale"
-}
+func (s Scale) String() string { return scaleNames.String(s) }
+
+// MarshalText returns the scale's name.
+func (s Scale) MarshalText() ([]byte, error) { return scaleNames.Marshal(s) }
+
+// UnmarshalText reads the name of a scale. An unknown one is an error that tells
+// the nearest.
+func (s *Scale) UnmarshalText(text []byte) error { return scaleNames.Unmarshal(s, text) }
 
 // SG2020 returns the apparent specific gravity 20/20 C of the given strength on
 // this scale.

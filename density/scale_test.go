@@ -8,7 +8,7 @@ import (
 )
 
 func TestScaleNames(t *testing.T) {
-	for s, want := range map[density.Scale]string{density.ICUMSA: "ICUMSA", density.NBSC440: "NBS C440", 9: "unknown scale"} {
+	for s, want := range map[density.Scale]string{density.ICUMSA: "ICUMSA", density.NBSC440: "NBS C440", 9: "Scale(9)"} {
 		if got := s.String(); got != want {
 			t.Errorf("scale %d is %q, want %q", s, got, want)
 		}

@@ -15,7 +15,7 @@ func swept() sweep.Package {
 		Funcs: []any{
 			density.BaumeFromBrix, density.BrixFromBaume, density.BrixFromDensity, density.BrixFromRefractiveIndex, density.BrixFromSG2020,
 			density.BrixFromTrueSG2020, density.CaveatsOf, density.Combine, density.Contraction, density.Extrapolated, density.FromAir,
-			density.HotVolume, density.InAir, density.Mass, density.RefractiveIndex, density.SG2020FromBrix, density.Solution,
+			density.HotVolume, density.InAir, density.Mass, density.ParseBaume145, density.ParseND20, density.ParseSG2020, density.ParseTrueSG2020, density.RefractiveIndex, density.Scales, density.SG2020FromBrix, density.Solution,
 			density.TrueSG2020FromBrix, density.VolumeAt, density.Water, density.WeightInAir,
 		},
 		Values: []any{
@@ -23,7 +23,8 @@ func swept() sweep.Package {
 			density.Baume145(35.6), density.SG2020(1.32), density.TrueSG2020(1.32), density.ND20(1.45), density.ICUMSA,
 			glass, density.Refractometer{}, density.Mark{For: 66.9, At: units.Celsius(99)},
 			density.Flask{Volume: 100 * units.Milliliter, CalibratedAt: units.Celsius(20)},
-			density.Measurement{Brix: 66, Uncertainty: 0.3}, &density.DisagreeError{}, density.CupRow{At: units.Celsius(90)},
+			density.Measurement{Brix: 66, Uncertainty: 0.3}, &density.DisagreeError{}, density.Caveats{Supersaturated: true}, density.Combination{Brix: 66, Uncertainty: 0.2}, density.Parts{Model: 0.1}, []byte("a"), 2,
+			density.CupRow{At: units.Celsius(90)},
 			density.Doubt{Calibration: 0.1, Division: 0.1, Thermometer: 0.5}, density.FlaskDoubt{Volume: units.Milliliter, Division: units.Gram, Calibration: units.Gram, Thermometer: 0.5},
 		},
 		Except: map[string]string{

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/measure"
 	"example.org/sapreckoner/units"
 )
 
@@ -67,6 +68,12 @@ type Measurement struct {
 	Uncertainty units.Brix // expanded, k = 2
 	Parts       Parts
 	Caveats
+}
+
+// String prints the strength and its uncertainty, to the digit that it leaves:
+// "66.8 +/- 0.3 Brix".
+func (m Measurement) String() string {
+	return measure.PlusMinus(float64(m.Brix), float64(m.Uncertainty), "Brix")
 }
 
 // Standard uncertainties of what no user states.

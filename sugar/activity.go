@@ -20,13 +20,13 @@ const (
 // What the water activity may be asked for. Above 92 Brix the polynomial nears
 // the end of its rise: at 98 the activity would grow with the sugar in the cold.
 var (
-	activityBrix = limit.Range{Arg: "sugar content", Low: 0, High: 92, Unit: "Brix",
+	activityBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 92, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "hardly any water is left: go by the boiling temperature of the candy"}
-	activityTemp = limit.Range{Arg: "temperature", Low: -20, High: 140, Unit: "C",
+	activityTemp = limit.Range{Arg: "at", What: "temperature", Low: -20, High: 140, Unit: "C",
 		Below: "colder than the formula holds: let it warm",
 		Above: "hotter than any syrup boils: check Fahrenheit against Celsius"}
-	invertedShare = limit.Range{Arg: "inverted share", Low: 0, High: 100, Unit: "%",
+	invertedShare = limit.Range{Arg: "Solute.Inverted", What: "inverted share", Low: 0, High: 100, Unit: "%",
 		Below: "a share of the sugar cannot be less than none",
 		Above: "a share of the sugar cannot be more than all"}
 )
@@ -126,7 +126,7 @@ func (s Solute) fromActivity(fn string, a float64, t units.Temperature) (units.B
 	}
 	least, _ := logActivity(s.moleFraction(units.Brix(activityBrix.High)), t.Kelvin())
 	if low := math.Exp(least); !limit.Holds(a, low, 1) {
-		return nan, &units.RangeError{Func: fn, Arg: "water activity", Value: a, Low: low, High: 1,
+		return nan, &units.RangeError{Func: fn, Arg: "activity", What: "water activity", Value: a, Low: low, High: 1,
 			Hint: "water is 1 and 92 Brix the least at this temperature: check that the activity is a part of one and not a percentage"}
 	}
 	return s.fromLogActivity(max(math.Log(min(a, 1)), least), t.Kelvin()), nil

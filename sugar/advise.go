@@ -3,6 +3,8 @@ package sugar
 import (
 	"fmt"
 
+	"example.org/sapreckoner/internal/enum"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,21 +31,17 @@ const (
 	ThinDown                // clearly too dense
 )
 
+var remedies = enum.Names[Remedy]{Type: "sugar.Remedy", Of: []string{
+	ReadAgain: "read again", Leave: "leave it", BoilOn: "boil it on", ThinDown: "thin it"}}
+
 // String returns the remedy in words.
-func (r Remedy) String() string {
-	switch r {
-	case ReadAgain:
-		return "read again"
-	case Leave:
-		return "leave it"
-	case BoilOn:
-		return "boil it on"
-	case ThinDown:
-		return "thin it"
-	default:
-		return fmt.Sprintf("Remedy(%d)", uint8(r))
-	}
-}
+func (r Remedy) String() string { return remedies.String(r) }
+
+// MarshalText returns what String returns.
+func (r Remedy) MarshalText() ([]byte, error) { return remedies.Marshal(r) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (r *Remedy) UnmarshalText(text []byte) error { return remedies.Unmarshal(r, text) }
 
 // An Advice is what to do about a measured strength.
 type Advice struct {
@@ -83,6 +81,14 @@ func (s Standard) Advise(measured, uncertainty, target units.Brix) (Advice, erro
 		return Advice{}, units.Under(fn, err)
 	}
 	a := Advice{Verdict: v, Crystals: thick(measured)}
+	if target != target {
+		most := s.Max
+		if most == 0 {
+			most = strongest
+		}
+		r := limit.Range{Arg: "target", Low: float64(s.Min), High: float64(most), Unit: "Brix"}
+		return Advice{}, r.Check(fn, float64(target))
+	}
 	if target != 0 {
 		if !(target >= s.Min && (s.Max == 0 || target <= s.Max) && target <= strongest) {
 			return Advice{}, &InfeasibleError{Func: fn,

@@ -1,21 +1,21 @@
 package sugar
 
 import (
-	"fmt"
 	"math"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/enum"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
 // What the functions on color may be asked for.
 var (
-	seenLight  = limit.Range{Arg: "light transmission", Low: 0, High: 100, Unit: "%", Above: "glycerol is 100: set the photometer with it"}
-	someLight  = limit.Range{Arg: "light transmission", Low: 0.001, High: 100, Unit: "%", Below: "too dark to reckon with: measure in a shorter cell (see sugar.TransmissionAtPath)", Above: "glycerol is 100: set the photometer with it"}
-	absorbance = limit.Range{Arg: "absorbance", Low: 0, High: 5, Below: "set the photometer with glycerol", Above: "no light comes through"}
-	pathLength = limit.Range{Arg: "path length", Low: 1e-4, High: 1, Unit: "m", Below: "check its unit", Above: "check its unit"}
-	fromBrix   = limit.Range{Arg: "strength measured at", Low: 1, High: 85, Unit: "Brix", Below: "measure the color of syrup, not of sap", Above: "beyond 85 Brix the liquid sets as candy"}
+	seenLight  = limit.Range{Arg: "transmission", What: "light transmission", Low: 0, High: 100, Unit: "%", Above: "glycerol is 100: set the photometer with it"}
+	someLight  = limit.Range{Arg: "transmission", What: "light transmission", Low: 0.001, High: 100, Unit: "%", Below: "too dark to reckon with: measure in a shorter cell", Above: "glycerol is 100: set the photometer with it"}
+	absorbance = limit.Range{Arg: "Absorbance", What: "absorbance", Low: 0, High: 5, Below: "set the photometer with glycerol", Above: "no light comes through"}
+	pathLength = limit.Range{Arg: "measured", What: "path length", Low: 1e-4, High: 1, Unit: "m", Below: "check its unit", Above: "check its unit"}
+	fromBrix   = limit.Range{Arg: "from", What: "strength measured at", Low: 1, High: 85, Unit: "Brix", Below: "measure the color of syrup, not of sap", Above: "beyond 85 Brix the liquid sets as candy"}
 )
 
 // A ColorClass is a range of light transmission of syrup. The zero value is no
@@ -49,13 +49,20 @@ var classes = [...]struct {
 
 func (c ColorClass) known() bool { return c >= Golden && c <= VeryDark }
 
+var classNames = enum.Names[ColorClass]{Type: "sugar.ColorClass", Zero: true,
+	Of: []string{Golden: classes[Golden].name, Amber: classes[Amber].name, Dark: classes[Dark].name, VeryDark: classes[VeryDark].name}}
+
 // String returns the name of the class, such as "Very Dark".
-func (c ColorClass) String() string {
-	if !c.known() {
-		return fmt.Sprintf("ColorClass(%d)", uint8(c))
-	}
-	return classes[c].name
-}
+func (c ColorClass) String() string { return classNames.String(c) }
+
+// ColorClasses lists the classes, from the lightest.
+func ColorClasses() []ColorClass { return classNames.List() }
+
+// MarshalText returns what String returns, and nothing for none.
+func (c ColorClass) MarshalText() ([]byte, error) { return classNames.Marshal(c) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (c *ColorClass) UnmarshalText(text []byte) error { return classNames.Unmarshal(c, text) }
 
 // Taste returns the taste that goes with the class by law: delicate, rich,
 // robust, strong; empty for no class.
@@ -144,7 +151,7 @@ func TransmissionAtPath(transmission units.Share, measured, wanted units.Length)
 		err = pathLength.Check(fn, float64(measured))
 	}
 	if err == nil {
-		err = pathLength.Check(fn, float64(wanted))
+		err = pathLength.CheckAs(fn, "wanted", float64(wanted))
 	}
 	if err != nil {
 		return units.Share(math.NaN()), err
@@ -170,7 +177,7 @@ func TransmissionAtBrix(transmission units.Share, from, to units.Brix) (units.Sh
 		err = fromBrix.Check(fn, float64(from))
 	}
 	if err == nil {
-		err = checkBrix(fn, "strength wanted", to)
+		err = checkBrix(fn, "to", "strength wanted", to)
 	}
 	if err != nil {
 		return units.Share(math.NaN()), err
@@ -202,13 +209,13 @@ func BlendTransmission(syrups ...Tinted) (units.Share, error) {
 	const fn = "sugar.BlendTransmission"
 	var sum, volume float64
 	for _, s := range syrups {
-		if err := lotVolume.Check(fn, float64(s.Volume)); err != nil {
+		if err := lotVolume.CheckAs(fn, "Tinted.Volume", float64(s.Volume)); err != nil {
 			return units.Share(math.NaN()), err
 		}
 		if s.Volume == 0 {
 			continue
 		}
-		if err := someLight.Check(fn, float64(s.Transmission)); err != nil {
+		if err := someLight.CheckAs(fn, "Tinted.Transmission", float64(s.Transmission)); err != nil {
 			return units.Share(math.NaN()), err
 		}
 		sum += float64(s.Volume) * float64(absorb(s.Transmission))
@@ -235,8 +242,11 @@ func BlendTransmission(syrups ...Tinted) (units.Share, error) {
 func LightShare(dark, light, target units.Share) (units.Share, error) {
 	const fn = "sugar.LightShare"
 	none := units.Share(math.NaN())
-	for _, t := range [...]units.Share{dark, light, target} {
-		if err := someLight.Check(fn, float64(t)); err != nil {
+	for _, t := range [...]struct {
+		arg   string
+		value units.Share
+	}{{"dark", dark}, {"light", light}, {"target", target}} {
+		if err := someLight.CheckAs(fn, t.arg, float64(t.value)); err != nil {
 			return none, err
 		}
 	}

@@ -26,7 +26,7 @@ type Separation struct {
 // C (computed).
 func Concentrate(lot Lot, target units.Brix) (Separation, error) {
 	const fn = "sugar.Concentrate"
-	if err := checkThickening(fn, lot, target); err != nil {
+	if err := checkThickening(fn, "target", lot, target); err != nil {
 		return Separation{}, err
 	}
 	if lot.has(target) {
@@ -37,8 +37,8 @@ func Concentrate(lot Lot, target units.Brix) (Separation, error) {
 
 // checkThickening returns an error unless taking water away can bring the lot
 // to the target.
-func checkThickening(fn string, l Lot, target units.Brix) error {
-	if err := checkBrix(fn, "target", target); err != nil {
+func checkThickening(fn, arg string, l Lot, target units.Brix) error {
+	if err := checkBrix(fn, arg, "target", target); err != nil {
 		return err
 	}
 	switch {
@@ -49,7 +49,7 @@ func checkThickening(fn string, l Lot, target units.Brix) error {
 	case target < l.Brix() && !l.has(target):
 		return &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(l.Brix()), strength(target)),
-			Hint: "thin it (sugar.Thin)"}
+			Hint: "thin it"}
 	}
 	return nil
 }
@@ -81,7 +81,7 @@ func part(l Lot, removed units.Mass, b units.Brix) Separation {
 func (s Separation) EvaporationSaved(syrup units.Brix) (units.Share, error) {
 	const fn = "sugar.Separation.EvaporationSaved"
 	none := units.Share(math.NaN())
-	if err := checkThickening(fn, s.Concentrate, syrup); err != nil {
+	if err := checkThickening(fn, "syrup", s.Concentrate, syrup); err != nil {
 		return none, err
 	}
 	made := syrup.Of(s.Concentrate.sugar)

@@ -163,7 +163,7 @@ func ExampleInfeasibleError() {
 	}
 	// Output:
 	// the lot has 65 Brix and thinning to 66.9 would thicken it
-	// boil it down (sugar.Concentrate) or add heavier syrup (sugar.Thicken)
+	// boil it down or add heavier syrup
 }
 
 func ExampleInfeasibleError_Error() {

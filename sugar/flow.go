@@ -7,7 +7,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-var waterC = limit.Range{Arg: "temperature", Low: 0, High: 100, Unit: "C", Below: "below 0 C ice may be forming", Above: "above 100 C open water boils"}
+var waterC = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 100, Unit: "C", Below: "below 0 C ice may be forming", Above: "above 100 C open water boils"}
 
 // WaterViscosity returns the dynamic viscosity of water at the given
 // temperature near atmospheric pressure.
@@ -43,7 +43,7 @@ func waterViscosity(c float64) float64 {
 // 80 percent at 41 F of a flow rated at 55 F (computed).
 func FlowFactor(rated, at units.Temperature) (units.Share, error) {
 	const fn = "sugar.FlowFactor"
-	if err := waterC.Check(fn, rated.Celsius()); err != nil {
+	if err := waterC.CheckAs(fn, "rated", rated.Celsius()); err != nil {
 		return units.Share(math.NaN()), err
 	}
 	if err := waterC.Check(fn, at.Celsius()); err != nil {

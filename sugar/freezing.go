@@ -18,7 +18,7 @@ const (
 
 // What the freezing point may be asked for, and a temperature below the lowest
 // answer to search from.
-var freezingBrix = limit.Range{Arg: "sugar content", Low: 0, High: 60, Unit: "Brix",
+var freezingBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 60, Unit: "Brix",
 	Below: "less than no sugar: check the instrument in plain water",
 	Above: "sugar begins to come out beside the ice: the curve ends here"}
 
@@ -52,7 +52,7 @@ func BrixFromFreezingPoint(at units.Temperature) (units.Brix, error) {
 	top := units.Brix(freezingBrix.High)
 	c := at.Celsius()
 	if low := units.Kelvin(freezing(top)).Celsius(); !(c >= low-limit.HairC && c <= limit.HairC) {
-		return units.Brix(math.NaN()), &units.RangeError{Func: "sugar.BrixFromFreezingPoint", Arg: "freezing point", Value: c, Low: low, High: 0, Unit: "C",
+		return units.Brix(math.NaN()), &units.RangeError{Func: "sugar.BrixFromFreezingPoint", Arg: "at", What: "freezing point", Value: c, Low: low, High: 0, Unit: "C",
 			Hint: "above 0 C no ice is left, and below the freezing point of 60 Brix sugar comes out too"}
 	}
 	at = units.Celsius(min(c, 0))

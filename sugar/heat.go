@@ -19,10 +19,10 @@ const (
 
 // What heats may be asked for.
 var (
-	heatBrix = limit.Range{Arg: "sugar content", Low: 0, High: 85, Unit: "Brix",
+	heatBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 85, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy: the formula ends here"}
-	heatTemp = limit.Range{Arg: "temperature", Low: 0, High: 120, Unit: "C",
+	heatTemp = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 120, Unit: "C",
 		Below: "ice may be forming: its heat of melting is not in the formula",
 		Above: "hotter than any syrup boils: check Fahrenheit against Celsius"}
 )
@@ -78,7 +78,7 @@ func TemperatureFromEnthalpy(brix units.Brix, heat units.SpecificEnergy) (units.
 	high := units.JoulesPerKilogram(enthalpy(brix, heatTemp.High))
 	least := units.JoulesPerKilogram(enthalpy(brix, -limit.HairC))
 	if !(heat >= least && (heat <= high || limit.Same(heat, high))) {
-		return nan, &units.RangeError{Func: fn, Arg: "enthalpy", Value: heat.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
+		return nan, &units.RangeError{Func: fn, Arg: "heat", What: "enthalpy", Value: heat.KilojoulesPerKilogram(), Low: 0, High: high.KilojoulesPerKilogram(), Unit: "kJ/kg",
 			Hint: "it counts from 0 C and ends at 120 C: ice and steam are not in it"}
 	}
 	// The root of a parabola, in the form that stays finite without sugar.

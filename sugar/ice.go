@@ -15,9 +15,9 @@ const CleanIce units.Brix = 0
 
 // What taking ice off may be asked for: what [FreezingPoint] covers.
 var (
-	iceC      = limit.Range{Arg: "temperature", Low: -10, High: 0, Unit: "C", Below: "colder, sugar may come out with the ice", Above: "no ice forms above 0 C"}
+	iceC      = limit.Range{Arg: "at", What: "temperature", Low: -10, High: 0, Unit: "C", Below: "colder, sugar may come out with the ice", Above: "no ice forms above 0 C"}
 	iceTarget = limit.Range{Arg: "target", Low: 0, High: 60, Unit: "Brix", Above: "stronger, sugar may come out with the ice: boil the rest of the way"}
-	iceMass   = limit.Range{Arg: "ice taken off", Low: 0, High: 1e9, Unit: "kg", Above: "check its unit"}
+	iceMass   = limit.Range{Arg: "ice", What: "ice taken off", Low: 0, High: 1e9, Unit: "kg", Above: "check its unit"}
 )
 
 // TakeIce returns what is left of sap after ice of a given mass and strength was
@@ -68,7 +68,7 @@ func IceToReach(sap Lot, target, strength units.Brix) (Separation, error) {
 	if err := checkIce(fn, sap, strength); err != nil {
 		return Separation{}, err
 	}
-	if err := checkThickening(fn, sap, target); err != nil {
+	if err := checkThickening(fn, "target", sap, target); err != nil {
 		return Separation{}, err
 	}
 	return iceTo(sap, target, strength), nil
@@ -106,7 +106,7 @@ func FreezeTo(sap Lot, at units.Temperature, strength units.Brix) (Separation, e
 
 // checkIce returns an error unless ice of that strength may be taken off sap.
 func checkIce(fn string, sap Lot, strength units.Brix) error {
-	if err := checkBrix(fn, "strength of the ice", strength); err != nil {
+	if err := checkBrix(fn, "strength", "strength of the ice", strength); err != nil {
 		return err
 	}
 	switch {

@@ -1,6 +1,10 @@
 package sugar
 
-import "errors"
+import (
+	"errors"
+
+	"example.org/sapreckoner/units"
+)
 
 // ErrInfeasible is what every [*InfeasibleError] unwraps to: each argument lies
 // in its range, yet nothing that one could do gives what is asked.
@@ -16,11 +20,15 @@ type InfeasibleError struct {
 
 // Error tells the function, the reason and the way out.
 func (e *InfeasibleError) Error() string {
-	s := e.Func + ": infeasible: " + e.Why
-	if e.Hint != "" {
-		s += ": " + e.Hint
+	return e.Func + ": infeasible: " + e.Text(units.Both)
+}
+
+// Text tells the reason and the way out to a person: without the function.
+func (e *InfeasibleError) Text(units.System) string {
+	if e.Hint == "" {
+		return e.Why
 	}
-	return s
+	return e.Why + ": " + e.Hint
 }
 
 // Unwrap returns [ErrInfeasible].
@@ -28,5 +36,5 @@ func (e *InfeasibleError) Unwrap() error { return ErrInfeasible }
 
 // nothing is the error of an operation on an empty lot.
 func nothing(fn string) error {
-	return &InfeasibleError{Func: fn, Why: "the lot is empty", Hint: "make it with sugar.NewLot"}
+	return &InfeasibleError{Func: fn, Why: "the lot is empty", Hint: "give a volume or a mass above zero"}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/internal/enum"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -16,7 +17,7 @@ var (
 	meterDilution = limit.Range{Arg: "dilution", Low: 1, High: 50,
 		Below: "give parts of the whole to one part of syrup: 10 for 1:10",
 		Above: "give parts of the whole to one part of syrup: 10 for 1:10"}
-	invertedInLot = limit.Range{Arg: "inverted sugar", Low: 0, High: 100, Unit: "%"}
+	invertedInLot = limit.Range{Arg: "inverted", What: "inverted sugar", Low: 0, High: 100, Unit: "%"}
 )
 
 // Glucose is a concentration of glucose as blood-glucose meters show it, in
@@ -103,13 +104,20 @@ var confections = [...]struct {
 
 func (c Confection) known() bool { return c >= MoldedSugar && c <= MapleCream }
 
+var confectionNames = enum.Names[Confection]{Type: "sugar.Confection", Zero: true,
+	Of: []string{MoldedSugar: confections[MoldedSugar].name, MapleCream: confections[MapleCream].name}}
+
 // String returns the name of the confection.
-func (c Confection) String() string {
-	if !c.known() {
-		return fmt.Sprintf("Confection(%d)", uint8(c))
-	}
-	return confections[c].name
-}
+func (c Confection) String() string { return confectionNames.String(c) }
+
+// Confections lists the confections.
+func Confections() []Confection { return confectionNames.List() }
+
+// MarshalText returns what String returns, and nothing for none.
+func (c Confection) MarshalText() ([]byte, error) { return confectionNames.Marshal(c) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (c *Confection) UnmarshalText(text []byte) error { return confectionNames.Unmarshal(c, text) }
 
 // Inverted returns the inverted sugar of the syrup that suits the confection, in
 // percent of its mass, both ends included: 0.5 to 1.5 for molded sugar, up to
@@ -139,7 +147,7 @@ func (c Confection) check(fn string) error {
 	if c.known() {
 		return nil
 	}
-	return &InfeasibleError{Func: fn, Why: c.String() + " is not listed", Hint: "take sugar.MoldedSugar or sugar.MapleCream"}
+	return &InfeasibleError{Func: fn, Why: c.String() + " is not listed", Hint: "take molded sugar or maple cream"}
 }
 
 // draw moves a share that is a hair outside two ends to the end.
@@ -166,10 +174,10 @@ func (c Confection) Blend(have, other units.Share) (least, most units.Share, err
 	if err := c.check(fn); err != nil {
 		return none, none, err
 	}
-	if err := invertedInLot.Check(fn, float64(have)); err != nil {
+	if err := invertedInLot.CheckAs(fn, "have", float64(have)); err != nil {
 		return none, none, err
 	}
-	if err := invertedInLot.Check(fn, float64(other)); err != nil {
+	if err := invertedInLot.CheckAs(fn, "other", float64(other)); err != nil {
 		return none, none, err
 	}
 	low, high := confections[c].low, confections[c].high

@@ -1,17 +1,17 @@
 package sugar
 
 import (
-	"fmt"
 	"math"
 
+	"example.org/sapreckoner/internal/enum"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
 // What [Standard.Judge] may be asked.
 var (
-	leastSolids = limit.Range{Arg: "least strength of the standard", Low: 1, High: 85, Unit: "Brix",
-		Below: "a standard without a lower limit judges nothing: take one from Jurisdiction.Standard, or set Min"}
+	leastSolids = limit.Range{Arg: "Standard.Min", What: "least strength of the standard", Low: 1, High: 85, Unit: "Brix",
+		Below: "a standard without a lower limit judges nothing: take the rule of a listed place, or give its least strength"}
 	readingDoubt = limit.Range{Arg: "uncertainty", Low: 0.01, High: 10, Unit: "Brix",
 		Below: "every reading has one: half of the field hydrometers checked lie within 0.2",
 		Above: "such a reading tells nothing"}
@@ -70,13 +70,27 @@ var unstated = units.Celsius(math.NaN())
 
 func (j Jurisdiction) known() bool { return j >= UnitedStates && j <= UnitedStates1967 }
 
-// String returns the name of the place, such as "New York".
-func (j Jurisdiction) String() string {
-	if !j.known() {
-		return fmt.Sprintf("Jurisdiction(%d)", uint8(j))
+var places = enum.Names[Jurisdiction]{Type: "sugar.Jurisdiction", Zero: true, Of: placeNames()}
+
+func placeNames() []string {
+	names := make([]string, len(standards))
+	for i, s := range standards {
+		names[i] = s.Place
 	}
-	return standards[j].Place
+	return names
 }
+
+// String returns the name of the place, such as "New York".
+func (j Jurisdiction) String() string { return places.String(j) }
+
+// Jurisdictions lists the places whose rule is known here, a superseded rule last.
+func Jurisdictions() []Jurisdiction { return places.List() }
+
+// MarshalText returns what String returns, and nothing for none.
+func (j Jurisdiction) MarshalText() ([]byte, error) { return places.Marshal(j) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (j *Jurisdiction) UnmarshalText(text []byte) error { return places.Unmarshal(j, text) }
 
 // Standard returns the rule on density of the place, with its source.
 //
@@ -89,7 +103,7 @@ func (j Jurisdiction) String() string {
 func (j Jurisdiction) Standard() (Standard, error) {
 	if !j.known() {
 		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: j.String() + " is not listed",
-			Hint: "take a listed place such as sugar.Vermont, or make a sugar.Standard of the rule in force"}
+			Hint: "take a listed place such as Vermont, or give the rule in force"}
 	}
 	return standards[j], nil
 }
@@ -106,21 +120,17 @@ const (
 	TooDense                      // clearly above the most: it may crystallize
 )
 
+var verdicts = enum.Names[Verdict]{Type: "sugar.Verdict", Of: []string{
+	TooCloseToCall: "too close to call", Inside: "inside", TooThin: "too thin", TooDense: "too dense"}}
+
 // String returns the verdict in words.
-func (v Verdict) String() string {
-	switch v {
-	case TooCloseToCall:
-		return "too close to call"
-	case Inside:
-		return "inside"
-	case TooThin:
-		return "too thin"
-	case TooDense:
-		return "too dense"
-	default:
-		return fmt.Sprintf("Verdict(%d)", uint8(v))
-	}
-}
+func (v Verdict) String() string { return verdicts.String(v) }
+
+// MarshalText returns what String returns.
+func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(v, text) }
 
 // Judge compares a measured strength and its uncertainty with the rule: clearly
 // inside, clearly too thin or too dense, or too close to call, which is when a
@@ -146,14 +156,14 @@ func (s Standard) Judge(measured, uncertainty units.Brix) (Verdict, error) {
 		return TooCloseToCall, err
 	}
 	if s.Max != 0 {
-		if err := checkBrix(fn, "most strength of the standard", s.Max); err != nil {
+		if err := checkBrix(fn, "Standard.Max", "most strength of the standard", s.Max); err != nil {
 			return TooCloseToCall, err
 		}
 		if s.Max < s.Min {
-			return TooCloseToCall, &InfeasibleError{Func: fn, Why: "no syrup can keep a standard whose Max lies below its Min", Hint: "exchange the two"}
+			return TooCloseToCall, &InfeasibleError{Func: fn, Why: "no syrup can keep a standard whose most lies below its least", Hint: "exchange the two"}
 		}
 	}
-	if err := checkBrix(fn, "measured strength", measured); err != nil {
+	if err := checkBrix(fn, "measured", "measured strength", measured); err != nil {
 		return TooCloseToCall, err
 	}
 	if err := readingDoubt.Check(fn, float64(uncertainty)); err != nil {

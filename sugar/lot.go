@@ -184,8 +184,8 @@ func (l Lot) VolumeAt(at units.Temperature) (units.Volume, error) {
 }
 
 // checkBrix returns an error unless b lies in the range of strengths.
-func checkBrix(fn, arg string, b units.Brix) error {
-	r := limit.Range{Arg: arg, Low: float64(thinnest), High: float64(strongest), Unit: "Brix",
+func checkBrix(fn, arg, what string, b units.Brix) error {
+	r := limit.Range{Arg: arg, What: what, Low: float64(thinnest), High: float64(strongest), Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy: go by its boiling temperature"}
 	return r.Check(fn, float64(b))

@@ -11,13 +11,13 @@ import (
 
 // What a membrane may be asked for.
 var (
-	ratedFlow    = limit.Range{Arg: "rated flow", Low: 1e-8, High: 1, Unit: "m3/s", Below: "set Flow to the permeate flow that the maker rates", Above: "check its unit"}
-	sugarPassage = limit.Range{Arg: "sugar passage", Low: 0, High: 50, Unit: "%", Below: "0 is a membrane that holds all the sugar", Above: "a membrane that lets half the sugar by is torn or of the wrong kind"}
-	recovery     = limit.Range{Arg: "recovery", Low: 0.1, High: 95, Unit: "%", Below: "give the share of the feed's mass that becomes permeate in a pass", Above: "no membrane takes that much in a pass: reckon with several"}
-	passCount    = limit.Range{Arg: "number of passes", Low: 1, High: 1000, Below: "at least one pass"}
-	flowFactor   = limit.Range{Arg: "flow factor", Low: 1, High: 400, Unit: "%", Below: "a factor of one is 100 percent", Above: "a factor of one is 100 percent"}
-	pumpPressure = limit.Range{Arg: "pump pressure", Low: 0.1, High: 150, Unit: "bar", Below: "set Pump to the pressure at the membrane over that of the permeate", Above: "beyond any pump in a sugarhouse: check its unit"}
-	membraneC    = limit.Range{Arg: "temperature", Low: 0, High: 50, Unit: "C", Below: "sap freezes in the membrane", Above: "too hot for a membrane: see its maker's limit"}
+	ratedFlow    = limit.Range{Arg: "Membrane.Flow", What: "rated flow", Low: 1e-8, High: 1, Unit: "m3/s", Below: "give the permeate flow that the maker rates", Above: "check its unit"}
+	sugarPassage = limit.Range{Arg: "Membrane.Passage", What: "sugar passage", Low: 0, High: 50, Unit: "%", Below: "0 is a membrane that holds all the sugar", Above: "a membrane that lets half the sugar by is torn or of the wrong kind"}
+	recovery     = limit.Range{Arg: "share", What: "recovery", Low: 0.1, High: 95, Unit: "%", Below: "give the share of the feed's mass that becomes permeate in a pass", Above: "no membrane takes that much in a pass: reckon with several"}
+	passCount    = limit.Range{Arg: "passes", What: "number of passes", Low: 1, High: 1000, Below: "at least one pass"}
+	flowFactor   = limit.Range{Arg: "factor", What: "flow factor", Low: 1, High: 400, Unit: "%", Below: "a factor of one is 100 percent", Above: "a factor of one is 100 percent"}
+	pumpPressure = limit.Range{Arg: "Membrane.Pump", What: "pump pressure", Low: 0.1, High: 150, Unit: "bar", Below: "give the pressure at the membrane over that of the permeate", Above: "beyond any pump in a sugarhouse: check its unit"}
+	membraneC    = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 50, Unit: "C", Below: "sap freezes in the membrane", Above: "too hot for a membrane: see its maker's limit"}
 )
 
 // A Membrane is a reverse osmosis machine.
@@ -58,7 +58,7 @@ func (m Membrane) Concentrate(feed Lot, target units.Brix) (Separation, error) {
 	if err := sugarPassage.Check(fn, float64(m.Passage)); err != nil {
 		return Separation{}, err
 	}
-	if err := checkThickening(fn, feed, target); err != nil {
+	if err := checkThickening(fn, "target", feed, target); err != nil {
 		return Separation{}, err
 	}
 	there := feed.has(target) // already: it takes no pump
@@ -116,7 +116,7 @@ func (m Membrane) checkPump(fn string, b units.Brix, t units.Temperature) error 
 	if m.Pump == 0 {
 		return nil
 	}
-	most, err := m.limit(fn, t)
+	most, err := m.limit(fn, "feed", t)
 	if err != nil {
 		return err
 	}
@@ -155,7 +155,7 @@ func (m Membrane) Time(permeate units.Volume, factor units.Share) (time.Duration
 	if err := ratedFlow.Check(fn, float64(m.Flow)); err != nil {
 		return 0, err
 	}
-	if err := lotVolume.Check(fn, float64(permeate)); err != nil {
+	if err := lotVolume.CheckAs(fn, "permeate", float64(permeate)); err != nil {
 		return 0, err
 	}
 	if err := flowFactor.Check(fn, float64(factor)); err != nil {
@@ -174,20 +174,20 @@ func (m Membrane) Time(permeate units.Volume, factor units.Share) (time.Duration
 // Method: [BrixFromOsmoticPressure]. Check value: a pump of 18.9 bar stops at
 // 20 Brix at 55 F (computed).
 func (m Membrane) Limit(at units.Temperature) (units.Brix, error) {
-	return m.limit("sugar.Membrane.Limit", at)
+	return m.limit("sugar.Membrane.Limit", "at", at)
 }
 
-func (m Membrane) limit(fn string, t units.Temperature) (units.Brix, error) {
+func (m Membrane) limit(fn, arg string, t units.Temperature) (units.Brix, error) {
 	none := units.Brix(math.NaN())
 	if err := pumpPressure.Check(fn, m.Pump.Bars()); err != nil {
 		return none, err
 	}
-	if err := membraneC.Check(fn, t.Celsius()); err != nil {
+	if err := membraneC.CheckAs(fn, arg, t.Celsius()); err != nil {
 		return none, err
 	}
 	b, err := BrixFromOsmoticPressure(m.Pump, t)
 	if err != nil {
-		return none, units.Under(fn, err)
+		return none, units.UnderArg(fn, "Membrane.Pump", err)
 	}
 	return b, nil
 }

@@ -13,10 +13,10 @@ const molarMassWater = 18.015268e-3
 
 // What the osmotic pressure may be asked for.
 var (
-	osmoticBrix = limit.Range{Arg: "sugar content", Low: 0, High: 70, Unit: "Brix",
+	osmoticBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 70, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "no membrane works so thick: at 70 Brix it would have to bear 250 bar"}
-	osmoticTemp = limit.Range{Arg: "temperature", Low: 0, High: 110, Unit: "C",
+	osmoticTemp = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 110, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than sap under a membrane: check Fahrenheit against Celsius"}
 )
@@ -60,7 +60,7 @@ func BrixFromOsmoticPressure(pressure units.Pressure, at units.Temperature) (uni
 	}
 	top := units.Brix(osmoticBrix.High)
 	if high := osmotic(top, at, unit); !limit.Holds(pressure, 0, high) {
-		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "osmotic pressure", Value: pressure.Bars(), Low: 0, High: high.Bars(), Unit: "bar",
+		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "pressure", What: "osmotic pressure", Value: pressure.Bars(), Low: 0, High: high.Bars(), Unit: "bar",
 			Hint: "water is 0 and 70 Brix the most at this temperature: check the unit of the pressure"}
 	}
 	return min(Solute{}.fromLogActivity(-float64(pressure/unit), at.Kelvin()), top), nil

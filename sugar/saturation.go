@@ -2,9 +2,9 @@ package sugar
 
 import (
 	"math"
-	"strconv"
 
 	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/enum"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
@@ -35,33 +35,30 @@ var solubilities = [...][5]float64{
 
 // What the saturation may be asked for.
 var (
-	saturationTemp = limit.Range{Arg: "temperature", Low: 0, High: 110, Unit: "C",
+	saturationTemp = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 110, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than the formulas hold"}
-	tabledTemp = limit.Range{Arg: "temperature", Low: 0, High: 100, Unit: "C",
+	tabledTemp = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 100, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than the tables go"}
-	storageBrix = limit.Range{Arg: "sugar content", Low: 0, High: 85, Unit: "Brix",
+	storageBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 85, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy"}
-	solubilityRange = limit.Range{Arg: "solubility formula", Low: float64(Vavrinecz), High: float64(Sokolovsky),
-		Above: "choose one of sugar.Solubilities"}
+	solubilityRange = limit.Range{Arg: "Solubility", What: "solubility formula", Low: float64(Vavrinecz), High: float64(Sokolovsky),
+		Above: "choose Vavrinecz, Charles, Herzfeld or Sokolovsky"}
 )
 
+var authors = enum.Names[Solubility]{Type: "sugar.Solubility", Of: []string{
+	Vavrinecz: "Vavrinecz", Charles: "Charles", Herzfeld: "Herzfeld", Sokolovsky: "Sokolovsky"}}
+
 // String returns the author's name.
-func (s Solubility) String() string {
-	switch s {
-	case Vavrinecz:
-		return "Vavrinecz"
-	case Charles:
-		return "Charles"
-	case Herzfeld:
-		return "Herzfeld"
-	case Sokolovsky:
-		return "Sokolovsky"
-	}
-	return "Solubility(" + strconv.Itoa(int(s)) + ")"
-}
+func (s Solubility) String() string { return authors.String(s) }
+
+// MarshalText returns what String returns.
+func (s Solubility) MarshalText() ([]byte, error) { return authors.Marshal(s) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (s *Solubility) UnmarshalText(text []byte) error { return authors.Unmarshal(s, text) }
 
 // Saturation returns the sugar content at which a pure sucrose solution is
 // saturated at the given temperature: more would crystallize in time.
@@ -103,7 +100,7 @@ func (s Solubility) SaturationTemperature(brix units.Brix) (units.Temperature, e
 	low, _ := s.at(span.Low)
 	high, _ := s.at(span.High)
 	if !limit.Holds(float64(brix), low, high) {
-		return nan, &units.RangeError{Func: fn, Arg: "sugar content", Value: float64(brix), Low: low, High: high, Unit: "Brix",
+		return nan, &units.RangeError{Func: fn, Arg: "brix", What: "sugar content", Value: float64(brix), Low: low, High: high, Unit: "Brix",
 			Hint: "thinner than that it is saturated at no temperature above 0 C, and thicker at none that the source holds for"}
 	}
 	brix = units.Brix(min(max(float64(brix), low), high))
@@ -166,20 +163,17 @@ const (
 	CrystalsLikely               // above saturation by every source, and at 68 Brix or denser
 )
 
+var risks = enum.Names[CrystalRisk]{Type: "sugar.CrystalRisk", Of: []string{
+	CrystalsUnknown: "unknown", CrystalsUnlikely: "unlikely", CrystalsPossible: "possible", CrystalsLikely: "likely"}}
+
 // String tells the risk in a word.
-func (r CrystalRisk) String() string {
-	switch r {
-	case CrystalsUnknown:
-		return "unknown"
-	case CrystalsUnlikely:
-		return "unlikely"
-	case CrystalsPossible:
-		return "possible"
-	case CrystalsLikely:
-		return "likely"
-	}
-	return "CrystalRisk(" + strconv.Itoa(int(r)) + ")"
-}
+func (r CrystalRisk) String() string { return risks.String(r) }
+
+// MarshalText returns what String returns.
+func (r CrystalRisk) MarshalText() ([]byte, error) { return risks.Marshal(r) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (r *CrystalRisk) UnmarshalText(text []byte) error { return risks.Unmarshal(r, text) }
 
 // Crystals tells whether syrup of the given strength may grow crystals when it
 // is stored at temperature storage, by all of [Solubilities] and by practice:
@@ -199,7 +193,7 @@ func Crystals(brix units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	if err := storageBrix.Check(fn, float64(brix)); err != nil {
 		return CrystalsUnknown, err
 	}
-	if err := tabledTemp.Check(fn, storage.Celsius()); err != nil {
+	if err := tabledTemp.CheckAs(fn, "storage", storage.Celsius()); err != nil {
 		return CrystalsUnknown, err
 	}
 	low, high := math.Inf(1), math.Inf(-1)

@@ -10,7 +10,7 @@ import (
 
 // addedMass is the mass of an addition whose strength is asked: a milligram and
 // more, so that there is something to be strong.
-var addedMass = limit.Range{Arg: "mass to add", Low: 1e-6, High: 1e9, Unit: "kg", Below: "give a mass above nothing", Above: "check its unit"}
+var addedMass = limit.Range{Arg: "mass", What: "mass to add", Low: 1e-6, High: 1e9, Unit: "kg", Below: "give a mass above nothing", Above: "check its unit"}
 
 // An Addition is what to pour into a lot, and what it becomes.
 type Addition struct {
@@ -51,7 +51,7 @@ func Thin(lot Lot, with units.Brix, at units.Temperature, target units.Brix) (Ad
 	case target > lot.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix and thinning to %s would thicken it", strength(lot.Brix()), strength(target)),
-			Hint: "boil it down (sugar.Concentrate) or add heavier syrup (sugar.Thicken)"}
+			Hint: "boil it down or add heavier syrup"}
 	case !(with < target):
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("what is added has %s Brix, no less than the target of %s", strength(with), strength(target)),
@@ -77,20 +77,23 @@ func Thicken(lot Lot, with units.Brix, at units.Temperature, target units.Brix) 
 	case target < lot.Brix():
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("the lot has %s Brix, more than the target of %s", strength(lot.Brix()), strength(target)),
-			Hint: "thin it (sugar.Thin)"}
+			Hint: "thin it"}
 	case !(with > target):
 		return Addition{}, &InfeasibleError{Func: fn,
 			Why:  fmt.Sprintf("what is added has %s Brix, no more than the target of %s", strength(with), strength(target)),
-			Hint: "add something heavier than the target, or boil it down (sugar.Concentrate)"}
+			Hint: "add something heavier than the target, or boil it down"}
 	}
 	return add(fn, lot, with, at, target)
 }
 
 func checkAddition(fn string, l Lot, with units.Brix, at units.Temperature, target units.Brix) error {
+	if err := checkBrix(fn, "with", "sugar content", with); err != nil {
+		return err
+	}
 	if _, err := NewLotByMass(0, with, at); err != nil {
 		return units.Under(fn, err)
 	}
-	if err := checkBrix(fn, "target", target); err != nil {
+	if err := checkBrix(fn, "target", "target", target); err != nil {
 		return err
 	}
 	if l.Empty() {
@@ -129,7 +132,7 @@ func AdditionBrix(lot Lot, mass units.Mass, target units.Brix) (units.Brix, erro
 	if err := addedMass.Check(fn, float64(mass)); err != nil {
 		return none, err
 	}
-	if err := checkBrix(fn, "target", target); err != nil {
+	if err := checkBrix(fn, "target", "target", target); err != nil {
 		return none, err
 	}
 	if lot.Empty() {
@@ -145,7 +148,7 @@ func AdditionBrix(lot Lot, mass units.Mass, target units.Brix) (units.Brix, erro
 	case b < thinnest-rounding:
 		return none, &InfeasibleError{Func: fn, Why: "even plain water in that amount leaves the lot too strong", Hint: "add more, or ask for a higher target"}
 	case b > strongest+rounding:
-		return none, &InfeasibleError{Func: fn, Why: "even 85 Brix in that amount leaves the lot too thin", Hint: "add more, ask for a lower target, or boil it down (sugar.Concentrate)"}
+		return none, &InfeasibleError{Func: fn, Why: "even 85 Brix in that amount leaves the lot too thin", Hint: "add more, ask for a lower target, or boil it down"}
 	}
 	return min(max(b, thinnest), strongest), nil
 }
@@ -169,7 +172,7 @@ func AdditionBrix(lot Lot, mass units.Mass, target units.Brix) (units.Brix, erro
 func SquareParts(a, b, target units.Brix) (partsA, partsB float64, err error) {
 	const fn = "sugar.SquareParts"
 	nan := math.NaN()
-	if err := checkSquare(fn, a, b, target); err != nil {
+	if err := checkSquare(fn, "target", a, b, target); err != nil {
 		return nan, nan, err
 	}
 	if limit.Same(target, a) {
@@ -180,14 +183,14 @@ func SquareParts(a, b, target units.Brix) (partsA, partsB float64, err error) {
 	return math.Abs(float64(target - b)), math.Abs(float64(a - target)), nil
 }
 
-func checkSquare(fn string, a, b, target units.Brix) error {
-	if err := checkBrix(fn, "first strength", a); err != nil {
+func checkSquare(fn, arg string, a, b, target units.Brix) error {
+	if err := checkBrix(fn, "a", "first strength", a); err != nil {
 		return err
 	}
-	if err := checkBrix(fn, "second strength", b); err != nil {
+	if err := checkBrix(fn, "b", "second strength", b); err != nil {
 		return err
 	}
-	if err := checkBrix(fn, "target", target); err != nil {
+	if err := checkBrix(fn, arg, "target", target); err != nil {
 		return err
 	}
 	if limit.Same(a, b) {
@@ -215,7 +218,7 @@ func Recipe(want Lot, a, b units.Brix) (lotA, lotB Lot, err error) {
 	if want.Empty() {
 		return Lot{}, Lot{}, nothing(fn)
 	}
-	if err := checkSquare(fn, a, b, want.Brix()); err != nil {
+	if err := checkSquare(fn, "want", a, b, want.Brix()); err != nil {
 		return Lot{}, Lot{}, err
 	}
 	massA := units.Mass(float64(want.mass) * float64(want.Brix()-b) / float64(a-b))

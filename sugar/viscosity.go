@@ -10,10 +10,10 @@ import (
 
 // What the viscosity may be asked for.
 var (
-	viscosityBrix = limit.Range{Arg: "sugar content", Low: 0, High: 85, Unit: "Brix",
+	viscosityBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 85, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "beyond 85 Brix the liquid sets as candy: the formula ends here"}
-	viscosityTemp = limit.Range{Arg: "temperature", Low: 0, High: 110, Unit: "C",
+	viscosityTemp = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 110, Unit: "C",
 		Below: "ice may be forming: thaw it and let it mix",
 		Above: "hotter than the formula holds: let it cool"}
 )

@@ -15,13 +15,19 @@ var ErrRange = errors.New("out of range")
 // RangeError says which argument of which function lies outside its documented
 // range, what that range is, and what to do about it.
 //
+// Arg is a parameter by its name in the signature, a receiver that is a number by
+// its type, a field as Type.Field, an entry of a list as list[2] or
+// list[2].Field, and "answer" where every argument is good and what comes out is
+// not. What says the same to a person and may change.
+//
 // A function that gets NaN for one argument and good values for all others
-// answers with the range of that argument: a form can ask it for its domain.
+// answers with the range of that argument: a form can ask it for its domain. An
+// argument for which the function has no use is not looked at.
 //
 // It unwraps to [ErrRange].
 type RangeError struct {
 	Func  string  // the function called, such as "density.Solution"; empty if a program checks its own input
-	Arg   string  // the argument by its name in the documentation: a parameter, a field or Type.Field; stable, to branch on
+	Arg   string  // the argument by its stable name, to branch on: see below
 	What  string  // what the argument is, in words, such as "temperature of the cup"; empty if Arg says it
 	Value float64 // what was given, in Unit
 	Low   float64 // least value allowed, in Unit

@@ -210,3 +210,35 @@ func TestSystemText(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// A parse error goes out with its reason and is itself again.
+func TestParseErrorJSON(t *testing.T) {
+	for text, want := range map[string]error{"60": units.ErrNoUnit, "60 gal": units.ErrAmbiguous, "x": units.ErrSyntax, "60 stones": units.ErrUnit, "1e999 L": units.ErrRange} {
+		_, err := units.ParseVolume(text)
+		b, broken := json.Marshal(err)
+		var back units.ParseError
+		if broken == nil {
+			broken = json.Unmarshal(b, &back)
+		}
+		if broken != nil || !errors.Is(&back, want) || back.Error() != err.Error() {
+			t.Errorf("%s: %s came back as %v, want %v: %v", text, b, &back, err, broken)
+		}
+	}
+}
+
+func TestScaleText(t *testing.T) {
+	var s units.Scale
+	if err := s.UnmarshalText([]byte("fahrenheit")); err != nil || s != units.ScaleFahrenheit {
+		t.Errorf("%v, %v", s, err)
+	}
+	if err := s.UnmarshalText([]byte("Reaumur")); !errors.Is(err, units.ErrName) || s != units.ScaleFahrenheit {
+		t.Errorf("%v, %v", s, err)
+	}
+}
+
+// 140 F are 60 C by definition.
+func ExampleTemperature_TextIn() {
+	t := units.Celsius(60)
+	fmt.Println(t.TextIn(units.Both, 0), t.TextIn(units.US, 1), t.TextIn(units.Metric, 1))
+	// Output: 140 F (60 C) 140.0 F 60.0 C
+}

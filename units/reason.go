@@ -126,3 +126,41 @@ func (e *RangeError) UnmarshalJSON(b []byte) error {
 	*e = RangeError{Func: r.Func, Arg: r.Arg, What: r.What, Value: float64(r.Value), Low: float64(r.Low), High: float64(r.High), Unit: r.Unit, Hint: r.Hint}
 	return nil
 }
+
+// parseJSON is a parse error as JSON holds it.
+type parseJSON struct {
+	Input  string `json:"input"`
+	Reason string `json:"reason"`
+	Text   string `json:"text"`
+	Func   string `json:"func,omitempty"`
+	Hint   string `json:"hint,omitempty"`
+}
+
+// MarshalJSON gives an object with input, reason, text, func and hint. Text is
+// [ParseError.Text].
+func (e *ParseError) MarshalJSON() ([]byte, error) {
+	p := parseJSON{Input: e.Input, Text: e.Text(Both), Func: e.Func, Hint: e.Hint}
+	if e.Err != nil {
+		p.Reason = e.Err.Error()
+	}
+	return json.Marshal(p)
+}
+
+// UnmarshalJSON reads what MarshalJSON gives. A reason of this package is itself
+// again.
+func (e *ParseError) UnmarshalJSON(b []byte) error {
+	var p parseJSON
+	if err := json.Unmarshal(b, &p); err != nil {
+		return err
+	}
+	*e = ParseError{Func: p.Func, Input: p.Input, Hint: p.Hint}
+	for _, reason := range []error{ErrSyntax, ErrUnit, ErrNoUnit, ErrAmbiguous, ErrName, ErrRange} {
+		if reason.Error() == p.Reason {
+			e.Err = reason
+		}
+	}
+	if e.Err == nil && p.Reason != "" {
+		e.Err = errors.New(p.Reason)
+	}
+	return nil
+}

@@ -34,11 +34,21 @@ func (s *Setting) Err() error { return s.err }
 // String returns the text as it was written.
 func (s *Setting) String() string { return s.written }
 
+// MarshalJSON refuses: a setting is a way into a quantity. Encode the quantity.
+func (s *Setting) MarshalJSON() ([]byte, error) {
+	return nil, errors.New("the setting of a flag has no JSON: encode what it sets")
+}
+
+// UnmarshalJSON refuses, as MarshalJSON does.
+func (s *Setting) UnmarshalJSON([]byte) error {
+	return errors.New("the setting of a flag has no JSON: decode what it sets")
+}
+
 // Set reads the text of the flag. The reason of a refusal is worded for a
 // person: [Reason].
 func (s *Setting) Set(text string) error {
 	if s.into == nil {
-		return errors.New("this flag holds nothing: make it with AsFlag")
+		return errors.New("this flag holds nothing")
 	}
 	if err := s.into.UnmarshalText([]byte(text)); err != nil {
 		return reasoned{err, Both}

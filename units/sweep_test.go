@@ -8,8 +8,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func TestSweep(t *testing.T) {
-	sweep.Run(t, sweep.Package{
+func swept() sweep.Package {
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			units.Radians, units.Degrees, units.ParseAngle, units.SquareMeters, units.SquareInches, units.SquareFeet, units.Acres, units.Hectares,
 			units.ParseArea, units.ParseBrix, units.KilogramsPerCubicMeter, units.GramsPerMilliliter, units.PoundsPerUSGallon, units.PoundsPerImperialGallon,
@@ -34,5 +35,9 @@ func TestSweep(t *testing.T) {
 			&units.RangeError{Arg: "x", High: 1}, &units.ParseError{Err: units.ErrSyntax}, time.Hour, 2, []byte("a"), 20.0,
 		},
 		Few: map[string]int{"Under": 0, "UnderArg": 0, "AsFlag": 0, "Reason": 0}, // it repeats the name that it is given
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept()) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept()) }

@@ -32,21 +32,35 @@ func (s System) String() string {
 
 // MarshalText returns the name of the system.
 func (s System) MarshalText() ([]byte, error) {
-	if int(s) < len(systems) {
-		return []byte(systems[s]), nil
-	}
-	return nil, &ParseError{Func: "units.System.MarshalText", Input: s.String(), Err: ErrName, Hint: "use one of: both, US, metric"}
+	return nameOf("units.System.MarshalText", systems[:], int(s), s.String())
 }
 
 // UnmarshalText reads the name of a system.
 func (s *System) UnmarshalText(text []byte) error {
-	for i, name := range systems {
-		if strings.EqualFold(name, string(text)) {
-			*s = System(i)
-			return nil
+	i, err := named("units.System.UnmarshalText", systems[:], string(text))
+	if err == nil {
+		*s = System(i)
+	}
+	return err
+}
+
+// nameOf returns a name of a list as text, and an error where there is none.
+func nameOf(fn string, list []string, i int, text string) ([]byte, error) {
+	if i < len(list) {
+		return []byte(list[i]), nil
+	}
+	_, err := named(fn, list, text)
+	return nil, err
+}
+
+// named finds a name in a list, in any case.
+func named(fn string, list []string, text string) (int, error) {
+	for i, name := range list {
+		if strings.EqualFold(name, text) {
+			return i, nil
 		}
 	}
-	return &ParseError{Func: "units.System.UnmarshalText", Input: string(text), Err: ErrName, Hint: "use one of: both, US, metric"}
+	return 0, &ParseError{Func: fn, Input: text, Err: ErrName, Hint: "use one of: " + strings.Join(list, ", ")}
 }
 
 // A measure is a unit that a number is told in.
@@ -97,6 +111,7 @@ var toldIn = map[string]struct {
 }{
 	"C": {1, temperaturePairs}, "C deg": {1, tempDiffPairs}, "F deg": {float64(FahrenheitDegree), tempDiffPairs},
 	"m3": {float64(CubicMeter), volumePairs}, "L": {float64(Liter), volumePairs}, "US gal": {float64(USGallon), volumePairs},
+	"mL": {float64(Milliliter), volumePairs}, "g": {float64(Gram), massPairs},
 	"kg": {float64(Kilogram), massPairs}, "lb": {float64(Pound), massPairs},
 	"m": {float64(Meter), lengthPairs}, "ft": {float64(Foot), lengthPairs}, "in": {float64(Inch), inchPairs},
 	"m2": {float64(SquareMeter), areaPairs}, "ft2": {float64(SquareFoot), areaPairs},

@@ -69,17 +69,28 @@ const (
 	ScaleKelvin
 )
 
+var scales = [...]string{ScaleCelsius: "Celsius", ScaleFahrenheit: "Fahrenheit", ScaleKelvin: "kelvin"}
+
 // String returns the name of the scale.
 func (s Scale) String() string {
-	switch s {
-	case ScaleCelsius:
-		return "Celsius"
-	case ScaleFahrenheit:
-		return "Fahrenheit"
-	case ScaleKelvin:
-		return "kelvin"
+	if int(s) < len(scales) {
+		return scales[s]
 	}
 	return "Scale(" + strconv.Itoa(int(s)) + ")"
+}
+
+// MarshalText returns the name of the scale.
+func (s Scale) MarshalText() ([]byte, error) {
+	return nameOf("units.Scale.MarshalText", scales[:], int(s), s.String())
+}
+
+// UnmarshalText reads the name of a scale.
+func (s *Scale) UnmarshalText(text []byte) error {
+	i, err := named("units.Scale.UnmarshalText", scales[:], string(text))
+	if err == nil {
+		*s = Scale(i)
+	}
+	return err
 }
 
 // The size column serves to tell the three rows apart; conversion is by scale.
@@ -124,6 +135,19 @@ func (t Temperature) Text(on Scale, decimals int) string {
 	default:
 		return fixed(t.c, decimals) + " C"
 	}
+}
+
+// TextIn prints the temperature in F, C or both with the given number of
+// decimals: TextIn(Both, 0) gives "140 F (60 C)".
+func (t Temperature) TextIn(in System, decimals int) string {
+	f, c := t.Text(ScaleFahrenheit, decimals), t.Text(ScaleCelsius, decimals)
+	switch in {
+	case US:
+		return f
+	case Metric:
+		return c
+	}
+	return f + " (" + c + ")"
 }
 
 // MarshalText prints the temperature without loss. NaN and infinity are errors.

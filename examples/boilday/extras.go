@@ -47,7 +47,7 @@ func (p *plan) concentrate(s *setup, f *cli.Flags) error {
 	}
 	sep, err := s.membrane.Concentrate(p.sap, s.membraneTo)
 	if err != nil {
-		return cli.For(flagOf(err, "membrane-to", "pressure of the pump", "membrane-pump"), err)
+		return cli.For(flagOf(err, "membrane-to", "Membrane.Pump", "membrane-pump"), err)
 	}
 	p.membrane = &membraneRun{before: p.sap, Separation: sep}
 	if s.membrane.Flow > 0 {

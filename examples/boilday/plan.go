@@ -156,7 +156,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
-		return cli.For(flagOf(err, "cup", "hydrometer graduation", "hydrometer"), err)
+		return cli.For(flagOf(err, "cup", "Hydrometer.GraduatedAt", "hydrometer"), err)
 	}
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err

@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -63,7 +64,7 @@ const endless = math.MaxInt32
 
 // outside words a range error. Its forms are those of [units.RangeError.Error].
 func outside(e *units.RangeError) string {
-	s := inWords(e.Arg)
+	s := cmp.Or(e.What, inWords(e.Arg))
 	say := wording(e)
 	open := e.High >= endless && e.Value < e.High
 	switch {

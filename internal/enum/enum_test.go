@@ -64,3 +64,26 @@ func TestSlips(t *testing.T) {
 		}
 	}
 }
+
+type door uint8
+
+// A zero value that is none has no name among the others, and no text reads and
+// writes it.
+func TestNone(t *testing.T) {
+	doors := enum.Names[door]{Type: "cellar.Door", Of: []string{1: "left", 2: "right"}, Zero: true}
+	if got := doors.List(); len(got) != 2 || got[0] != 1 || got[1] != 2 {
+		t.Errorf("%v", got)
+	}
+	if s := doors.String(0); s != "Door(0)" {
+		t.Error(s)
+	}
+	d := door(2)
+	b, err := doors.Marshal(0)
+	if err != nil || len(b) != 0 || doors.Unmarshal(&d, b) != nil || d != 0 {
+		t.Errorf("%q, %v, %d", b, err, d)
+	}
+	var pe *units.ParseError
+	if err := doors.Unmarshal(&d, []byte("lift")); !errors.As(err, &pe) || pe.Hint != `did you mean "left"? Use one of: left, right` {
+		t.Errorf("%v", err)
+	}
+}

@@ -10,12 +10,31 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
-	"fmt"
 	"io"
+
+	"example.org/sapreckoner/units"
 )
 
 // ErrObject is that a text is no JSON object.
 var ErrObject = errors.New("not an object: write its fields in braces")
+
+// ErrMore is that something follows the object.
+var ErrMore = errors.New("something follows the object")
+
+// An Error says which function could not read an object, and why.
+type Error struct {
+	Func string
+	Err  error
+}
+
+// Error tells the function and the reason.
+func (e *Error) Error() string { return e.Func + ": " + e.Err.Error() }
+
+// Text tells the reason to a person.
+func (e *Error) Text(in units.System) string { return units.Reason(e.Err, in) }
+
+// Unwrap returns the reason.
+func (e *Error) Unwrap() error { return e.Err }
 
 // Read reads the one object that b holds into the struct that into points to, in
 // the name of fn. A field that the struct does not have is an error, and so is
@@ -23,15 +42,15 @@ var ErrObject = errors.New("not an object: write its fields in braces")
 func Read(fn string, b []byte, into any) error {
 	b = bytes.TrimSpace(b)
 	if len(b) == 0 || b[0] != '{' {
-		return fmt.Errorf("%s: %w", fn, ErrObject)
+		return &Error{fn, ErrObject}
 	}
 	d := json.NewDecoder(bytes.NewReader(b))
 	d.DisallowUnknownFields()
 	if err := d.Decode(into); err != nil {
-		return fmt.Errorf("%s: %w", fn, err)
+		return &Error{fn, err}
 	}
 	if _, err := d.Token(); !errors.Is(err, io.EOF) {
-		return fmt.Errorf("%s: something follows the object", fn)
+		return &Error{fn, ErrMore}
 	}
 	return nil
 }

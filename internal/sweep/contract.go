@@ -26,6 +26,9 @@ type hole struct {
 // before; the other rules judge that.
 func (s *sweeper) contract(t *testing.T, name string, f reflect.Value, method bool, params []string) {
 	typ := f.Type()
+	if _, method, _ := strings.Cut(name, "."); strings.HasPrefix(method, "Marshal") || strings.HasPrefix(method, "Unmarshal") {
+		return // NaN is unknown there: see Edges
+	}
 	if n := typ.NumOut(); n == 0 || typ.Out(n-1) != failure || s.Few[name] == 0 && s.few(name) || s.excepted(name, "contract") {
 		return
 	}

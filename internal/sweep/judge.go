@@ -63,6 +63,9 @@ func (s *sweeper) judge(name string, f reflect.Value, args []candidate) (broken 
 // oddEnd finds an end of a range that tells nothing.
 var oddEnd = regexp.MustCompile(`(outside|in) .* to [+-]?(NaN|Inf)|(NaN|Inf) to |-0 |(most|least|than) [+-]?(NaN|Inf)`)
 
+// goName finds what only a programmer reads: pkg.Name, or a name of two words.
+var goName = regexp.MustCompile(`\b[a-z]+\.[A-Z]\w|\b[A-Z][a-z]+[A-Z][a-z]`)
+
 // message tells what is wrong with an error.
 func (s *sweeper) message(name string, err error) string {
 	text := err.Error()
@@ -71,6 +74,9 @@ func (s *sweeper) message(name string, err error) string {
 	}
 	if oddEnd.MatchString(text) {
 		return text
+	}
+	if said := units.Reason(err, units.Both); s.Contract && goName.MatchString(said) && !strings.Contains(name, ".Marshal") && !s.excepted(name, "words") {
+		return "a person reads a name of Go: " + said
 	}
 	var e *units.RangeError
 	if !errors.As(err, &e) {

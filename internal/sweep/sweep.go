@@ -10,7 +10,8 @@
 //   - a span's Low is at most its Middle, and that at most its High;
 //   - a message is short, and a range error tells a range that has two ends;
 //   - if the package asks for it, the contract of units.RangeError: NaN in one
-//     place alone gives the range of that place, under its stable name.
+//     place alone gives the range of that place, under its stable name; and no
+//     reason for a person has a name of Go in it.
 //
 // [Edges] walks the exported types and holds them to the rules of text and JSON.
 package sweep
@@ -31,9 +32,10 @@ type Package struct {
 	Bad    []any             // further hostile values
 	Except map[string]string // a function or a field and a rule, such as "Rig.Pail: NaN", and why it is not held to it
 	Few    map[string]int    // how many calls of a function that takes long; 0 leaves it out
-	// Contract asks for the rule on NaN in one place. Its exceptions are "Func:
-	// contract" for a whole function and "Func(place): contract" for one place,
-	// such as "Membrane.Time(Membrane.Pump): contract".
+	// Contract asks for the rule on NaN in one place, and for reasons without names
+	// of Go. Its exceptions are "Func: contract" for a whole function, "Func(place):
+	// contract" for one place, such as "Membrane.Time(Membrane.Pump): contract", and
+	// "Func: words".
 	Contract bool
 }
 

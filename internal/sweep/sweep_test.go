@@ -47,8 +47,11 @@ func TestJudge(t *testing.T) {
 		{outside(units.RangeError{Func: "sweep.f", Value: 7, Low: 6, High: 5}), 7, "is wrong"},
 		{func(float64) (float64, error) { return nan, errors.New("x 1 is outside 0 to NaN %") }, 1, "0 to NaN"},
 		{func(float64) (float64, error) { return nan, errors.New("x -0 Brix is low") }, 1, "-0"},
+		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, Hint: "use density.Solution"}), 7, "name of Go"},
+		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, Hint: "set CalibratedAt"}), 7, "name of Go"},
+		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, What: "mark of NBS C440"}), 7, ""},
 	} {
-		s := &sweeper{used: map[string]bool{}}
+		s := &sweeper{used: map[string]bool{}, Package: Package{Contract: true}}
 		got := s.judge("f", reflect.ValueOf(tc.f), []candidate{{value: reflect.ValueOf(tc.x), nan: math.IsNaN(tc.x)}})
 		if tc.broken == "" && got != "" || !strings.Contains(got, tc.broken) {
 			t.Errorf("%T of %v: judged %q, want %q", tc.f, tc.x, got, tc.broken)

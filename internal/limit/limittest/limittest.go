@@ -12,7 +12,7 @@ import (
 )
 
 // Refuses checks that an answer is NaN and its error a range error in the name
-// of fn that tells the way out.
+// of fn that tells the way out. The argument is called by its name or in words.
 func Refuses(t *testing.T, fn, arg string, got float64, err error) {
 	t.Helper()
 	var e *units.RangeError
@@ -20,7 +20,7 @@ func Refuses(t *testing.T, fn, arg string, got float64, err error) {
 		t.Errorf("%s: error %v, want a RangeError", fn, err)
 		return
 	}
-	if e.Func != fn || e.Arg != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
+	if e.Func != fn || e.Arg != arg && e.What != arg || (e.Hint == "" && !math.IsNaN(e.Value)) {
 		t.Errorf("%s, %s: error %+v", fn, arg, *e)
 	}
 	if !math.IsNaN(got) {
