@@ -13,7 +13,7 @@ import (
 	"example.org/sapreckoner/internal/proof"
 )
 
-var update = flag.Bool("update", false, "write the generated parts of README.md and doc.go anew")
+var update = flag.Bool("update", false, "write docs/figures.jsonl and the generated parts of README.md and doc.go anew")
 
 // Every published figure is bound to the function that must reproduce it.
 func TestEveryFigureIsBound(t *testing.T) {

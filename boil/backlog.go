@@ -1,10 +1,8 @@
 package boil
 
 import (
-	"slices"
 	"time"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -51,7 +49,8 @@ type Evening struct {
 	// fire is lit.
 	Spilled units.Volume
 
-	// First is the day whose sap must be boiled first, or -1 if none waits.
+	// First is the day whose sap must be boiled first, or -1 if none waits. Sap
+	// that stood in the tanks at the start is of day 0.
 	First int
 
 	Hours   time.Duration // of fire, with the warm-up
@@ -110,30 +109,25 @@ func (b *Backlog) check(fn string, days []Gathering) error {
 		}
 	}
 	for _, d := range days {
-		s := Sap{Volume: d.Volume, Brix: d.Brix, Temperature: d.Temperature}
-		if err := s.check(fn); err != nil {
-			return err
-		}
-		thin := sapBrix
-		thin.High = float64(b.Syrup) - leastGap
-		thin.Above = "the sap is as thick as the syrup"
-		if err := thin.Check(fn, float64(d.Brix)); err != nil {
-			return err
-		}
-		if err := backlogKeep.Check(fn, d.Keep.Hours()); err != nil {
+		if err := b.checkSap(fn, d); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// waiting is sap of one day in the tanks.
-type waiting struct {
-	day    int
-	due    float64 // day by the evening of which it should be boiled
-	volume float64 // m3
-	sugar  float64 // kg/m3
-	heat   float64 // J/m3
+func (b *Backlog) checkSap(fn string, d Gathering) error {
+	s := Sap{Volume: d.Volume, Brix: d.Brix, Temperature: d.Temperature}
+	if err := s.check(fn); err != nil {
+		return err
+	}
+	thin := sapBrix
+	thin.High = float64(b.Syrup) - leastGap
+	thin.Above = "the sap is as thick as the syrup"
+	if err := thin.Check(fn, float64(d.Brix)); err != nil {
+		return err
+	}
+	return backlogKeep.Check(fn, d.Keep.Hours())
 }
 
 // Plan boils down the sap of a forecast, each evening up to the hours given, the
@@ -152,8 +146,14 @@ type waiting struct {
 // balance. Check value: 404,680 Btu for a gallon of syrup of 66.0 Brix from sap of
 // 2.0 Brix and 40 F at 1 atm, to 0.1 percent (computed).
 func (b Backlog) Plan(days ...Gathering) (Plan, error) {
-	const fn = "boil.Backlog.Plan"
+	return b.plan("boil.Backlog.Plan", nil, days)
+}
+
+func (b *Backlog) plan(fn string, start []Standing, days []Gathering) (Plan, error) {
 	if err := b.check(fn, days); err != nil {
+		return Plan{}, err
+	}
+	if err := b.checkStart(fn, start); err != nil {
 		return Plan{}, err
 	}
 	h, err := newHot(fn, b.At)
@@ -163,10 +163,20 @@ func (b Backlog) Plan(days ...Gathering) (Plan, error) {
 	p := Plan{Evenings: make([]Evening, len(days)), FirstSpill: -1, FirstOverdue: -1}
 	var queue []waiting
 	held := 0.0
+	for _, s := range start {
+		if s.Volume > 0 {
+			lot, err := b.lot(fn, h, 0, s.Age, s.Gathering)
+			if err != nil {
+				return Plan{}, err
+			}
+			held += lot.volume
+			queue = lot.into(queue)
+		}
+	}
 	for i, d := range days {
 		e := &p.Evenings[i]
 		if d.Volume > 0 {
-			lot, err := b.lot(fn, h, i, d)
+			lot, err := b.lot(fn, h, i, 0, d)
 			if err != nil {
 				return Plan{}, err
 			}
@@ -174,16 +184,9 @@ func (b Backlog) Plan(days ...Gathering) (Plan, error) {
 			e.Spilled = units.Volume(max(0, lot.volume-room))
 			lot.volume = min(lot.volume, room)
 			held += lot.volume
-			// Among equals the older comes first.
-			at, _ := slices.BinarySearchFunc(queue, lot, func(q, lot waiting) int {
-				if q.due <= lot.due {
-					return -1
-				}
-				return 1
-			})
-			queue = slices.Insert(queue, at, lot)
+			queue = lot.into(queue)
 		}
-		if held > float64(p.Peak) {
+		if peak := float64(p.Peak); held > peak && !limit.Same(held, peak) { // the first of days as full
 			p.Peak, p.PeakDay = units.Volume(held), i
 		}
 		queue = b.fire(e, queue)
@@ -213,32 +216,6 @@ func (p *Plan) add(i int, e *Evening) {
 	p.Heat += e.Heat
 	p.Sugar += e.Sugar
 	p.Spilled += e.Spilled
-}
-
-// lot makes what waits of the sap of a day.
-func (b *Backlog) lot(fn string, h *hot, i int, d Gathering) (waiting, error) {
-	rho, err := density.Solution(d.Brix, d.Temperature)
-	if err != nil {
-		return waiting{}, units.Under(fn, err)
-	}
-	w := d.Brix.Fraction()
-	feed, err := newFeed(h, w, d.Temperature.Celsius(), 0)
-	if err != nil {
-		return waiting{}, units.Under(fn, err)
-	}
-	keep := d.Keep
-	if keep == 0 {
-		keep = b.Keep
-	}
-	due := float64(i) + keep.Hours()/24
-	if keep == 0 {
-		due = float64(i) + backlogDays.High // after all that has a clock
-	}
-	off := 1 - w/b.Syrup.Fraction()
-	return waiting{
-		day: i, due: due, volume: float64(d.Volume), sugar: w * float64(rho),
-		heat: float64(rho) * (feed.lack + off*h.at(0).latent),
-	}, nil
 }
 
 // fire boils from the head of the queue for an evening and returns what is left

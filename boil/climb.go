@@ -90,9 +90,9 @@ func (b Batch) Time(to units.Brix) (time.Duration, error) {
 
 // After returns the strength after a time: the inverse of [Batch.Time].
 //
-// Range: times of 0 to where the batch has 92 Brix. Outside the range the answer
-// is NaN and a [units.RangeError]. Check value: 66.9 Brix of 60 after 6 min 11 s
-// for 10 kg that lose 10 kg in an hour.
+// Range: times of 0 to where the batch has 92 Brix, beyond which the answer is NaN
+// and [ErrBurns]. Outside the range it is NaN and a [units.RangeError]. Check
+// value: 66.9 Brix of 60 after 6 min 11 s for 10 kg that lose 10 kg in an hour.
 func (b Batch) After(t time.Duration) (units.Brix, error) {
 	const fn = "boil.Batch.After"
 	if err := b.check(fn); err != nil {
@@ -110,8 +110,8 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 	// refuse just that.
 	most := b.Mass * units.Mass(1-float64(b.Brix)/batchBrix.High)
 	if !(water <= most || limit.Same(water, most)) {
-		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
-			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}
+		return units.Brix(math.NaN()), &outcomeError{&units.RangeError{Func: fn, Arg: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
+			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}, ErrBurns}
 	}
 	return b.Brix * units.Brix(float64(b.Mass)/float64(b.Mass-min(water, most))), nil
 }
@@ -121,9 +121,9 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 // halving on a night when nothing is at stake; coals and brick hold it up for a
 // quarter of an hour (common practice).
 //
-// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. Outside
-// the range, and where the batch would pass 92 Brix, the answer is NaN and a
-// [units.RangeError].
+// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. Where the
+// batch would pass 92 Brix the answer is NaN and [ErrBurns]; outside the range NaN
+// and a [units.RangeError].
 //
 // Source: conservation of sugar; the water E halving/ln 2 is still to go. Check
 // value: 65 Brix coast to 66.6 where 20 kg lose 10 kg in an hour and the halving
@@ -149,8 +149,8 @@ func (b Batch) coasting(halving time.Duration) units.Mass {
 //
 // Range: 0 to 1e12 J, 20 to 120 kPa; the rest as for [Batch.PerMinute]. The
 // warming of the syrup as its boiling point climbs is left out: it takes a few
-// percent of the heat. Outside the range, and where the batch would pass 92
-// Brix, the answer is NaN and a [units.RangeError].
+// percent of the heat. Where the batch would pass 92 Brix the answer is NaN and
+// [ErrBurns]; outside the range NaN and a [units.RangeError].
 //
 // Source: conservation of sugar and [LatentHeat] at the boiling point of the
 // batch. Check value: 65 Brix become 67.1 where 20 kg take in 1.4 MJ, which boil
@@ -180,8 +180,9 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 // the batch.
 //
 // Range: targets from the strength of the batch to 92 Brix; the rest as for
-// [Batch.Coast]. Where the batch as it is would coast beyond the target already,
-// and outside the range, the answer is NaN and a [units.RangeError]. Check value:
+// [Batch.Coast]. Where the batch as it is would coast beyond the target already
+// the answer is NaN and [ErrCoalsFinish]; outside the range NaN and a
+// [units.RangeError]. Check value:
 // 65.0 Brix for a target of 66.6 where the batch of [Batch.Coast] is at 50 Brix
 // and weighs 26 kg (computed).
 func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix, error) {
@@ -196,8 +197,12 @@ func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix,
 	solids := b.Brix.Sugar(b.Mass)
 	low := float64(b.Brix) * float64(b.Mass) / float64(b.Mass-min(b.coasting(halving), b.Mass))
 	if !limit.Holds(float64(target), low, batchBrix.High) {
-		return nan, &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
+		err := &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
 			Hint: "it coasts beyond that on what heat is left: take the pan off, or pour in thin syrup; live coals are never raked out"}
+		if target >= b.Brix && float64(target) < low && target <= units.Brix(batchBrix.High) {
+			return nan, &outcomeError{err, ErrCoalsFinish}
+		}
+		return nan, err
 	}
 	return units.Brix(100 * float64(solids) / float64(target.Of(solids)+b.coasting(halving))), nil
 }

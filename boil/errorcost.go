@@ -3,7 +3,6 @@ package boil
 import (
 	"math"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -64,11 +63,11 @@ func (s Solute) depthCost(fn string, b units.Brix, p units.Pressure, over units.
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	rho, err := density.Solution(b, units.Celsius(min(at.Celsius(), 110)))
+	head, err := headOf(fn, b, at)
 	if err != nil {
-		return units.Brix(math.NaN()), units.Under(fn, err)
+		return units.Brix(math.NaN()), err
 	}
-	return s.pressureCost(fn, b, p, units.Pascals(float64(rho)*units.StandardGravity*over.Meters()))
+	return s.pressureCost(fn, b, p, units.Pascals(head*over.Meters()))
 }
 
 // pressureCost returns by how much the syrup misses b if the pressure at the

@@ -10,9 +10,6 @@ import (
 
 // Standard uncertainties that stand behind a stop.
 const (
-	// Of the boiling point rise of pure sucrose at syrup strength: a few
-	// hundredths of a kelvin, from memory.
-	riseSigma = 0.03
 	// Of a hydrometer in use, as a part of the density. Aguilera, Wright, Bean,
 	// Measurement Science and Technology 19 (2008) 015104, abstract: this or more.
 	floatSigma = 370e-6
@@ -72,9 +69,9 @@ type ThermometerParts struct {
 // kPa. Outside the range the answer is NaN in all parts and a
 // [units.RangeError].
 //
-// Source: [Rise], [DepthCost]; 0.03 K for the formula, from memory. Check values
-// at 66 Brix and 1 atm: 0.26 Brix for 0.1 F of the probe, 0.8 for 2 in of depth,
-// 1.3 for 0.3 inHg (computed).
+// Source: [Rise], [DepthCost], and [RiseDoubt] for the formula. Check values at 66
+// Brix and 1 atm: 0.26 Brix for 0.1 F of the probe, 0.8 for 2 in of depth, 1.3 for
+// 0.3 inHg, 0.44 of the formula (computed).
 func (s ThermometerStop) Parts() (ThermometerParts, error) {
 	const fn = "boil.ThermometerStop.Parts"
 	d, err := s.parts(fn)
@@ -101,7 +98,11 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	if d.Probe, err = sap.errorCost(fn, s.Target, s.Pressure, s.ProbeBy); err != nil {
 		return d, err
 	}
-	if d.Formula, err = sap.errorCost(fn, s.Target, s.Pressure, riseSigma); err != nil {
+	rise, err := sap.rise(fn, s.Target, s.Pressure)
+	if err != nil {
+		return d, err
+	}
+	if d.Formula, err = sap.errorCost(fn, s.Target, s.Pressure, riseShare*rise); err != nil {
 		return d, err
 	}
 	// Syrup thins faster than it thickens with an error: half the way between an
@@ -121,10 +122,6 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	// More is always possible of the share, less not. A share that is known leaves
 	// nothing, and not what rounding leaves of a way there and back.
 	if s.InvertedBy > 0 {
-		rise, err := sap.rise(fn, s.Target, s.Pressure)
-		if err != nil {
-			return d, err
-		}
 		more, err := Solute{Inverted: s.Inverted + s.InvertedBy}.fromRise(fn, rise, s.Pressure)
 		if err != nil {
 			return d, err

@@ -92,10 +92,10 @@ func TestThermometerParts(t *testing.T) {
 			t.Errorf("%s: twice the cause is %.3f the part, %v", name, ratio, err)
 		}
 	}
-	// The formula's own share is 0.03 K at the thermometer.
+	// The formula's own share is 0.1 K of 4.199 K at the thermometer.
 	formula, err := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target+d.Formula, goodStop.Pressure)
 	set, err2 := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target, goodStop.Pressure)
-	if err != nil || err2 != nil || !near(float64(formula-set), 0.03, 1e-9) {
+	if err != nil || err2 != nil || !near(float64(formula-set), float64(set)*0.1/4.199, 1e-9) {
 		t.Errorf("the formula costs %v, which is %v, %v", d.Formula, formula-set, err)
 	}
 	// 5 percent inverted make the point of 66.9 Brix that of 65.9.

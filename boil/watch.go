@@ -26,6 +26,10 @@ type Watch struct {
 	ProbeBy units.TempDiff
 	// Sugar is the sugar of the sap; the zero value is sucrose.
 	Sugar Solute
+	// Learned tells that the readings are what is left when this rig's [Offset]
+	// is taken away: what the formula is off by is in it, and [RiseDoubt] is not
+	// counted again.
+	Learned bool
 }
 
 // A WatchReading is what the thermometer showed at a time since any start.
@@ -115,9 +119,11 @@ const leapAfter = 3
 // Range: two readings or more since the last setback, at times that rise; shown
 // strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
-// readings about the line if it is more, and of WaterBy. It does not hold the
-// fire: feed it evenly. Outside the range the answer is empty and a
-// [units.RangeError]; Odd is filled all the same.
+// readings about the line if it is more, of WaterBy, and of [RiseDoubt] unless
+// the readings are Learned. It does not hold the
+// fire: feed it evenly. Of fewer readings the answer is empty and
+// [ErrFewReadings], outside the range empty and a [units.RangeError]; Odd is
+// filled all the same.
 //
 // Source: weighted least squares of 1/B against time, B by [BrixFromRise];
 // conservation of sugar at a steady evaporation makes it straight. Check value:
@@ -155,29 +161,25 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 		}
 	}
 	if len(used) < 2 {
-		return Outlook{Odd: odd}, &units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
-			Hint: "wait for another reading"}
+		return Outlook{Odd: odd}, &outcomeError{&units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
+			Hint: "wait for another reading"}, ErrFewReadings}
 	}
-	out, err := w.fit(fn, used, p, 0)
+	out, err := w.fit(fn, used, p, lean{})
 	if err != nil {
 		return Outlook{Odd: odd}, err
 	}
 	out.Odd = odd
 	out.Last = slices.IndexFunc(readings, func(r WatchReading) bool { return r.At == used[len(used)-1].At })
-	if w.WaterBy == 0 {
-		return out, nil
-	}
-	// An error of the boiling water moves all readings together: how far it moves
-	// the answers adds to what their scatter leaves open.
-	off, err := w.fit(fn, used, p, w.WaterBy)
-	if err != nil {
-		if off, err = w.fit(fn, used, p, -w.WaterBy); err != nil {
+	if w.WaterBy > 0 {
+		if err := w.widen(fn, &out, used, p, lean{by: w.WaterBy}); err != nil {
 			return Outlook{Odd: odd}, err
 		}
 	}
-	out.NowBy = hypot(out.NowBy, off.Now-out.Now)
-	out.PerMinuteBy = hypot(out.PerMinuteBy, off.PerMinute-out.PerMinute)
-	out.LeftBy = time.Duration(hypot(float64(out.LeftBy), float64(off.Left-out.Left)))
+	if !w.Learned {
+		if err := w.widen(fn, &out, used, p, lean{share: riseShare}); err != nil {
+			return Outlook{Odd: odd}, err
+		}
+	}
 	return out, nil
 }
 

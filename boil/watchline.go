@@ -7,21 +7,44 @@ import (
 	"example.org/sapreckoner/units"
 )
 
+// A lean is an error that all readings share: so many degrees, and such a share of
+// the rise.
+type lean struct {
+	by    units.TempDiff
+	share units.TempDiff
+}
+
+// widen adds to the uncertainties of an outlook what an error that all readings
+// share makes of them. It moves the answers as a whole, and adds to what the
+// scatter leaves open.
+func (w Watch) widen(fn string, out *Outlook, used []WatchReading, p units.Pressure, all lean) error {
+	off, err := w.fit(fn, used, p, all)
+	if err != nil { // hotter readings may lie beyond the range
+		if off, err = w.fit(fn, used, p, lean{-all.by, -all.share}); err != nil {
+			return err
+		}
+	}
+	out.NowBy = hypot(out.NowBy, off.Now-out.Now)
+	out.PerMinuteBy = hypot(out.PerMinuteBy, off.PerMinute-out.PerMinute)
+	out.LeftBy = time.Duration(hypot(float64(out.LeftBy), float64(off.Left-out.Left)))
+	return nil
+}
+
 // leaps reports whether a reading lies over the line through those before it by
 // more than both can be off.
 func (w Watch) leaps(fn string, before []WatchReading, r WatchReading, p units.Pressure) (bool, error) {
-	l, sigma, err := w.line(fn, before, r.At, p, 0)
+	l, sigma, err := w.line(fn, before, r.At, p, lean{})
 	if err != nil {
 		return false, err
 	}
-	u, by, err := w.inverse(fn, r, p, 0)
+	u, by, err := w.inverse(fn, r, p, lean{})
 	return l.at(0)-u > oddSigma*math.Hypot(l.errorAt(0, sigma), sigma*by), err
 }
 
-// inverse returns u = 1/B of a reading taken as shift higher, and its standard
-// uncertainty.
-func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, shift units.TempDiff) (u, by float64, err error) {
-	rise := r.Shown.Sub(w.Water) + shift
+// inverse returns u = 1/B of a reading with the error that all share, and its
+// standard uncertainty.
+func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, all lean) (u, by float64, err error) {
+	rise := r.Shown.Sub(w.Water)*(1+all.share) + all.by
 	b, err := w.Sugar.fromRise(fn, max(rise, 0), p)
 	if err != nil {
 		return 0, 0, err
@@ -40,13 +63,13 @@ func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, shift units.
 	return u, (1/float64(thin) - u) / float64(step) * float64(w.ProbeBy), nil
 }
 
-// line lays the line through the readings, all of them taken as shift higher;
-// its times are minutes from now. Sigma is how many times the stated uncertainty
+// line lays the line through the readings with the error that all share; its
+// times are minutes from now. Sigma is how many times the stated uncertainty
 // the readings scatter, 1 at least.
-func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p units.Pressure, shift units.TempDiff) (l line, sigma float64, err error) {
+func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p units.Pressure, all lean) (l line, sigma float64, err error) {
 	var sum lineSum
 	for _, r := range readings {
-		u, by, err := w.inverse(fn, r, p, shift)
+		u, by, err := w.inverse(fn, r, p, all)
 		if err != nil {
 			return l, 0, err
 		}
@@ -60,11 +83,11 @@ func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p uni
 	return l, sigma, nil
 }
 
-// fit lays the line through the readings, all of them taken as shift higher, and
-// looks out along it from the last.
-func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, shift units.TempDiff) (Outlook, error) {
+// fit lays the line through the readings with the error that all share, and looks
+// out along it from the last.
+func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, all lean) (Outlook, error) {
 	now := readings[len(readings)-1].At
-	l, sigma, err := w.line(fn, readings, now, p, shift)
+	l, sigma, err := w.line(fn, readings, now, p, all)
 	if err != nil {
 		return Outlook{}, err
 	}

@@ -15,7 +15,7 @@ const (
 	KeepsFrom units.Brix = 66
 	// KeepsTo is from where on crystals are likely in the jar. Source: OMAFRA,
 	// Maple syrup density to please customers, 2013: above 68, from room
-	// temperature down.
+	// temperature down; syrup of just 68 is counted with it.
 	KeepsTo units.Brix = 68
 )
 
@@ -52,6 +52,11 @@ type Advice struct {
 	Crystals bool
 }
 
+const hair = 1e-9 // as of Judge
+
+// thick reports whether syrup is as strong as [KeepsTo] or stronger.
+func thick(b units.Brix) bool { return b >= KeepsTo-hair }
+
 // Advise tells what to do with syrup of a measured strength: leave it, boil it
 // on, thin it, or read again. What the reading cannot tell apart from right is
 // never mended: heating again costs color and clearness, and thinning what was
@@ -75,8 +80,7 @@ func (s Standard) Advise(measured, uncertainty, target units.Brix) (Advice, erro
 	if err != nil {
 		return Advice{}, units.Under(fn, err)
 	}
-	const hair = 1e-9 // as of Judge
-	a := Advice{Verdict: v, Crystals: measured >= KeepsTo-hair}
+	a := Advice{Verdict: v, Crystals: thick(measured)}
 	if target != target {
 		most := s.Max
 		if most == 0 {

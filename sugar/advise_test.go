@@ -108,3 +108,15 @@ func TestAdviseNeverMendsWhatMayBeRight(t *testing.T) {
 		}
 	}
 }
+
+// No rule in force allows thinner syrup than what is said to keep, and some allow
+// as thin: 66 Brix (USDA 2015, s. 52.5962).
+func TestKeepsFromTheLeastOfRules(t *testing.T) {
+	least := units.Brix(100)
+	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
+		least = min(least, must[sugar.Standard](t)(j.Standard()).Min)
+	}
+	if least != sugar.KeepsFrom || sugar.KeepsFrom != 66 {
+		t.Errorf("kept from %v, allowed from %v", sugar.KeepsFrom, least)
+	}
+}

@@ -159,8 +159,8 @@ type CrystalRisk uint8
 const (
 	CrystalsUnknown  CrystalRisk = iota
 	CrystalsUnlikely             // below saturation by every source
-	CrystalsPossible             // above it by one, or above it by all and no denser than 68 Brix
-	CrystalsLikely               // above saturation by every source, and denser than 68 Brix
+	CrystalsPossible             // above it by one, or above it by all and thinner than 68 Brix
+	CrystalsLikely               // above saturation by every source, and at 68 Brix or denser
 )
 
 var risks = enum.Names[CrystalRisk]{Type: "sugar.CrystalRisk", Of: []string{
@@ -179,14 +179,14 @@ func (r *CrystalRisk) UnmarshalText(text []byte) error { return risks.Unmarshal(
 // is stored at temperature storage, by all of [Solubilities] and by practice:
 // the coldest the shelf gets is the temperature to ask for.
 //
-// Likely is only what practice and the sources agree on: above 68 Brix crystals
-// are likely from room temperature down (OMAFRA 2013), and it must be more than
-// water holds. Thinner syrup above saturation often stays clear for long; crystals
+// Likely is only what practice and the sources agree on: from [KeepsTo] on
+// crystals are likely from room temperature down (OMAFRA 2013), and it must be more
+// than water holds. Thinner syrup above saturation often stays clear for long; crystals
 // take weeks. They do no harm: warm the jar in hot water.
 //
 // Range: 0 to 85 Brix, 0 to 100 C. Uncertainty: of the order of 1 Brix, by
 // inverted sugar and other matter. Check values: at 20 C, where 66.6 to 67.1
-// Brix are saturated, likely for 68.1 Brix, possible for 66.9, unlikely for 66
+// Brix are saturated, likely for 68 Brix, possible for 66.9, unlikely for 66
 // (computed).
 func Crystals(brix units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	const fn = "sugar.Crystals"
@@ -204,7 +204,7 @@ func Crystals(brix units.Brix, storage units.Temperature) (CrystalRisk, error) {
 	switch {
 	case float64(brix) <= low:
 		return CrystalsUnlikely, nil
-	case float64(brix) <= max(high, float64(KeepsTo)):
+	case float64(brix) <= high || !thick(brix):
 		return CrystalsPossible, nil
 	}
 	return CrystalsLikely, nil

@@ -99,7 +99,7 @@ func TestFormulasDiffer(t *testing.T) {
 // At 20 C 66.60 Brix are saturated by Charles, 66.72 by Vavrinecz, 67.09 by
 // Herzfeld and Sokolovsky; at 10 C Herzfeld has 190.5 g to 100 of water, 65.58
 // percent; at 30 C 219.9 g, 68.74, and Vavrinecz 68.29. Practice has crystals above
-// 68 (OMAFRA 2013), so that 66.9 on a cold shelf are above all, and not likely.
+// 68 (OMAFRA 2013), and 68 is counted with it, so that 66.9 on a cold shelf are above all, and not likely.
 func TestCrystals(t *testing.T) {
 	for _, tc := range []struct {
 		b    units.Brix
@@ -112,8 +112,8 @@ func TestCrystals(t *testing.T) {
 		{66.9, 2, sugar.CrystalsPossible},
 		{66.59, 20, sugar.CrystalsUnlikely},
 		{66.61, 20, sugar.CrystalsPossible},
-		{68, 20, sugar.CrystalsPossible},
-		{68.1, 20, sugar.CrystalsLikely},
+		{67.99, 20, sugar.CrystalsPossible},
+		{68, 20, sugar.CrystalsLikely}, // as Advise warns
 		{68.1, 4, sugar.CrystalsLikely},
 		{68.5, 30, sugar.CrystalsPossible},
 		{68.1, 30, sugar.CrystalsUnlikely},
@@ -146,11 +146,11 @@ func TestCrystalsInPractice(t *testing.T) {
 }
 
 // A jar that is just saturated by the source that saturates first has nothing to
-// spare: the risk begins above. Above all sources and 68 Brix it becomes likely.
+// spare: the risk begins above. Above all sources, from 68 Brix on, it becomes likely.
 func TestCrystalsJustSaturated(t *testing.T) {
 	for c := range 90 {
 		at := units.Celsius(float64(c))
-		low, high := units.Brix(100), units.Brix(68)
+		low, high := units.Brix(100), units.Brix(68-1e-6)
 		for _, s := range formulas {
 			most := must[units.Brix](t)(s.Saturation(at))
 			low, high = min(low, most), max(high, most)
@@ -159,8 +159,12 @@ func TestCrystalsJustSaturated(t *testing.T) {
 			b    units.Brix
 			want sugar.CrystalRisk
 		}{{low, sugar.CrystalsUnlikely}, {high, sugar.CrystalsPossible}} {
+			next := units.Brix(math.Nextafter(float64(tc.b), 100))
+			if tc.b == 68-1e-6 {
+				next = 68
+			}
 			just := must[sugar.CrystalRisk](t)(sugar.Crystals(tc.b, at))
-			above := must[sugar.CrystalRisk](t)(sugar.Crystals(units.Brix(math.Nextafter(float64(tc.b), 100)), at))
+			above := must[sugar.CrystalRisk](t)(sugar.Crystals(next, at))
 			if just != tc.want || above != tc.want+1 {
 				t.Errorf("%v at %v C: %v and %v above, want %v", tc.b, c, just, above, tc.want)
 			}

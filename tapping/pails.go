@@ -84,16 +84,22 @@ func (p Pail) outlook(sap Span[units.Volume], flowing, next time.Duration) PailO
 	come := sap.Times(float64(p.Taps) * min(1, next.Seconds()/flowing.Seconds()))
 	low, high := p.Holds+come.Low, p.Holds+come.High
 	o.Then = Span[units.Volume]{min(low, p.Size), min(high, p.Size), sap.Source}
-	o.Spilled = Span[units.Volume]{max(0, low-p.Size), max(0, high-p.Size), sap.Source}
+	spilled := func(v units.Volume) units.Volume {
+		if limit.Same(v, p.Size) { // full to the brim is not over it
+			return 0
+		}
+		return max(0, v-p.Size)
+	}
+	o.Spilled = Span[units.Volume]{spilled(low), spilled(high), sap.Source}
 	switch {
-	case low > p.Size:
+	case o.Spilled.Low > 0:
 		o.Overflow = WillOverflow
-	case high > p.Size:
+	case o.Spilled.High > 0:
 		o.Overflow = MayOverflow
 	default:
 		return o
 	}
-	free := float64(p.Size-p.Holds) / (float64(sap.High) * float64(p.Taps))
+	free := float64(max(0, p.Size-p.Holds)) / (float64(sap.High) * float64(p.Taps))
 	o.FullAfter = time.Duration(math.Round(free * float64(flowing)))
 	return o
 }

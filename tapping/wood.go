@@ -199,7 +199,7 @@ func (b TappingBand) YearsToRecover(growth units.Length, tapped int, target unit
 	}
 	low, high := 0, int(math.Ceil(float64(b.hole.depth/growth)))
 	for low < high {
-		if mid := (low + high) / 2; b.conductive(growth, tapped, mid) >= target {
+		if mid := (low + high) / 2; limit.Holds(b.conductive(growth, tapped, mid), target, units.Whole) {
 			high = mid
 		} else {
 			low = mid + 1

@@ -248,5 +248,5 @@ func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error)
 	if err := within(fn, "sugar kept", kept, 0, in, "kg", "more is held than came in: check the readings of what is held"); err != nil {
 		return nan[units.Volume](), err
 	}
-	return units.Volume((in - kept) * (1 - loss.Fraction()) / per), nil
+	return units.Volume(max(0, in-kept) * max(0, 1-loss.Fraction()) / per), nil
 }

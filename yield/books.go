@@ -156,7 +156,9 @@ func (b *Books) checkParts(fn string, lots []BulkLot) error {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
 			if m := p.Mass.Kilograms(); !(m >= leastMass && m <= mostMass) { // the name is made only when it is needed
-				return within(fn, clip.Text(l.ID)+": "+item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot")
+				if err := within(fn, clip.Text(l.ID)+": "+item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot"); err != nil {
+					return err
+				}
 			}
 		}
 	}

@@ -84,7 +84,7 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 		if err := withinLiters(fn, "Container.Brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
 			return Filling{}, err
 		}
-		fill.Headspace, fill.CooledHead = c.Brimful-hot, c.Brimful-content
+		fill.Headspace, fill.CooledHead = max(0, c.Brimful-hot), c.Brimful-content
 	}
 	return fill, nil
 }

@@ -47,7 +47,7 @@
 // [Container.FillAt] goes back to how hot the syrup must be. [PackingHeatOf]
 // holds a temperature against published advice.
 //
-// [FewestLeftovers] and [InMix] choose containers for a lot, [CheckNet] weighs a
+// [FewestContainers] and [InMix] choose containers for a lot, [CheckNet] weighs a
 // sample of them, and [Books] tie every jar to its lots, boils and days.
 // [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
 // that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that

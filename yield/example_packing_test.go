@@ -28,14 +28,14 @@ func ExampleContainer_Fill() {
 
 // 3.35 US gal at 68 F is 13.4 quarts: with 10 quart jugs and plenty of pints, 10
 // quarts and 6 pints leave 0.4 quarts.
-func ExampleFewestLeftovers() {
+func ExampleFewestContainers() {
 	lot, err := sugar.NewLot(units.USGallons(3.35), 66.9, units.Celsius(20))
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	lot, _ = lot.At(units.Fahrenheit(185))
-	plan, err := yield.FewestLeftovers(lot, 0,
+	plan, err := yield.FewestContainers(lot, 0,
 		yield.Supply{Container: yield.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
 		yield.Supply{Container: yield.Container{Name: "pints", Label: units.USPint}, OnHand: yield.Plenty},
 	)
@@ -61,7 +61,7 @@ func ExampleSupply() {
 		fmt.Println(err)
 		return
 	}
-	plan, err := yield.FewestLeftovers(lot, 0,
+	plan, err := yield.FewestContainers(lot, 0,
 		yield.Supply{Container: yield.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
 		yield.Supply{Container: yield.Container{Name: "pints", Label: units.USPint}, OnHand: yield.Plenty, AtLeast: 8},
 	)

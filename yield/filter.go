@@ -113,9 +113,10 @@ func CakeLoss(wetCake, dryAid, niter units.Mass, b units.Brix, at units.Temperat
 	if err := within(fn, "dry aid", dryAid.Kilograms(), 0, wetCake.Kilograms(), "kg", "it weighs no more than the wet cake"); err != nil {
 		return sugar.Lot{}, err
 	}
-	if err := within(fn, "niter", niter.Kilograms(), 0, (wetCake - dryAid).Kilograms(), "kg", "it weighs no more than the rest of the wet cake"); err != nil {
+	rest := max(0, wetCake-dryAid)
+	if err := within(fn, "niter", niter.Kilograms(), 0, rest.Kilograms(), "kg", "it weighs no more than the rest of the wet cake"); err != nil {
 		return sugar.Lot{}, err
 	}
-	lost, err := sugar.NewLotByMass(wetCake-dryAid-niter, b, at)
+	lost, err := sugar.NewLotByMass(max(0, rest-niter), b, at)
 	return lost, units.Under(fn, err)
 }

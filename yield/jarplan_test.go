@@ -13,7 +13,7 @@ import (
 // jarsOf plans a lot at 20 C and returns the counts.
 func jarsOf(t *testing.T, lot units.Volume, margin units.Share, supplies ...yield.Supply) (counts []int, plan yield.PackPlan) {
 	t.Helper()
-	plan, err := yield.FewestLeftovers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
+	plan, err := yield.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,6 +54,15 @@ func TestJarPlanByHand(t *testing.T) {
 		"not the largest first": {units.Liters(18), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(9)), plenty(units.Liters(1))}, []int{0, 2, 0}, 0},
 		// Two containers either way: 10 and 8 leave nothing, 10 and 7 a liter.
 		"the least left": {units.Liters(18), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(7)), plenty(units.Liters(8))}, []int{1, 0, 1}, 0},
+		// One of 20.1 is fewer than two of 20, and leaves half the lot.
+		"not half the lot": {units.Liters(40), 0, []yield.Supply{plenty(units.Liters(20.1)), plenty(units.Liters(20))}, []int{0, 2}, 0},
+		// 10 and nothing leave 0.4, under the twentieth of 0.52; of 10.6 they leave
+		// 0.6, over 0.53, and two of 5.2 leave 0.2.
+		"under a twentieth": {units.Liters(10.4), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{1, 0}, units.Liters(0.4)},
+		"over a twentieth":  {units.Liters(10.6), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{0, 2}, units.Liters(0.2)},
+		// The twentieth is of the whole lot, 0.53, orders of 4.2 included: of the 6.4
+		// that remain 6 leave 0.4.
+		"ordered too": {units.Liters(10.6), 0, []yield.Supply{plenty(units.Liters(6)), plenty(units.Liters(3.2)), {Container: jar(units.Liters(4.2)), OnHand: 1, AtLeast: 1}}, []int{1, 0, 1}, units.Liters(0.4)},
 		// A jar of 1 L must not stay empty: 6 and 1 leave 3 of 10, 5 and 5 nothing.
 		"none stays empty": {units.Liters(10), 0, []yield.Supply{plenty(units.Liters(6)), {Container: jar(units.Liters(5)), OnHand: 2}, {Container: jar(units.Liters(1)), OnHand: 1}}, []int{0, 2, 0}, 0},
 		// Ordered: at least 6 pints; 12 - 3.015 = 8.985 quarts hold 8 and a pint.
@@ -78,7 +87,8 @@ func TestJarPlanByHand(t *testing.T) {
 }
 
 // Against every combination, tried one by one: orders kept, no container empty
-// that the rest would fill, then the fewest, then the least left.
+// that the rest would fill, then the fewest whole twentieths left, then the fewest
+// containers, then the least left.
 func TestJarPlanIsTheBest(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 1))
 	labels := []units.Volume{units.USGallon, units.USQuart, units.Liters(0.75), units.Liters(0.5), units.USPint, units.Liters(0.25), units.USPint / 2, units.Milliliters(50)}
@@ -108,7 +118,7 @@ func TestJarPlanIsTheBest(t *testing.T) {
 			lot = units.Liters(max(sum, 0.01))
 		}
 		const hair = 1e-9
-		fewest, least := math.MaxInt, inf
+		parts, fewest, least := math.MaxInt, math.MaxInt, inf
 		counts := make([]int, len(supplies))
 		var try func(i, count int, rest float64)
 		try = func(i, count int, rest float64) {
@@ -126,14 +136,13 @@ func TestJarPlanIsTheBest(t *testing.T) {
 					return
 				}
 			}
-			if count < fewest {
-				fewest, least = count, rest
-			} else if count == fewest {
-				least = min(least, rest)
+			p := int((rest + hair) / (lot.Liters() / 20))
+			if p < parts || p == parts && (count < fewest || count == fewest && rest < least) {
+				parts, fewest, least = p, count, rest
 			}
 		}
 		try(0, 0, lot.Liters())
-		plan, err := yield.FewestLeftovers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
+		plan, err := yield.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
 		if fewest == math.MaxInt {
 			if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != "lot" || plan.Lines != nil {
 				t.Errorf("%v into %v: %v, but no combination fills the orders", lot, supplies, err)
@@ -182,15 +191,15 @@ func TestOrdersThatDoNotFit(t *testing.T) {
 		"lot":                 {Container: jar(units.USQuart), OnHand: 5, AtLeast: 5}, // 5 quarts of 4
 		"supplies[0].AtLeast": {Container: jar(units.USQuart), OnHand: 2, AtLeast: 3},
 	} {
-		p, err := yield.FewestLeftovers(lot, 0, s)
+		p, err := yield.FewestContainers(lot, 0, s)
 		if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != name || p.Lines != nil {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if p, err := yield.FewestLeftovers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: 4}); err != nil || p.Lines[0].Count != 4 {
+	if p, err := yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: 4}); err != nil || p.Lines[0].Count != 4 {
 		t.Errorf("4 of 4 quarts: %v, %v", p.Lines, err)
 	}
-	if _, err := yield.FewestLeftovers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: -1}); !errors.Is(err, units.ErrRange) {
+	if _, err := yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: -1}); !errors.Is(err, units.ErrRange) {
 		t.Errorf("fewer than none: %v", err)
 	}
 }

@@ -140,7 +140,7 @@ func packable(x float64) error {
 	if err != nil {
 		return err
 	}
-	_, err = yield.FewestLeftovers(lot, 0, yield.Supply{Container: jar(units.Liters(200)), OnHand: yield.Plenty})
+	_, err = yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.Liters(200)), OnHand: yield.Plenty})
 	return err
 }
 

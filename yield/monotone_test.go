@@ -92,7 +92,7 @@ func TestNothingIsLost(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		plan, err := yield.FewestLeftovers(lot, units.Share(2*rng.Float64()),
+		plan, err := yield.FewestContainers(lot, units.Share(2*rng.Float64()),
 			yield.Supply{Container: yield.Container{Label: units.USPint}, OnHand: rng.IntN(50)},
 			yield.Supply{Container: yield.Container{Label: 250 * units.Milliliter}, OnHand: rng.IntN(50)})
 		if err != nil {

@@ -48,10 +48,11 @@ type PackPlan struct {
 	LeftMass units.Mass
 }
 
-// FewestLeftovers plans which containers to fill from a lot. What is ordered
-// comes first; no container on hand stays empty that the rest would fill; of the
-// plans that hold to this it takes the one of the fewest containers, and of those
-// the one that leaves least.
+// FewestContainers plans which containers to fill from a lot. What is ordered
+// comes first, and no container on hand stays empty that the rest would fill. Of
+// the plans that hold to this it takes those that leave the fewest whole twentieths
+// of the lot, of these the one of the fewest containers, and of those the one that
+// leaves least: a gallon more is worth a container, a spoonful is not.
 //
 // The lot is packed at its own temperature: filling volumes are for that. What is
 // short by a billionth of the lot fits. With many kinds of nearly one size the
@@ -66,10 +67,10 @@ type PackPlan struct {
 // make 11 quarts and 1 pint (by hand: 11 x 1.005 + 0.5025 = 11.5575 of 12 quarts).
 //
 // Caution: hot syrup scalds and sticks. Cool filled jars apart from each other:
-// packed in a stack they keep hot for hours and the syrup darkens. Above 68 Brix
+// packed in a stack they keep hot for hours and the syrup darkens. From 68 Brix on
 // crystals are likely from room temperature down (OMAFRA 2013).
-func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (PackPlan, error) {
-	const fn = "yield.FewestLeftovers"
+func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (PackPlan, error) {
+	const fn = "yield.FewestContainers"
 	plan, at68, err := newPlan(fn, lot, margin, len(supplies), func(i int) Container { return supplies[i].Container })
 	if err != nil {
 		return PackPlan{}, err
@@ -86,19 +87,20 @@ func FewestLeftovers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pac
 		plan.Lines[i].Count, onHand[i] = s.AtLeast, s.OnHand-s.AtLeast
 		ordered += float64(float64(s.AtLeast) * float64(plan.Lines[i].Filling.Content))
 	}
-	if least := ordered * (1 - packHair); !(at68 >= least) {
-		return PackPlan{}, withinLiters(fn, "lot", units.Volume(at68), units.Volume(least), max(maxLot, units.Volume(least)),
-			"it does not fill what is ordered: order fewer, or bring more syrup")
+	least := units.Volume(ordered * (1 - packHair))
+	if err := withinLiters(fn, "lot", units.Volume(at68), least, max(maxLot, least, units.Volume(at68)),
+		"it does not fill what is ordered: order fewer, or bring more syrup"); err != nil {
+		return PackPlan{}, err
 	}
-	plan.pack(at68-ordered, onHand)
+	plan.pack(at68-ordered, at68, onHand)
 	plan.close(at68, lot.Mass())
 	return plan, nil
 }
 
 // InMix plans as many whole sets of a wanted mix as the lot fills, and packs the
-// rest in the same containers as [FewestLeftovers] does.
+// rest in the same containers as [FewestContainers] does.
 //
-// Range, errors and cautions: those of [FewestLeftovers], with 1 to 1000 parts of
+// Range, errors and cautions: those of [FewestContainers], with 1 to 1000 parts of
 // each kind.
 func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	const fn = "yield.InMix"
@@ -119,7 +121,7 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 		plan.Lines[i].Count = plan.Sets * m.Parts
 		onHand[i] = Plenty
 	}
-	plan.pack(at68-float64(float64(plan.Sets)*set), onHand)
+	plan.pack(at68-float64(float64(plan.Sets)*set), at68, onHand)
 	plan.close(at68, lot.Mass())
 	return plan, nil
 }
@@ -153,13 +155,14 @@ func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container 
 	return plan, at68, nil
 }
 
-// pack adds containers for a volume in m3 at 68 F to the plan.
-func (p *PackPlan) pack(volume float64, onHand []int) {
+// pack adds containers for a volume in m3 at 68 F, what is left of a lot, to the
+// plan.
+func (p *PackPlan) pack(volume, lot float64, onHand []int) {
 	sizes := make([]float64, len(p.Lines))
 	for i, l := range p.Lines {
 		sizes[i] = float64(l.Filling.Content)
 	}
-	for i, n := range fewestJars(math.Max(volume, 0), sizes, onHand) {
+	for i, n := range fewestJars(math.Max(volume, 0), lot, sizes, onHand) {
 		p.Lines[i].Count += n
 	}
 }

@@ -18,12 +18,12 @@ func TestPackToTheLastDrop(t *testing.T) {
 		t.Errorf("%d sets, %v, %v", p.Sets, p.Lines, err)
 	}
 	for n, ok := range map[int]bool{1_000_000: true, 1_000_001: false} {
-		_, err := yield.FewestLeftovers(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: n})
+		_, err := yield.FewestContainers(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: n})
 		if ok != (err == nil) {
 			t.Errorf("%d on hand: %v", n, err)
 		}
 	}
-	_, err = yield.FewestLeftovers(sugar.Lot{}, 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: 1})
+	_, err = yield.FewestContainers(sugar.Lot{}, 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: 1})
 	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 {
 		t.Errorf("an empty lot: %v", err)
 	}

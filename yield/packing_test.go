@@ -83,7 +83,7 @@ func TestPlansAddUp(t *testing.T) {
 			mix = append(mix, yield.Mix{Container: c, Parts: 1 + rng.IntN(5)})
 		}
 		margin := units.Share(rng.Float64())
-		few, err1 := yield.FewestLeftovers(lot, margin, supplies...)
+		few, err1 := yield.FewestContainers(lot, margin, supplies...)
 		mixed, err2 := yield.InMix(lot, margin, mix...)
 		if err1 != nil || err2 != nil {
 			t.Fatal(err1, err2)
@@ -118,11 +118,11 @@ func TestPlansAddUp(t *testing.T) {
 func TestPlanLeavesNoContainer(t *testing.T) {
 	lot := lotOf(t, units.Milliliters(23319), 66.9, units.Celsius(20))
 	nips := yield.Supply{Container: jar(units.Milliliters(50)), OnHand: yield.Plenty}
-	if p, err := yield.FewestLeftovers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 464 {
+	if p, err := yield.FewestContainers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 464 {
 		t.Errorf("%+v, %v: 464 x 50.25 mL are 23316 mL", p, err)
 	}
 	nips.OnHand = 463
-	if p, err := yield.FewestLeftovers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 463 {
+	if p, err := yield.FewestContainers(lot, 0.5, nips); err != nil || p.Lines[0].Count != 463 {
 		t.Errorf("%+v, %v: there are no more", p, err)
 	}
 	if p, err := yield.InMix(lot, 0.5, yield.Mix{Container: nips.Container, Parts: 100}); err != nil || p.Sets != 4 || p.Lines[0].Count != 464 {
@@ -140,7 +140,7 @@ func TestPlanLimits(t *testing.T) {
 		"on hand below 0": {{Container: pint, OnHand: -1}},
 		"beyond plenty":   {{Container: pint, OnHand: yield.Plenty + 1}},
 	} {
-		if p, err := yield.FewestLeftovers(lot, 0, supplies...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
+		if p, err := yield.FewestContainers(lot, 0, supplies...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
 			t.Errorf("%s: %v, %v", name, p, err)
 		}
 	}
@@ -161,22 +161,22 @@ func TestPlanLimits(t *testing.T) {
 	for i := range kinds {
 		kinds[i] = s
 	}
-	if p, err := yield.FewestLeftovers(lot, 0, kinds[:32]...); err != nil || len(p.Lines) != 32 {
+	if p, err := yield.FewestContainers(lot, 0, kinds[:32]...); err != nil || len(p.Lines) != 32 {
 		t.Errorf("32 kinds: %v", err)
 	}
-	if p, err := yield.FewestLeftovers(lot, 0, kinds...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
+	if p, err := yield.FewestContainers(lot, 0, kinds...); !errors.Is(err, units.ErrRange) || p.Lines != nil {
 		t.Errorf("33 kinds: %v", err)
 	}
-	if _, err := yield.FewestLeftovers(sugar.Lot{}, 0, s); !errors.Is(err, units.ErrRange) {
+	if _, err := yield.FewestContainers(sugar.Lot{}, 0, s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("nothing to pack: %v", err)
 	}
-	if _, err := yield.FewestLeftovers(lotOf(t, 200.1, 66.9, units.Celsius(20)), 0, s); !errors.Is(err, units.ErrRange) {
+	if _, err := yield.FewestContainers(lotOf(t, 200.1, 66.9, units.Celsius(20)), 0, s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("a lake: %v", err)
 	}
-	if p, err := yield.FewestLeftovers(lotOf(t, units.USCup, 66.9, units.Celsius(20)), 0, s); err != nil || p.Lines[0].Count != 0 {
+	if p, err := yield.FewestContainers(lotOf(t, units.USCup, 66.9, units.Celsius(20)), 0, s); err != nil || p.Lines[0].Count != 0 {
 		t.Errorf("less than a container: %v, %v", p, err)
 	}
-	if p, err := yield.FewestLeftovers(lotOf(t, 199.9, 66.9, units.Celsius(20)), 0, yield.Supply{Container: jar(units.Liters(250)), OnHand: yield.Plenty}); err != nil || p.Lines[0].Count != 799 {
+	if p, err := yield.FewestContainers(lotOf(t, 199.9, 66.9, units.Celsius(20)), 0, yield.Supply{Container: jar(units.Liters(250)), OnHand: yield.Plenty}); err != nil || p.Lines[0].Count != 799 {
 		t.Errorf("the most: %v, %v", p, err)
 	}
 }
@@ -244,11 +244,11 @@ func BenchmarkFill(b *testing.B) {
 	}
 }
 
-func BenchmarkFewestLeftovers(b *testing.B) {
+func BenchmarkFewestContainers(b *testing.B) {
 	b.ReportAllocs()
 	lot := lotOf(b, units.USGallons(11.3), 66.9, units.Fahrenheit(185))
 	for b.Loop() {
-		_, _ = yield.FewestLeftovers(lot, 0.5,
+		_, _ = yield.FewestContainers(lot, 0.5,
 			yield.Supply{Container: jar(units.USQuart), OnHand: 30},
 			yield.Supply{Container: jar(units.USPint), OnHand: 40},
 			yield.Supply{Container: jar(8 * units.USFluidOunce), OnHand: 48})

@@ -59,7 +59,7 @@ func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 	if err := within(fn, "weight", weight.Kilograms(), least, least/(1-maxMoisture/100), "kg", "lighter, product was lost; heavier, it is syrup or something was added"); err != nil {
 		return nan[units.Share](), err
 	}
-	return units.FractionShare(1 - float64(solids/weight)), nil
+	return units.FractionShare(max(0, 1-float64(solids/weight))), nil
 }
 
 // A ProductFigure is what practice gets of a further product from a US gallon of

@@ -70,6 +70,7 @@ func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 	if err := within(fn, "ratio", ratio, 1, out/least, "", "volumes of sap per volume of syrup: 43 for sap of 2 Brix"); err != nil {
 		return nan[units.Brix](), err
 	}
+	ratio = min(max(ratio, 1), out/least) // by a hair
 	excess := func(b float64) float64 {
 		rho, err := density.Solution(units.Brix(b), label())
 		if err != nil {

@@ -51,7 +51,7 @@ func TestSweep(t *testing.T) {
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
 			yield.BrixFromRatio, yield.ByHours, yield.BySugar, yield.ByTaps, yield.CakeLoss, yield.CappingLeast, yield.CheckNet,
-			yield.CostPerUSGallon, yield.Divide, yield.DivideJars, yield.FewestLeftovers, yield.FilterAid, yield.FilterTime,
+			yield.CostPerUSGallon, yield.Divide, yield.DivideJars, yield.FewestContainers, yield.FilterAid, yield.FilterTime,
 			yield.FiltersFor, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough,
 			yield.InMix, yield.LayIn, yield.LyingCylinder, yield.LyingEllipse, yield.NewBooks, yield.PackingHeatOf, yield.Pail,
 			yield.PeakPerTap, yield.PourLeast, yield.PourMost, yield.ProductFigures, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
@@ -70,7 +70,7 @@ func TestSweep(t *testing.T) {
 		},
 		Except: map[string]string{
 			"Container.Fill: finite":        "NaN is the headspace under a brim that is not known",
-			"FewestLeftovers: finite":       "the same",
+			"FewestContainers: finite":      "the same",
 			"InMix: finite":                 "the same",
 			"Container.Mass: NaN":           "it matters to the heat at capping alone",
 			"Container.SpecificHeat: NaN":   "the same",
@@ -83,7 +83,7 @@ func TestSweep(t *testing.T) {
 			"Tank.Dipstick: finite":         "the same",
 			"Tank.DipstickByVolume: finite": "the same",
 		},
-		Few: map[string]int{"FewestLeftovers": 600},
+		Few: map[string]int{"FewestContainers": 600},
 		Bad: []any{decimal.New(-1, 0), decimal.New(1, 1<<30), decimal.New(1, -1<<30), decimal.New(1, 15)},
 	})
 }

@@ -77,6 +77,11 @@ func words(t *testing.T, b clitest.Binary) {
 		// half-lives, 9 h 12 min, after the last wood at 10:01.
 		{"-coals|3h", "", "the coals still boil off 520 lb", "DO NOT"},
 		{"-coals|3h", "", "Last sap in the pan 19:1", ""},
+		// 65.9 lb of 24.2 Brix are 0.27 more at 24.1, and 520 lb halve to that 10.9 times.
+		{"-coals|3h", "", "SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take 32 h 36 min", "DO NOT LIGHT"},
+		{"-coals|15m", "", "Last wood on the fire", "SUIT NO"},
+		// Without coals 733.5 less 39.5 lb for the pot and 3 that stay, at 12 x 8.33 lb/h, take 6.91 h.
+		{"-fuel|propane", "", "Take it off the pan 15:08 (after 7 h 08 min)", "coals"},
 		{"-coals|6h", "", "DO NOT LIGHT THIS FIRE", "Last wood"},
 		// They lower 12 ft2 by 1021 lb/(59.6 lb/ft3 x 12 ft2) = 17.1 in, to 1 in.
 		{"-coals|6h", "", "stand 18.25 in deep at the last stick", ""},
@@ -121,7 +126,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
 		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},
 		// 0.2 to the step and 0.2 of the scale: 2 sqrt((0.1/sqrt 3)^2 + 0.1^2) = 0.23.
-		{"-refractometer|compensated|-reading|2 Brix", "", "Give or take 0.2 Brix (k = 2: steps and scale of the instrument, temperature, formula; 12 % of the syrup to expect)", ""},
+		{"-refractometer|compensated|-reading|2 Brix", "", "Give or take 0.2 Brix (steps and scale of the instrument, temperature, formula; 12 % of the syrup to expect) Give or take holds 19 times of 20 (k = 2)", ""},
 		{"-refractometer|compensated|-reading|2 Brix|-sap-calibration|1 Brix", "", "Give or take 1.0 Brix", ""},
 		{"-refractometer|compensated|-sap-file|-", "time,volume_us_gal,reading_brix\n10:00,50,2.0\n11:00,50,3.0\n", "", "in the cup at 44"},
 		{"-refractometer|plain|-sap-file|-", "time,volume_us_gal,reading_brix,read_at_f\n10:00,50,2.0,68\n11:00,50,3.0,68\n", "prism at", ""},
@@ -253,6 +258,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-compartments|6 ft2|-pan-area|6 ft2", "says the same as"},
 		{"-compartments|6 ft2|-draw-to|5 Brix", "-draw-to: strength at which the draw ends"},
 		{"-moisture|200 %", "-moisture: moisture 200 % is outside"},
+		{"-coals|5m|-fuel|oil", "-coals: a burner leaves none"},
 		{"-coals|13h", "-coals: a fire that holds for more than 12 hours"},
 		{"-compartments|6 ft2|-draw-to|70 Brix", "-draw-to: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},

@@ -16,6 +16,10 @@ import (
 // near is as close to a strength as a hydrometer tells.
 const near units.Brix = 0.1
 
+// watched is as long as anybody stays with a pan after the last wood: common
+// practice, generously.
+const watched = 3 * time.Hour
+
 // coldArch tells what no clock of the page holds.
 const coldArch = "The clock starts with a hot arch: the time and the wood that warm cold brick, iron and pan are left out. Light the fire so much earlier, and never over an empty pan."
 
@@ -26,6 +30,16 @@ const damp = "To hold the coals down shut the ash door, but leave the flue dampe
 // half-life over ln 2, over the latent heat of water, which is the least that a
 // kilogram takes.
 func (p *plan) coalsWater(s *setup) (units.Mass, error) {
+	power, err := p.power(s)
+	if err != nil {
+		return 0, err
+	}
+	latent, err := boil.LatentHeat(p.waterBoils)
+	return (power.Over(s.coals) / math.Ln2).Divide(latent), err
+}
+
+// power is what gets into the pan, whose rate is told while cold sap is added.
+func (p *plan) power(s *setup) (units.Power, error) {
 	demand, err := boil.Heat(p.sap, s.target, p.pressure)
 	if err != nil {
 		return 0, err
@@ -34,12 +48,8 @@ func (p *plan) coalsWater(s *setup) (units.Mass, error) {
 	if err != nil {
 		return 0, err
 	}
-	latent, err := boil.LatentHeat(p.waterBoils)
-	if err != nil {
-		return 0, err
-	}
-	heat := units.Power(float64(demand.PerWater())*float64(rate)).Over(s.coals) / math.Ln2
-	return heat.Divide(latent), nil
+	power, err := boil.PowerFor(rate, boil.Delivered, demand, boil.Efficiency{})
+	return power.Middle, err
 }
 
 // upward rounds a depth up to a quarter of an inch, or to half a centimeter.

@@ -120,7 +120,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	if err != nil {
 		return cli.For("pack", err)
 	}
-	plan, err := yield.FewestLeftovers(hot, 0, yield.Supply{Container: c, OnHand: yield.Plenty})
+	plan, err := yield.FewestContainers(hot, 0, yield.Supply{Container: c, OnHand: yield.Plenty})
 	if err != nil {
 		return cli.For("bottle", err)
 	}

@@ -89,5 +89,6 @@ func (p page) readingRow(part *cli.Part) {
 // doubtRow shows how well the strength is known, and with it the syrup.
 func (p page) doubtRow(part *cli.Part) {
 	u := p.doubted()
-	part.Row("doubt", "Give or take", cli.Brix(u, 1), "k = 2: steps and scale of the instrument, temperature, formula", units.Share(100*u/p.pooled().Brix()).Text(0)+" of the syrup to expect")
+	part.Row("doubt", "Give or take", cli.Brix(u, 1), "steps and scale of the instrument, temperature, formula", units.Share(100*u/p.pooled().Brix()).Text(0)+" of the syrup to expect")
+	part.Remark(cli.NineteenOfTwenty)
 }

@@ -97,6 +97,9 @@ func (p page) clockPart(part *cli.Part) {
 		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.area))
 		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
 	}
+	if tail := p.done - p.lastWood; !p.overrun && tail > watched {
+		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", minutes(tail)))
+	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
 	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
@@ -142,12 +145,9 @@ func (p page) finishPart(part *cli.Part) {
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
-	note := fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem)))
-	if near := p.NearBoil(p.given.cup); near != "" {
-		note += "; " + near
-	}
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(p.given.cup)), note)
-	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "k = 2: divisions, thermometer, calibration and the formula together")
+	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), notes...)
+	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 

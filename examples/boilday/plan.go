@@ -151,7 +151,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 		return cli.For("target", err)
 	}
 	p.slipBrix = over - s.target
-	if !f.Given("cup") {
+	if s.cupTold = f.Given("cup"); !s.cupTold {
 		s.cup = cli.UsualCup(p.syrupBoils, s.metric)
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
@@ -216,7 +216,7 @@ func (p *plan) clock(s *setup) error {
 	if err != nil {
 		return err
 	}
-	if p.heating, err = heatingTime(inPan, p.waterBoils, rate); err != nil {
+	if p.heating, err = p.heatingTime(inPan, rate); err != nil {
 		return err
 	}
 
@@ -240,13 +240,13 @@ func (p *plan) clock(s *setup) error {
 
 	// Sap goes in until the rest fits, then the level falls until it is syrup or
 	// as low as the pan may go.
-	at, err := boilDownTo(last, full, p.pressure)
+	at, err := boil.DownToVolume(last, full, p.pressure)
 	if err != nil {
 		return err
 	}
 	if end.Volume() < s.area.Volume(s.safe) {
 		p.small = true
-		if end, err = boilDownTo(last, s.area.Volume(s.safe), p.pressure); err != nil {
+		if end, err = boil.DownToVolume(last, s.area.Volume(s.safe), p.pressure); err != nil {
 			return err
 		}
 	}

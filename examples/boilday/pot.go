@@ -47,7 +47,7 @@ func (p *plan) finishInPot(s *setup) error {
 	}
 	rate := water.MassRate(s.pot)
 	if p.alone {
-		if p.pot.heating, err = heatingTime(p.takeoff, p.waterBoils, rate); err != nil {
+		if p.pot.heating, err = p.heatingTime(p.takeoff, rate); err != nil {
 			return cli.For("pot-rate", err)
 		}
 	}

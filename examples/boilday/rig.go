@@ -71,16 +71,12 @@ func (p *plan) simulate(s *setup) error {
 	if !out.After(p.start) {
 		out = out.Add(24 * time.Hour)
 	}
-	demand, err := boil.Heat(p.sap, s.target, p.pressure)
-	if err != nil {
-		return err
-	}
-	rate, err := p.massRate(s)
+	power, err := p.power(s)
 	if err != nil {
 		return err
 	}
 	rig := boil.Rig{
-		Heat: units.Power(float64(demand.PerWater()) * float64(rate)),
+		Heat: power,
 		Draw: boil.DrawOff{At: s.target, Until: s.drawTo}, Coals: s.coals,
 	}
 	for _, a := range s.compartments {

@@ -37,9 +37,10 @@ type setup struct {
 	coals time.Duration
 	pot   units.VolumeRate
 
-	target units.Brix
-	stem   units.Temperature
-	cup    units.Temperature
+	target  units.Brix
+	stem    units.Temperature
+	cup     units.Temperature
+	cupTold bool
 
 	membraneTo units.Brix
 	membrane   sugar.Membrane
@@ -78,7 +79,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
-	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; 0 for gas")
+	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; of what is not wood none are counted")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)
@@ -140,6 +141,12 @@ func (s *setup) check(f *cli.Flags) error {
 		if err := cli.Within("draw-to", "strength at which the draw ends", s.drawTo, s.target-10, s.target-0.05, 1, "Brix", "what is drawn is syrup: shut the valve a few Brix below the target, or it is sap that comes out"); err != nil {
 			return err
 		}
+	}
+	switch burner := s.fuel == "oil" || s.fuel == "propane"; {
+	case s.fuel != "wood" && !f.Given("coals"):
+		s.coals = 0
+	case burner && s.coals > 0:
+		return cli.For("coals", errors.New("a burner leaves none: leave this out, or give -fuel wood"))
 	}
 	if s.coals < 0 || s.coals > 12*time.Hour {
 		return cli.For("coals", errors.New("a fire that holds for more than 12 hours cannot be steered: measure how long the boil takes to fall to half"))

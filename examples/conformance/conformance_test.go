@@ -12,9 +12,11 @@ import (
 func TestConformance(t *testing.T) {
 	b := clitest.Build(t)
 	b.Golden(t, "table.txt", "-table", "boiling-rise-exact")
+	b.Golden(t, "lines.txt", "-jsonl", "-table", "hole-worked")
 	b.Golden(t, "help.txt", "-h")
 	b.Refuses(t, "conformance", []clitest.Bad{
 		{Args: []string{"-table", "nosuch"}, Want: `-table: no table "nosuch"`},
+		{Args: []string{"-jsonl", "-table", "nosuch"}, Want: `-table: no table "nosuch"`},
 		{Args: []string{"stray"}, Want: "\"stray\": there are flags only\n"}, // no flag takes a quantity
 	})
 }

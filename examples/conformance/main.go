@@ -1,10 +1,12 @@
 // Conformance prints how well the library reproduces the published figures: one
 // line for each table and function, with the number of figures, the worst
 // deviation as a share of the tolerance, and how the figures were obtained.
-// README.md shows its output.
+// README.md shows its output. With -jsonl it writes every figure as a line of
+// JSON, from which a port to another language can prove itself: docs/figures.jsonl.
 //
 //	go run ./examples/conformance
 //	go run ./examples/conformance -table boiling-rise-exact
+//	go run ./examples/conformance -jsonl
 package main
 
 import (
@@ -25,16 +27,25 @@ func main() { program().Exit() }
 func program() cli.Program {
 	return cli.Program{
 		Name: "conformance",
-		Does: "Prints how well the library reproduces the published figures: the number of figures of each source, the worst deviation as a share of the tolerance, and how the figures were obtained. With -table, prints one source with its tolerances and remarks.",
+		Does: "Prints how well the library reproduces the published figures: the number of figures of each source, the worst deviation as a share of the tolerance, and how the figures were obtained. With -table, prints one source with its tolerances and remarks. With -jsonl, writes every figure as a line of JSON.",
 		Calls: []string{
 			"go run ./examples/conformance",
 			"go run ./examples/conformance -table boiling-rise-exact",
+			"go run ./examples/conformance -jsonl",
 		},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			var table string
 			f.String(&table, "table", "", "id of one table, as in the first column")
+			var lines bool
+			f.Bool(&lines, "jsonl", "a line of JSON for every figure: function, arguments with their units, what it must give, tolerance, source")
 			return func(e *cli.Env) error {
-				if table != "" {
+				if table != "" && !slices.Contains(check.IDs(), table) {
+					return cli.For("table", fmt.Errorf("no table %q: call without -table to see all", table))
+				}
+				switch {
+				case lines:
+					return check.WriteFigures(e.Out, claims(table)...)
+				case table != "":
 					return one(e.Out, table)
 				}
 				return all(e.Out)
@@ -140,11 +151,16 @@ func percent(share float64) string {
 	return fmt.Sprintf("%.0f %%", max(0, math.Ceil(100*share-bits)))
 }
 
+// claims returns those of one table, and all for no id.
+func claims(id string) []check.Claim {
+	return slices.DeleteFunc(proof.All(), func(c check.Claim) bool { return id != "" && c.Table != id })
+}
+
 // one prints the header of a table and the result of its claims.
 func one(w io.Writer, id string) error {
 	t, err := check.Load(id)
 	if err != nil {
-		return cli.For("table", fmt.Errorf("no table %q: call without -table to see all", id))
+		return err
 	}
 	p := cli.NewPage(w)
 	p.Title(t.Title)
@@ -154,10 +170,7 @@ func one(w io.Writer, id string) error {
 	for _, n := range t.Notes {
 		p.Row("Remark", n)
 	}
-	for _, c := range proof.All() {
-		if c.Table != id {
-			continue
-		}
+	for _, c := range claims(id) {
 		r, err := check.Evaluate(c)
 		if err != nil {
 			return err

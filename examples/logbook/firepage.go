@@ -1,6 +1,7 @@
 package main
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -74,7 +75,11 @@ func (p page) fuelPart(part *cli.Part) {
 			return gauged(cli.Wood(units.CubicMeters(x)))
 		}
 		short = short || l.burned > l.in
-		rows = append(rows, []cli.Value{cli.Words(k.kind), show(l.in), show(l.burned), show(l.in - l.burned)})
+		in := l.in
+		if slices.Contains(p.lacks, "fuel.csv") {
+			in = math.NaN() // nobody told
+		}
+		rows = append(rows, []cli.Value{cli.Words(k.kind), show(in), show(l.burned), show(in - l.burned)})
 	}
 	part.Table("fuel", []cli.Column{{Key: "kind", Head: "fuel"}, {Key: "laid", Head: "laid in"}, {Key: "burned", Head: "burned"}, {Key: "left", Head: "left"}}, rows)
 	if short && !slices.Contains(p.lacks, "fuel.csv") {

@@ -25,3 +25,18 @@ func TestLookAgain(t *testing.T) {
 		}
 	}
 }
+
+// Cans are held against syrup, not sap: 66.1 and 64 Brix are nothing to
+// look at, 56.1 is.
+func TestCansAreSyrup(t *testing.T) {
+	for second, want := range map[string]int{"64": 0, "56.1": 1} {
+		var out, errs bytes.Buffer
+		cans := "can,volume_l,reading_brix,read_at_f\nhill side,10,66.1,60\nnight boil,11," + second + ",60\n"
+		if status := program().Main([]string{"-can-file", "-"}, strings.NewReader(cans), &out, &errs); status != 0 {
+			t.Fatalf("status %d: %s", status, errs.String())
+		}
+		if page := out.String(); strings.Count(page, "Look again") != want || strings.Contains(page, "than sap has") {
+			t.Error(page)
+		}
+	}
+}

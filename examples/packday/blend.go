@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"math"
 
@@ -69,12 +70,15 @@ func (d *day) from(flag string) string {
 // toMark boils the pool on, or thins it, and heats it for the filter.
 func (d *day) toMark() error {
 	s, pool := d.given, d.pool.lot
-	pressure, err := boil.PressureFromWater(s.waterBoils)
+	pressure, from, err := s.pan.Pressure()
 	if err != nil {
-		return cli.For("water-boils", err)
+		return err
+	}
+	if d.water, err = boil.Water(pressure); err != nil {
+		return cli.For(from, err)
 	}
 	if d.boils, err = boil.SyrupPoint(s.target, pressure); err != nil {
-		return cli.For("water-boils", err)
+		return cli.For(from, err)
 	}
 	result := pool
 	d.mark.light = d.pool.light
@@ -168,9 +172,28 @@ func (d *day) tint() (err error) {
 	return err
 }
 
+// inCup checks the temperature in the cup, or takes the usual one: syrup that is
+// only warmed is no hotter than it runs through the filter.
+func (d *day) inCup() error {
+	s := d.given
+	if s.told {
+		return cmp.Or(cli.WithinTemperature("cup", "temperature", s.cup, 0, 110, "the syrup in the cup"),
+			(&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, d.boils, s.doubt.Thermometer))
+	}
+	hottest := d.boils
+	if d.do != sugar.BoilOn && d.do != sugar.ThinDown && s.filterAt.Compare(hottest) < 0 {
+		hottest = s.filterAt
+	}
+	s.cup = cli.UsualCup(hottest, s.metric)
+	return nil
+}
+
 // atMark finds what the hydrometer must read and what the rule says to that.
 func (d *day) atMark() (err error) {
 	s := d.given
+	if err := d.inCup(); err != nil {
+		return err
+	}
 	if d.reads, err = s.hydrometer().Reading(d.mark.lot.Brix(), s.cup); err != nil {
 		return cli.For("cup", err)
 	}

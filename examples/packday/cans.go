@@ -91,7 +91,7 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		light        units.Share
 		mold         string
 	)
-	again := lookagain.List{VolumeUnit: "L"}
+	again := lookagain.List{Of: lookagain.Syrup, VolumeUnit: "L"}
 	cols := []records.Col{
 		records.Text("can", &name), records.Volume("volume", &volume).Optional(), records.Mass("weight", &weight).Optional(),
 		records.Brix("reading", &reading).Blank(), records.Temperature("read_at", &readAt).Blank(), records.Text("mold", &mold).Optional(),

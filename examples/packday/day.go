@@ -28,6 +28,7 @@ type day struct {
 	added sugar.Lot
 	heat  units.Energy
 	boils units.Temperature // at the mark
+	water units.Temperature // boils today
 	reads units.Brix        // the hydrometer in the cup, at the mark
 
 	filters          int
@@ -80,14 +81,19 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	if d.cans, err = s.cans(e, f); err != nil {
 		return nil, err
 	}
+	var pan []string // that was not told
+	if !f.Given(cli.ByStation) && !f.Given(cli.ByWaterBoils) {
+		pan = []string{cli.ByElevation}
+	}
+	s.told = f.Given("cup")
 	switch {
 	case demo:
 	case s.canFile == "":
-		d.borrowed = f.Kept("reading", "read-at", "temp", "water-boils")
+		d.borrowed = f.Kept(append(pan, "reading", "read-at", "temp")...)
 	case s.tempTaken:
-		d.borrowed = f.Kept("temp", "water-boils")
+		d.borrowed = f.Kept(append(pan, "temp")...)
 	default:
-		d.borrowed = f.Kept("water-boils")
+		d.borrowed = f.Kept(pan...)
 	}
 	supplies, err := s.supplies(e, demo && !ownKinds)
 	if err != nil {

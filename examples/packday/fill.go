@@ -59,7 +59,7 @@ func (d *day) fill(supplies []yield.Supply) (err error) {
 			return cli.For(from, named(supply.Container.Name, err))
 		}
 	}
-	if d.plan, err = yield.FewestLeftovers(d.pack, s.margin, supplies...); err != nil {
+	if d.plan, err = yield.FewestContainers(d.pack, s.margin, supplies...); err != nil {
 		return cli.For(from, err)
 	}
 	d.leftSugar = d.pack.Brix().Sugar(d.plan.LeftMass)

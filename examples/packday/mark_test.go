@@ -6,10 +6,13 @@ import (
 	"testing"
 )
 
-// Leave it, mend it or read again. The stem reads within 0.36 Brix, by hand from
-// 0.29 of scale and steps and 0.2 of scale and temperature; from 66 to 68.9 Brix
-// what lies from 66.36 to 68.54 is left, what lies under 65.64 or over 69.26 is
-// mended, and what lies between is read again.
+// Leave it, mend it or read again. The stem reads within 0.36 Brix. By hand, as
+// standard uncertainties: half a step of 0.5 over the root of 3 is 0.144, half of
+// the scale's 0.2 is 0.100, surface tension (185e-6 of 1,330 kg/m3, at 6.16 kg/m3
+// for a Brix) 0.040, and 1 F over the root of 3, at 0.04 Brix for 1 F, 0.023. The
+// root of their squares is 0.18, twice of it 0.36. From 66 to 68.9 Brix what lies
+// from 66.36 to 68.54 is left, what lies under 65.64 or over 69.26 is mended, and
+// what lies between is read again.
 func TestMark(t *testing.T) {
 	for _, c := range []struct{ args, want, not string }{
 		{"-reading|67.0 Brix", "To do leave it", "Thin with"},
@@ -19,10 +22,25 @@ func TestMark(t *testing.T) {
 		{"-reading|65.0 Brix", "Boil off, water", "To do"},
 		{"-reading|68.4 Brix", "from 68 Brix on crystals are likely", "Thin with"},
 		{"-reading|68.8 Brix", "To do read again", "Thin with"},
+		{"-reading|68.8 Brix", "What stays as close to the most is thinned off the fire", "boiled on"},
+		{"-reading|66.1 Brix", "What stays as close to the least strength is boiled on", "thinned"},
+		{"-reading|66.1 Brix", "Give or take holds 19 times of 20 (k = 2), on all of this page.", "lus or minus"},
+		// Water boils at 210.1 F at 1,000 ft. What is boiled is read at 211 F there, under
+		// 2 F under 217.6; at 6,000 ft 2 F under 208 and more; what is only warmed, 2 F
+		// under the filter's 190.
+		{"-reading|65.0 Brix|-elevation|1000 ft", "in the cup at 211.0 F, as is usual: measure yours and give -cup; above 194 F", "they agree"},
+		{"-reading|65.0 Brix|-elevation|6000 ft", "in the cup at 206.0 F, as is usual", "211"},
+		{"-reading|67.0 Brix|-elevation|6000 ft", "in the cup at 188.0 F, as is usual", "extrapolated"},
+		{"-reading|65.0 Brix|-water-boils|209.8 F|-elevation|1000 ft", "which the weather of most days explains: they agree", "write"},
 		{"-reading|70 Brix", "Off the fire first. Thin it there with hot water or hot sap", "To do"},
 		{"-reading|67.6 Brix|-target|66.9 Brix", "Thin with", "To do"},
 		{"-reading|67.0 Brix|-place|Vermont", "To do read again", "Boil off"},
-		{"-reading|64 Brix|-target|64 Brix", "may ferment in the jar", "Boil off"},
+		{"-reading|64 Brix|-target|64 Brix", "it ferments or molds in the jar", "Boil off"},
+		{"-reading|64 Brix|-target|64 Brix", "from the target that you gave, which the rule forbids", "cost color"},
+		{"-reading|70 Brix|-thin-with|64.5 Brix", "Thin it there with the lighter syrup, hot, in small pours", "hot sap"},
+		// 66.9 + 0.37 = 67.27: 66.9 cannot be told from too thin, 67.3 can.
+		{"-reading|64 Brix|-target|66.9 Brix|-place|Vermont", "To be sure of it finish denser, at 67.3 Brix", "To do"},
+		{"-reading|64 Brix|-target|67.3 Brix|-place|Vermont", "By the rule on density inside (Vermont", "finish denser"},
 	} {
 		var out, complaint bytes.Buffer
 		args := append([]string{"-volume", "3 US gal"}, strings.Split(c.args, "|")...)

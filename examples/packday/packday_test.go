@@ -240,9 +240,9 @@ func standardInput(t *testing.T, b clitest.Binary) {
 	// What it does not tell is told to be taken from the flag; a can that tells it
 	// before or behind changes nothing.
 	for file, want := range map[string]string{
-		"can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n":                         `taken as: -temp "60 F", -water-boils "212 F".`,
-		"can,volume_l,reading_brix,read_at_c,temp_c\nhot,1,67,15,80\nblue,20,67,15,\n": `taken as: -temp "60 F", -water-boils "212 F".`,
-		"can,volume_l,reading_brix,read_at_c,temp_c\nblue,20,67,15,15\n":               `taken as: -water-boils "212 F".`,
+		"can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n":                         `taken as: -temp "60 F", -elevation "0 ft".`,
+		"can,volume_l,reading_brix,read_at_c,temp_c\nhot,1,67,15,80\nblue,20,67,15,\n": `taken as: -temp "60 F", -elevation "0 ft".`,
+		"can,volume_l,reading_brix,read_at_c,temp_c\nblue,20,67,15,15\n":               `taken as: -elevation "0 ft".`,
 	} {
 		status, out, errs := b.Run(t, file, "-can-file", "-")
 		if status != 0 || !strings.Contains(out, want) {

@@ -43,7 +43,7 @@ func (d *day) sheet() *cli.Sheet {
 	care := sheet.Part("care", "Take care")
 	if thin := p.tooThin(); thin != "" {
 		care.Item(thin)
-	} else if thick := cli.Keeping(p.pack.Brix()); p.pack.Brix() >= sugar.KeepsTo {
+	} else if thick := cli.Keeping(p.pack.Brix()); thick != "" && p.pack.Brix() >= sugar.KeepsFrom {
 		care.Item(thick)
 	}
 	for _, c := range p.cautions() {
@@ -62,35 +62,40 @@ func (p page) cansPart(part *cli.Part) {
 		rows = append(rows, []cli.Value{cli.Words(c.name), cli.Volume(c.lot.Volume()), cli.Mass(c.lot.WeightInAir()), cli.Brix(c.reading, 1),
 			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
 		doubt = max(doubt, c.true.Uncertainty)
-		thin = thin || c.true.Brix+c.true.Uncertainty < fermenting
+		thin = thin || c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom
 	}
 	if len(p.given.moldy) > 0 {
 		part.Item("Moldy, and in no blend: " + list(p.given.moldy) + ". Throw it away with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
 	}
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)
-	part.Row("uncertainty", "Each strength, plus or minus", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	part.Row("uncertainty", "Each strength, give or take", cli.Brix(doubt, 2), "by steps and scale of the hydrometer and by the thermometer")
+	part.Remark(cli.NineteenOfTwenty)
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
 	if thin {
-		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", units.Brix(fermenting).Text(0)))
+		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
 	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark the can in the file (mold: yes). Sour or yeasty: keep it out too.")
 }
 
-// fermenting is the strength below which syrup may not keep: the least that any
-// of the listed rules allows.
-const fermenting = 66
+// closeTo tells what to do about a second reading that is as close to a limit of
+// the rule.
+func (p page) closeTo() string {
+	if most := p.standard.Max; most != 0 && p.pool.lot.Brix() > most-p.pool.doubt {
+		return "What stays as close to the most is thinned off the fire with a little hot water, brought to the boil and read again until it is sure; crystals are likely in the jar."
+	}
+	return "What stays as close to the least strength is boiled on until it is sure."
+}
 
 // tooThin warns of syrup that is packed thinner than it keeps, or than the rule
 // allows; it is empty for other syrup.
 func (p page) tooThin() string {
 	b := p.pack.Brix()
 	switch {
-	case b < fermenting-atTheMark:
-		return fmt.Sprintf("Syrup of %s may ferment in the jar and grow mold: below %s it does not keep. Boil it on before it is packed; otherwise keep it cold and use it soon.",
-			b.Text(1), units.Brix(fermenting).Text(0))
+	case b < sugar.KeepsFrom-atTheMark:
+		return cli.Keeping(b)
 	case b < p.standard.Min-atTheMark:
 		return fmt.Sprintf("Syrup of %s is thinner than the rule allows (%s): boil it on before it is packed for sale.", b.Text(1), p.rule())
 	}
@@ -100,7 +105,7 @@ func (p page) tooThin() string {
 // strength adds what is known of a syrup: strength, color and the rule's answer.
 func (p page) strength(part *cli.Part, s syrup, how string) {
 	part.Row("brix", "Strength", cli.Brix(s.lot.Brix(), 2))
-	part.Row("uncertainty", "Plus or minus", cli.Brix(s.doubt, 2), how)
+	part.Row("uncertainty", "Give or take", cli.Brix(s.doubt, 2), how)
 	part.Row("verdict", "By the rule on density", cli.Words(s.verdict.String()), p.rule())
 	p.color(part, s.light)
 }
@@ -147,7 +152,7 @@ func (p page) markPart(part *cli.Part) {
 	switch {
 	case p.off > 0:
 		part.Row("boil_off", "Boil off, water", cli.Digits(cli.Mass(p.off), 3), p.In(cli.Digits(cli.Volume(waterVolume(p.off)), 3))+"; weigh the pot before and after")
-		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(s.waterBoils)))
+		part.Row("boils", "It is syrup at", cli.Temperature(p.boils), "where water boils at "+p.In(cli.Temperature(p.water)))
 	case !p.added.Empty():
 		what := "water"
 		if s.thinner > 0 {
@@ -155,12 +160,18 @@ func (p page) markPart(part *cli.Part) {
 		}
 		part.Row("add", "Thin with", cli.Digits(cli.Volume(p.added.Volume()), 3), p.In(cli.Digits(cli.SmallVolume(p.added.Volume()), 3)), what+" at "+p.In(cli.Temperature(s.thinTemp)))
 		part.Row("add_weight", "That weighs", cli.Digits(cli.Mass(p.added.WeightInAir()), 3))
-		for _, l := range cli.BringBack() {
+		with := cli.WaterOrSap
+		if s.thinner >= sugar.KeepsFrom/2 {
+			with = "the lighter syrup, hot"
+		}
+		for _, l := range cli.BringBack(with) {
 			part.Item(l)
 		}
 	case p.do == sugar.ReadAgain:
 		part.Row("action", "To do", cli.Words(p.do.String()), "a limit of the rule lies within the uncertainty: mend nothing yet")
-		part.Remark(cli.ReadAgain + " What stays as close to the least strength is boiled on until it is sure; the figures below are of the syrup as it is.")
+		part.Remark(cli.ReadAgain + " " + p.closeTo() + " The figures below are of the syrup as it is.")
+	case p.own && (p.pool.verdict == sugar.TooThin || p.pool.verdict == sugar.TooDense):
+		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from the target that you gave, which the rule forbids")
 	default:
 		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from right: heating it again would cost color and clearness")
 	}
@@ -170,11 +181,7 @@ func (p page) markPart(part *cli.Part) {
 		part.Row("volume", "Makes, at "+p.Degrees(label), cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
 	}
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
-	note := ""
-	if density.Extrapolated(s.cup) {
-		note = "; above " + p.Degrees(units.Celsius(90)) + " the density is extrapolated"
-	}
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), "in the cup at "+p.In(cli.Temperature(s.cup))+", graduated at "+p.In(cli.Temperature(s.stem))+note)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem)))...)
 	p.strength(part, p.mark, "by such a reading")
 	notes := []string{"local rules come first"}
 	if p.standard.Note != "" {
@@ -183,6 +190,14 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
 	sure := p.standard.Min + p.mark.doubt
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
+	for _, told := range s.pan.Told(p.Sheet) {
+		part.Remark(told)
+	}
+	denser := sure + 0.05 // rounded up to a tenth
+	fits := p.standard.Max == 0 || denser+p.mark.doubt < p.standard.Max
+	if mended := p.off > 0 || !p.added.Empty(); mended && p.mark.verdict == sugar.TooCloseToCall && s.target < sure && fits {
+		part.Remark("At this target no reading tells whether the rule is kept. To be sure of it finish denser, at " + denser.Text(1) + ", the target to give.")
+	}
 	remark := "Syrup that is heated again darkens and may throw niter: filter it after that."
 	if p.off > 0 {
 		remark = "Boiling on makes new color, which is not in the figure. " + remark
@@ -217,7 +232,7 @@ func (p page) cautions() []string {
 		"Seal at " + p.Degrees(yield.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
 		"Any mold: throw the syrup away. It may hold toxins that heat does not destroy: do not taste, skim, boil again or blend it. An opened jar is kept cold.",
 		"Infused or flavored syrup is outside this page: fruit, herbs, spices and spirits change how it keeps. Follow a tested recipe and the local rules.",
-		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food, new or clean. Dairy fat against foam is an allergen: declare it.",
+		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food that are made to be filled hot, new or clean. Dairy fat against foam is an allergen: declare it.",
 		"For sale, the local rules come first: license, label, lot, net contents and grade.",
 	}
 }

@@ -44,6 +44,7 @@ func (p page) packPart(part *cli.Part) {
 	}
 	if p.coldest < 0 {
 		part.Remark("Whether the syrup still holds " + least + " once it has warmed the container is told where -container-file gives its empty weight. " + p.howToFill("Warm the empties"))
+		part.Remark(warmJars)
 	}
 	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
 }
@@ -73,6 +74,9 @@ func (p page) howToFill(warm string) string {
 		", cap at once, and probe one filled jar: it must hold " + p.Degrees(yield.CappingLeast()) + "."
 }
 
+// warmJars tells how empties are warmed.
+const warmJars = "Warm glass slowly, in an oven set low or in hot water, drain it dry, and hold it with mitts (common practice). Never pour hot syrup into cold glass: it may crack. No plastic in the oven; fill hot only what its maker allows for it."
+
 func (p page) cappingPart(part *cli.Part) {
 	s := p.given
 	least := p.Degrees(yield.CappingLeast())
@@ -101,12 +105,13 @@ func (p page) cappingPart(part *cli.Part) {
 			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(yield.PourLeast()) + " first.")
 		} else {
 			part.Item(p.howToFill("Warm the empties to what the table says"))
+			part.Item(warmJars)
 		}
 	}
 	if unknown {
 		part.Remark("The empty weight of a container that is unknown belongs into -container-file.")
 	}
-	part.Remark("A balance of heat over syrup and wall. Capped at once, the middle of a jar is still hotter; slow filling and a draft take more. Hot syrup may crack cold glass; drain what was warmed in water.")
+	part.Remark("A balance of heat over syrup and wall. Capped at once, the middle of a jar is still hotter; slow filling and a draft take more. Hot syrup may crack cold glass.")
 }
 
 func (p page) sharePart(part *cli.Part) {
@@ -189,5 +194,5 @@ func (p page) keepPart(part *cli.Part) {
 	if t, err := sugar.Vavrinecz.SaturationTemperature(p.pack.Brix()); err == nil {
 		part.Row("saturated", "Saturated below", cli.Words(p.Degrees(t)), "pure sugar by Vavrinecz, give or take a Brix")
 	}
-	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said above 68 Brix, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
+	part.Remark("Times saturated: sugar to a part of water, against what published tables of pure sugar hold; above 1 crystals can grow, in weeks. Likely is said from 68 Brix on, where practice sees them from room temperature down (OMAFRA 2013), if every table agrees. They do no harm: warm the jar in hot water.")
 }

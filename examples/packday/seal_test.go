@@ -120,8 +120,8 @@ func moldy(t *testing.T, b clitest.Binary) {
 // caution of its own.
 func thin(t *testing.T, b clitest.Binary) {
 	for _, c := range []struct{ args, want string }{
-		{"-target|64 Brix", "Syrup of 64.0 Brix may ferment in the jar and grow mold: below 66 Brix"},
-		{"-target|65.9 Brix", "Syrup of 65.9 Brix may ferment"},
+		{"-target|64 Brix", "Syrup of 64.0 Brix is thin: below 66 Brix it ferments or molds in the jar"},
+		{"-target|65.9 Brix", "Syrup of 65.9 Brix is thin: below 66 Brix it ferments"},
 		{"-target|66 Brix", ""},
 		{"-target|66 Brix|-place|Vermont", "Syrup of 66.0 Brix is thinner than the rule allows (Vermont: 66.9 to 68.9 Brix)"},
 		{"-target|66.9 Brix|-place|Vermont", ""},

@@ -33,13 +33,14 @@ type setup struct {
 	stem  units.Temperature
 	doubt density.Doubt
 	cup   units.Temperature
+	told  bool // the cup is given
 
-	target     units.Brix
-	place      string
-	waterBoils units.Temperature
-	thinner    units.Brix
-	thinTemp   units.Temperature
-	thinLight  units.Share
+	target    units.Brix
+	place     string
+	pan       cli.Place
+	thinner   units.Brix
+	thinTemp  units.Temperature
+	thinLight units.Share
 
 	filterAt units.Temperature
 	each     units.Volume
@@ -74,11 +75,11 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
 	f.Quantity(&s.doubt.Thermometer, "thermometer", "1 F deg", "how far the thermometer in the cup may be off, either way")
 	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "uncertainty of its scale; half of the hydrometers in use lie within 0.2")
-	f.Quantity(&s.cup, "cup", "180 F", "temperature of the cup when the finished syrup is read")
+	f.Quantity(&s.cup, "cup", "", "temperature of the cup when the finished syrup is read; without it 211 F, or just below today's boiling point of syrup, or the heat of the filter, where that is cooler")
+	f.Place(&s.pan, "0 ft")
 	f.Group("Mark")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength to pack at")
 	f.Choice(&s.place, "place", sugar.UnitedStates.String(), places(), "whose rule on density counts: "+strings.Join(places(), ", "))
-	f.Quantity(&s.waterBoils, "water-boils", "212 F", "what your thermometer shows in boiling water today")
 	f.Quantity(&s.thinner, "thin-with", "0 Brix", "strength of what too dense syrup is thinned with: 0 Brix for water, sap, or a lighter syrup")
 	f.Quantity(&s.thinTemp, "thin-temp", "60 F", "its temperature")
 	f.Quantity(&s.thinLight, "thin-light", "", "its light transmission, if it is a syrup of another color")
@@ -127,6 +128,9 @@ func (s *setup) check(f *cli.Flags) error {
 			return err
 		}
 	}
+	if _, err := s.pan.Given(); err != nil {
+		return err
+	}
 	for _, pair := range [][]string{{"volume", "weight"}, {"container-file", "containers"}, {"aid-dose", "filter-each"}} {
 		if err := f.Alone(pair...); err != nil {
 			return err
@@ -155,9 +159,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
 		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
-		cli.WithinTemperature("cup", "temperature", s.cup, 0, 110, "the syrup in the cup"),
 		cli.Target("target", s.target),
-		cli.WithinTemperature("water-boils", "temperature", s.waterBoils, 85, 103, "water boils at 212 F by the sea and 194 F at 10,000 ft"),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
 		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),

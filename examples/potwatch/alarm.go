@@ -89,7 +89,7 @@ func (p page) alarmPart(part *cli.Part, lines []string) {
 	case len(lines) < len(p.all):
 		part.Remark("Not every instrument says so: take it off first, and read them again then, the hydrometer first.")
 	case p.thin():
-		for _, l := range cli.BringBack() {
+		for _, l := range cli.BringBack(cli.WaterOrSap) {
 			part.Item(l)
 		}
 		part.Remark("packday tells how much it takes.")

@@ -45,11 +45,14 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 		return nil, err
 	}
 	p.most = rule.Max
-	p.kept = f.Kept("target", "hydrometer", "cup")
+	p.kept = f.Kept("target", "hydrometer")
 	if placed(f) {
 		if p.thermometer, err = s.thermometer(f); err != nil {
 			return nil, err
 		}
+	}
+	if err := s.cupOf(p.thermometer, f); err != nil {
+		return nil, err
 	}
 	if p.float, err = s.float(f); err != nil {
 		return nil, err

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"math"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -18,7 +19,18 @@ type fire struct {
 	burns  bool              // it ends beyond all that is syrup or candy
 	last   units.Brix        // strength at the last firing; 0 if it is too late for one
 	until  time.Duration     // time to it
+	there  time.Duration     // time until the coals have brought it to the target but for aside
 	shows  units.Temperature // what the thermometer then shows, if it was said where water boils
+}
+
+// aside is as close to a strength as a hydrometer tells.
+const aside units.Brix = 0.1
+
+// coalsTake is how long coals take from the last firing to the target, but for
+// aside. What is still to boil off, per pound of solids, halves with the fire.
+func coalsTake(last, target units.Brix, halfLife time.Duration) time.Duration {
+	still := func(b units.Brix) float64 { return float64(1/b - 1/target) }
+	return time.Duration(float64(halfLife) * max(0, math.Log2(still(last)/still(target-aside))))
 }
 
 // watchFire finds the time left and the last firing. The flag is where the rate
@@ -32,23 +44,28 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 	if s.coals == 0 {
 		return w, nil
 	}
-	var re *units.RangeError
-	if w.coasts, err = b.Coast(s.coals); errors.As(err, &re) && re.Arg == "water boiled off" {
+	if w.coasts, err = b.Coast(s.coals); errors.Is(err, boil.ErrBurns) {
 		w.burns = true
 		return w, nil
 	}
 	if err != nil {
 		return w, cli.For("coals", err)
 	}
-	if w.coasts >= s.target {
+	if w.past {
 		return w, nil
 	}
-	if w.last, err = b.LastFiring(s.target, s.coals); err != nil {
+	last, err := b.LastFiring(s.target, s.coals)
+	if errors.Is(err, boil.ErrCoalsFinish) {
+		return w, nil
+	}
+	if err != nil {
 		return w, cli.For("coals", err)
 	}
+	w.last = last
 	if w.until, err = b.Time(max(w.last, b.Brix)); err != nil {
 		return w, cli.For(flag, err)
 	}
+	w.there = w.until + coalsTake(w.last, s.target, s.coals)
 	if t != nil {
 		w.shows, err = t.shows(w.last)
 	}
@@ -66,8 +83,9 @@ func (w *watch) watchFire(s *setup, t *thermometer) (fire, error) {
 // tooLate tells what to do about coals that give too much: common practice.
 const tooLate = "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open, against carbon monoxide, and never rake out live coals"
 
-// fireRows tells when the last wood goes on. From is what the time counts from.
-func (p page) fireRows(part *cli.Part, f fire, from string) {
+// fireRows tells when the last wood goes on, and when the coals have done. When
+// tells what a time counts from.
+func (p page) fireRows(part *cli.Part, f fire, when func(time.Duration) string) {
 	switch {
 	case f.past:
 	case f.burns:
@@ -81,7 +99,8 @@ func (p page) fireRows(part *cli.Part, f fire, from string) {
 			notes = append([]string{"the thermometer at " + p.In(cli.Temperature(f.shows))}, notes...)
 		}
 		part.Row("last_firing", "Stop firing at", cli.Brix(f.last, 1), notes...)
-		part.Row("last_firing_min", "It is there in", minutes(f.until), from)
+		part.Row("last_firing_min", "Last wood in", minutes(f.until), when(f.until))
+		part.Row("there_min", "Syrup, but for "+aside.Text(1)+", in", minutes(f.there), when(f.there), "over coals alone; read it before then, and take it off when it is syrup")
 		part.Row("coasts", "Stopped now it would end at", cli.Brix(f.coasts, 1))
 	}
 }

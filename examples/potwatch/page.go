@@ -3,9 +3,14 @@ package main
 import (
 	"fmt"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
+
+// k2 widens a standard uncertainty for the page, where give or take holds 19 times
+// of 20.
+const k2 = density.Coverage
 
 // page lays an evening out.
 type page struct {
@@ -75,11 +80,11 @@ func (p page) stopPart(part *cli.Part) {
 		part.Remark(told)
 	}
 	h := p.float
-	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), "in the cup at "+p.In(cli.Temperature(h.stop.Cup)))
+	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), p.InCup(h.stop.Cup, p.given.cupTold)...)
 	if p.thermometer != nil {
 		p.trust(part)
 	}
-	part.Remark("Give or take is a standard uncertainty, on all of this page: it holds two times of three; twice of it 19 times of 20.")
+	part.Remark(cli.NineteenOfTwenty)
 }
 
 // stopNotes tell what the stop by thermometer counts.
@@ -106,14 +111,14 @@ func (p page) trust(part *cli.Part) {
 		by, other, shares = "the thermometer", "hydrometer", h.shares()
 	}
 	part.Row("trust", "Trust", cli.Words(by), fmt.Sprintf("give or take %s against %s; most of the %s's is %s",
-		min(t.total(), h.parts.Total).Text(2), max(t.total(), h.parts.Total).Text(2), other, largest(shares)))
+		(k2*min(t.total(), h.parts.Total)).Text(2), (k2*max(t.total(), h.parts.Total)).Text(2), other, largest(shares)))
 }
 
 func (p page) heatPart(part *cli.Part) {
 	t := p.thermometer
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(t.pressure))
 	if t.learned != nil {
-		part.Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+t.parts.Total.Text(2))
+		part.Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+(k2*t.parts.Total).Text(2))
 	}
 	if p.given.inverted > 0 {
 		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
@@ -145,7 +150,7 @@ func (p page) floatPart(part *cli.Part) {
 func (p page) shares(part *cli.Part, shares []share, total units.Brix) {
 	var rows [][]cli.Value
 	for _, s := range append(shares, share{"all together", cli.Words(""), total}) {
-		rows = append(rows, []cli.Value{cli.Words(s.what), s.given, cli.Brix(s.brix, 2)})
+		rows = append(rows, []cli.Value{cli.Words(s.what), s.given, cli.Brix(k2*s.brix, 2)})
 	}
 	part.Table("parts", []cli.Column{{Key: "what", Head: "what may be off"}, {Key: "known_to", Head: "known to"}, {Key: "give_or_take", Head: "give or take"}}, rows)
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"math"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
 )
@@ -12,7 +11,7 @@ func (p page) nowPart(part *cli.Part) {
 	var rows [][]cli.Value
 	thick := false
 	for _, i := range p.all {
-		rows = append(rows, []cli.Value{cli.Words(i.name), i.shows, cli.Brix(i.Brix, 1), cli.Brix(i.Uncertainty/density.Coverage, 2)})
+		rows = append(rows, []cli.Value{cli.Words(i.name), i.shows, cli.Brix(i.Brix, 1), cli.Brix(i.Uncertainty, 2)})
 		thick = thick || i.Supersaturated
 	}
 	if len(rows) > 0 {
@@ -54,7 +53,7 @@ func (p page) has(name string) bool {
 func (p page) pairTable(part *cli.Part) {
 	var rows [][]cli.Value
 	for _, c := range p.pairs {
-		rows = append(rows, []cli.Value{cli.Words(c.a + ", " + c.b), cli.Words("yes"), cli.Brix(c.Brix, 1), cli.Brix(c.Uncertainty/density.Coverage, 2)})
+		rows = append(rows, []cli.Value{cli.Words(c.a + ", " + c.b), cli.Words("yes"), cli.Brix(c.Brix, 1), cli.Brix(c.Uncertainty, 2)})
 	}
 	none := cli.Brix(units.Brix(math.NaN()), 1)
 	for _, c := range p.apart {

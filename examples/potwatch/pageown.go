@@ -34,14 +34,14 @@ func (p page) ownPart(part *cli.Part) {
 		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "how sure one stop is, nobody knows")
 		part.Remark("The stop above and all that the thermometer says now are reckoned without it: two stops and more are counted.")
 	case o.stops:
-		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(o.by)), "in strength "+o.cost.Text(2))
+		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(k2*o.by)), "in strength "+(k2*o.cost).Text(2))
 		if o.floored {
 			part.Remark("The stops agree better than that: they may by chance, and no stop is known closer than your thermometer is read, as -probe-by says.")
 		}
 		if p.thermometer.learned != nil {
 			part.Remark("They count in the stop above and in all that the thermometer says now, instead of -inverted and -over: probe, depth and the sugar of your sap are in the offset. It is taken as true of weaker liquid too.")
 		} else {
-			part.Remark("The stop above and all that the thermometer says now are reckoned without them, since the reckoned stop is known better: give or take " + p.thermometer.parts.Total.Text(2) + ".")
+			part.Remark("The stop above and all that the thermometer says now are reckoned without them, since the reckoned stop is known better: give or take " + (k2 * p.thermometer.parts.Total).Text(2) + ".")
 		}
 	case p.thermometer == nil:
 		part.Remark("Say where water boils today, and the page tells your own stop.")

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"time"
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/units"
@@ -10,11 +11,11 @@ import (
 func (p page) potPart(part *cli.Part) {
 	k := p.pot
 	part.Row("read", "Weighed and read", cli.Mass(k.read.Gross), "at "+k.read.Brix.Text(1), "the pot alone "+p.In(cli.Mass(k.read.Tare)))
-	part.Row("stop", "Take the pot off at", cli.Mass(k.stop.Gross), "give or take "+p.In(cli.Rough(cli.Mass(k.stop.GrossBy))), "pot and syrup together")
+	part.Row("stop", "Take the pot off at", cli.Mass(k.stop.Gross), "give or take "+p.In(cli.Rough(cli.Mass(k2*k.stop.GrossBy))), "pot and syrup together")
 	part.Row("off", "Water off from the reading", cli.Mass(k.stop.Off))
-	part.Row("brix", "Syrup at that weight", cli.Brix(p.given.target, 1), "give or take "+k.stop.BrixBy.Text(2)+", of the reading for the most part")
+	part.Row("brix", "Syrup at that weight", cli.Brix(p.given.target, 1), "give or take "+(k2*k.stop.BrixBy).Text(2)+", of the reading for the most part")
 	if k.now > 0 {
-		part.Row("now", "It is now", cli.Mass(p.given.grossNow), k.now.Text(1)+", give or take "+k.nowBy.Text(2))
+		part.Row("now", "It is now", cli.Mass(p.given.grossNow), k.now.Text(1)+", give or take "+(k2*k.nowBy).Text(2))
 		if left := p.given.grossNow - k.stop.Gross; left > 0 {
 			part.Row("left", "Still to boil off", cli.Mass(left))
 		} else {
@@ -33,7 +34,7 @@ func (p page) firePart(part *cli.Part) {
 		return
 	}
 	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left), "from the last weighing")
-	p.fireRows(part, k.fire, "from the last weighing")
+	p.fireRows(part, k.fire, func(time.Duration) string { return "from the last weighing" })
 }
 
 func (p page) productPart(part *cli.Part) {

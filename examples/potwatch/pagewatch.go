@@ -1,8 +1,9 @@
 package main
 
 import (
+	"time"
+
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 )
 
@@ -39,13 +40,16 @@ func (p page) watchPart(part *cli.Part) {
 func (p page) lineRows(part *cli.Part) {
 	w := p.watch
 	part.Row("used", "On one line", cli.Count(w.Used, ""), "since the last setback, without dips and spikes; to "+p.In(w.at(w.readings[w.Last].At)))
-	scatter := w.NowBy.Text(2) + " by the scatter of the readings and by the boiling water"
+	scatter := (k2 * w.NowBy).Text(2) + " by the scatter of the readings, the boiling water and the formula"
+	if p.thermometer.learned != nil {
+		scatter = (k2 * w.NowBy).Text(2) + " by the scatter of the readings and by the boiling water"
+	}
 	if p.heated != nil {
-		scatter = (p.heated.Uncertainty / density.Coverage).Text(2) + ", of which " + scatter
+		scatter = p.heated.Uncertainty.Text(2) + ", of which " + scatter
 	}
 	part.Row("now", "Strength then", cli.Brix(w.Now, 1), "give or take "+scatter)
 	if w.Climbs {
-		part.Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+w.PerMinuteBy.Text(2))
+		part.Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+(k2*w.PerMinuteBy).Text(2))
 	}
 }
 
@@ -55,17 +59,19 @@ func (p page) timeRows(part *cli.Part) {
 	last := w.readings[w.Last].At
 	from := "from " + p.In(w.at(last))
 	part.Row("left_min", "Time left to "+target.Text(1), minutes(w.Left), from+", at an even fire")
-	earliest := max(0, w.Left-w.LeftBy)
-	part.Row("band_min", "Two times of three", cli.Between(minutes(earliest), minutes(w.Left+w.LeftBy)))
+	by := k2 * w.LeftBy
+	earliest := max(0, w.Left-by)
+	part.Row("band_min", "19 times of 20", cli.Between(minutes(earliest), minutes(w.Left+by)))
 	if w.clock {
 		part.Row("done", "Ready at the earliest", w.at(last+earliest), "expected at "+p.In(w.at(last+w.Left)), "do not leave the pot meanwhile: it foams over and scorches in a minute")
 	}
-	at := from
-	if w.clock {
-		at = "at " + p.In(w.at(last+w.fire.until))
-	}
-	p.fireRows(part, w.fire, at)
-	if w.LeftBy > w.Left {
+	p.fireRows(part, w.fire, func(in time.Duration) string {
+		if w.clock {
+			return "at " + p.In(w.at(last+in))
+		}
+		return from
+	})
+	if by > w.Left {
 		part.Remark("The time is hardly known yet: each reading more narrows it.")
 	}
 	part.Remark("It holds as long as the fire is even and nothing is poured in.")

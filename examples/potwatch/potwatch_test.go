@@ -141,13 +141,20 @@ func words(t *testing.T, b clitest.Binary) {
 	)
 	for _, c := range []struct{ args, stdin, want, not string }{
 		{"", "", "An invented pot on an invented evening", "Not on this page"},
-		{"-target|66 Brix", "", `Not given, and so taken as: -hydrometer "60 F", -cup "211 F".`, "invented"},
+		{"-target|66 Brix", "", `Not given, and so taken as: -hydrometer "60 F".`, "invented"},
 		{"-target|66 Brix", "", "where the thermometer stops today: -water-boils", "By thermometer"},
 		{"-elevation|1150 ft", "", "most of the thermometer's is the barometer", ""},
 		{"-elevation|1150 ft|-barometer-by|0 inHg", "", "most of the thermometer's is the probe", ""},
 		{"-elevation|1150 ft", "", "The thermometer is taken as true", ""},
+		// At 6,000 ft water boils at 201 F and syrup over 7 F above it.
+		{"-elevation|6000 ft", "", "in the cup at 206.0 F, as is usual: measure yours and give -cup", "211"},
+		{"-elevation|1150 ft", "", "in the cup at 211.0 F, as is usual", "206"},
+		{"-elevation|1150 ft|-cup|209 F", "", "in the cup at 209.0 F; above 194 F", "usual"},
 		{"-water-boils|209 F", "", "by your thermometer in boiling water", "taken as true"},
-		{"-water-boils|209 F|-probe-by|0.02 F deg|-depth-by|0 in|-barometer-by|0 inHg", "", "Trust the thermometer (give or take 0.1", ""},
+		// The formula alone leaves 0.18 F, twice of it 0.36 F and 0.87 Brix: no probe
+		// makes up for that, but a coarse stem does.
+		{"-water-boils|209 F|-probe-by|0.04 F deg|-depth-by|0 in|-barometer-by|0 inHg", "", "Trust the hydrometer (give or take 0.40 Brix against 0.87 Brix; most of the thermometer's is the formula", ""},
+		{"-water-boils|209 F|-probe-by|0.04 F deg|-depth-by|0 in|-barometer-by|0 inHg|-division|4 Brix", "", "Trust the thermometer (give or take 0.87 Brix against", ""},
 		{"-water-boils|209 F|-division|4 Brix", "", "most of the hydrometer's is the eye at the stem", ""},
 		{"-floats-at|hot|-hot-mark|211 F|-cup|211 F|-target|66 Brix", "", "hydrometer the hot mark 66.0 Brix", ""},
 		// A hot mark in a cup that has cooled to 180 F: 65.1 (density.Mark.Brix).
@@ -165,6 +172,8 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|66.9 Brix|-compensated|-reading|58.8 Brix|-cup|211 F", "", "Not every instrument says so", "disagree"},
 		// By hand: 66.9 to 68.9 Brix is what the rule allows; half of 0.2 of division
 		// over the root of 3, 0.15 of scale and 0.003 make 0.16, twice of it 0.32.
+		{"-refractometer|67.0 Brix|-compensated", "", "refractometer 67.0 Brix 67.0 Brix 0.32 Brix", "0.16"},
+		{"-refractometer|67.0 Brix|-compensated", "", "Give or take holds 19 times of 20 (k = 2), on all of this page.", "two times of three"},
 		{"-refractometer|67.0 Brix|-compensated", "", "it is syrup, 67.0 Brix: take it off the fire now.", "thin it"},
 		{"-refractometer|68.4 Brix|-compensated", "", "It is within the rule, but from 68 Brix on crystals are likely", "thin it"},
 		{"-refractometer|69.1 Brix|-compensated", "", "cannot tell whether that is too far: read again before it is thinned", "hot water"},
@@ -187,7 +196,10 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings, head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "Read it again at once", "Past 66.9"},
 		{readings, head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "8.0 min 221.0 F so far a spike", "setback:"},
 		{readings, head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,218.2\n", "so far a spike", "Read it again at once"},
-		{readings + "|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Stop firing at 63.9 Brix (the thermometer at 218.5 F; the coals bring it the rest of the way) It is there in 5.6 min (at 20:12)", "beyond the target"},
+		{readings + "|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Stop firing at 63.9 Brix (the thermometer at 218.5 F; the coals bring it the rest of the way) Last wood in 5.6 min (at 20:12)", "beyond the target"},
+		// From 63.9 to 66.8 Brix of 66.9: 1/63.9 - 1/66.9 is 31.4 times 1/66.8 - 1/66.9,
+		// 4.97 halvings of 2 min after 5.64 min.
+		{readings + "|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Syrup, but for 0.1 Brix, in 15.6 min (at 20:22; over coals alone; read it before then", ""},
 		{readings + "|-coals|8m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "beyond the target: take the pot off when it is syrup, or pour in sap; shut the ash door but leave the flue damper open", "Stop firing"},
 		{readings, "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "do not leave the pot meanwhile", "Be there"},
 		{"-target|62 Brix", "", "below 66 Brix it ferments or molds in the jar", "crystals"},
@@ -204,8 +216,12 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings, "time,shown_f\n23:56,217.4\n23:58:30,217.9\n00:01,218.5\n", "00:01 the next day", "setback:"},
 		{stops, past + "2026-03-01,212,220.0,66.9\n", "how sure one stop is, nobody knows", "NaN"},
 		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-01,212,220.0,66.9\n", "Rows that stand twice 1", "0.00"},
-		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "give or take 0.24 F deg", "in strength 0.0"},
-		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "your past stops say 220.0 F, which is known less well", "as your past stops say"},
+		// 0.4 F of the probe at two stops and at the next: 0.4 times the root of 1.5.
+		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "give or take 0.49 F deg", "in strength 0.0"},
+		// Two stops alike are known better than the formula; two that are 0.6 F apart
+		// are not.
+		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.0,66.9\n", "as your past stops say", "which is known less well"},
+		{stops, past + "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.6,66.9\n", "your past stops say 220.3 F, which is known less well", "as your past stops say"},
 		{stops, past + steady, "Thermometer stops at 220.1 F (104.5 C; 8.05 F deg above water; as your past stops say", ""},
 		{stops + "|-shows|218 F", past + steady, "The thermometer counts less 0.49 F deg", "Take it off"},
 		{stops, past + steady, "it takes six stops to tell", ""},

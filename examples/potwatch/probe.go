@@ -15,15 +15,11 @@ import (
 
 // shows is what the thermometer shows in liquid of a strength.
 func (t *thermometer) shows(b units.Brix) (units.Temperature, error) {
+	if t.learned == nil {
+		return t.probe().Shows(b)
+	}
 	at, err := t.sugar().SyrupPoint(b, t.pressure)
-	if err != nil {
-		return at, err
-	}
-	if t.learned != nil {
-		return at.Add(t.learned.off), nil
-	}
-	deeper, err := t.deeper(b)
-	return at.Add(deeper), err
+	return at.Add(t.learned.off), err
 }
 
 // sugar is that of the sap. What a rig has learned holds the inverted share.
@@ -34,49 +30,21 @@ func (t *thermometer) sugar() boil.Solute {
 	return t.sap
 }
 
-// deeper is by how much liquid of a strength is hotter at the probe than at its
-// surface.
-func (t *thermometer) deeper(b units.Brix) (units.TempDiff, error) {
-	if !(t.over > 0) {
-		return 0, nil
-	}
-	at, err := t.sap.SyrupPoint(b, t.pressure)
-	if err != nil {
-		return 0, err
-	}
-	const hottest = 110 // C, to which the density is known; it hardly moves beyond
-	rho, err := density.Solution(b, units.Celsius(min(at.Celsius(), hottest)))
-	if err != nil {
-		return 0, err
-	}
-	below, err := boil.PressureAtDepth(t.pressure, t.over, rho)
-	if err != nil {
-		return 0, err
-	}
-	deep, err := t.sap.SyrupPoint(b, below)
-	return deep.Sub(at), err
+// probe is the end of the thermometer.
+func (t *thermometer) probe() boil.Probe {
+	return boil.Probe{Pressure: t.pressure, Over: t.over, Sugar: t.sap}
 }
 
 // surface is the boiling point at the surface when the thermometer shows so
-// much: the inverse of shows.
+// much: the inverse of shows. What is hotter than all candy comes back as it is,
+// and is refused where it is read.
 func (t *thermometer) surface(shown units.Temperature) units.Temperature {
 	if t.learned != nil {
 		return shown.Add(-t.learned.off)
 	}
-	at, b := shown, units.Brix(60)
-	// The depth's share hangs on the strength by a two hundredth a Brix: each round
-	// gains a digit under ten inches, and more under less.
-	const rounds, enough = 10, 1e-8 * units.CelsiusDegree
-	for range rounds {
-		deeper, err := t.deeper(b)
-		next := shown.Add(-deeper)
-		if err != nil || max(next.Sub(at), at.Sub(next)) < enough {
-			break
-		}
-		at = next
-		if b, err = t.strength(at); err != nil {
-			break
-		}
+	at, err := t.probe().Surface(shown)
+	if err != nil {
+		return shown
 	}
 	return at
 }
@@ -88,7 +56,7 @@ func (t *thermometer) strength(surface units.Temperature) (units.Brix, error) {
 
 // byHeat takes the strength from the boiling point. How uncertain it is follows
 // from a stop at that strength, which the library tells from 50 to 80 Brix; of a
-// line through readings, scatter is what it has instead of a probe.
+// line through readings, scatter is what it has instead of probe and formula.
 func (t *thermometer) byHeat(shows cli.Value, at units.Temperature, b, scatter units.Brix) (*instrument, bool) {
 	stop := t.stop
 	stop.Target = b
@@ -103,7 +71,7 @@ func (t *thermometer) byHeat(shows cli.Value, at units.Temperature, b, scatter u
 		}
 		by = root(by, scatter)
 	} else if scatter > 0 {
-		by = root(scatter, parts.Depth, parts.Barometer, parts.Inverted, parts.Formula)
+		by = root(scatter, parts.Depth, parts.Barometer, parts.Inverted)
 	}
 	return &instrument{"thermometer", shows, density.Measurement{
 		Brix: b, Uncertainty: density.Coverage * by, Caveats: density.CaveatsOf(b, at)}}, true

@@ -27,6 +27,7 @@ type setup struct {
 
 	stem     units.Temperature
 	cup      units.Temperature
+	cupTold  bool
 	reading  units.Brix
 	doubt    density.Doubt
 	hotMark  units.Temperature
@@ -52,7 +53,7 @@ type setup struct {
 // demo is the call that an invented evening is: a small pot of a late run.
 var demo = []string{
 	"inverted", "2 %",
-	cli.ByWaterBoils, "209.6 F", "over", "1/2 in",
+	cli.ByWaterBoils, "209.6 F", cli.ByElevation, "1150 ft", "over", "1/2 in",
 	"readings", "testdata/readings.csv", "stops", "testdata/stops.csv",
 	"cup", "209 F", "reading", "54.5 Brix", "hot-mark", "211 F", "cold-mark", "60 F",
 	"refractometer", "62.3 Brix", "compensated", "true",
@@ -66,20 +67,20 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.inverted, "inverted", "0 %", "share of the sugar that is glucose and fructose: late sap has a few percent")
-	f.Quantity(&s.invertedBy, "inverted-by", "", "how well that share is known; without it half of the share is taken, since it is seldom known better")
+	f.Quantity(&s.invertedBy, "inverted-by", "", "how well that share is known; without it the share itself is taken, since it is seldom known better")
 	f.Place(&s.place, "")
-	f.Group("Thermometer in the pot (what ends in -by holds two times of three)")
-	f.Quantity(&s.probeBy, "probe-by", "0.2 F deg", "how well a difference of two of its readings is known")
-	f.Quantity(&s.waterBy, "water-by", "0.1 F deg", "how well the boiling point of water is known, which all readings share")
-	f.Quantity(&s.depthBy, "depth-by", "1/4 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
-	f.Quantity(&s.barometerBy, "barometer-by", "0.05 inHg", "how far the barometer may have moved since; with -elevation alone 0.3 inHg is taken")
+	f.Group("Thermometer in the pot (what ends in -by holds 19 times of 20, k = 2)")
+	f.Quantity(&s.probeBy, "probe-by", "0.4 F deg", "how well a difference of two of its readings is known")
+	f.Quantity(&s.waterBy, "water-by", "0.2 F deg", "how well the boiling point of water is known, which all readings share")
+	f.Quantity(&s.depthBy, "depth-by", "1/2 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
+	f.Quantity(&s.barometerBy, "barometer-by", "0.1 inHg", "how far the barometer may have moved since; with -elevation alone 0.6 inHg is taken")
 	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface: it counts in all that the thermometer says, save in -make")
 	f.Quantity(&s.shows, "shows", "", "what it shows now")
 	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
 	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
 	f.Group("Hydrometer in the hot cup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
-	f.Quantity(&s.cup, "cup", "211 F", "temperature of the syrup in the cup when it is read")
+	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	f.Quantity(&s.reading, "reading", "", "what it reads now")
 	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
 	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
@@ -100,8 +101,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.gross, "gross", "", "weight of pot and sap when the strength was read")
 	f.Quantity(&s.potBrix, "pot-brix", "", "strength read then, in a cooled cup; best at 30 to 50 Brix")
 	f.Quantity(&s.grossNow, "gross-now", "", "weight now, if it has boiled on since; nothing poured in or spilled")
-	f.Quantity(&s.scaleBy, "scale-by", "0.05 lb", "how well a weighing is known")
-	f.Quantity(&s.potBrixBy, "pot-brix-by", "0.2 Brix", "how well that strength is known")
+	f.Quantity(&s.scaleBy, "scale-by", "0.1 lb", "how well a weighing is known")
+	f.Quantity(&s.potBrixBy, "pot-brix-by", "0.4 Brix", "how well that strength is known")
 	f.Quantity(&s.boilsOff, "boils-off", "", "water that the pot loses, as between two weighings: then the page tells the time")
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
@@ -173,9 +174,25 @@ func (s *setup) check(f *cli.Flags) error {
 		s.markFor = s.target
 	}
 	if !f.Given("inverted-by") {
-		s.invertedBy = s.inverted / 2
+		s.invertedBy = s.inverted
 	}
-	return s.ranges(f)
+	if err := s.ranges(f); err != nil {
+		return err
+	}
+	s.standardize()
+	return nil
+}
+
+// standardize turns what holds 19 times of 20, as it is given and printed, into
+// the standard uncertainties that the library takes.
+func (s *setup) standardize() {
+	s.probeBy /= density.Coverage
+	s.waterBy /= density.Coverage
+	s.depthBy /= density.Coverage
+	s.barometerBy /= density.Coverage
+	s.invertedBy /= density.Coverage
+	s.scaleBy /= density.Coverage
+	s.potBrixBy /= density.Coverage
 }
 
 // ranges holds the values against ranges of the program, where the library's
@@ -188,7 +205,7 @@ func (s *setup) ranges(f *cli.Flags) error {
 		weight  = "check its unit"
 	)
 	degrees := func(name string, d, low units.TempDiff) error {
-		return cli.Within(name, "error", d, low, 5, units.FahrenheitDegree, "F deg", doubt)
+		return cli.Within(name, "error", d, low, 10, units.FahrenheitDegree, "F deg", doubt)
 	}
 	celsius := func(name string, t units.Temperature, low, high float64, hint string) error {
 		return cli.Within(name, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
@@ -196,11 +213,11 @@ func (s *setup) ranges(f *cli.Flags) error {
 	err := cmp.Or(
 		cli.Target("target", s.target),
 		cli.Within("inverted", "inverted share", s.inverted, 0, 12, 1, "%", share),
-		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 6, 1, "%", share),
-		degrees("probe-by", s.probeBy, 0.01),
+		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 12, 1, "%", share),
+		degrees("probe-by", s.probeBy, 0.02),
 		degrees("water-by", s.waterBy, 0),
-		cli.Within("depth-by", "depth", s.depthBy, 0, 10*units.Inch, units.Inch, "in", weight),
-		cli.Within("barometer-by", "pressure", s.barometerBy, 0, 0.9*units.InchMercury, units.InchMercury, "inHg", "a barometer moves by 0.3 inHg in a day"),
+		cli.Within("depth-by", "depth", s.depthBy, 0, 20*units.Inch, units.Inch, "in", weight),
+		cli.Within("barometer-by", "pressure", s.barometerBy, 0, 1.8*units.InchMercury, units.InchMercury, "inHg", "a barometer moves by 0.3 inHg in a day"),
 		celsius("hydrometer", s.stem, 1, 40, printed),
 		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
@@ -209,8 +226,8 @@ func (s *setup) ranges(f *cli.Flags) error {
 		cli.Within("prism-thermometer", "error", s.prismDoubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
 		cli.Within("prism-calibration", "uncertainty", s.prismDoubt.Calibration, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("mark-for", "strength", s.markFor, 50, 80, 1, "Brix", "what the marks of a syrup stem stand for, such as 66.9 Brix"),
-		cli.Within("scale-by", "weight", s.scaleBy, 0, 10*units.Pound, units.Pound, "lb", weight),
-		cli.Within("pot-brix-by", "uncertainty", s.potBrixBy, 0, 5, 1, "Brix", doubt),
+		cli.Within("scale-by", "weight", s.scaleBy, 0, 20*units.Pound, units.Pound, "lb", weight),
+		cli.Within("pot-brix-by", "uncertainty", s.potBrixBy, 0, 10, 1, "Brix", doubt),
 	)
 	if err == nil && f.Given("over") {
 		err = cli.Within("over", "depth", s.over, 0, 10*units.Inch, units.Inch, "in", "the syrup over the probe, not the depth of the pot")

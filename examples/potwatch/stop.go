@@ -89,6 +89,23 @@ type mark struct {
 // within plus or minus limit: JCGM 100:2008 (GUM), 4.3.7.
 func standard(limit units.TempDiff) units.TempDiff { return limit / units.TempDiff(math.Sqrt(3)) }
 
+// cupOf checks the temperature in the cup against boiling syrup, or takes the
+// usual one. Where nobody said where water boils it is that of the sea.
+func (s *setup) cupOf(t *thermometer, f *cli.Flags) error {
+	boils := units.Fahrenheit(219)
+	if t != nil {
+		boils = t.plain
+	}
+	if s.cupTold = f.Given("cup"); !s.cupTold {
+		s.cup = cli.UsualCup(boils, s.metric)
+		return nil
+	}
+	if t == nil {
+		return nil
+	}
+	return (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, boils, s.doubt.Thermometer)
+}
+
 // float finds the stop by hydrometer.
 func (s *setup) float(f *cli.Flags) (*float, error) {
 	h := &float{stem: density.Hydrometer{GraduatedAt: s.stem}}

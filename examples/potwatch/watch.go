@@ -93,9 +93,8 @@ func (p *evening) readings(e *cli.Env) (*watch, error) {
 	for i, r := range boils {
 		boils[i].Shown = t.surface(r.Shown)
 	}
-	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sugar()}.Outlook(boils...)
-	var re *units.RangeError
-	if errors.As(err, &re) && re.Arg == "readings on one line" {
+	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sugar(), Learned: t.learned != nil}.Outlook(boils...)
+	if errors.Is(err, boil.ErrFewReadings) {
 		w.tooFew, err = true, nil
 	}
 	if err != nil {

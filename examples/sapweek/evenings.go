@@ -90,11 +90,11 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Span[units
 	for i, v := range p.all {
 		gathered[i] = boil.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
 	}
-	gathered[0].Volume += s.waiting
+	stands := boil.Standing{Gathering: boil.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
 	out.Plan, err = boil.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.Plan(gathered...)
+	}.PlanFrom([]boil.Standing{stands}, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
 			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
@@ -121,7 +121,11 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"target": "syrup", "pressure": p.from}), err)
 	}
 	water, err := density.Water(label)
-	return units.Power(float64(demand.PerWater()) * float64(water.MassRate(s.rate))), err
+	if err != nil {
+		return 0, err
+	}
+	power, err := boil.PowerFor(water.MassRate(s.rate), boil.Delivered, demand, boil.Efficiency{})
+	return power.Middle, err
 }
 
 // syrupOf is the volume of the syrup that holds an amount of sugar.

@@ -103,7 +103,10 @@ func (p page) eveningPart(part *cli.Part) {
 	}
 	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
-	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure))
+	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
+	for _, told := range s.place.Told(p.Sheet) {
+		part.Remark(told)
+	}
 	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
 	keep := cli.Words(waits(p.growth).words)
 	if s.keep > 0 {
@@ -236,15 +239,19 @@ func (p page) jar() cli.Value {
 // sap; OMAFRA for cold bark; US CPSC and NIOSH for burns and carbon monoxide; the
 // rest is common practice.
 func (p page) cautions() []string {
-	list := []string{
+	var list []string
+	if warning := cli.Keeping(p.given.syrup); warning != "" {
+		list = append(list, warning)
+	}
+	list = append(list,
 		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",
-		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
+		"Do not drill wood colder than "+p.Degrees(tapping.ColdestDrilling())+": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
 		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
 		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
-		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
+		"Sap spoils like milk: keep it below "+p.Degrees(cold)+", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
-	}
+	)
 	if boil.Spoiling(p.given.sapTemp) == boil.GrowthFast {
 		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}

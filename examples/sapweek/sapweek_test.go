@@ -141,6 +141,9 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-syrup-per-cord|8 US gal|-peak|3 US gal", "", "Wood 2 cord", "from memory: give -peak"},
 		{"-past|-", "year,taps,syrup_l\n2029,50,38\n", "So few seasons", ""},
 		{"-waiting|60 US gal", "", "most on Wed Mar 12", ""},
+		// What was gathered yesterday is a day old by the evening, and 37 of the 60 US
+		// gal are boiled: the rest is too old at either end.
+		{"-waiting|60 US gal|-waiting-age|24h", "", "Sap has waited too long first on Wed Mar 12 (at either end)", ""},
 		{"-evening|0s|-warmup|0s", "", "Under fire 0 min", ""},
 	} {
 		c.check(t, b)

@@ -44,6 +44,7 @@ type setup struct {
 	life       int // days
 	storage    units.Volume
 	waiting    units.Volume
+	age        time.Duration // of what waits
 	sapTemp    units.Temperature
 	keep       time.Duration
 	evening    time.Duration
@@ -109,7 +110,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.flowing, "flowing", "8h", "hours in which the sap of a day flows")
 	f.Group("Tank and evenings")
 	f.Quantity(&s.storage, "storage", "120 US gal", "what all tanks hold")
-	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, counted with that of the first day")
+	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now")
+	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
 	f.Quantity(&s.sapTemp, "sap-temp", "42 F", "temperature at which sap waits")
 	f.Duration(&s.keep, "keep", "0s", "how long sap may wait; 0 goes by -sap-temp")
 	f.Duration(&s.evening, "evening", "5h", "hours of fire that you are willing to keep in a day")
@@ -144,7 +146,7 @@ func (s *setup) check(f *cli.Flags) error {
 		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
 		return err
 	}
-	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}} {
+	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
 		if f.Given(pair[0]) && !f.Given(pair[1]) {
 			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
 		}
@@ -190,7 +192,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		cli.Within("syrup", "strength", s.syrup, 55, 74, 1, "Brix", "syrup is 66 to 69 Brix; below 66 it ferments"),
+		cli.Target("syrup", s.syrup),
 		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),
 		cli.Within("waiting", "sap", s.waiting, 0, s.storage, units.USGallon, "US gal", "no more than -storage holds"),
 		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),

@@ -86,6 +86,10 @@ func limits(t *testing.T, b clitest.Binary) {
 		// A winter of frost but for five days that run.
 		{"-history|-", table(60, 0, 20) + rest("2030-03-02", 5, 20, 40) + rest("2030-03-07", 116, 0, 20), "Running days of a season 10 (median of 1 spring is 5: fewer than 10 bring less sap in all, and not more on a day)", ""},
 		{"-species|silver maple|-part|end", "", "Sugar in it 1.7 Brix (silver maple; a mean of whole seasons, from memory: no range is known, and at the end there is less", ""},
+		{"-water-boils|209.6 F|-elevation|1150 ft", "", "shows 0.3 F deg less, which the weather of most days explains: they agree.", ""},
+		{"-water-boils|213.5 F|-elevation|1000 ft", "", "3.4 F deg more, which no weather explains", "they agree"},
+		{"-water-boils|209.6 F", "", "by your thermometer in boiling water) Give -elevation beside -water-boils", "they agree"},
+		{"-syrup|62 Brix", "", "below 66 Brix it ferments or molds in the jar", ""},
 		{"-flow-days|46", "", "Running days of a season 46 (as you say)", "46.0"},
 		// 8 US gal/h of 8.330 lb, each taking 970 Btu to steam and 170 to warm up.
 		{"", "", "An hour of fire brings 76000 Btu (80 MJ;", ""},

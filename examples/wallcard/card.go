@@ -48,6 +48,7 @@ type card struct {
 	Name, Paper          string
 	Demo, Today          bool
 	Target, Known        string
+	Told                 []string // what the elevation says of barometer or thermometer
 	Station, Rise        string
 	Water, Syrup         []string // the first large, the other beside it
 	HotCup               string
@@ -94,7 +95,7 @@ func newCard(in *flags) (*card, error) {
 		return nil, cli.For("target", err)
 	}
 	c := &card{
-		Name: in.name, Paper: in.paper, Demo: in.demo, Today: p.today, Known: p.known, Station: s.pressure(p.station),
+		Name: in.name, Paper: in.paper, Demo: in.demo, Today: p.today, Known: p.known, Told: p.told, Station: s.pressure(p.station),
 		Target:            strength(in.target) + " (" + degreesBaume(baume) + ")",
 		Graduation:        s.temperature(in.syrupGraduation),
 		SapGraduation:     s.temperature(in.sapGraduation),

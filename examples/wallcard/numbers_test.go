@@ -189,7 +189,7 @@ func TestNumbersInWords(t *testing.T) {
 		{rise.FahrenheitDegrees(), 1, "rise, F"}, {rise.CelsiusDegrees(), 1, "rise, C"},
 		{0.5, 1, "slip, F"}, {0.5 / 1.8, 1, "slip, C"}, {float64(slip), 1, "slip, Brix"},
 		{60, 1, "graduation, F"}, {units.Fahrenheit(60).Celsius(), 1, "graduation, C"},
-		{0.1, 1, "uncertainty: TestUncertainty"}, {194, 0, "extrapolated above, F"}, {90, 0, "extrapolated above, C"}, {0.2, 1, "uncertainty: TestUncertainty"},
+		{0.1, 1, "uncertainty: TestUncertainty"}, {194, 0, "extrapolated above, F"}, {90, 0, "extrapolated above, C"}, {0.1, 1, "uncertainty: TestUncertainty"},
 		{38, 1, "sap graduation, F"}, {units.Fahrenheit(38).Celsius(), 1, "sap graduation, C"},
 		{2, 0, "sap corrected: TestSapCorrectionServesOtherReadings"}, {1, 0, "the same, from"}, {4, 0, "to"}, {0.05, 2, "within"},
 		{68, 0, "label, F"}, {20, 0, "label, C"}, {190, 0, "hottest pour, F"}, {units.Fahrenheit(190).Celsius(), 1, "the same, C"},

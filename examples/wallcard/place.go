@@ -11,6 +11,7 @@ type place struct {
 	today   bool   // measured today, not average weather
 	flag    string // the flag that says so
 	known   string // the same in words
+	told    []string
 }
 
 func newPlace(in *flags, s system) (place, error) {
@@ -19,6 +20,10 @@ func newPlace(in *flags, s system) (place, error) {
 		return place{}, err
 	}
 	p := place{station: station, today: true, flag: flag}
+	if in.held {
+		// Paper has no flags: without an elevation there is nothing to hold against.
+		p.told = in.place.Told(&cli.Sheet{Metric: in.metric})
+	}
 	switch flag {
 	case cli.ByWaterBoils:
 		p.known = "Water measured to boil at " + s.temperature(in.place.WaterBoils)

@@ -103,6 +103,7 @@ func TestPrintOneSheet(t *testing.T) {
 			"metric": {"-metric"},
 			"full": {"-name", strings.Repeat("Wide Ww ", longestName/8), "-altimeter", "30.42 inHg", "-elevation", "1640 ft",
 				"-target", "68.9 Brix", "-hydrometer", "20 C", "-sap-hydrometer", "20 C"},
+			"off":  {"-water-boils", "213.5 F", "-elevation", "1000 ft", "-target", "68.9 Brix"},
 			"low":  {"-pressure", "110 kPa", "-target", "60 Brix"},
 			"high": {"-water-boils", "81.5 C", "-target", "75 Brix", "-metric", "-name", strings.Repeat("W", longestName)},
 		} {

@@ -54,6 +54,26 @@ func TestRowsWithinReach(t *testing.T) {
 	}
 }
 
+// The elevation beside an instrument is held against it. By hand, as in the tests of
+// the place: average weather boils water at 210.1 F at 1,000 ft.
+func TestPlaceHeld(t *testing.T) {
+	for _, tc := range []struct {
+		args []string
+		want string
+	}{
+		{[]string{"-water-boils", "213.5 F", "-elevation", "1000 ft"}, `your thermometer shows 3.4 F deg more, which no weather explains`},
+		{[]string{"-water-boils", "209.8 F", "-elevation", "1000 ft"}, "they agree"},
+		{[]string{"-pressure", "28.4 inHg", "-elevation", "1500 ft"}, "they agree"},
+		{[]string{"-water-boils", "209.8 F"}, ""},
+		{[]string{"-elevation", "1000 ft"}, ""},
+	} {
+		said := words(page(t, tc.args...))
+		if tc.want == "" && (strings.Contains(said, "weather explains") || strings.Contains(said, "beside -")) || !strings.Contains(said, tc.want) {
+			t.Errorf("%q: want %q in %s", tc.args, tc.want, said)
+		}
+	}
+}
+
 // Syrup that does not keep is told so.
 func TestStrengthThatKeeps(t *testing.T) {
 	const thin, thick = "below 66\u00a0Brix it ferments", "from 68\u00a0Brix on crystals are likely"

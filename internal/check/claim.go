@@ -11,6 +11,7 @@ type Claim struct {
 	Table  string                     // id of the table
 	Column string                     // the want column
 	Func   string                     // the function, such as "density.Solution"
+	With   string                     // the arguments that no row gives, and what is taken from the answer; for a reader
 	Select func(Row) bool             // the rows it speaks of; nil for all
 	Got    func(Row) (float64, error) // the function's value, in the column's unit
 }

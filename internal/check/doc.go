@@ -4,7 +4,8 @@
 // A table is a CSV file in tables/, embedded in the package. A [Claim] says
 // which function must reproduce which published column; [Run] makes one
 // subtest of every row, so that go test -v reads as a list of worked checks,
-// and [Evaluate] gives the same result to a program. [Orphans] lists the
+// and [Evaluate] gives the same result to a program. [WriteFigures] writes them
+// for programs in other languages. [Orphans] lists the
 // published figures that nothing claims yet.
 //
 // # The header of a table
@@ -37,9 +38,11 @@
 //
 // # Columns
 //
-// The words after a column's name are its kind, its unit (1 for a pure
-// number, - for text, unit where another column of the row says it) and a
-// description. The kinds are:
+// The words after a column's name are its kind, its unit and a description. The
+// unit is 1 for a pure number and - for text; US gal and 1000 taps are units of
+// two words. Where another column of the row tells it, the unit is the word
+// unit, and the description says "see the column NAME" unless that column is
+// called unit. The kinds are:
 //
 //   - input, a number that the function is given or that the row states;
 //   - want, a published number that a function must reproduce;

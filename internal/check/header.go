@@ -87,7 +87,11 @@ func (t *Table) addColumn(name, value string) error {
 	case !slices.Contains([]string{Input, Want, Deviation, Text}, f[0]):
 		return fmt.Errorf("column %s: unknown kind %q", name, f[0])
 	}
-	t.Columns = append(t.Columns, Column{Name: name, Kind: f[0], Unit: f[1], Words: strings.Join(f[2:], " ")})
+	n := 2 // words of kind and unit
+	for n < len(f) && (f[n-1] == "US" || f[n-1] == "1000") {
+		n++
+	}
+	t.Columns = append(t.Columns, Column{Name: name, Kind: f[0], Unit: strings.Join(f[1:n], " "), Words: strings.Join(f[n:], " ")})
 	return nil
 }
 
@@ -137,6 +141,9 @@ func (t *Table) complete(id string) error {
 	}
 	if t.Obtained != byRow && !knownObtained(t.Obtained) {
 		return fmt.Errorf("obtained %q does not start with one of %s", t.Obtained, strings.Join(obtainedWords, ", "))
+	}
+	if err := t.completeUnits(); err != nil {
+		return err
 	}
 	return t.completeColumns()
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // What all programs say of finished syrup stands here, so that one thing has one
-// figure. Plus or minus is k = 2 on every page.
+// figure. Give or take is k = 2 wherever a program prints it.
 
 // Strengths that a program takes as a target.
 const (
@@ -25,7 +25,7 @@ const Legal = "the United States and Canada ask for 66.0 to 68.9, some places fo
 // [sugar.UnitedStates].
 const legalMost units.Brix = 68.9
 
-// NineteenOfTwenty tells what plus or minus means on all pages.
+// NineteenOfTwenty tells, once on a page, what its give or take means.
 const NineteenOfTwenty = "Give or take holds 19 times of 20 (k = 2), on all of this page."
 
 // Target checks the strength to finish at.
@@ -42,16 +42,20 @@ func Keeping(b units.Brix) string {
 		return fmt.Sprintf("Syrup of %s is thin: below %s it ferments or molds in the jar, and it may not be sold as syrup. Boil on, or keep it cold and use it soon.", b.Text(1), sugar.KeepsFrom.Text(0))
 	case b > legalMost:
 		return fmt.Sprintf("Syrup of %s is too thick: most rules end at %s, and from %s on crystals are likely in the jar.", b.Text(1), legalMost.Text(1), sugar.KeepsTo.Text(0))
-	case b >= sugar.KeepsTo:
+	case b >= sugar.KeepsTo-1e-9: // what is poured together is rounded
 		return fmt.Sprintf("Syrup of %s is thick: from %s on crystals are likely in the jar.", b.Text(1), sugar.KeepsTo.Text(0))
 	}
 	return ""
 }
 
-// BringBack tells how syrup that went too far is brought back. Common practice.
-func BringBack() []string {
+// WaterOrSap is what syrup that went too far is usually thinned with.
+const WaterOrSap = "hot water or hot sap"
+
+// BringBack tells how syrup that went too far is brought back, with something hot
+// such as [WaterOrSap]. Common practice.
+func BringBack(with string) []string {
 	return []string{
-		"Off the fire first. Thin it there with hot water or hot sap, in small pours, stirring after each. Stand back: it foams up and spits, and syrup burns deep.",
+		"Off the fire first. Thin it there with " + with + ", in small pours, stirring after each. Stand back: it foams up and spits, and syrup burns deep.",
 		"Then bring it to the boil again, filter it, and read again. What is cold or not boiled again spoils the jar.",
 	}
 }
@@ -59,13 +63,17 @@ func BringBack() []string {
 // ReadAgain tells how to read so that the reading decides. Common practice.
 const ReadAgain = "Read again, the hydrometer first: stem clean and dry, cup full and deep, the temperature of the cup taken with the reading."
 
-// NearBoil notes a density that is extrapolated, in a cup so hot; it is empty for
-// other cups.
-func (s *Sheet) NearBoil(cup units.Temperature) string {
-	if !density.Extrapolated(cup) {
-		return ""
+// InCup notes the cup that a hydrometer stands in: how hot it is, whether somebody
+// told so, and near the boil that the density is extrapolated.
+func (s *Sheet) InCup(cup units.Temperature, told bool) []string {
+	notes := []string{"in the cup at " + s.In(Temperature(cup))}
+	if !told {
+		notes[0] += ", as is usual: measure yours and give -cup"
 	}
-	return "above " + s.Degrees(units.Celsius(90)) + " the density is extrapolated, by less than 0.1 Brix"
+	if density.Extrapolated(cup) {
+		notes = append(notes, "above "+s.Degrees(units.Celsius(90))+" the density is extrapolated, by less than 0.1 Brix")
+	}
+	return notes
 }
 
 // UsualCup is the temperature in the cup if nobody tells: 211 F, near which hot

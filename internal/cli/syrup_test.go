@@ -19,6 +19,7 @@ func TestKeeping(t *testing.T) {
 		{65.9, "is thin"},
 		{66, ""}, {66.9, ""}, {67.9, ""},
 		{68, "Syrup of 68.0 Brix is thick: from 68 Brix on crystals are likely"},
+		{68 - 1e-13, "from 68 Brix on crystals are likely"}, // two cans of 68 poured together
 		{68.9, "is thick"},
 		{69, "is too thick: most rules end at 68.9 Brix"},
 	} {
@@ -59,7 +60,18 @@ func TestCup(t *testing.T) {
 	if err := s.Cup("cup", units.Fahrenheit(210.6), boils, by); err == nil || !strings.Contains(err.Error(), "-cup: syrup boils at 208.5 F today") {
 		t.Error(err)
 	}
-	if s.NearBoil(units.Fahrenheit(194)) != "" || !strings.HasPrefix(s.NearBoil(units.Fahrenheit(194.1)), "above 194 F") {
-		t.Error("the density is extrapolated above 90 C, 194 F")
+	// The density is extrapolated above 90 C, 194 F.
+	for _, c := range []struct {
+		at   float64
+		told bool
+		want string
+	}{
+		{194, true, "in the cup at 194.0 F"},
+		{194.1, true, "in the cup at 194.1 F; above 194 F the density is extrapolated, by less than 0.1 Brix"},
+		{194, false, "in the cup at 194.0 F, as is usual: measure yours and give -cup"},
+	} {
+		if got := strings.Join(s.InCup(units.Fahrenheit(c.at), c.told), "; "); got != c.want {
+			t.Errorf("%v F: %q, want %q", c.at, got, c.want)
+		}
 	}
 }

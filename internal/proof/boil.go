@@ -99,6 +99,15 @@ func Boil() []check.Claim {
 				return float64(b) - r.Float("brix"), err
 			}},
 		{Table: "boiling-errors-worked", Column: "value", Func: "boil.SyrupPoint and others", Got: boilingError},
+		{Table: "boiling-errors-worked", Column: "value", Func: "boil.Probe.Shows", Select: when("quantity", "boiling point under syrup"),
+			Got: func(r check.Row) (float64, error) {
+				at, err := boil.Probe{Pressure: units.Atmosphere}.Shows(66)
+				if err != nil {
+					return math.NaN(), err
+				}
+				deep, err := boil.Probe{Pressure: units.Atmosphere, Over: units.Inches(r.Float("change"))}.Shows(66)
+				return deep.Sub(at).FahrenheitDegrees(), err
+			}},
 		{Table: "latent-heat", Column: "value", Func: "boil.LatentHeat", Got: latent},
 	}
 }

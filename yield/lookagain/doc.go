@@ -24,6 +24,10 @@
 // A name with fewer than five values is held against the values of all names. With
 // fewer than three of these a strength above 6 Brix is found: sap runs at 1 to 4.
 //
+// Strengths of a list of syrup are held against syrup alone: rules allow 66 to
+// 68.9 Brix, and below 60 or above 72 one is found. What stands a few Brix beside
+// the rule happens, and is for the page that mends it.
+//
 // A day is far from the median day if it is more than 60 days away, and more than
 // 3.5 times 1.4826 d. Sap runs for six to ten weeks (common practice).
 //

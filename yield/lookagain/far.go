@@ -14,7 +14,9 @@ const (
 	fewOfAName  = 5
 	fewOfAll    = 3
 	strongSap   = 6.0 // Brix, where there is nothing to compare with
-	seasonReach = 60  // days
+	thinSyrup   = 60.0
+	thickSyrup  = 72.0
+	seasonReach = 60 // days
 )
 
 // bands are the shares of the median within which nothing is far.
@@ -82,10 +84,14 @@ func (l *List) far(add adder) {
 				of, whose = usualOf(values(order[:n])), "that of "+quoted(l.names[name])
 			}
 			for _, i := range order[:n] {
-				x := l.rows[i].value[m]
+				x, b := l.rows[i].value[m], bands[m]
 				switch {
+				case m == strength && l.Of == Syrup:
+					if !(x >= thinSyrup && x <= thickSyrup) {
+						add(i, Far, b.what+" "+l.shown(m, x)+" is far from that of syrup, 66 to 69 Brix: read it again")
+					}
 				case of.n >= fewOfAll:
-					if b := bands[m]; of.beyond(x) && !(x >= b.low*of.middle && x <= b.high*of.middle) {
+					if of.beyond(x) && !(x >= b.low*of.middle && x <= b.high*of.middle) {
 						add(i, Far, b.what+" "+l.shown(m, x)+" is far from "+whose+", "+l.shown(m, of.middle)+" in the middle: has the point slipped?")
 					}
 				case m == strength && x > strongSap:

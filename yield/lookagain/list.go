@@ -79,12 +79,22 @@ type row struct {
 	drawn, early bool
 }
 
+// A Liquid is what strengths are of.
+type Liquid uint8
+
+const (
+	Sap   Liquid = iota // held against the other rows
+	Syrup               // held against what syrup has, 66 to 69 Brix
+)
+
 // A List holds rows. The zero List is empty and takes any number; it is not for
 // concurrent use.
 type List struct {
 	// Most bounds how many rows are kept, zero for no bound. Of what is passed over
 	// [List.Skipped] tells.
 	Most int
+	// Of says which liquid has the strengths, sap if nothing is said.
+	Of Liquid
 	// Units are what findings print behind a number, such as US gal.
 	VolumeUnit, PriceUnit string
 

@@ -87,6 +87,27 @@ func TestFew(t *testing.T) {
 	}
 }
 
+// Syrup is held against syrup: a single can, two, or many. 66.12 is a can a little
+// thin, 56.12 and 76.9 are not in what rules allow by ten and eight.
+func TestSyrup(t *testing.T) {
+	for _, c := range []struct {
+		values []float64
+		found  int // first line, 0 for none
+	}{
+		{[]float64{66.12}, 0}, {[]float64{66.9, 63.8}, 0}, {[]float64{59.9}, 2}, {[]float64{60, 72}, 0}, {[]float64{66.9, 72.1}, 3},
+		{[]float64{66.9, 67, 66.8, 66.9, 67.1, 56.12}, 7}, // half the median would be 33
+		{[]float64{66.9, 66.9, 66.9, 66.9, 76.9}, 6},
+	} {
+		l := strengths("hill side", c.values...)
+		l.Of = lookagain.Syrup
+		got := found(l)
+		if c.found == 0 && got != "" || c.found != 0 && (!strings.HasPrefix(got, fmt.Sprintf("r.csv:%d: far from the usual: strength ", c.found)) ||
+			!strings.HasSuffix(got, " Brix is far from that of syrup, 66 to 69 Brix: read it again\n") || strings.Count(got, "\n") != 1) {
+			t.Errorf("%v: %q", c.values, got)
+		}
+	}
+}
+
 func TestTwiceAndSeason(t *testing.T) {
 	l := new(lookagain.List)
 	for i, r := range []lookagain.Row{

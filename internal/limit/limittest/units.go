@@ -3,6 +3,7 @@ package limittest
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -114,4 +115,13 @@ func written[Q any](parse func(string) (Q, error), text, symbol string) (float64
 	x, ok1 := number(text)
 	one, ok2 := number("1 " + symbol)
 	return x / one, ok1 && ok2
+}
+
+// Number returns err, and an error of its own where an answer that should be
+// good has a part that is not a number.
+func Number(answer any, err error) error {
+	if text := fmt.Sprintf("%+v", answer); err == nil && strings.Contains(text, "NaN") {
+		return errors.New("no error beside " + text)
+	}
+	return err
 }

@@ -1,0 +1,53 @@
+package kept_test
+
+import (
+	"math"
+
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// current is the version that is in the making. A folder of its name is added
+// with the first document that it writes in another way.
+const current = "v0.2.0"
+
+var nan = math.NaN()
+
+// documents lists a value of every type that encodes. The words tell two values
+// of a type apart. Numbers end in binary, so that no machine rounds them.
+var documents = []document{
+	// units
+	keep("", units.Celsius(20.25)),
+	keep("not known", units.Celsius(nan)),
+	keep("", units.CelsiusDegrees(3.5)),
+	keep("", 1.5*units.Meter),
+	keep("", 1.5*units.SquareMeter),
+	keep("", 0.0625*units.CubicMeter),
+	keep("not known", units.Volume(nan)),
+	keep("", 12.5*units.Kilogram),
+	keep("", 1325.5*units.KilogramPerCubicMeter),
+	keep("", 101325*units.Pascal),
+	keep("", 2500*units.Joule),
+	keep("", 1500*units.Watt),
+	keep("", 0.5*units.KilogramPerSecond),
+	keep("", 0.25*units.CubicMeterPerSecond),
+	keep("", units.Flux(0.25)),
+	keep("", units.SpecificEnergy(2256500)),
+	keep("", units.SpecificHeat(4186.75)),
+	keep("", units.Viscosity(0.125)),
+	keep("", units.Angle(0.5)),
+	keep("", units.Brix(66.5)),
+	keep("not known", units.Brix(nan)),
+	keep("", units.Share(12.5)),
+	keep("", units.Metric),
+	keep("", units.RangeError{Func: "boil.SyrupPoint", Arg: "pressure", What: "pressure at the pan", Value: 10, Low: 20, High: 120, Unit: "kPa", Hint: "see the barometer"}),
+	keep("not known, no upper end", units.RangeError{Arg: "draw", Value: nan, Low: 0, High: math.Inf(1)}),
+
+	// tapping
+	keep("", tapping.SugarMaple),
+	keep("", tapping.Slow),
+}
+
+// refusals lists the types that have MarshalJSON or MarshalText to say that they
+// do not encode.
+var refusals = map[string]bool{}
