@@ -21,9 +21,9 @@
 //
 // [SG2020] is the apparent specific gravity 20/20 C of the sugar tables,
 // [TrueSG2020] the one in vacuo, [Baume145] the Baume of the US sugar scale,
-// [ND20] a refractive index at 20 C. Their text names it too: "36 Be145". Two tables relate density and strength,
-// 0.045 Brix apart at 66: a [Scale] is [ICUMSA], which is meant where nothing
-// is said, or [NBSC440].
+// [ND20] a refractive index at 20 C. Their text names it too: "36
+// Be145". Two tables relate density and strength, 0.045 Brix apart at 66: a
+// [Scale] is [ICUMSA], which is meant where nothing is said, or [NBSC440].
 //
 // # Instruments
 //

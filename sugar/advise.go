@@ -71,7 +71,7 @@ func thick(b units.Brix) bool { return b >= KeepsTo-hair }
 // forbids is an [*InfeasibleError]. An error comes with the advice to read
 // again.
 //
-// Check values, 66 to 68.9 Brix: leave 67.0 within 0.36, read 66.2 within 0.36
+// Check values: with a rule of 66 to 68.9 Brix leave 67.0 within 0.36, read 66.2 within 0.36
 // again, thin 69.4 within 0.36; 67.6 within 0.36 is left by the rule and thinned
 // to a target of 66.9 (by hand).
 func (s Standard) Advise(measured, uncertainty, target units.Brix) (Advice, error) {

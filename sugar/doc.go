@@ -15,8 +15,11 @@
 // Every operation keeps mass and sugar to the last digits of the arithmetic.
 // All lots are checked when they are made; the zero Lot is empty. What cannot
 // be had, such as a blend stronger than its parts, is an [*InfeasibleError]
-// that says why and what to do instead; an argument outside its documented
-// range is a [*example.org/sapreckoner/units.RangeError].
+// that says why and what to do instead. Outside its documented range, and for NaN,
+// a function answers NaN or the zero value and a
+// [*example.org/sapreckoner/units.RangeError] that names the argument, its range
+// and the way out; the documentation of a function gives its range and does not
+// repeat this. NaN for one argument alone asks for its range.
 //
 // # Blending and mending
 //
