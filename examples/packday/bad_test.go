@@ -33,7 +33,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-cup|300 F", "-cup: temperature"},
 		{"-cup|211 F|-water-boils|200 F", "-cup: syrup boils at 207."},
 		{"-pressure|30.10 inHg|-elevation|1500 ft", "-pressure: station pressure 30.1 inHg (101.9 kPa) is outside"},
-		{"-target|80 Brix", "-target: target 80 Brix is outside 60 to 75"},
+		{"-target|80 Brix", "-target: target 80 Brix is outside 60 to 74"},
 		{"-place|Atlantis", `-place: "Atlantis" is not known: use one of United States`},
 		{"-water-boils|150 F", "-water-boils: boiling point of water"},
 		{"-thin-with|66.5 Brix|-volume|1 L|-reading|69 Brix|-target|66.9 Brix", "-thin-with: it must be at least 1 Brix thinner"},

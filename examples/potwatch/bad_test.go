@@ -10,7 +10,7 @@ import (
 func badFlags() (cases []clitest.Bad) {
 	const pot = "-tare|6 lb|-gross|30 lb|-pot-brix|40 Brix|"
 	for _, c := range []struct{ args, want string }{
-		{"-target|90 Brix", "-target: target 90 Brix is outside 60 to 75"},
+		{"-target|90 Brix", "-target: target 90 Brix is outside 60 to 74"},
 		{"-target|NaN Brix", "-target"},
 		{"-inverted|30 %", "-inverted: inverted share 30 % is outside 0 to 12 %: a sap of glucose and fructose"},
 		{"-inverted-by|13 %", "-inverted-by: uncertainty"},

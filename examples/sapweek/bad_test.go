@@ -71,7 +71,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-boil-rate|12 US gal/h|-pan-area|4 ft2", "-pan-area: says the same as -boil-rate"},
 		{"-heat|0 kW", "-heat: heat"},
 		{"-heat|20 kW|-pan-rate|1 US gal/ft2/h", "-pan-rate: says the same as -heat"},
-		{"-syrup|59 Brix", "-syrup: target 59 Brix is outside 60 to 75 Brix"},
+		{"-syrup|59 Brix", "-syrup: target 59 Brix is outside 60 to 74 Brix"},
 		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-pressure|5 kPa", "-pressure: station pressure "},
 		{"-altimeter|30 inHg", "-altimeter: give -elevation too"},

@@ -15,7 +15,7 @@ import (
 // Strengths that a program takes as a target.
 const (
 	LeastTarget units.Brix = 60
-	MostTarget  units.Brix = 75
+	MostTarget  units.Brix = 74
 )
 
 // Legal words what rules ask of a target.
