@@ -29,8 +29,7 @@ func (s *setup) gather(e *cli.Env) ([]gathering, error) {
 	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
-		flag := flagOf(err, "reading", "temperature", "read-at")
-		return nil, cli.For(flagOf(err, flag, "prism temperature", "read-at"), err)
+		return nil, cli.For(flagOf(err, "reading", "at", "read-at"), err)
 	}
 	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
 	if err != nil {

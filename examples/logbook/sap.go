@@ -52,7 +52,7 @@ func (s *sapCols) cols(volume string) []records.Col {
 // or the temperature of the cup.
 func ofReading(err error, reading, cup string) string {
 	var re *units.RangeError
-	if errors.As(err, &re) && re.Arg == "temperature" {
+	if errors.As(err, &re) && re.Arg == "at" {
 		return cup
 	}
 	return reading

@@ -43,7 +43,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 		return c, amount, errors.New("more than nothing and no more than 22,000 lb (10,000 kg): check its unit")
 	}
 	if c.true, err = s.hydrometer().Measure(reading, readAt, s.doubt); err != nil {
-		return c, argument(err, "reading", "temperature", "read_at"), err
+		return c, argument(err, "reading", "at", "read_at"), err
 	}
 	const thinnest, densest = 40, 80
 	if b := c.true.Brix; !(b >= thinnest && b <= densest) {
@@ -51,7 +51,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 			Hint: "syrup is near 66: check reading and cup; what is far thinner goes back to the pan"}
 	}
 	if c.lot, err = lot(volume, weight, c.true.Brix, temp); err != nil {
-		return c, argument(err, amount, "temperature", "temp"), err
+		return c, argument(err, amount, "at", "temp"), err
 	}
 	if !math.IsNaN(float64(light)) {
 		if _, err := sugar.AbsorbanceOf(light); err != nil {

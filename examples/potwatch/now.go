@@ -57,7 +57,7 @@ func byPrism(s *setup, f *cli.Flags) (*instrument, error) {
 	}
 	m, err := density.Refractometer{Compensated: s.compensated}.Measure(s.refractometer, s.at(), s.prismDoubt)
 	if err != nil {
-		return nil, cli.For(of(err, "refractometer", "prism temperature", "prism"), err)
+		return nil, cli.For(of(err, "refractometer", "at", "prism"), err)
 	}
 	return &instrument{"refractometer", cli.Brix(s.refractometer, 1), m}, nil
 }

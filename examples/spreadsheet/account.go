@@ -156,7 +156,7 @@ func (a *account) measure(r reading) (row, error) {
 
 // columnOf tells which column an argument of the hydrometer came from.
 func columnOf(err error) string {
-	if argument(err) == "temperature" {
+	if argument(err) == "at" {
 		return "cup"
 	}
 	return "reading"

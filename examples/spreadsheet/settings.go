@@ -60,25 +60,25 @@ var options = []option{
 		"", nil,
 		func(s *settings, text string) (err error) { s.accepts, err = readAccept(text); return err }},
 	{"sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer",
-		"33.8 to 104 F, 1 to 40 C", []string{"hydrometer graduation"},
+		"33.8 to 104 F, 1 to 40 C", []string{"Hydrometer.GraduatedAt"},
 		func(s *settings, text string) (err error) {
 			s.hydrometer.GraduatedAt, err = units.ParseTemperature(text)
 			return err
 		}},
 	{"division", "0.2 Brix", "smallest step that is read on it",
-		"above 0, to 5 Brix", []string{"division doubt"},
+		"above 0, to 5 Brix", []string{"Doubt.Division"},
 		func(s *settings, text string) (err error) {
 			s.doubt.Division, err = units.ParseBrix(text)
 			return err
 		}},
 	{"calibration", "0.1 Brix", "uncertainty of its scale, from a check in a known solution",
-		"above 0, to 5 Brix", []string{"calibration doubt"},
+		"above 0, to 5 Brix", []string{"Doubt.Calibration"},
 		func(s *settings, text string) (err error) {
 			s.doubt.Calibration, err = units.ParseBrix(text)
 			return err
 		}},
 	{"thermometer", "2 F deg", "how far the thermometer in the cup may be off, either way",
-		"above 0, to 18 F deg or 10 C deg", []string{"thermometer doubt"},
+		"above 0, to 18 F deg or 10 C deg", []string{"Doubt.Thermometer"},
 		func(s *settings, text string) (err error) {
 			s.doubt.Thermometer, err = units.ParseTempDiff(text)
 			return err

@@ -62,7 +62,10 @@ const endless = math.MaxInt32
 
 // outside words a range error. Its forms are those of [units.RangeError.Error].
 func outside(e *units.RangeError) string {
-	s := inWords(e.Arg)
+	s := e.What
+	if s == "" {
+		s = inWords(e.Arg)
+	}
 	say := wording(e)
 	open := e.High >= endless && e.Value < e.High
 	switch {
