@@ -219,6 +219,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-reading|90 Brix", "-reading: reading 90 Brix is outside"},
 		{"-reading|0.1 Brix", "-reading: sap"},
 		{"-read-at|250 F", "-read-at: temperature 250 F (121.1 C) is outside"},
+		{"-bottle|1 US qt|-pack|20 F", "-pack: temperature 20 F (-6.7 C) is outside"},
 		{"-sap-hydrometer|100 C", "-sap-hydrometer: graduation 212 F (100 C) is outside"},
 		{"-hydrometer|0 C", "-hydrometer: graduation 32 F (0 C) is outside"},
 		{"-cup|300 F", "-cup: temperature 300 F (148.9 C) is outside"},

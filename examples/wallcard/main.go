@@ -50,7 +50,7 @@ func setup(f *cli.Flags) func(*cli.Env) error {
 	var in flags
 	f.Place(&in.place, "1200 ft")
 	f.Group("Syrup and instruments")
-	f.Quantity(&in.target, "target", "66.9 Brix", "strength of the syrup, 60 to 75 Brix; below 66 it ferments, from 68 on crystals are likely")
+	f.Quantity(&in.target, "target", "66.9 Brix", "strength of the syrup, 60 to 74 Brix; below 66 it ferments, from 68 on crystals are likely")
 	f.Quantity(&in.syrupGraduation, "hydrometer", "60 F", "temperature printed on the syrup hydrometer, at which its scale is true")
 	f.Quantity(&in.sapGraduation, "sap-hydrometer", "38 F", "the same of the sap hydrometer")
 	f.Group("Sheet")

@@ -95,7 +95,7 @@ func TestBadInput(t *testing.T) {
 		{"-target|66.9", `-target: "66.9": no unit`},
 		{"-target|66.9 %", `-target: "66.9 %": ambiguous unit`},
 		{"-target|59.9 Brix", `-target: target 59.9 Brix is outside 60 to 74 Brix`},
-		{"-target|75.1 Brix", `-target: target 75.1 Brix is outside 60 to 74 Brix`},
+		{"-target|74.1 Brix", `-target: target 74.1 Brix is outside 60 to 74 Brix`},
 		{"-hydrometer|0 C", `-hydrometer: hydrometer graduation 32 F (0 C) is outside`},
 		{"-hydrometer|200 F", `-hydrometer: hydrometer graduation 200 F (93.3 C)`},
 		{"-sap-hydrometer|0 F", `-sap-hydrometer: hydrometer graduation 0 F (-17.8 C)`},
@@ -152,7 +152,7 @@ func TestCallsOfHelp(t *testing.T) {
 func TestLimits(t *testing.T) {
 	for _, args := range []string{
 		"-elevation|-500 m", "-elevation|5000 m", "-pressure|50 kPa", "-pressure|110 kPa",
-		"-target|60 Brix", "-target|75 Brix", "-hydrometer|1 C|-sap-hydrometer|1 C", "-hydrometer|40 C|-sap-hydrometer|40 C",
+		"-target|60 Brix", "-target|74 Brix", "-hydrometer|1 C|-sap-hydrometer|1 C", "-hydrometer|40 C|-sap-hydrometer|40 C",
 		"-name|" + strings.Repeat("x", longestName),
 	} {
 		for _, more := range []string{"", "|-metric"} {

@@ -34,7 +34,7 @@ func TestKeeping(t *testing.T) {
 }
 
 func TestTarget(t *testing.T) {
-	for b, ok := range map[float64]bool{60: true, 66.9: true, 75: true, 59.99: false, 75.01: false, math.NaN(): false} {
+	for b, ok := range map[float64]bool{60: true, 66.9: true, 74: true, 59.99: false, 74.01: false, math.NaN(): false} {
 		if err := cli.Target("target", units.Brix(b)); (err == nil) != ok {
 			t.Errorf("%v: %v", b, err)
 		}
