@@ -64,7 +64,7 @@
 //
 // There is no safe default for the efficiency. [LearnEfficiency] takes it from
 // past boils; [HomeBuiltPan] and [BuiltEvaporator] are the published ranges, and
-// an answer from a range is a [Span]. [PanRate], [LevelRate] and [HeatRate] tell
+// an answer from a range is a [units.Span]. [PanRate], [LevelRate] and [HeatRate] tell
 // how much water goes off in an hour: by rule, by a dipstick, or by the fire.
 //
 // # A pan through the day

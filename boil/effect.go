@@ -59,25 +59,25 @@ var shareRange = limit.Range{Arg: "effect of the change", Low: 0, High: 1000, Un
 // more than High, and for what preheats a demand that is not empty. Outside the
 // range the answer is NaN and a [units.RangeError]. Check value: 8 percent more
 // of 100 lb/h is 108 lb/h.
-func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (Span[units.MassRate], error) {
+func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (units.Span[units.MassRate], error) {
 	const fn = "boil.Effect.Apply"
 	if err := effectRange.Check(fn, float64(rate)); err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	if err := shareRange.Check(fn, float64(e.Low)); err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	if err := limit.Within(fn, shareRange.Arg+", high end", e.High, e.Low, units.Share(shareRange.High), units.Percent, "%", shareRange.Above); err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	low, high := e.Low, e.High
 	if e.Preheats {
 		if err := demand.check(fn); err != nil {
-			return nanSpan[units.MassRate](), err
+			return limit.NoSpan[units.MassRate](), err
 		}
 		low, high = min(low, demand.More()), min(high, demand.More())
 	}
-	return Span[units.MassRate]{
+	return units.Span[units.MassRate]{
 		Low:    rate * units.MassRate(1+low.Fraction()),
 		Middle: rate * units.MassRate(1+(low+high).Fraction()/2),
 		High:   rate * units.MassRate(1+high.Fraction()),

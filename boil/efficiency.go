@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -55,17 +56,17 @@ func (e Efficiency) check(fn string) error {
 
 // of returns the share of heat on a basis that gets into the sap, as a part of
 // one.
-func (e Efficiency) of(fn string, heat Basis) (Span[float64], error) {
+func (e Efficiency) of(fn string, heat Basis) (units.Span[float64], error) {
 	if heat == Delivered && e == (Efficiency{}) {
-		return Span[float64]{1, 1, 1}, nil
+		return units.Span[float64]{Low: 1, Middle: 1, High: 1}, nil
 	}
 	if heat == Delivered || heat != e.Basis {
-		return nanSpan[float64](), &BasisError{Func: fn, Heat: heat, Efficiency: e.Basis}
+		return limit.NoSpan[float64](), &BasisError{Func: fn, Heat: heat, Efficiency: e.Basis}
 	}
 	if err := e.check(fn); err != nil {
-		return nanSpan[float64](), err
+		return limit.NoSpan[float64](), err
 	}
-	return Span[float64]{e.Low.Fraction(), e.Middle().Fraction(), e.High.Fraction()}, nil
+	return units.Span[float64]{Low: e.Low.Fraction(), Middle: e.Middle().Fraction(), High: e.High.Fraction()}, nil
 }
 
 // HomeBuiltPan returns what a home-built flat pan over an open fire of wood
@@ -149,7 +150,7 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 		}
 		s := math.Sqrt(squares * n / (n - 1))
 		l.Spread = units.FractionShare(s)
-		apart = s * widen(len(boils)-1) * math.Sqrt(1+1/n)
+		apart = s * numeric.Widen(len(boils)-1) * math.Sqrt(1+1/n)
 	}
 	// The middle stays the mean: ends that boils far apart put beyond what an
 	// efficiency can be are drawn in on both sides.

@@ -79,23 +79,23 @@ func SyrupFinishes() []Finish {
 //
 // Source: [BrixFromRise] at 1 atm. Check value: 87.6 Brix at a 32 F rise, where
 // 7.41 lb of solids make 8.45 lb of product (computed).
-func (f Finish) Strength() (Span[units.Brix], error) {
+func (f Finish) Strength() (units.Span[units.Brix], error) {
 	return f.strength("boil.Finish.Strength")
 }
 
-func (f Finish) strength(fn string) (Span[units.Brix], error) {
+func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
 	var b [3]units.Brix
 	for i, rise := range [3]units.TempDiff{f.Low, (f.Low + f.High) / 2, f.High} {
 		var err error
 		if b[i], err = (Solute{}).fromRise(fn, rise, units.Atmosphere); err != nil {
-			return nanSpan[units.Brix](), err
+			return limit.NoSpan[units.Brix](), err
 		}
 	}
 	if !(f.Low <= f.High || limit.Same(f.Low, f.High)) {
-		return nanSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "rise, high end", Value: f.High.CelsiusDegrees(),
+		return limit.NoSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "rise, high end", Value: f.High.CelsiusDegrees(),
 			Low: f.Low.CelsiusDegrees(), High: math.Inf(1), Unit: "C deg", Hint: "Low and High are the wrong way round"}
 	}
-	return Span[units.Brix]{Low: b[0], Middle: b[1], High: b[2]}, nil
+	return units.Span[units.Brix]{Low: b[0], Middle: b[1], High: b[2]}, nil
 }
 
 // Moisture returns the water in the product, in percent by mass: what
@@ -103,12 +103,12 @@ func (f Finish) strength(fn string) (Span[units.Brix], error) {
 //
 // Range, errors and source as there. Check value: 12.4 percent at a 32 F rise
 // (computed).
-func (f Finish) Moisture() (Span[units.Share], error) {
+func (f Finish) Moisture() (units.Span[units.Share], error) {
 	s, err := f.strength("boil.Finish.Moisture")
 	if err != nil {
-		return nanSpan[units.Share](), err
+		return limit.NoSpan[units.Share](), err
 	}
-	return Span[units.Share]{Low: units.Share(100 - s.High), Middle: units.Share(100 - s.Middle), High: units.Share(100 - s.Low)}, nil
+	return units.Span[units.Share]{Low: units.Share(100 - s.High), Middle: units.Share(100 - s.Middle), High: units.Share(100 - s.Low)}, nil
 }
 
 // At returns the temperatures between which the product is done under the

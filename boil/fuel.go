@@ -81,25 +81,6 @@ type Fuel[Q units.Volume | units.Mass | units.Energy] struct {
 	Source   string
 }
 
-// A Span is a quantity that is known within limits: Low and High hold it two
-// times of three where they were learned, and are the ends of a published range
-// otherwise. Middle lies between them and is the best guess where there is one.
-type Span[Q ~float64] struct {
-	Low, Middle, High Q
-}
-
-// Left returns what is left of a stock when the span is used up; below zero,
-// what is missing.
-func (s Span[Q]) Left(stock Q) Span[Q] {
-	return Span[Q]{Low: stock - s.High, Middle: stock - s.Middle, High: stock - s.Low}
-}
-
-// nanSpan is the answer that goes with an error.
-func nanSpan[Q ~float64]() Span[Q] {
-	nan := Q(math.NaN())
-	return Span[Q]{nan, nan, nan}
-}
-
 // check tells whether the fuel makes sense.
 func (f Fuel[Q]) check(fn string) error {
 	if f.Basis < Gross || f.Basis > Delivered {
@@ -151,20 +132,20 @@ func (f Fuel[Q]) of(fn string, amount Q) (FuelHeat, error) {
 //
 // Source: fuel = heat/(heat value x efficiency). Check value: 8.86 US gallons of
 // propane (91,333 Btu gross) for 404,680 Btu at 50 percent (computed).
-func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (Span[Q], error) {
+func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (units.Span[Q], error) {
 	const fn = "boil.Fuel.Needed"
 	if err := f.check(fn); err != nil {
-		return nanSpan[Q](), err
+		return limit.NoSpan[Q](), err
 	}
 	if err := amountRange.Check(fn, float64(heat)); err != nil {
-		return nanSpan[Q](), err
+		return limit.NoSpan[Q](), err
 	}
 	share, err := at.of(fn, f.Basis)
 	if err != nil {
-		return nanSpan[Q](), err
+		return limit.NoSpan[Q](), err
 	}
 	whole := Q(float64(heat) / f.each())
-	return Span[Q]{Low: whole / Q(share.High), Middle: whole / Q(share.Middle), High: whole / Q(share.Low)}, nil
+	return units.Span[Q]{Low: whole / Q(share.High), Middle: whole / Q(share.Middle), High: whole / Q(share.Low)}, nil
 }
 
 // Makes returns the heat that an amount of the fuel brings into the sap: what
@@ -172,16 +153,16 @@ func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (Span[Q], error) {
 //
 // Check value: 22 times 400,000 Btu of a cord of 20 million Btu at 44 percent
 // (Ohio State University Extension: 22 gallons of syrup to the cord).
-func (f Fuel[Q]) Makes(amount Q, at Efficiency) (Span[units.Energy], error) {
+func (f Fuel[Q]) Makes(amount Q, at Efficiency) (units.Span[units.Energy], error) {
 	const fn = "boil.Fuel.Makes"
 	whole, err := f.of(fn, amount)
 	if err != nil {
-		return nanSpan[units.Energy](), err
+		return limit.NoSpan[units.Energy](), err
 	}
 	share, err := at.of(fn, f.Basis)
 	if err != nil {
-		return nanSpan[units.Energy](), err
+		return limit.NoSpan[units.Energy](), err
 	}
 	e := whole.Energy
-	return Span[units.Energy]{Low: e * units.Energy(share.Low), Middle: e * units.Energy(share.Middle), High: e * units.Energy(share.High)}, nil
+	return units.Span[units.Energy]{Low: e * units.Energy(share.Low), Middle: e * units.Energy(share.Middle), High: e * units.Energy(share.High)}, nil
 }

@@ -166,11 +166,11 @@ func TestNeededAndMakes(t *testing.T) {
 	}
 	for _, tc := range []struct {
 		wood units.Volume
-		pick func(boil.Span[units.Energy]) units.Energy
+		pick func(units.Span[units.Energy]) units.Energy
 	}{
-		{need.Low, func(s boil.Span[units.Energy]) units.Energy { return s.High }},
-		{need.Middle, func(s boil.Span[units.Energy]) units.Energy { return s.Middle }},
-		{need.High, func(s boil.Span[units.Energy]) units.Energy { return s.Low }},
+		{need.Low, func(s units.Span[units.Energy]) units.Energy { return s.High }},
+		{need.Middle, func(s units.Span[units.Energy]) units.Energy { return s.Middle }},
+		{need.High, func(s units.Span[units.Energy]) units.Energy { return s.Low }},
 	} {
 		made, err := f.Makes(tc.wood, at)
 		if got := tc.pick(made); err != nil || !near(float64(got), 1e9, 1e-3) {

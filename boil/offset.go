@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -91,7 +92,7 @@ func LearnOffset(stops ...PastStop) (Offset, error) {
 	n, m := float64(split), float64(len(offs)-split)
 	pooled := math.Sqrt((earlySpread*earlySpread*(n-1) + lateSpread*lateSpread*(m-1)) / (n + m - 2))
 	o.Late = units.TempDiff(late)
-	o.Drifts = math.Abs(late-early) > tail(len(offs)-2)*pooled*math.Sqrt(1/n+1/m)
+	o.Drifts = math.Abs(late-early) > numeric.Tail(len(offs)-2)*pooled*math.Sqrt(1/n+1/m)
 	return o, nil
 }
 
@@ -148,7 +149,7 @@ func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature,
 		if err := stopSpread.Check(fn, o.Spread.CelsiusDegrees()); err != nil {
 			return at, by, err
 		}
-		by = o.Spread * units.TempDiff(widen(o.Stops-1)*math.Sqrt(1+1/float64(n)))
+		by = o.Spread * units.TempDiff(numeric.Widen(o.Stops-1)*math.Sqrt(1+1/float64(n)))
 	}
 	return point.Add(off), by, nil
 }

@@ -20,18 +20,18 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 //
 // Check value: 100,000 Btu/h delivered for 87.3 lb in an hour, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).
-func PowerFor(rate units.MassRate, on Basis, demand HeatDemand, at Efficiency) (Span[units.Power], error) {
+func PowerFor(rate units.MassRate, on Basis, demand HeatDemand, at Efficiency) (units.Span[units.Power], error) {
 	const fn = "boil.PowerFor"
 	if err := powerRate.Check(fn, float64(rate)); err != nil {
-		return nanSpan[units.Power](), err
+		return limit.NoSpan[units.Power](), err
 	}
 	if err := demand.check(fn); err != nil {
-		return nanSpan[units.Power](), err
+		return limit.NoSpan[units.Power](), err
 	}
 	share, err := at.of(fn, on)
 	if err != nil {
-		return nanSpan[units.Power](), err
+		return limit.NoSpan[units.Power](), err
 	}
 	whole := units.Power(float64(demand.PerWater()) * float64(rate))
-	return Span[units.Power]{whole / units.Power(share.High), whole / units.Power(share.Middle), whole / units.Power(share.Low)}, nil
+	return units.Span[units.Power]{Low: whole / units.Power(share.High), Middle: whole / units.Power(share.Middle), High: whole / units.Power(share.Low)}, nil
 }

@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -59,13 +60,13 @@ var (
 // Source: producers' manuals, from memory: 1 gal/ft2/h of flat pan; 2 gal/ft2/h
 // of the plan area of a flue pan, 1.5 to 3 with forced draft. Check value: 20 US
 // gal/h, from 15 to 30, of 10 ft2 of flue pan.
-func PanRate(kind PanKind, area units.Area) (Span[units.VolumeRate], error) {
+func PanRate(kind PanKind, area units.Area) (units.Span[units.VolumeRate], error) {
 	const fn = "boil.PanRate"
 	if err := panRange.Check(fn, area.SquareMeters()); err != nil {
-		return nanSpan[units.VolumeRate](), err
+		return limit.NoSpan[units.VolumeRate](), err
 	}
-	flux := func(low, middle, high float64) (Span[units.VolumeRate], error) {
-		return Span[units.VolumeRate]{
+	flux := func(low, middle, high float64) (units.Span[units.VolumeRate], error) {
+		return units.Span[units.VolumeRate]{
 			Low:    units.USGallonsPerSquareFootHour(low).Through(area),
 			Middle: units.USGallonsPerSquareFootHour(middle).Through(area),
 			High:   units.USGallonsPerSquareFootHour(high).Through(area),
@@ -77,7 +78,7 @@ func PanRate(kind PanKind, area units.Area) (Span[units.VolumeRate], error) {
 	case FluePan:
 		return flux(1.5, 2, 3)
 	}
-	return nanSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
+	return limit.NoSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
 		Hint: "say boil.FlatPan or boil.FluePan, or measure your own rate"}
 }
 
@@ -94,20 +95,20 @@ func PanRate(kind PanKind, area units.Area) (Span[units.VolumeRate], error) {
 //
 // Check value: 87.3 lb in an hour of 100,000 Btu/h delivered, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).
-func HeatRate(power units.Power, on Basis, demand HeatDemand, at Efficiency) (Span[units.MassRate], error) {
+func HeatRate(power units.Power, on Basis, demand HeatDemand, at Efficiency) (units.Span[units.MassRate], error) {
 	const fn = "boil.HeatRate"
 	if err := powerRange.Check(fn, power.Watts()); err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	if err := demand.check(fn); err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	share, err := at.of(fn, on)
 	if err != nil {
-		return nanSpan[units.MassRate](), err
+		return limit.NoSpan[units.MassRate](), err
 	}
 	whole := units.MassRate(float64(power) / float64(demand.PerWater()))
-	return Span[units.MassRate]{whole * units.MassRate(share.Low), whole * units.MassRate(share.Middle), whole * units.MassRate(share.High)}, nil
+	return units.Span[units.MassRate]{Low: whole * units.MassRate(share.Low), Middle: whole * units.MassRate(share.Middle), High: whole * units.MassRate(share.High)}, nil
 }
 
 // A LevelReading is the level in the pan at a time after the fire was lit. Added
@@ -164,7 +165,7 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 	}
 	var out MeasuredRate
 	var lost, before float64 // kg since the first reading, and s of the one before
-	var sum lineSum
+	var sum numeric.LineSum
 	for i, r := range readings {
 		if err := levelRange.Check(fn, r.Level.Meters()); err != nil {
 			return MeasuredRate{}, err
@@ -188,13 +189,13 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 			out.ColdStart = units.Mass(lost)
 		}
 		out.Readings++
-		sum.add(at/3600, lost, 1)
+		sum.Add(at/3600, lost, 1)
 	}
 	if out.Readings < 2 {
 		return bad("readings after the cold start", float64(out.Readings), 2, math.Inf(1), "", "read the level again, a good while later")
 	}
-	line := sum.fit()
-	out.Warm = units.KilogramsPerHour(line.slope)
-	out.WarmBy = units.KilogramsPerHour(line.slopeError(sum.scatter(line)))
+	line := sum.Fit()
+	out.Warm = units.KilogramsPerHour(line.Slope)
+	out.WarmBy = units.KilogramsPerHour(line.SlopeError(sum.Scatter(line)))
 	return out, nil
 }

@@ -168,7 +168,7 @@ func TestLevelRateRefuses(t *testing.T) {
 
 // The figures as their sources print them.
 func TestEffectsAsPrinted(t *testing.T) {
-	want := []boil.Span[units.Share]{{Low: 8, High: 8}, {Low: 27, High: 27}, {Low: 15, High: 17}}
+	want := []units.Span[units.Share]{{Low: 8, High: 8}, {Low: 27, High: 27}, {Low: 15, High: 17}}
 	for i, e := range boil.Effects() {
 		if !near(float64(e.Low), float64(want[i].Low), 1e-12) || !near(float64(e.High), float64(want[i].High), 1e-12) {
 			t.Errorf("%s: %v to %v, want %v", e.Change, e.Low, e.High, want[i])

@@ -57,7 +57,7 @@ func TestSweep(t *testing.T) {
 			boil.PastStop{When: time.Unix(1e9, 0), Pressure: p, Stop: units.Fahrenheit(219.2), Cup: 66.5},
 			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
 			boil.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
-			boil.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, boil.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
+			boil.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
 			boil.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.002}, boil.Comparison{}, boil.Drawn{}, boil.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
 			boil.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour},
 			boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(90), CupBy: 1, ReadingBy: 0.2, ScaleBy: 0.2},

@@ -224,15 +224,15 @@ func TestWatchNamesOddReadings(t *testing.T) {
 		odd  []boil.OddReading
 		used int
 	}{
-		"foam":    {map[int]units.TempDiff{4: -2}, []boil.OddReading{{4, boil.Dip, false}}, 8},
-		"first":   {map[int]units.TempDiff{1: -2}, []boil.OddReading{{1, boil.Dip, false}}, 8},
-		"touched": {map[int]units.TempDiff{4: +2}, []boil.OddReading{{4, boil.Spike, false}}, 8},
+		"foam":    {map[int]units.TempDiff{4: -2}, []boil.OddReading{{Index: 4, What: boil.Dip, Open: false}}, 8},
+		"first":   {map[int]units.TempDiff{1: -2}, []boil.OddReading{{Index: 1, What: boil.Dip, Open: false}}, 8},
+		"touched": {map[int]units.TempDiff{4: +2}, []boil.OddReading{{Index: 4, What: boil.Spike, Open: false}}, 8},
 		// Of two readings nobody knows which is wrong: the watch starts anew.
-		"touched at once": {map[int]units.TempDiff{1: +2}, []boil.OddReading{{2, boil.SetBack, false}}, 7},
-		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{3, boil.Dip, false}, {6, boil.Spike, false}}, 7},
-		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{4, boil.SetBack, false}}, 5},
+		"touched at once": {map[int]units.TempDiff{1: +2}, []boil.OddReading{{Index: 2, What: boil.SetBack, Open: false}}, 7},
+		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{Index: 3, What: boil.Dip, Open: false}, {Index: 6, What: boil.Spike, Open: false}}, 7},
+		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{Index: 4, What: boil.SetBack, Open: false}}, 5},
 		"within slip":     {map[int]units.TempDiff{4: -0.1}, nil, 9},
-		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{4, boil.Dip, false}}, 8},
+		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{Index: 4, What: boil.Dip, Open: false}}, 8},
 		"just none":       {map[int]units.TempDiff{4: -(fall - 0.01)}, nil, 9},
 	} {
 		o, err := watch(t).Outlook(shifted(tc.by)...)

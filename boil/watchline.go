@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -38,7 +39,7 @@ func (w Watch) leaps(fn string, before []WatchReading, r WatchReading, p units.P
 		return false, err
 	}
 	u, by, err := w.inverse(fn, r, p, lean{})
-	return l.at(0)-u > oddSigma*math.Hypot(l.errorAt(0, sigma), sigma*by), err
+	return l.At(0)-u > oddSigma*math.Hypot(l.ErrorAt(0, sigma), sigma*by), err
 }
 
 // inverse returns u = 1/B of a reading with the error that all share, and its
@@ -66,18 +67,18 @@ func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, all lean) (u
 // line lays the line through the readings with the error that all share; its
 // times are minutes from now. Sigma is how many times the stated uncertainty
 // the readings scatter, 1 at least.
-func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p units.Pressure, all lean) (l line, sigma float64, err error) {
-	var sum lineSum
+func (w Watch) line(fn string, readings []WatchReading, now time.Duration, p units.Pressure, all lean) (l numeric.Line, sigma float64, err error) {
+	var sum numeric.LineSum
 	for _, r := range readings {
 		u, by, err := w.inverse(fn, r, p, all)
 		if err != nil {
 			return l, 0, err
 		}
-		sum.add((r.At - now).Minutes(), u, 1/(by*by))
+		sum.Add((r.At - now).Minutes(), u, 1/(by*by))
 	}
-	l = sum.fit()
+	l = sum.Fit()
 	sigma = 1
-	if s := sum.scatter(l); s > 1 {
+	if s := sum.Scatter(l); s > 1 {
 		sigma = s
 	}
 	return l, sigma, nil
@@ -93,22 +94,22 @@ func (w Watch) fit(fn string, readings []WatchReading, p units.Pressure, all lea
 	}
 	// Everything follows from the height of the line at its middle and its
 	// slope, which err independently of each other.
-	u, target := l.at(0), 1/float64(w.Target)
-	heightBy, slopeBy := sigma/math.Sqrt(l.w), l.slopeError(sigma)
-	back := 0 - l.x0 // from the middle of the readings to the last
+	u, target := l.At(0), 1/float64(w.Target)
+	heightBy, slopeBy := sigma/math.Sqrt(l.W), l.SlopeError(sigma)
+	back := 0 - l.X0 // from the middle of the readings to the last
 	out := Outlook{
 		Now:         units.Brix(1 / u),
-		NowBy:       units.Brix(l.errorAt(0, sigma) / (u * u)),
-		PerMinute:   units.Brix(-l.slope / (u * u)),
-		PerMinuteBy: units.Brix(math.Hypot(2*l.slope/(u*u*u)*heightBy, (-1/(u*u)+2*l.slope*back/(u*u*u))*slopeBy)),
-		Climbs:      l.slope < 0,
+		NowBy:       units.Brix(l.ErrorAt(0, sigma) / (u * u)),
+		PerMinute:   units.Brix(-l.Slope / (u * u)),
+		PerMinuteBy: units.Brix(math.Hypot(2*l.Slope/(u*u*u)*heightBy, (-1/(u*u)+2*l.Slope*back/(u*u*u))*slopeBy)),
+		Climbs:      l.Slope < 0,
 		Used:        len(readings),
 	}
 	if !out.Climbs {
 		return out, nil
 	}
-	out.Left = minutes(l.x0 + (target-l.y0)/l.slope)
-	out.LeftBy = minutes(math.Hypot(heightBy/l.slope, (target-l.y0)/(l.slope*l.slope)*slopeBy))
+	out.Left = minutes(l.X0 + (target-l.Y0)/l.Slope)
+	out.LeftBy = minutes(math.Hypot(heightBy/l.Slope, (target-l.Y0)/(l.Slope*l.Slope)*slopeBy))
 	return out, nil
 }
 

@@ -108,8 +108,8 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "VacuumGain", "", "28 inHg", units.ParsePressure, func(p units.Pressure) error { return num(tapping.VacuumGain(p)) })
 	length("NaturalVacuum", "", "1000 ft", func(l units.Length) error { return num(tapping.NaturalVacuum(l)) })
 
-	quart := tapping.Span[units.Volume]{Low: units.USQuart, High: units.USQuart}
-	pails := func(p tapping.Pail, sap tapping.Span[units.Volume]) error {
+	quart := tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: units.USQuart}}
+	pails := func(p tapping.Pail, sap tapping.Figure[units.Volume]) error {
 		return num(tapping.PailRound([]tapping.Pail{p}, sap, 8*time.Hour, 8*time.Hour))
 	}
 	volume("Pail.Size", "0.001 US gal", "100 US gal", func(v units.Volume) error { return pails(tapping.Pail{Size: v, Taps: 1}, quart) })
@@ -117,7 +117,7 @@ func TestLimitsInEveryUnit(t *testing.T) {
 		return pails(tapping.Pail{Size: 4 * units.USGallon, Holds: v, Taps: 1}, quart)
 	})
 	volume("sap, high", "1 US qt", "100 US gal", func(v units.Volume) error {
-		return pails(tapping.Pail{Size: 4 * units.USGallon, Taps: 1}, tapping.Span[units.Volume]{Low: units.USQuart, High: v})
+		return pails(tapping.Pail{Size: 4 * units.USGallon, Taps: 1}, tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: v}})
 	})
 
 	temp := func(name, low, high string, call func(units.Temperature) error) {
@@ -159,7 +159,7 @@ func TestHairBeyondTheLimit(t *testing.T) {
 	const inch = units.Inch
 	const more = 1 + 5e-12
 	full := tapping.Pail{Size: 4 * units.USGallon, Holds: 4 * units.USGallon * more, Taps: 1}
-	none := tapping.Span[units.Volume]{}
+	none := tapping.Figure[units.Volume]{}
 	out, err := tapping.PailRound([]tapping.Pail{full}, none, time.Hour, 2*time.Hour)
 	if err != nil {
 		t.Fatal(err)

@@ -75,7 +75,7 @@ func TestPailRoundTimes(t *testing.T) {
 		time.Minute - 1: false, time.Minute: true, 744 * time.Hour: true, 744*time.Hour + time.Second: false,
 	} {
 		for _, times := range [][2]time.Duration{{d, time.Hour}, {time.Hour, d}} {
-			_, err := tapping.PailRound(pails, tapping.Span[units.Volume]{High: units.Liter}, times[0], times[1])
+			_, err := tapping.PailRound(pails, tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{High: units.Liter}}, times[0], times[1])
 			var e *units.RangeError
 			if ok != (err == nil) || !ok && (!errors.As(err, &e) || !near(e.High, 744)) {
 				t.Errorf("%v: %v", times, err)

@@ -89,7 +89,7 @@ func ExampleNaturalVacuum() {
 	// Output: 16 inHg
 }
 
-func ExampleSpan() {
+func ExampleFigure() {
 	s, _ := tapping.SapSugar(tapping.SugarMaple, tapping.WholeSeason)
 	fmt.Println(s.Low.Text(1), "to", s.High.Text(1))
 	fmt.Println(s.Source)
@@ -98,7 +98,7 @@ func ExampleSpan() {
 	// Quebec producers association; Houle et al. 2015
 }
 
-func ExampleSpan_Times() {
+func ExampleFigure_Times() {
 	s := exampleModel().Season().Times(40)
 	fmt.Println(s.Low.Text(units.USGallon, 0), "to", s.High.Text(units.USGallon, 0))
 	// Output: 200 US gal to 600 US gal
@@ -146,7 +146,7 @@ func ExamplePailRound() {
 		{Label: "by the road", Size: 4 * units.USGallon, Holds: 2 * units.USGallon, Taps: 2},
 		{Label: "on the hill", Size: 4 * units.USGallon, Taps: 1},
 	}
-	sap := tapping.Span[units.Volume]{Low: 0.5 * units.USGallon, High: 1.5 * units.USGallon}
+	sap := tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: 0.5 * units.USGallon, High: 1.5 * units.USGallon}}
 	out, err := tapping.PailRound(pails, sap, 8*time.Hour, 24*time.Hour)
 	if err != nil {
 		fmt.Println(err)
@@ -161,14 +161,14 @@ func ExamplePailRound() {
 }
 
 func ExamplePail() {
-	_, err := tapping.PailRound([]tapping.Pail{{Label: "A"}}, tapping.Span[units.Volume]{}, time.Hour, time.Hour)
+	_, err := tapping.PailRound([]tapping.Pail{{Label: "A"}}, tapping.Figure[units.Volume]{}, time.Hour, time.Hour)
 	fmt.Println(err)
 	// Output: tapping.PailRound: size of pail A 0 US gal is outside 0.001 to 100 US gal: the volume to the brim
 }
 
 func ExamplePailOutlook() {
 	pail := tapping.Pail{Label: "A", Size: 2 * units.USGallon, Taps: 1}
-	sap := tapping.Span[units.Volume]{Low: 1 * units.USGallon, High: 3 * units.USGallon}
+	sap := tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: 1 * units.USGallon, High: 3 * units.USGallon}}
 	out, _ := tapping.PailRound([]tapping.Pail{pail}, sap, 8*time.Hour, 8*time.Hour)
 	fmt.Println("up to", out[0].Spilled.High.Text(units.USGallon, 0), "on the ground")
 	// Output: up to 1 US gal on the ground

@@ -24,8 +24,8 @@ func TestFacts(t *testing.T) {
 	dry, dried := tapping.HoleLife()
 	lives := tapping.LifeFigures()
 	bloom, full := tapping.SilverMapleBloom()
-	gain16 := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(16.5 * units.InchMercury))
-	one := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(1 * units.InchMercury))
+	gain16 := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(16.5 * units.InchMercury))
+	one := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(1 * units.InchMercury))
 	season := must[tapping.SapModel](t)(tapping.NewSapModel(tapping.Method{}, 30)).Season()
 	flow := tapping.SapFlowDay()
 	for _, c := range []struct {

@@ -8,16 +8,22 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// Span is a range of a quantity, with where it comes from. It is a range of
-// what was seen or reckoned and not a bound: a year can lie outside.
-type Span[T ~float64] struct {
-	Low, High T
-	Source    string
+// Figure is a range of a quantity, with where it comes from. It is a range of
+// what was seen or reckoned and not a bound: a year can lie outside. Middle is
+// half way between the ends.
+type Figure[T ~float64] struct {
+	units.Span[T]
+	Source string
 }
 
-// Times returns the span of n times as much: of all taps where s is one tap's.
-func (s Span[T]) Times(n float64) Span[T] {
-	return Span[T]{s.Low * T(n), s.High * T(n), s.Source}
+// figure returns the range between two ends.
+func figure[T ~float64](low, high T, source string) Figure[T] {
+	return Figure[T]{units.Span[T]{Low: low, Middle: low + (high-low)/2, High: high}, source}
+}
+
+// Times returns n times as much: of all taps where f is one tap's.
+func (f Figure[T]) Times(n float64) Figure[T] {
+	return figure(f.Low*T(n), f.High*T(n), f.Source)
 }
 
 // Method is how the sap leaves the tree. The zero Method is gravity, an open
@@ -66,13 +72,13 @@ const (
 // 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
 // Research Note NE-216); how much vacuum is not known here. Check: 16.5 inHg
 // gives 82.5 to 151 %.
-func VacuumGain(p units.Pressure) (Span[units.Share], error) {
+func VacuumGain(p units.Pressure) (Figure[units.Share], error) {
 	if err := checkVacuum("tapping.VacuumGain", p); err != nil {
-		return Span[units.Share]{Low: nan[units.Share](), High: nan[units.Share]()}, err
+		return Figure[units.Share]{Span: limit.NoSpan[units.Share]()}, err
 	}
 	low, high := vacuumFactors(p)
-	return Span[units.Share]{units.FractionShare(low - 1), units.FractionShare(high - 1),
-		"University of Vermont 2018; Cornell 2011"}, nil
+	return figure(units.FractionShare(low-1), units.FractionShare(high-1),
+		"University of Vermont 2018; Cornell 2011"), nil
 }
 
 // vacuumFactors returns the sap under vacuum over the sap by gravity.
@@ -156,13 +162,13 @@ func NewSapModel(m Method, flowDays float64) (SapModel, error) {
 // that much more as [VacuumGain] tells. Trees of southern Vermont gave 15.6
 // and 22.1 US gal a tap in 2018 and 2019 (Northern Woodlands, A Tale of Two
 // Seasons); how they were collected is not told there.
-func (s SapModel) Season() Span[units.Volume] {
+func (s SapModel) Season() Figure[units.Volume] {
 	if s.flowDays == 0 {
-		return Span[units.Volume]{}
+		return Figure[units.Volume]{}
 	}
 	low, high := vacuumFactors(s.method.vacuum)
-	span := Span[units.Volume]{gravityLow * units.Volume(low), gravityHigh * units.Volume(high),
-		"gravity from memory of extension leaflets"}
+	span := figure(gravityLow*units.Volume(low), gravityHigh*units.Volume(high),
+		"gravity from memory of extension leaflets")
 	if s.method.vacuum > 0 {
 		span.Source += "; vacuum: University of Vermont 2018, Cornell 2011"
 	}
@@ -177,25 +183,24 @@ func (s SapModel) Season() Span[units.Volume] {
 //
 // The span is wide because days are that different. Your own record of a season
 // or two makes it narrow.
-func (s SapModel) Day(d Day, c Criterion) Span[units.Volume] {
+func (s SapModel) Day(d Day, c Criterion) Figure[units.Volume] {
 	season := s.Season()
 	if s.flowDays == 0 {
 		return season
 	}
 	mean := season.Times(1 / s.flowDays)
-	day := Span[units.Volume]{Low: 0, High: mean.High * restMean,
-		Source: season.Source + "; days: Kurokawa et al. 2024"}
+	low, high := units.Volume(0), mean.High*restMean
 	if c.Met(d) {
-		day.Low, day.High = mean.Low*restMean, mean.High*bestMean
+		low, high = mean.Low*restMean, mean.High*bestMean
 	}
-	return day
+	return figure(low, high, season.Source+"; days: Kurokawa et al. 2024")
 }
 
 // SapDay is the sap of one tap on one day of a forecast.
 type SapDay struct {
 	Date time.Time
 	Runs bool // the criterion is met
-	Sap  Span[units.Volume]
+	Sap  Figure[units.Volume]
 }
 
 // Days returns [SapModel.Day] for every day of the weather.

@@ -23,17 +23,17 @@ func TestVacuumGain(t *testing.T) {
 		_, err := tapping.WithVacuum(units.Pressure(x))
 		return err
 	})
-	last := tapping.Span[units.Share]{Low: -1, High: -1}
+	last := tapping.Figure[units.Share]{Span: units.Span[units.Share]{Low: -1, High: -1}}
 	for inches := 0.0; inches <= 28; inches++ {
-		s := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(units.InchesMercury(inches)))
+		s := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(units.InchesMercury(inches)))
 		if !near(float64(s.Low), 5*inches) || s.High < s.Low || s.High <= last.High {
 			t.Errorf("%v inHg: %+v after %+v", inches, s, last)
 		}
 		last = s
 	}
 	// Cornell 2011 measured 110 to 151 % at 16 to 17 inHg: within the span.
-	low := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(16 * units.InchMercury))
-	high := must[tapping.Span[units.Share]](t)(tapping.VacuumGain(17 * units.InchMercury))
+	low := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(16 * units.InchMercury))
+	high := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(17 * units.InchMercury))
 	if low.Low > 110 || high.High < 151 {
 		t.Errorf("at 16 and 17 inHg: %+v, %+v", low, high)
 	}
@@ -126,7 +126,7 @@ func TestSapSugar(t *testing.T) {
 		}
 	}
 	// Two have published sugar maple: both are named, and the end of the season too.
-	both := must[tapping.Span[units.Brix]](t)(tapping.SapSugar(tapping.SugarMaple, tapping.SeasonEnd))
+	both := must[tapping.Figure[units.Brix]](t)(tapping.SapSugar(tapping.SugarMaple, tapping.SeasonEnd))
 	for _, source := range []string{"Quebec producers association", "Houle et al. 2015", "the fall at the end from memory"} {
 		if !strings.Contains(both.Source, source) {
 			t.Errorf("%q does not name %q", both.Source, source)
@@ -150,16 +150,16 @@ func TestSapSugar(t *testing.T) {
 	}
 }
 
-func band2(low, high float64) tapping.Span[units.Volume] {
-	return tapping.Span[units.Volume]{Low: units.USGallons(low), High: units.USGallons(high)}
+func band2(low, high float64) tapping.Figure[units.Volume] {
+	return tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USGallons(low), High: units.USGallons(high)}}
 }
 
 func TestPailRound(t *testing.T) {
 	pails := []tapping.Pail{
-		{"half full, two taps", 4 * units.USGallon, 2 * units.USGallon, 2},
-		{"empty", 4 * units.USGallon, 0, 1},
-		{"nearly full", 4 * units.USGallon, 3.9 * units.USGallon, 1},
-		{"full, no tap", 2 * units.USGallon, 2 * units.USGallon, 0},
+		{Label: "half full, two taps", Size: 4 * units.USGallon, Holds: 2 * units.USGallon, Taps: 2},
+		{Label: "empty", Size: 4 * units.USGallon, Holds: 0, Taps: 1},
+		{Label: "nearly full", Size: 4 * units.USGallon, Holds: 3.9 * units.USGallon, Taps: 1},
+		{Label: "full, no tap", Size: 2 * units.USGallon, Holds: 2 * units.USGallon, Taps: 0},
 	}
 	out := must[[]tapping.PailOutlook](t)(tapping.PailRound(pails, band2(0.5, 1.5), 8*time.Hour, 12*time.Hour))
 	for i, want := range []struct {
@@ -193,7 +193,7 @@ func TestPailRoundRefuses(t *testing.T) {
 	nan := units.Volume(math.NaN())
 	for name, c := range map[string]struct {
 		p             tapping.Pail
-		sap           tapping.Span[units.Volume]
+		sap           tapping.Figure[units.Volume]
 		flowing, next time.Duration
 	}{
 		"no size":      {with(func(p *tapping.Pail) { p.Size = 0 }), band2(0, 1), h, h},

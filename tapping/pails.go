@@ -41,7 +41,7 @@ type PailOutlook struct {
 	// time of the next round where that comes first.
 	FullAfter time.Duration
 	// Then is what it holds at the next round, Spilled what ran over.
-	Then, Spilled Span[units.Volume]
+	Then, Spilled Figure[units.Volume]
 }
 
 // The range of pails and rounds.
@@ -64,7 +64,7 @@ const (
 //
 // Check: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US gal
 // in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h 20 min.
-func PailRound(pails []Pail, sap Span[units.Volume], flowing, next time.Duration) ([]PailOutlook, error) {
+func PailRound(pails []Pail, sap Figure[units.Volume], flowing, next time.Duration) ([]PailOutlook, error) {
 	const fn = "tapping.PailRound"
 	if err := checkPailSap(fn, sap, flowing, next); err != nil {
 		return nil, err
@@ -79,18 +79,18 @@ func PailRound(pails []Pail, sap Span[units.Volume], flowing, next time.Duration
 	return out, nil
 }
 
-func (p Pail) outlook(sap Span[units.Volume], flowing, next time.Duration) PailOutlook {
+func (p Pail) outlook(sap Figure[units.Volume], flowing, next time.Duration) PailOutlook {
 	o := PailOutlook{Pail: p, Overflow: Lasts, FullAfter: next}
 	come := sap.Times(float64(p.Taps) * min(1, next.Seconds()/flowing.Seconds()))
 	low, high := p.Holds+come.Low, p.Holds+come.High
-	o.Then = Span[units.Volume]{min(low, p.Size), min(high, p.Size), sap.Source}
+	o.Then = figure(min(low, p.Size), min(high, p.Size), sap.Source)
 	spilled := func(v units.Volume) units.Volume {
 		if limit.Same(v, p.Size) { // full to the brim is not over it
 			return 0
 		}
 		return max(0, v-p.Size)
 	}
-	o.Spilled = Span[units.Volume]{spilled(low), spilled(high), sap.Source}
+	o.Spilled = figure(spilled(low), spilled(high), sap.Source)
 	switch {
 	case o.Spilled.Low > 0:
 		o.Overflow = WillOverflow
@@ -104,7 +104,7 @@ func (p Pail) outlook(sap Span[units.Volume], flowing, next time.Duration) PailO
 	return o
 }
 
-func checkPailSap(fn string, sap Span[units.Volume], flowing, next time.Duration) error {
+func checkPailSap(fn string, sap Figure[units.Volume], flowing, next time.Duration) error {
 	const hint = "a band for one tap, low and high"
 	if err := checkGallons(fn, "low sap", sap.Low, 0, maxPail, hint); err != nil {
 		return err

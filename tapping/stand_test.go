@@ -163,8 +163,8 @@ func TestCountStand(t *testing.T) {
 		t.Errorf("trunks by taps: %s", d)
 	}
 	want := []tapping.StandClass{
-		{0, 6 * units.Inch, 1, 0}, {6 * units.Inch, 12 * units.Inch, 1, 0}, {12 * units.Inch, 18 * units.Inch, 2, 2},
-		{18 * units.Inch, 24 * units.Inch, 2, 3}, {24 * units.Inch, 30 * units.Inch, 2, 4},
+		{From: 0, To: 6 * units.Inch, Trunks: 1, Taps: 0}, {From: 6 * units.Inch, To: 12 * units.Inch, Trunks: 1, Taps: 0}, {From: 12 * units.Inch, To: 18 * units.Inch, Trunks: 2, Taps: 2},
+		{From: 18 * units.Inch, To: 24 * units.Inch, Trunks: 2, Taps: 3}, {From: 24 * units.Inch, To: 30 * units.Inch, Trunks: 2, Taps: 4},
 	}
 	if d := cmp.Diff(want, c.Classes, cmp.Comparer(func(a, b units.Length) bool { return near(float64(a), float64(b)) })); d != "" {
 		t.Errorf("classes: %s", d)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -58,13 +59,13 @@ func (p SeasonPart) String() string { return names{"whole season", "end of the s
 // A species that nobody published a figure of here gives a span of NaN and
 // [ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
 // mean alone was published, low and high are that mean. Check: sugar maple, 1.5 to 3 Brix.
-func SapSugar(s Species, part SeasonPart) (Span[units.Brix], error) {
+func SapSugar(s Species, part SeasonPart) (Figure[units.Brix], error) {
 	const fn = "tapping.SapSugar"
-	none := Span[units.Brix]{Low: nan[units.Brix](), High: nan[units.Brix]()}
+	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}
 	if err := checkCount(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "tapping.WholeSeason or tapping.SeasonEnd"); err != nil {
 		return none, err
 	}
-	var span Span[units.Brix]
+	var span Figure[units.Brix]
 	for _, f := range sugarFigures {
 		if !slices.Contains(f.Species, s) {
 			continue
@@ -78,7 +79,7 @@ func SapSugar(s Species, part SeasonPart) (Span[units.Brix], error) {
 			source = "from memory"
 		}
 		if span.Source == "" {
-			span = Span[units.Brix]{low, high, source}
+			span = figure(low, high, source)
 			continue
 		}
 		span.Low, span.High = min(span.Low, low), max(span.High, high)

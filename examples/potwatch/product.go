@@ -45,8 +45,8 @@ type product struct {
 type point struct {
 	boil.Finish
 	low, high   units.Temperature
-	strength    boil.Span[units.Brix]
-	moisture    boil.Span[units.Share]
+	strength    units.Span[units.Brix]
+	moisture    units.Span[units.Share]
 	least, most units.Mass // of a US gallon of syrup, if nothing sticks
 }
 

@@ -69,8 +69,8 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	if p.keep = s.keep; p.keep == 0 {
 		p.keep = waits(p.growth).plan
 	}
-	least := func(v tapping.Span[units.Volume]) units.Volume { return v.Low }
-	most := func(v tapping.Span[units.Volume]) units.Volume { return v.High }
+	least := func(v tapping.Figure[units.Volume]) units.Volume { return v.Low }
+	most := func(v tapping.Figure[units.Volume]) units.Volume { return v.High }
 	if p.low, err = p.firing(f, p.sugar.Low, least); err != nil {
 		return err
 	}
@@ -81,7 +81,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 }
 
 // firing plans one end of the band.
-func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Span[units.Volume]) units.Volume) (out firing, err error) {
+func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Figure[units.Volume]) units.Volume) (out firing, err error) {
 	s := p.given
 	if out.power, err = p.power(f, brix); err != nil {
 		return out, err

@@ -12,7 +12,7 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-func rough(s tapping.Span[units.Volume]) cli.Value {
+func rough(s tapping.Figure[units.Volume]) cli.Value {
 	return cli.Between(cli.Rough(cli.Volume(s.Low)), cli.Rough(cli.Volume(s.High)))
 }
 

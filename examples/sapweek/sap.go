@@ -18,11 +18,11 @@ type sap struct {
 	how      string       // it is collected
 	best     units.Volume // of one tap on the best day
 	bestFrom string
-	perTap   []tapping.Span[units.Volume]
-	all      []tapping.Span[units.Volume] // of all taps, day by day
-	total    tapping.Span[units.Volume]
-	gain     tapping.Span[units.Share]
-	sugar    tapping.Span[units.Brix]
+	perTap   []tapping.Figure[units.Volume]
+	all      []tapping.Figure[units.Volume] // of all taps, day by day
+	total    tapping.Figure[units.Volume]
+	gain     tapping.Figure[units.Share]
+	sugar    tapping.Figure[units.Brix]
 	measured bool // the sugar is
 	rounds   []round
 }
@@ -51,7 +51,7 @@ func (p *plan) expectSap(f *cli.Flags) error {
 	p.bestDay(high)
 	p.total.Source = most[0].Sap.Source
 	for i := range most {
-		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		tap := tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High}, Source: most[i].Sap.Source}
 		if most[i].Runs {
 			tap.Low, tap.High = min(tap.Low, p.best), p.best
 		}
@@ -131,7 +131,7 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
 	if p.measured = f.Given("sugar"); p.measured {
-		p.sugar = tapping.Span[units.Brix]{Low: s.reading, High: s.reading, Source: "your own reading"}
+		p.sugar = tapping.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: "your own reading"}
 		return nil
 	}
 	p.sugar, err = tapping.SapSugar(s.species, parts[s.part])

@@ -1,4 +1,4 @@
-package boil
+package numeric
 
 import (
 	"math"
@@ -29,8 +29,8 @@ func TestStudent(t *testing.T) {
 			factor, share, off float64
 			table              int
 		}{
-			{widen(free), 0.6826895, 0.005, len(twoThirds)},
-			{tail(free), 0.95, 0.005, len(nineteenIn20)},
+			{Widen(free), 0.6826895, 0.005, len(twoThirds)},
+			{Tail(free), 0.95, 0.005, len(nineteenIn20)},
 		} {
 			off := tc.off
 			if free <= tc.table {
