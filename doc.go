@@ -101,7 +101,7 @@
 //	  sucrose-boiling-rise-1atm         closed form of the rise
 //	  boiling-rise-exact                boil.Rise
 //	  syrup-finish-rise                 boil.Rise
-//	  rise-inverted                     boil.Solute.BrixFromRise
+//	  rise-inverted                     boil.BrixFromRiseOf
 //	                                    sugar.Solute.BrixFromWaterActivity
 //	  syrup-point-worked                boil.Water
 //	                                    boil.SyrupPoint

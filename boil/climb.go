@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -164,7 +165,7 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 	if err := storedRange.Check(fn, stored.Joules()); err != nil {
 		return nan, err
 	}
-	at, err := Solute{}.syrupPoint(fn, b.Brix, p)
+	at, err := point(fn, sugar.Solute{}, b.Brix, p)
 	if err != nil {
 		return nan, err
 	}

@@ -33,7 +33,7 @@
 //
 // [Rise] solves that, [BrixFromRise] goes back, and [SyrupPoint] is the sum. The
 // rise is 7.56 F at 66.9 Brix and 1 atm and shrinks with the pressure, which a
-// fixed "7 degrees over water" leaves out. Inverted sugar raises it: [Solute].
+// fixed "7 degrees over water" leaves out. Inverted sugar raises it: [sugar.Solute].
 //
 // # Heat
 //

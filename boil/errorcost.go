@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -23,15 +24,15 @@ func ErrorCost(b units.Brix, p units.Pressure, d units.TempDiff) (units.Brix, er
 	if err := stopDiff.Check(fn, float64(d)); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	return Solute{}.errorCost(fn, b, p, d)
+	return errorCost(fn, sugar.Solute{}, b, p, d)
 }
 
-func (s Solute) errorCost(fn string, b units.Brix, p units.Pressure, d units.TempDiff) (units.Brix, error) {
-	rise, err := s.rise(fn, b, p)
+func errorCost(fn string, s sugar.Solute, b units.Brix, p units.Pressure, d units.TempDiff) (units.Brix, error) {
+	rise, err := rise(fn, s, b, p)
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	off, err := s.fromRise(fn, rise+d, p)
+	off, err := strength(fn, s, rise+d, p)
 	return off - b, err
 }
 
@@ -55,11 +56,11 @@ func DepthCost(b units.Brix, p units.Pressure, over units.Length) (units.Brix, e
 	if err := stopDepth.Check(fn, over.Meters()); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	return Solute{}.depthCost(fn, b, p, over)
+	return depthCost(fn, sugar.Solute{}, b, p, over)
 }
 
-func (s Solute) depthCost(fn string, b units.Brix, p units.Pressure, over units.Length) (units.Brix, error) {
-	at, err := s.syrupPoint(fn, b, p)
+func depthCost(fn string, s sugar.Solute, b units.Brix, p units.Pressure, over units.Length) (units.Brix, error) {
+	at, err := point(fn, s, b, p)
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
@@ -67,19 +68,19 @@ func (s Solute) depthCost(fn string, b units.Brix, p units.Pressure, over units.
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	return s.pressureCost(fn, b, p, units.Pascals(head*over.Meters()))
+	return pressureCost(fn, s, b, p, units.Pascals(head*over.Meters()))
 }
 
 // pressureCost returns by how much the syrup misses b if the pressure at the
 // probe is more by d than the stop was set for.
-func (s Solute) pressureCost(fn string, b units.Brix, p, d units.Pressure) (units.Brix, error) {
-	set, err := s.syrupPoint(fn, b, p)
+func pressureCost(fn string, s sugar.Solute, b units.Brix, p, d units.Pressure) (units.Brix, error) {
+	set, err := point(fn, s, b, p)
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	truth, err := s.syrupPoint(fn, b, p+d)
+	truth, err := point(fn, s, b, p+d)
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	return s.errorCost(fn, b, p, set.Sub(truth))
+	return errorCost(fn, s, b, p, set.Sub(truth))
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -196,7 +197,7 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(boil.FullCord(v, boil.Stacked)) })
 	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(boil.PlugFlow(2, 66.9, s)) })
 	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(boil.PlugFlow(2, b, 50*units.Percent)) })
-	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.Solute{Inverted: s}.Rise(66.9, units.Atmosphere)) })
+	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.RiseOf(sugar.Solute{Inverted: s}, 66.9, units.Atmosphere)) })
 	share("Learned efficiency", "1 %", "100 %", func(s units.Share) error {
 		demand := boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}
 		return num(boil.HeatRate(units.Kilowatt, boil.Gross, demand, boil.Efficiency{Low: s, High: s, Basis: boil.Gross}))

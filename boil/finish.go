@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -87,7 +88,7 @@ func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
 	var b [3]units.Brix
 	for i, rise := range [3]units.TempDiff{f.Low, (f.Low + f.High) / 2, f.High} {
 		var err error
-		if b[i], err = (Solute{}).fromRise(fn, rise, units.Atmosphere); err != nil {
+		if b[i], err = strength(fn, sugar.Solute{}, rise, units.Atmosphere); err != nil {
 			return limit.NoSpan[units.Brix](), err
 		}
 	}
@@ -125,10 +126,10 @@ func (f Finish) At(p units.Pressure) (low, high units.Temperature, err error) {
 	if err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
-	if low, err = (Solute{}).syrupPoint(fn, s.Low, p); err != nil {
+	if low, err = point(fn, sugar.Solute{}, s.Low, p); err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
-	if high, err = (Solute{}).syrupPoint(fn, s.High, p); err != nil {
+	if high, err = point(fn, sugar.Solute{}, s.High, p); err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
 	return low, high, nil

@@ -161,7 +161,7 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(from), High: heatTarget.High, Unit: "Brix",
 			Hint: "the sap is stronger than that already: boiling never thins"}
 	}
-	start, err := Solute{}.point(fn, from, p)
+	start, err := pointOf(fn, sugar.Solute{}, from, p)
 	if err != nil {
 		return HeatDemand{}, err
 	}
@@ -195,7 +195,7 @@ func boilDown(fn string, solids units.Mass, from, to units.Brix, start units.Tem
 		if i == heatSteps-1 {
 			next = to
 		}
-		u, err := Solute{}.point(fn, next, p)
+		u, err := pointOf(fn, sugar.Solute{}, next, p)
 		if err != nil {
 			return 0, 0, err
 		}

@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,7 +30,7 @@ func TestMonotone(t *testing.T) {
 		{"rise against strength", true, 0, 92, func(x float64) (float64, error) { return plain(boil.Rise(units.Brix(x), p)) }},
 		{"rise against pressure", true, 20, 120, func(x float64) (float64, error) { return plain(boil.Rise(66, kilo(x))) }},
 		{"point against inverted sugar", true, 0, 20, func(x float64) (float64, error) {
-			return degrees(boil.Solute{Inverted: units.Share(x)}.SyrupPoint(66, p))
+			return degrees(boil.SyrupPointOf(sugar.Solute{Inverted: units.Share(x)}, 66, p))
 		}},
 		{"latent heat", false, 0, 140, func(x float64) (float64, error) { return plain(boil.LatentHeat(units.Celsius(x))) }},
 		{"heat of wood against moisture", false, 0, 70, func(x float64) (float64, error) { return plain(boil.WoodHeat(boil.WetMoisture(x))) }},

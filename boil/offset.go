@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -71,7 +72,7 @@ func LearnOffset(stops ...PastStop) (Offset, error) {
 		if err := cupRange.Check(fn, float64(s.Cup)); err != nil {
 			return Offset{}, err
 		}
-		point, err := Solute{}.syrupPoint(fn, s.Cup, s.Pressure)
+		point, err := point(fn, sugar.Solute{}, s.Cup, s.Pressure)
 		if err != nil {
 			return Offset{}, err
 		}
@@ -134,7 +135,7 @@ func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature,
 	if err := stopTarget.Check(fn, float64(target)); err != nil {
 		return at, by, err
 	}
-	point, err := Solute{}.syrupPoint(fn, target, p)
+	point, err := point(fn, sugar.Solute{}, target, p)
 	if err != nil {
 		return at, by, err
 	}

@@ -19,7 +19,7 @@ import (
 type Probe struct {
 	Pressure units.Pressure // on the surface
 	Over     units.Length   // liquid over the probe
-	Sugar    Solute         // the zero value is sucrose
+	Sugar    sugar.Solute   // the zero value is sucrose
 }
 
 // What a probe may be asked for.
@@ -121,7 +121,7 @@ func (p Probe) Surface(shown units.Temperature) (units.Temperature, error) {
 	if err != nil {
 		return nan, err
 	}
-	return p.Sugar.point(fn, b, p.Pressure)
+	return pointOf(fn, p.Sugar, b, p.Pressure)
 }
 
 // Depth returns how much liquid of a strength stands over a probe that shows so
@@ -176,12 +176,12 @@ func (p Probe) check(fn string, b units.Brix) error {
 	if err := probeBrix.Check(fn, float64(b)); err != nil {
 		return err
 	}
-	return p.Sugar.check(fn, b, p.Pressure)
+	return checkRise(fn, p.Sugar, b, p.Pressure)
 }
 
 // shows is [Probe.Shows], unchecked.
 func (p Probe) shows(fn string, b units.Brix) (units.Temperature, error) {
-	at, err := p.Sugar.point(fn, b, p.Pressure)
+	at, err := pointOf(fn, p.Sugar, b, p.Pressure)
 	if err != nil || p.Over == 0 {
 		return at, err
 	}
@@ -189,7 +189,7 @@ func (p Probe) shows(fn string, b units.Brix) (units.Temperature, error) {
 	if err != nil {
 		return units.Celsius(math.NaN()), err
 	}
-	return p.Sugar.point(fn, b, p.Pressure+units.Pascals(weight*p.Over.Meters()))
+	return pointOf(fn, p.Sugar, b, p.Pressure+units.Pascals(weight*p.Over.Meters()))
 }
 
 // headOf returns the pressure of a meter of liquid of b Brix that boils at a

@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -27,7 +28,7 @@ const riseShare = 0.1 / 4.199
 // so no correction is made. Check value: 0.18 F, 0.43 Brix, at 66.9 Brix and 1
 // atm (computed).
 func RiseDoubt(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
-	rise, err := Solute{}.rise("boil.RiseDoubt", brix, pressure)
+	rise, err := riseOf("boil.RiseDoubt", sugar.Solute{}, brix, pressure)
 	if err != nil {
 		return units.TempDiff(math.NaN()), err
 	}

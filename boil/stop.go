@@ -5,6 +5,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -94,25 +95,25 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	if err := stopDepthSigma.Check(fn, s.DepthBy.Meters()); err != nil {
 		return d, err
 	}
-	sap := Solute{Inverted: s.Inverted}
-	if d.Probe, err = sap.errorCost(fn, s.Target, s.Pressure, s.ProbeBy); err != nil {
+	sap := sugar.Solute{Inverted: s.Inverted}
+	if d.Probe, err = errorCost(fn, sap, s.Target, s.Pressure, s.ProbeBy); err != nil {
 		return d, err
 	}
-	rise, err := sap.rise(fn, s.Target, s.Pressure)
+	rise, err := rise(fn, sap, s.Target, s.Pressure)
 	if err != nil {
 		return d, err
 	}
-	if d.Formula, err = sap.errorCost(fn, s.Target, s.Pressure, riseShare*rise); err != nil {
+	if d.Formula, err = errorCost(fn, sap, s.Target, s.Pressure, riseShare*rise); err != nil {
 		return d, err
 	}
 	// Syrup thins faster than it thickens with an error: half the way between an
 	// error up and one down is what an uncertainty means.
 	for _, sign := range [...]float64{-0.5, 0.5} {
-		depth, err := sap.depthCost(fn, s.Target, s.Pressure, s.DepthBy*units.Length(2*sign))
+		depth, err := depthCost(fn, sap, s.Target, s.Pressure, s.DepthBy*units.Length(2*sign))
 		if err != nil {
 			return d, err
 		}
-		weather, err := sap.pressureCost(fn, s.Target, s.Pressure, s.BarometerBy*units.Pressure(2*sign))
+		weather, err := pressureCost(fn, sap, s.Target, s.Pressure, s.BarometerBy*units.Pressure(2*sign))
 		if err != nil {
 			return d, err
 		}
@@ -122,7 +123,7 @@ func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
 	// More is always possible of the share, less not. A share that is known leaves
 	// nothing, and not what rounding leaves of a way there and back.
 	if s.InvertedBy > 0 {
-		more, err := Solute{Inverted: s.Inverted + s.InvertedBy}.fromRise(fn, rise, s.Pressure)
+		more, err := strength(fn, sugar.Solute{Inverted: s.Inverted + s.InvertedBy}, rise, s.Pressure)
 		if err != nil {
 			return d, err
 		}

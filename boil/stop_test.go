@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -93,8 +94,8 @@ func TestThermometerParts(t *testing.T) {
 		}
 	}
 	// The formula's own share is 0.1 K of 4.199 K at the thermometer.
-	formula, err := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target+d.Formula, goodStop.Pressure)
-	set, err2 := boil.Solute{Inverted: goodStop.Inverted}.Rise(goodStop.Target, goodStop.Pressure)
+	formula, err := boil.RiseOf(sugar.Solute{Inverted: goodStop.Inverted}, goodStop.Target+d.Formula, goodStop.Pressure)
+	set, err2 := boil.RiseOf(sugar.Solute{Inverted: goodStop.Inverted}, goodStop.Target, goodStop.Pressure)
 	if err != nil || err2 != nil || !near(float64(formula-set), float64(set)*0.1/4.199, 1e-9) {
 		t.Errorf("the formula costs %v, which is %v, %v", d.Formula, formula-set, err)
 	}

@@ -38,13 +38,13 @@ func TestSweep(t *testing.T) {
 	wood := boil.FirewoodKentucky()[0]
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
-			boil.AltimeterSetting, boil.BrixFromRise, boil.BuiltEvaporator, boil.Compare, boil.ConfectionFinishes, boil.DepthCost, boil.Down, boil.DownToVolume,
+			boil.AltimeterSetting, boil.BrixFromRise, boil.BrixFromRiseOf, boil.BuiltEvaporator, boil.Compare, boil.ConfectionFinishes, boil.DepthCost, boil.Down, boil.DownToVolume,
 			boil.Effects, boil.Electricity, boil.ErrorCost, boil.FaceCord, boil.FirewoodKentucky, boil.FirewoodMissouri,
 			boil.FuelsByEnergy, boil.FuelsByMass, boil.FuelsByVolume, boil.FullCord, boil.GenericCordwood, boil.Halving, boil.Heat,
 			boil.HeatRate, boil.HeatingOil, boil.HomeBuiltPan, boil.LatentHeat, boil.LearnEfficiency, boil.LearnOffset, boil.LevelRate,
 			boil.NaturalGas, boil.NaturalGasTherms, boil.NetWood, boil.PanRate, boil.Pellets, boil.PlugFlow, boil.PowerFor, boil.PressureAt,
-			boil.PressureAtDepth, boil.PressureFromWater, boil.Propane, boil.Rise, boil.RiseDoubt, boil.Spoiling, boil.StationPressure,
-			boil.SyrupFinishes, boil.SyrupPoint, boil.Transit, boil.Water, boil.WeatherAt, boil.WoodHeat,
+			boil.PressureAtDepth, boil.PressureFromWater, boil.Propane, boil.Rise, boil.RiseOf, boil.RiseDoubt, boil.Spoiling, boil.StationPressure,
+			boil.SyrupFinishes, boil.SyrupPoint, boil.SyrupPointOf, boil.Transit, boil.Water, boil.WeatherAt, boil.WoodHeat,
 		},
 		Values: []any{
 			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10), 300 * units.Meter,
@@ -64,8 +64,8 @@ func TestSweep(t *testing.T) {
 			boil.ThermometerStop{Target: 66.9, Pressure: p, ProbeBy: 0.2, BarometerBy: 100, DepthBy: units.Inch, InvertedBy: 1},
 			boil.Learned{Efficiency: boil.BuiltEvaporator()}, &boil.BasisError{}, &boil.Chased{}, &boil.Outcome{}, boil.Moment{},
 			boil.Offset{Mean: 0.1, Spread: 0.1, Stops: 3}, boil.PotReading{Gross: 10 * units.Kilogram, Tare: units.Kilogram, Brix: 60, ScaleBy: 0.01, BrixBy: 0.3},
-			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: boil.Solute{Inverted: 2}}, boil.Standing{Gathering: boil.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
-			boil.Solute{Inverted: 3}, boil.Watch{Target: 66.9, Water: units.Celsius(99.5), WaterBy: 0.1, ProbeBy: 0.1},
+			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}}, boil.Standing{Gathering: boil.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
+			sugar.Solute{Inverted: 3}, boil.Watch{Target: 66.9, Water: units.Celsius(99.5), WaterBy: 0.1, ProbeBy: 0.1},
 			boil.WatchReading{At: time.Minute, Shown: units.Celsius(103)}, boil.WatchReading{At: 2 * time.Minute, Shown: units.Celsius(103.4)},
 		},
 		Except: map[string]string{

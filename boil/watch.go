@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,7 +26,7 @@ type Watch struct {
 	// and more in a rolling boil (common practice).
 	ProbeBy units.TempDiff
 	// Sugar is the sugar of the sap; the zero value is sucrose.
-	Sugar Solute
+	Sugar sugar.Solute
 	// Learned tells that the readings are what is left when this rig's [Offset]
 	// is taken away: what the formula is off by is in it, and [RiseDoubt] is not
 	// counted again.

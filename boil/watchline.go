@@ -46,7 +46,7 @@ func (w Watch) leaps(fn string, before []WatchReading, r WatchReading, p units.P
 // standard uncertainty.
 func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, all lean) (u, by float64, err error) {
 	rise := r.Shown.Sub(w.Water)*(1+all.share) + all.by
-	b, err := w.Sugar.fromRise(fn, max(rise, 0), p)
+	b, err := strength(fn, w.Sugar, max(rise, 0), p)
 	if err != nil {
 		return 0, 0, err
 	}
@@ -55,7 +55,7 @@ func (w Watch) inverse(fn string, r WatchReading, p units.Pressure, all lean) (u
 	}
 	// The slope toward the thin side always has an answer.
 	step := min(w.ProbeBy, rise/2)
-	thin, err := w.Sugar.fromRise(fn, rise-step, p)
+	thin, err := strength(fn, w.Sugar, rise-step, p)
 	if err != nil {
 		return 0, 0, err
 	}

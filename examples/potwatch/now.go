@@ -132,7 +132,7 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 		shows = cli.Words(fmt.Sprintf("line of %d", w.Used))
 	case f.Given("shows"):
 		at, shows = s.shows, cli.Temperature(s.shows)
-		if p.heat, err = t.sugar().BrixFromRise(t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
+		if p.heat, err = boil.BrixFromRiseOf(t.sugar(), t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
 			return cli.For("shows", err)
 		}
 	default:

@@ -6,6 +6,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -18,7 +19,7 @@ type thermometer struct {
 	plain    units.Temperature // stop at the surface
 	reckoned units.Temperature // the same under the syrup over the probe
 	syrup    units.Temperature // what it shows at the stop: reckoned, or learned
-	sap      boil.Solute
+	sap      sugar.Solute
 	stop     boil.ThermometerStop
 	parts    boil.ThermometerParts
 
@@ -37,14 +38,14 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if err := cli.Within(from, "pressure at the pan", pressure, 50*units.Kilopascal, 110*units.Kilopascal, units.InchMercury, "inHg", "no sugarhouse stands so high or so low: check its unit"); err != nil {
 		return nil, err
 	}
-	t := &thermometer{pressure: pressure, from: from, sap: boil.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
+	t := &thermometer{pressure: pressure, from: from, sap: sugar.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
 	if t.water, err = boil.Water(pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
 	if t.sucrose, err = boil.SyrupPoint(s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
-	if t.plain, err = t.sap.SyrupPoint(s.target, pressure); err != nil {
+	if t.plain, err = boil.SyrupPointOf(t.sap, s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
 	t.stop = boil.ThermometerStop{Target: s.target, Pressure: pressure, ProbeBy: s.probeBy, DepthBy: s.depthBy,

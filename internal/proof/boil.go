@@ -58,11 +58,11 @@ func Boil() []check.Claim {
 				d, err := boil.Rise(units.Brix(r.Float("brix")), units.Atmosphere)
 				return d.FahrenheitDegrees(), err
 			}},
-		{Table: "rise-inverted", Column: "brix", Func: "boil.Solute.BrixFromRise",
+		{Table: "rise-inverted", Column: "brix", Func: "boil.BrixFromRiseOf",
 			Select: func(r check.Row) bool { return r.Float("inverted") < 100 },
 			Got: func(r check.Row) (float64, error) {
-				s := boil.Solute{Inverted: units.Percents(r.Float("inverted"))}
-				b, err := s.BrixFromRise(units.FahrenheitDegrees(r.Float("rise_F")), units.Atmosphere)
+				s := sugar.Solute{Inverted: units.Percents(r.Float("inverted"))}
+				b, err := boil.BrixFromRiseOf(s, units.FahrenheitDegrees(r.Float("rise_F")), units.Atmosphere)
 				return float64(b), err
 			}},
 		// boil refuses such a sap; this figure is its reason.
