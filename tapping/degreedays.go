@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -48,10 +49,10 @@ const (
 	ModifiedSine                        // two half waves: the second falls to the low of the next day
 )
 
-var degreeDayMethodNames = names{"daily mean", "single sine wave", "modified sine wave"}
+var degreeDayMethodNames = words.Names{"daily mean", "single sine wave", "modified sine wave"}
 
 // String returns the name of the method.
-func (m DegreeDayMethod) String() string { return degreeDayMethodNames.name(int(m)) }
+func (m DegreeDayMethod) String() string { return degreeDayMethodNames.Name(int(m)) }
 
 // DegreeDayRule is a method with its base and its upper limit: what a calendar
 // of degree-days must tell. Make it with [NewDegreeDayRule]; [BloomRule] is
@@ -69,7 +70,7 @@ type DegreeDayRule struct {
 // [*units.RangeError].
 func NewDegreeDayRule(m DegreeDayMethod, base, upper units.Temperature) (DegreeDayRule, error) {
 	const fn = "tapping.NewDegreeDayRule"
-	if err := checkCount(fn, "method", int(m), 0, int(ModifiedSine), "tapping.DailyMean, tapping.SingleSine or tapping.ModifiedSine"); err != nil {
+	if err := limit.Count(fn, "method", int(m), 0, int(ModifiedSine), "tapping.DailyMean, tapping.SingleSine or tapping.ModifiedSine"); err != nil {
 		return DegreeDayRule{}, err
 	}
 	if err := limit.Within(fn, "base", base.Celsius(), minAir, maxAir, 1, "C", "50 F is usual for buds"); err != nil {

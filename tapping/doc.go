@@ -73,7 +73,7 @@
 //
 // Functions test their documented range and answer with a
 // [*example.org/sapreckoner/units.RangeError]; readers of tables answer with a
-// [*RowError]. Nothing here is a setting, and everything is safe for
+// [*records.RowError]. Nothing here is a setting, and everything is safe for
 // concurrent use.
 //
 // # Cautions

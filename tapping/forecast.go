@@ -150,7 +150,7 @@ const (
 // Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
 // SapModel and a [*units.RangeError].
 func NewSapModel(m Method, flowDays float64) (SapModel, error) {
-	if err := checkNumber("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History"); err != nil {
+	if err := limit.Number("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History"); err != nil {
 		return SapModel{}, err
 	}
 	return SapModel{m, flowDays}, nil

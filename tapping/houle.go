@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -38,10 +39,10 @@ var houleBase = units.Celsius(5)
 // events and 10 degree-days give 0.8688.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	const fn = "tapping.HouleProbability"
-	if err := checkCount(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
+	if err := limit.Count(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
 		return math.NaN(), err
 	}
-	if err := checkNumber(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January"); err != nil {
+	if err := limit.Number(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January"); err != nil {
 		return math.NaN(), err
 	}
 	return houleProbability(events, warmth), nil

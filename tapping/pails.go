@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -28,10 +29,10 @@ const (
 	WillOverflow          // even at the low end
 )
 
-var overflowNames = names{"not reckoned", "lasts", "may overflow", "will overflow"}
+var overflowNames = words.Names{"not reckoned", "lasts", "may overflow", "will overflow"}
 
 // String returns the answer in words.
-func (o Overflow) String() string { return overflowNames.name(int(o)) }
+func (o Overflow) String() string { return overflowNames.Name(int(o)) }
 
 // PailOutlook is a pail at the next round.
 type PailOutlook struct {
@@ -131,7 +132,7 @@ func (p Pail) check(fn string) error {
 	if err := checkGallons(fn, "sap in pail "+label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
 		return err
 	}
-	return checkCount(fn, "taps over pail "+label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
+	return limit.Count(fn, "taps over pail "+label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
 }
 
 func checkGallons(fn, arg string, v, low, high units.Volume, hint string) error {

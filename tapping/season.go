@@ -5,6 +5,8 @@ import (
 	"sort"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,7 +22,7 @@ const (
 )
 
 // String returns the name of the hemisphere.
-func (h Hemisphere) String() string { return names{"north", "south"}.name(int(h)) }
+func (h Hemisphere) String() string { return words.Names{"north", "south"}.Name(int(h)) }
 
 // season returns the day numbers of the first and the last day.
 func (h Hemisphere) season(year int) (first, last int) {
@@ -53,10 +55,10 @@ func (r SeasonRule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
 		return fmt.Errorf("%s: no criterion is set: %w: tapping.SapFlowDay() is one to start with", fn, units.ErrRange)
 	}
-	if err := checkCount(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "tapping.North or tapping.South"); err != nil {
+	if err := limit.Count(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "tapping.North or tapping.South"); err != nil {
 		return err
 	}
-	return checkCount(fn, "run days", r.RunDays, 0, 7, "a single warm day of January is no run; 3 days in a week are one")
+	return limit.Count(fn, "run days", r.RunDays, 0, 7, "a single warm day of January is no run; 3 days in a week are one")
 }
 
 // Season is one year's sap weather.

@@ -10,9 +10,11 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
-	"github.com/google/go-cmp/cmp"
+	"example.org/sapreckoner/units/records"
 )
 
 const standTable = "\ufeffTree, girth_in ,species,vigor,note\r\n" +
@@ -66,7 +68,7 @@ func (s says) Error() string { return string(s) }
 // reason. Line 0 is the table as a whole.
 func rowError(t *testing.T, name string, err error, line int, column string, reason error) {
 	t.Helper()
-	var re *tapping.RowError
+	var re *records.RowError
 	if !errors.As(err, &re) || re.Line != line || re.Column != column {
 		t.Errorf("%s: error %v, want line %d, column %q", name, err, line, column)
 		return
@@ -107,7 +109,7 @@ func TestReadStandRefuses(t *testing.T) {
 		{"decimal comma", "tree,dbh_in\nA,12,5\n", 2, "", says("3 cells where")},
 		{"open quote", "tree,dbh_in\n\"A,12\n", 2, "", says("a quote that is not closed")},
 		{"text after quote", "tree,dbh_in\n\"A\"B,12\n", 2, "", says("quote")},
-		{"tree again", "tree,dbh_in\nA,12\nB,13\nA,14\n", 4, "tree", tapping.ErrDuplicate},
+		{"tree again", "tree,dbh_in\nA,12\nB,13\nA,14\n", 4, "tree", records.ErrDuplicate},
 		{"not UTF-8", "tree,dbh_in\n\xff\xfe,12\n", 2, "", says("UTF-8")},
 		{"long line", "tree,dbh_in\n" + strings.Repeat("A", 80<<10) + ",12\n", 2, "", says("longer than 64 KiB")},
 	} {
@@ -248,7 +250,7 @@ func FuzzReadStand(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		trees, err := tapping.ReadStand(bytes.NewReader(data))
 		if err != nil {
-			var re *tapping.RowError
+			var re *records.RowError
 			if !errors.As(err, &re) || re.Line < 0 || trees != nil || len(err.Error()) > 1000 {
 				t.Fatalf("error %v with %d trees", err, len(trees))
 			}

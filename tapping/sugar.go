@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -48,7 +49,9 @@ const (
 )
 
 // String names the part.
-func (p SeasonPart) String() string { return names{"whole season", "end of the season"}.name(int(p)) }
+func (p SeasonPart) String() string {
+	return words.Names{"whole season", "end of the season"}.Name(int(p))
+}
 
 // SapSugar returns the range of sugar published for the species. Towards the
 // end of the season sugar falls (from memory): the range is then its lower
@@ -62,7 +65,7 @@ func (p SeasonPart) String() string { return names{"whole season", "end of the s
 func SapSugar(s Species, part SeasonPart) (Figure[units.Brix], error) {
 	const fn = "tapping.SapSugar"
 	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}
-	if err := checkCount(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "tapping.WholeSeason or tapping.SeasonEnd"); err != nil {
+	if err := limit.Count(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "tapping.WholeSeason or tapping.SeasonEnd"); err != nil {
 		return none, err
 	}
 	var span Figure[units.Brix]

@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/internal/sweep"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 func TestSweep(t *testing.T) {
@@ -47,7 +48,7 @@ func TestSweep(t *testing.T) {
 			tapping.DefaultGuideline().Info(), tapping.Step{From: 10, To: 20, Taps: 1}, tapping.HoleLimits()[0], tapping.Stain{OldHole: old}, tapping.CalendarDay{Month: 3, Day: 1},
 			tapping.SugarMaple, tapping.Healthy, tapping.North, tapping.WholeSeason, tapping.NotCompared, tapping.Lasts,
 			tapping.Advice{}, tapping.Gap{From: time.Unix(0, 0), To: time.Unix(1e6, 0)}, tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1},
-			&tapping.NotCoveredError{}, &tapping.RowError{Err: tapping.ErrNotCovered},
+			&tapping.NotCoveredError{}, &records.RowError{Err: tapping.ErrNotCovered},
 		},
 		Except: map[string]string{
 			"Span.Middle: NaN":         "a pail is judged by the ends",

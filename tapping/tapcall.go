@@ -3,6 +3,8 @@ package tapping
 import (
 	"fmt"
 	"time"
+
+	"example.org/sapreckoner/internal/words"
 )
 
 // TapVerdict is whether to tap on a day of the season.
@@ -16,10 +18,10 @@ const (
 	TapTooLate
 )
 
-var tapVerdictNames = names{"not reckoned", "now", "wait", "too late"}
+var tapVerdictNames = words.Names{"not reckoned", "now", "wait", "too late"}
 
 // String returns the verdict in words.
-func (v TapVerdict) String() string { return tapVerdictNames.name(int(v)) }
+func (v TapVerdict) String() string { return tapVerdictNames.Name(int(v)) }
 
 // TapCall is the verdict for a day with what it rests on.
 type TapCall struct {

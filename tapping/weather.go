@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // The range of weather: colder and warmer than any station record.
@@ -48,8 +49,8 @@ type Weather struct {
 // NewWeather returns the weather of the given days.
 //
 // Dates ascend, in the years 1700 to 2300; temperatures lie in -95 to 60 C and
-// the minimum is not above the maximum. Errors wrap [ErrOrder],
-// [ErrDuplicate] or [units.ErrRange].
+// the minimum is not above the maximum. Errors wrap [records.ErrOrder],
+// [records.ErrDuplicate] or [units.ErrRange].
 func NewWeather(days []Day) (Weather, error) {
 	var b weatherBuilder
 	for i, d := range days {
@@ -95,15 +96,15 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if err := checkCount("tapping.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+	if err := limit.Count("tapping.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
 		return err
 	}
 	n := dayNumber(date)
 	switch {
 	case b.any && n == b.last:
-		return fmt.Errorf("%s: %w", date.Format(time.DateOnly), ErrDuplicate)
+		return fmt.Errorf("%s: %w", date.Format(time.DateOnly), records.ErrDuplicate)
 	case b.any && n < b.last:
-		return fmt.Errorf("%s after %s: %w", date.Format(time.DateOnly), dateOf(b.last).Format(time.DateOnly), ErrOrder)
+		return fmt.Errorf("%s after %s: %w", date.Format(time.DateOnly), dateOf(b.last).Format(time.DateOnly), records.ErrOrder)
 	case b.any && n > b.last+1:
 		b.gap(b.last+1, n-1, line)
 	}

@@ -7,8 +7,8 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // hoursNeeded is how many hourly readings make a day: with fewer its minimum
@@ -29,13 +29,13 @@ const hoursNeeded = 20
 // Missing days do no harm: see [Weather.Gaps], which tells them with their
 // line. A day or an hour given twice is an error.
 //
-// It reads row by row, rows of up to 64 KiB. Errors are [*RowError].
+// It reads row by row, rows of up to 64 KiB. Errors are [*records.RowError].
 func ReadWeather(r io.Reader) (Weather, error) {
 	var b weatherBuilder
 	t, err := records.Open("", r)
 	switch {
 	case err == io.EOF:
-		err = &RowError{Err: errors.New("the table is empty: " + weatherHeader)}
+		err = &records.RowError{Err: errors.New("the table is empty: " + weatherHeader)}
 	case err != nil:
 	case t.Names("tmin") || t.Names("tmax"):
 		err = b.readDaily(t)
@@ -45,7 +45,7 @@ func ReadWeather(r io.Reader) (Weather, error) {
 		err = t.Fail("", errors.New(weatherHeader))
 	}
 	if err != nil {
-		return Weather{}, rowError(err)
+		return Weather{}, records.Row(err)
 	}
 	return b.w, nil
 }
@@ -117,7 +117,7 @@ func (h *hourDay) into(b *weatherBuilder) error {
 		err = b.add(h.day, h.line)
 	}
 	if err != nil {
-		return &RowError{h.line, "time", err}
+		return &records.RowError{Line: h.line, Column: "time", Err: err}
 	}
 	return nil
 }
@@ -153,9 +153,9 @@ func (b *weatherBuilder) readHourly(t *records.Reader) error {
 			return err
 		}
 		if h.line != 0 && !at.After(last) {
-			reason := ErrOrder
+			reason := records.ErrOrder
 			if at.Equal(last) {
-				reason = ErrDuplicate
+				reason = records.ErrDuplicate
 			}
 			return t.Fail("time", fmt.Errorf("%s: %w: hours ascend, in standard time all year", at.Format("2006-01-02T15:04"), reason))
 		}

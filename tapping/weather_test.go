@@ -12,6 +12,7 @@ import (
 
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 func date(s string) time.Time {
@@ -150,9 +151,9 @@ func TestReadWeatherRefuses(t *testing.T) {
 		{"two scales", "date,tmin_c,tmin_f,tmax_c\n", 1, "tmin_f", says("a second column for tmin")},
 		{"date", daily + "3/1/2024,-1,5\n", 2, "date", says("not a time such as")},
 		{"no such day", daily + "2023-02-29,-1,5\n", 2, "date", says("not a time such as")},
-		{"twice", daily + "2024-03-01,-1,5\n2024-03-01,-1,5\n", 3, "date", tapping.ErrDuplicate},
-		{"twice, empty", daily + "2024-03-01,-1,5\n2024-03-01,,\n", 3, "date", tapping.ErrDuplicate},
-		{"back", daily + "2024-03-02,-1,5\n2024-03-01,-1,5\n", 3, "date", tapping.ErrOrder},
+		{"twice", daily + "2024-03-01,-1,5\n2024-03-01,-1,5\n", 3, "date", records.ErrDuplicate},
+		{"twice, empty", daily + "2024-03-01,-1,5\n2024-03-01,,\n", 3, "date", records.ErrDuplicate},
+		{"back", daily + "2024-03-02,-1,5\n2024-03-01,-1,5\n", 3, "date", records.ErrOrder},
 		{"year", daily + "1600-03-02,-1,5\n", 2, "date", units.ErrRange},
 		{"number", daily + "2024-03-02,M,5\n", 2, "tmin_c", says("not a plain number")},
 		{"NaN", daily + "2024-03-02,-1,NaN\n", 2, "tmax_c", says("not a plain number")},
@@ -161,8 +162,8 @@ func TestReadWeatherRefuses(t *testing.T) {
 		{"crossed", daily + "2024-03-02,5,-1\n", 2, "tmin_c", units.ErrRange},
 		{"time", hours + "2024-03-01,5\n", 2, "time", says("not a time such as")},
 		{"zone", hours + "2024-03-01T00:00Z,5\n", 2, "time", says("not a time such as")},
-		{"hour twice", hours + "2024-03-01T01:00,5\n2024-03-01 01:00,5\n", 3, "time", tapping.ErrDuplicate},
-		{"hour back", hours + "2024-03-01T01:00,5\n2024-03-01T00:00,5\n", 3, "time", tapping.ErrOrder},
+		{"hour twice", hours + "2024-03-01T01:00,5\n2024-03-01 01:00,5\n", 3, "time", records.ErrDuplicate},
+		{"hour back", hours + "2024-03-01T01:00,5\n2024-03-01T00:00,5\n", 3, "time", records.ErrOrder},
 		{"hot hour", hours + "2024-03-01T01:00,500\n", 2, "temp_c", units.ErrRange},
 		{"hour number", hours + "2024-03-01T01:00,warm\n", 2, "temp_c", says("not a plain number")},
 		{"far year by hours", hours + "1600-03-01T01:00,5\n1600-03-02T01:00,5\n", 2, "time", units.ErrRange},
@@ -212,8 +213,8 @@ func TestNewWeather(t *testing.T) {
 		days   []tapping.Day
 		reason error
 	}{
-		"twice": {[]tapping.Day{day("2024-01-01", 0, 1), day("2024-01-01", 0, 1)}, tapping.ErrDuplicate},
-		"back":  {[]tapping.Day{day("2024-01-02", 0, 1), day("2024-01-01", 0, 1)}, tapping.ErrOrder},
+		"twice": {[]tapping.Day{day("2024-01-01", 0, 1), day("2024-01-01", 0, 1)}, records.ErrDuplicate},
+		"back":  {[]tapping.Day{day("2024-01-02", 0, 1), day("2024-01-01", 0, 1)}, records.ErrOrder},
 		"cross": {[]tapping.Day{day("2024-01-02", 2, 1)}, units.ErrRange},
 		"NaN":   {[]tapping.Day{day("2024-01-02", math.NaN(), 1)}, units.ErrRange},
 	} {
@@ -244,7 +245,7 @@ func FuzzReadWeather(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		w, err := tapping.ReadWeather(bytes.NewReader(data))
 		if err != nil {
-			var re *tapping.RowError
+			var re *records.RowError
 			if !errors.As(err, &re) || re.Line < 0 || w.Len() != 0 || len(err.Error()) > 1000 {
 				t.Fatalf("error %v with %d days", err, w.Len())
 			}

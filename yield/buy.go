@@ -6,6 +6,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/units"
 )
 
@@ -83,11 +85,11 @@ func (o *Offer) check(fn string) error {
 			return err
 		}
 	}
-	if err := within(fn, "Offer.MinBrix", float64(o.MinBrix), 0, maxRuleBrix, "Brix", "zero for no limit"); err != nil {
+	if err := limit.In(fn, "Offer.MinBrix", float64(o.MinBrix), 0, maxRuleBrix, "Brix", "zero for no limit"); err != nil {
 		return err
 	}
 	if o.Rule == noRule {
-		if err := within(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
+		if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
 			return err
 		}
 		return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
@@ -95,7 +97,7 @@ func (o *Offer) check(fn string) error {
 	if err := o.Rule.valid(fn); err != nil {
 		return err
 	}
-	if err := within(fn, "Offer.Syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
+	if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
 		return err
 	}
 	return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, minPoundsGal, maxPoundsGal, "11 lb by custom")
@@ -135,7 +137,7 @@ func (o Offer) price(fn, arg string, sap units.Brix) (Price, error) {
 		return Price{}, err
 	}
 	sap = onSlip(sap)
-	if err := within(fn, arg, float64(sap), float64(o.least()), maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
+	if err := limit.In(fn, arg, float64(sap), float64(o.least()), maxRuleBrix, "Brix", "the offer does not buy thinner sap; a concentrate stronger than 30 Brix is not sap"); err != nil {
 		return Price{}, err
 	}
 	return o.quote(fn, sap)
@@ -184,11 +186,11 @@ func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 // syrupPounds returns the pounds, on a scale in air, of the syrup in a US gallon
 // of sap at 20 C.
 func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
-	in, err := sugarDensity(fn, sap)
+	in, err := shelf.Sugar(fn, sap)
 	if err != nil {
 		return math.NaN(), err
 	}
-	rho, err := density.Solution(syrup, label())
+	rho, err := density.Solution(syrup, shelf.Temperature())
 	if err != nil {
 		return math.NaN(), units.Under(fn, err)
 	}
@@ -204,13 +206,13 @@ func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
 // [units.RangeError] or [DecimalError].
 func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
 	const fn = "yield.Offer.Prices"
-	if err := within(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
+	if err := limit.In(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
 		return dst, err
 	}
 	if _, err := o.price(fn, "from", from); err != nil {
 		return dst, err
 	}
-	if err := within(fn, "to", float64(to), float64(from), maxRuleBrix, "Brix", "the strongest sap of the table"); err != nil {
+	if err := limit.In(fn, "to", float64(to), float64(from), maxRuleBrix, "Brix", "the strongest sap of the table"); err != nil {
 		return dst, err
 	}
 	// A step that rounding left a hair short still counts.

@@ -2,6 +2,8 @@ package yield
 
 import (
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/units"
 )
 
@@ -56,10 +58,10 @@ func (c Container) Fill(b units.Brix, at units.Temperature, margin units.Share) 
 }
 
 func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
-	if err := withinLiters(fn, "Container.Label", c.Label, minContainer, maxContainer, containerHint); err != nil {
+	if err := limit.Liters(fn, "Container.Label", c.Label, minContainer, maxContainer, containerHint); err != nil {
 		return Filling{}, err
 	}
-	if err := within(fn, "margin", margin.Percents(), 0, maxMargin, "%", "what is filled above the label, such as 0.5 percent"); err != nil {
+	if err := limit.In(fn, "margin", margin.Percents(), 0, maxMargin, "%", "what is filled above the label, such as 0.5 percent"); err != nil {
 		return Filling{}, err
 	}
 	content := c.Label * units.Volume(1+margin.Fraction())
@@ -67,7 +69,7 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 	if err != nil {
 		return Filling{}, units.Under(fn, err)
 	}
-	rho, err := density.Solution(b, label())
+	rho, err := density.Solution(b, shelf.Temperature())
 	if err != nil {
 		return Filling{}, units.Under(fn, err)
 	}
@@ -81,7 +83,7 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 		CooledHead: nan[units.Volume](),
 	}
 	if !(c.Brimful >= 0 && c.Brimful <= 0) { // NaN must not pass for unknown
-		if err := withinLiters(fn, "Container.Brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
+		if err := limit.Liters(fn, "Container.Brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
 			return Filling{}, err
 		}
 		fill.Headspace, fill.CooledHead = max(0, c.Brimful-hot), c.Brimful-content

@@ -2,6 +2,8 @@ package yield
 
 import (
 	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/internal/limit"
 )
 
 // A Cost is what was paid for one thing, or what one's own hours and wood are
@@ -20,12 +22,12 @@ type Cost struct {
 // 50 for 12 gallons are 12.50.
 func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
 	const fn = "yield.CostPerUSGallon"
-	if err := entries(fn, "costs", len(costs)); err != nil {
+	if err := limit.Entries(fn, "costs", len(costs)); err != nil {
 		return decimal.Zero, err
 	}
 	sum := decimal.Zero
 	for i, c := range costs {
-		if err := exactly(fn, item("costs", i, "Amount"), c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
+		if err := exactly(fn, limit.Item("costs", i, "Amount"), c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
 			return decimal.Zero, err
 		}
 		sum = sum.Add(c.Amount)

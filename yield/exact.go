@@ -16,9 +16,6 @@ const maxDigits = 30
 // maxCoefficientBits holds 10^(2 maxDigits).
 const maxCoefficientBits = 200
 
-// maxEntries bounds the lists of contributors, deliveries and the like.
-const maxEntries = 100_000
-
 // A DecimalError says which decimal a function could not use, and why. It
 // unwraps to [units.ErrRange].
 type DecimalError struct {
@@ -54,20 +51,6 @@ func exactly(fn, arg string, d, low, high decimal.Decimal, hint string) error {
 		return &DecimalError{Func: fn, Arg: arg, Value: d.String(), Reason: "it is outside " + low.String() + " to " + high.String() + ": " + hint}
 	}
 	return nil
-}
-
-// entries checks the length of a list.
-func entries(fn, arg string, n int) error {
-	return within(fn, arg, float64(n), 1, maxEntries, "", "give at least one entry")
-}
-
-// item names an entry of a list: item("among", 3, "Weight") is "among[3].Weight".
-func item(list string, i int, field string) string {
-	s := list + "[" + strconv.Itoa(i) + "]"
-	if field != "" {
-		s += "." + field
-	}
-	return s
 }
 
 // toDecimal rounds x, which must be finite, to the given number of decimals,

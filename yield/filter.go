@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -35,10 +36,10 @@ const (
 // Caution: syrup is filtered hot, scalds and sticks.
 func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 	const fn = "yield.FiltersFor"
-	if err := within(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
+	if err := limit.In(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return 0, err
 	}
-	if err := within(fn, "perFilter", perFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
+	if err := limit.In(fn, "perFilter", perFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
 		return 0, err
 	}
 	return wholes(fn, "filters", float64(syrup/perFilter))
@@ -57,7 +58,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.
 func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature) (time.Duration, error) {
 	const fn = "yield.FilterTime"
-	if err := within(fn, "measured time", measured.Hours(), 0, maxFilterTime, "h", "how long the filter took"); err != nil {
+	if err := limit.In(fn, "measured time", measured.Hours(), 0, maxFilterTime, "h", "how long the filter took"); err != nil {
 		return 0, err
 	}
 	before, err := sugar.Viscosity(b, at)
@@ -69,7 +70,7 @@ func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature)
 		return 0, units.Under(fn, err)
 	}
 	t := measured.Seconds() * float64(after/before)
-	if err := within(fn, "answer", t/3600, 0, maxTimeTold, "h", "so cold and thick a syrup does not pass a filter: warm it"); err != nil {
+	if err := limit.In(fn, "answer", t/3600, 0, maxTimeTold, "h", "so cold and thick a syrup does not pass a filter: warm it"); err != nil {
 		return 0, err
 	}
 	return time.Duration(math.Round(t * float64(time.Second))), nil
@@ -87,10 +88,10 @@ func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature)
 // silica. Pour it low, wet it at once, wear a respirator made for such dust.
 func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 	const fn = "yield.FilterAid"
-	if err := within(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
+	if err := limit.In(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return nan[units.Mass](), err
 	}
-	if err := within(fn, "dose", dose.KilogramsPerCubicMeter(), 0, maxDose, "kg/m3", "mass of filter aid for a volume of syrup"); err != nil {
+	if err := limit.In(fn, "dose", dose.KilogramsPerCubicMeter(), 0, maxDose, "kg/m3", "mass of filter aid for a volume of syrup"); err != nil {
 		return nan[units.Mass](), err
 	}
 	return dose.Mass(syrup), nil
@@ -107,14 +108,14 @@ func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 // hold 2 kg of syrup.
 func CakeLoss(wetCake, dryAid, niter units.Mass, b units.Brix, at units.Temperature) (sugar.Lot, error) {
 	const fn = "yield.CakeLoss"
-	if err := within(fn, "wet cake", wetCake.Kilograms(), 0, maxCake, "kg", "weigh the cake as it comes out"); err != nil {
+	if err := limit.In(fn, "wet cake", wetCake.Kilograms(), 0, maxCake, "kg", "weigh the cake as it comes out"); err != nil {
 		return sugar.Lot{}, err
 	}
-	if err := within(fn, "dry aid", dryAid.Kilograms(), 0, wetCake.Kilograms(), "kg", "it weighs no more than the wet cake"); err != nil {
+	if err := limit.In(fn, "dry aid", dryAid.Kilograms(), 0, wetCake.Kilograms(), "kg", "it weighs no more than the wet cake"); err != nil {
 		return sugar.Lot{}, err
 	}
 	rest := max(0, wetCake-dryAid)
-	if err := within(fn, "niter", niter.Kilograms(), 0, rest.Kilograms(), "kg", "it weighs no more than the rest of the wet cake"); err != nil {
+	if err := limit.In(fn, "niter", niter.Kilograms(), 0, rest.Kilograms(), "kg", "it weighs no more than the rest of the wet cake"); err != nil {
 		return sugar.Lot{}, err
 	}
 	lost, err := sugar.NewLotByMass(max(0, rest-niter), b, at)

@@ -1,6 +1,8 @@
 package yield
 
 import (
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -69,7 +71,7 @@ func (h PackingHeat) String() string {
 // does not destroy (University of Maine Extension): it is thrown away, and neither
 // tasted, skimmed, boiled again nor blended. Opened, syrup is kept cold.
 func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
-	if err := within("yield.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
+	if err := limit.In("yield.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
 		return noHeat, err
 	}
 	// A hair of rounding must not fail 180 F typed in Fahrenheit.
@@ -152,7 +154,7 @@ func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Te
 	if err != nil {
 		return noTemperature(), units.Under(fn, err)
 	}
-	return t, within(fn, "answer", t.Celsius(), 0, maxPackC, "C", "warm the container: syrup does not get so hot")
+	return t, limit.In(fn, "answer", t.Celsius(), 0, maxPackC, "C", "warm the container: syrup does not get so hot")
 }
 
 // WarmTo returns how warm an empty container must be, so that syrup of b Brix
@@ -172,10 +174,10 @@ func (c Container) WarmTo(b units.Brix, fillAt, capAt units.Temperature) (units.
 	if err != nil {
 		return noTemperature(), err
 	}
-	if err := within(fn, "fillAt", fillAt.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
+	if err := limit.In(fn, "fillAt", fillAt.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
 		return noTemperature(), err
 	}
-	if err := within(fn, "capAt", capAt.Celsius(), 0, fillAt.Celsius(), "C", "no warm container heats the syrup: pour it hotter"); err != nil {
+	if err := limit.In(fn, "capAt", capAt.Celsius(), 0, fillAt.Celsius(), "C", "no warm container heats the syrup: pour it hotter"); err != nil {
 		return noTemperature(), err
 	}
 	mean, err := sugar.SpecificHeat(b, capAt.Add(fillAt.Sub(capAt)/2))
@@ -193,18 +195,18 @@ const maxPackC = 110.0
 // heatCapacity returns the mass of the syrup in kg and the heat capacity of the
 // container in J/K.
 func (c *Container) heatCapacity(fn string, b units.Brix) (syrup, container float64, err error) {
-	fill, err := c.fill(fn, b, label(), 0)
+	fill, err := c.fill(fn, b, shelf.Temperature(), 0)
 	if err != nil {
 		return 0, 0, err
 	}
-	if err := within(fn, "Container.Mass", c.Mass.Kilograms(), 0.001, 100, "kg", "weigh the container empty"); err != nil {
+	if err := limit.In(fn, "Container.Mass", c.Mass.Kilograms(), 0.001, 100, "kg", "weigh the container empty"); err != nil {
 		return 0, 0, err
 	}
 	wall := c.SpecificHeat
 	if unknown(float64(wall)) {
 		wall = GlassHeat
 	}
-	if err := within(fn, "Container.SpecificHeat", wall.KilojoulesPerKilogramKelvin(), 0.1, 5, "kJ/(kg K)", "zero for glass; steel has 0.47, plastics about 2"); err != nil {
+	if err := limit.In(fn, "Container.SpecificHeat", wall.KilojoulesPerKilogramKelvin(), 0.1, 5, "kJ/(kg K)", "zero for glass; steel has 0.47, plastics about 2"); err != nil {
 		return 0, 0, err
 	}
 	return fill.NetMass.Kilograms(), wall.JoulesPerKilogramKelvin() * c.Mass.Kilograms(), nil
@@ -212,10 +214,10 @@ func (c *Container) heatCapacity(fn string, b units.Brix) (syrup, container floa
 
 // packingTemperatures checks the temperatures of syrup and container.
 func packingTemperatures(fn, arg string, syrup, wall units.Temperature) error {
-	if err := within(fn, arg, syrup.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
+	if err := limit.In(fn, arg, syrup.Celsius(), 0, maxPackC, "C", "syrup is packed near 85 C, 185 F"); err != nil {
 		return err
 	}
-	return within(fn, "wall", wall.Celsius(), 0, maxPackC, "C", "the temperature of the empty container")
+	return limit.In(fn, "wall", wall.Celsius(), 0, maxPackC, "C", "the temperature of the empty container")
 }
 
 func noTemperature() units.Temperature { return units.Celsius(nan[float64]()) }

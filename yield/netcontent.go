@@ -5,6 +5,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/units"
 )
 
@@ -38,19 +39,19 @@ type NetCheck struct {
 // Check value: a US gallon of 66.9 Brix weighs 11.0759 lb (computed).
 func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowedShort int, net []units.Mass) (NetCheck, error) {
 	const fn = "yield.CheckNet"
-	if err := withinLiters(fn, "label", stated, minContainer, maxContainer, containerHint); err != nil {
+	if err := limit.Liters(fn, "label", stated, minContainer, maxContainer, containerHint); err != nil {
 		return NetCheck{}, err
 	}
-	if err := withinLiters(fn, "allowance", allowance, 0, stated, "what the law lets a single container lack"); err != nil {
+	if err := limit.Liters(fn, "allowance", allowance, 0, stated, "what the law lets a single container lack"); err != nil {
 		return NetCheck{}, err
 	}
-	if err := entries(fn, "net", len(net)); err != nil {
+	if err := limit.Entries(fn, "net", len(net)); err != nil {
 		return NetCheck{}, err
 	}
-	if err := within(fn, "allowedShort", float64(allowedShort), 0, float64(len(net)), "", "how many of the sample may be short"); err != nil {
+	if err := limit.In(fn, "allowedShort", float64(allowedShort), 0, float64(len(net)), "", "how many of the sample may be short"); err != nil {
 		return NetCheck{}, err
 	}
-	rho, err := density.Solution(b, label())
+	rho, err := density.Solution(b, shelf.Temperature())
 	if err != nil {
 		return NetCheck{}, units.Under(fn, err)
 	}
@@ -58,7 +59,7 @@ func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowed
 	sum, least := 0.0, math.Inf(1)
 	check := NetCheck{LabelWeight: inAir.Mass(stated)}
 	for i, m := range net {
-		if err := withinItem(fn, "net", i, "", m.Kilograms(), 0, maxNet, "kg", "weigh the container full and take off its empty weight"); err != nil {
+		if err := limit.InItem(fn, "net", i, "", m.Kilograms(), 0, maxNet, "kg", "weigh the container full and take off its empty weight"); err != nil {
 			return NetCheck{}, err
 		}
 		v := m.Volume(inAir).CubicMeters()

@@ -3,6 +3,8 @@ package yield
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -78,17 +80,17 @@ func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pa
 	onHand := make([]int, len(supplies))
 	ordered := 0.0
 	for i, s := range supplies {
-		if err := withinItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
+		if err := limit.InItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
-		if err := withinItem(fn, "supplies", i, "AtLeast", float64(s.AtLeast), 0, float64(s.OnHand), "", "no more can be ordered than are on hand"); err != nil {
+		if err := limit.InItem(fn, "supplies", i, "AtLeast", float64(s.AtLeast), 0, float64(s.OnHand), "", "no more can be ordered than are on hand"); err != nil {
 			return PackPlan{}, err
 		}
 		plan.Lines[i].Count, onHand[i] = s.AtLeast, s.OnHand-s.AtLeast
 		ordered += float64(float64(s.AtLeast) * float64(plan.Lines[i].Filling.Content))
 	}
 	least := units.Volume(ordered * (1 - packHair))
-	if err := withinLiters(fn, "lot", units.Volume(at68), least, max(maxLot, least, units.Volume(at68)),
+	if err := limit.Liters(fn, "lot", units.Volume(at68), least, max(maxLot, least, units.Volume(at68)),
 		"it does not fill what is ordered: order fewer, or bring more syrup"); err != nil {
 		return PackPlan{}, err
 	}
@@ -110,7 +112,7 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	}
 	set := 0.0
 	for i, m := range mix {
-		if err := withinItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
+		if err := limit.InItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
 		set += float64(float64(m.Parts) * float64(plan.Lines[i].Filling.Content))
@@ -129,18 +131,18 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 // newPlan checks a lot and its containers, and returns a plan with nothing in it
 // and the volume of the lot at 68 F in m3.
 func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container func(int) Container) (PackPlan, float64, error) {
-	if err := within(fn, "kinds of containers", float64(kinds), 1, maxSizes, "", "name at least one container"); err != nil {
+	if err := limit.In(fn, "kinds of containers", float64(kinds), 1, maxSizes, "", "name at least one container"); err != nil {
 		return PackPlan{}, 0, err
 	}
 	if lot.Empty() {
-		return PackPlan{}, 0, withinLiters(fn, "lot", 0, minContainer, maxLot, "there is nothing to pack")
+		return PackPlan{}, 0, limit.Liters(fn, "lot", 0, minContainer, maxLot, "there is nothing to pack")
 	}
-	cool, err := lot.VolumeAt(label())
+	cool, err := lot.VolumeAt(shelf.Temperature())
 	if err != nil {
 		return PackPlan{}, 0, units.Under(fn, err)
 	}
 	at68 := cool.CubicMeters()
-	if err := withinLiters(fn, "lot", cool, minContainer, maxLot, "check its unit"); err != nil {
+	if err := limit.Liters(fn, "lot", cool, minContainer, maxLot, "check its unit"); err != nil {
 		return PackPlan{}, 0, err
 	}
 	plan := PackPlan{Lines: make([]PackLine, kinds)}

@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -30,7 +31,7 @@ func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
 	if err != nil {
 		return nan[units.Mass](), err
 	}
-	if err := within(fn, "moisture", moisture.Percents(), 0, maxMoisture, "%", "water in the product; above 35 percent it is syrup"); err != nil {
+	if err := limit.In(fn, "moisture", moisture.Percents(), 0, maxMoisture, "%", "water in the product; above 35 percent it is syrup"); err != nil {
 		return nan[units.Mass](), err
 	}
 	return solids / units.Mass(1-moisture.Fraction()), nil
@@ -39,7 +40,7 @@ func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
 // solids returns the sugar of a lot as a share of its weight in air.
 func solids(fn string, lot sugar.Lot) (units.Mass, error) {
 	w := lot.Brix().Sugar(lot.WeightInAir()) // NaN if the lot is empty
-	return w, within(fn, "sugar in the lot", w.Kilograms(), leastMass, mostMass, "kg", "there is nothing to boil down")
+	return w, limit.In(fn, "sugar in the lot", w.Kilograms(), leastMass, mostMass, "kg", "there is nothing to boil down")
 }
 
 // ProductMoisture returns the moisture of a product that weighs so much and was
@@ -56,7 +57,7 @@ func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 		return nan[units.Share](), err
 	}
 	least := solids.Kilograms()
-	if err := within(fn, "weight", weight.Kilograms(), least, least/(1-maxMoisture/100), "kg", "lighter, product was lost; heavier, it is syrup or something was added"); err != nil {
+	if err := limit.In(fn, "weight", weight.Kilograms(), least, least/(1-maxMoisture/100), "kg", "lighter, product was lost; heavier, it is syrup or something was added"); err != nil {
 		return nan[units.Share](), err
 	}
 	return units.FractionShare(max(0, 1-float64(solids/weight))), nil

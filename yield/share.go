@@ -8,6 +8,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -42,7 +43,7 @@ type Contribution struct {
 // Range: 0 to 1e7 kg. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func BySugar(name string, sugar units.Mass) (Contribution, error) {
-	if err := within("yield.BySugar", "sugar", sugar.Kilograms(), 0, maxContributed, "kg", "what one brings is not negative"); err != nil {
+	if err := limit.In("yield.BySugar", "sugar", sugar.Kilograms(), 0, maxContributed, "kg", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	return Contribution{name, toDecimal(sugar.Kilograms(), sugarPlaces)}, nil
@@ -53,7 +54,7 @@ func BySugar(name string, sugar units.Mass) (Contribution, error) {
 // Range: 0 to 1e7. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func ByTaps(name string, taps int) (Contribution, error) {
-	if err := within("yield.ByTaps", "taps", float64(taps), 0, maxContributed, "", "what one brings is not negative"); err != nil {
+	if err := limit.In("yield.ByTaps", "taps", float64(taps), 0, maxContributed, "", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	return Contribution{name, decimal.NewFromInt(int64(taps))}, nil
@@ -65,7 +66,7 @@ func ByTaps(name string, taps int) (Contribution, error) {
 // Range: 0 to 1e7 hours. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func ByHours(name string, worked time.Duration) (Contribution, error) {
-	if err := within("yield.ByHours", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
+	if err := limit.In("yield.ByHours", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	ns := decimal.NewFromInt(int64(worked))
@@ -99,7 +100,7 @@ type Portion struct {
 // (computed).
 func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portion, error) {
 	const fn = "yield.Divide"
-	if err := within(fn, "places", float64(places), 0, maxPlaces, "", "2 for cents and percent, 0 for jars"); err != nil {
+	if err := limit.In(fn, "places", float64(places), 0, maxPlaces, "", "2 for cents and percent, 0 for jars"); err != nil {
 		return nil, err
 	}
 	if err := exactly(fn, "whole", whole, decimal.Zero, greatest, "a whole is not negative"); err != nil {
@@ -139,11 +140,11 @@ func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portio
 // totalWeight checks the contributions and adds up their weights.
 func totalWeight(fn string, among []Contribution) (decimal.Decimal, error) {
 	total := decimal.Zero
-	if err := entries(fn, "among", len(among)); err != nil {
+	if err := limit.Entries(fn, "among", len(among)); err != nil {
 		return total, err
 	}
 	for i, c := range among {
-		if err := exactly(fn, item("among", i, "Weight"), c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
+		if err := exactly(fn, limit.Item("among", i, "Weight"), c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
 			return total, err
 		}
 		total = total.Add(c.Weight)
@@ -187,10 +188,10 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := entries(fn, "jars", len(jars)); err != nil {
+	if err := limit.Entries(fn, "jars", len(jars)); err != nil {
 		return nil, err
 	}
-	if err := within(fn, "jars", float64(len(jars)), 1, float64(maxShared/len(among)), "", "so many sizes among so many do not fit: divide among groups, and each group's jars among its people"); err != nil {
+	if err := limit.In(fn, "jars", float64(len(jars)), 1, float64(maxShared/len(among)), "", "so many sizes among so many do not fit: divide among groups, and each group's jars among its people"); err != nil {
 		return nil, err
 	}
 	labels := make([]decimal.Decimal, len(jars))
@@ -198,10 +199,10 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	volume, count := decimal.Zero, 0
 	for k, j := range jars {
 		ml := j.Label.Milliliters()
-		if err := withinItem(fn, "jars", k, "Label", ml, 1, maxJarMilliliters, "mL", "the volume on the label"); err != nil {
+		if err := limit.InItem(fn, "jars", k, "Label", ml, 1, maxJarMilliliters, "mL", "the volume on the label"); err != nil {
 			return nil, err
 		}
-		if err := withinItem(fn, "jars", k, "Count", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
+		if err := limit.InItem(fn, "jars", k, "Count", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
 			return nil, err
 		}
 		labels[k], order[k] = toDecimal(ml, labelPlaces), k

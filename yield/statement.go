@@ -3,6 +3,7 @@ package yield
 import (
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -47,7 +48,7 @@ type Statement struct {
 // names the delivery.
 func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
 	const fn = "yield.Offer.Statement"
-	if err := entries(fn, "deliveries", len(deliveries)); err != nil {
+	if err := limit.Entries(fn, "deliveries", len(deliveries)); err != nil {
 		return Statement{}, err
 	}
 	if err := o.check(fn); err != nil {
@@ -78,11 +79,11 @@ func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
 
 // line prices one delivery.
 func (o *Offer) line(fn string, i int, d Delivery) (Line, error) {
-	if err := exactly(fn, item("deliveries", i, "USGallons"), d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
+	if err := exactly(fn, limit.Item("deliveries", i, "USGallons"), d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
 		return Line{}, err
 	}
 	sap := onSlip(d.Sap)
-	if err := withinItem(fn, "deliveries", i, "Sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
+	if err := limit.InItem(fn, "deliveries", i, "Sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
 		return Line{}, err
 	}
 	if sap < o.least() {

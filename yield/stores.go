@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -65,13 +66,13 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		{"Habits.Held", h.Held.Hours(), 1, 30 * 24, "h"},
 		{"Habits.Spare", h.Spare.Percents(), 0, 100, "%"},
 	} {
-		if err := within(fn, g.arg, g.x, g.low, g.high, g.unit, "see yield.Habits"); err != nil {
+		if err := limit.In(fn, g.arg, g.x, g.low, g.high, g.unit, "see yield.Habits"); err != nil {
 			return Stores{}, err
 		}
 	}
 	wood := nan[units.Volume]()
 	if !unknown(float64(h.SyrupPerCord)) {
-		if err := within(fn, "Habits.SyrupPerCord", h.SyrupPerCord.USGallons(), 0.1, 100, "US gal", "what a full cord made in a past season"); err != nil {
+		if err := limit.In(fn, "Habits.SyrupPerCord", h.SyrupPerCord.USGallons(), 0.1, 100, "US gal", "what a full cord made in a past season"); err != nil {
 			return Stores{}, err
 		}
 		wood = units.Cord * syrup / h.SyrupPerCord
@@ -114,7 +115,7 @@ func unknown(x float64) bool { return x >= 0 && x <= 0 }
 
 // wholes returns x rounded up, a part in a billion being rounding.
 func wholes(fn, arg string, x float64) (int, error) {
-	if err := within(fn, arg, x, 0, math.MaxInt32, "", "more than can be counted: check the unit of the syrup"); err != nil {
+	if err := limit.In(fn, arg, x, 0, math.MaxInt32, "", "more than can be counted: check the unit of the syrup"); err != nil {
 		return 0, err
 	}
 	return int(math.Ceil(x * (1 - 1e-9))), nil
@@ -128,15 +129,15 @@ func wholes(fn, arg string, x float64) (int, error) {
 // taps are 1.5 a tap.
 func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	const fn = "yield.PeakPerTap"
-	if err := entries(fn, "gathered", len(gathered)); err != nil {
+	if err := limit.Entries(fn, "gathered", len(gathered)); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "taps", float64(taps), 1, maxTaps, "", "the taps that were set"); err != nil {
+	if err := limit.In(fn, "taps", float64(taps), 1, maxTaps, "", "the taps that were set"); err != nil {
 		return nan[units.Volume](), err
 	}
 	peak := units.Volume(0)
 	for i, v := range gathered {
-		if err := withinItem(fn, "gathered", i, "", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
+		if err := limit.InItem(fn, "gathered", i, "", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
 			return nan[units.Volume](), err
 		}
 		peak = max(peak, v)

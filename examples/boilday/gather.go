@@ -7,9 +7,9 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // A gathering is sap from one source.

@@ -7,9 +7,9 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

@@ -8,9 +8,9 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

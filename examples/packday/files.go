@@ -7,8 +7,8 @@ import (
 	"io"
 
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // The invented kitchen.

@@ -8,8 +8,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
 )
 

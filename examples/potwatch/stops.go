@@ -9,8 +9,8 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // own is what the thermometer has shown at past stops.

@@ -11,8 +11,8 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // The invented evening.

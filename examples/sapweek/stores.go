@@ -9,8 +9,8 @@ import (
 
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
 )
 

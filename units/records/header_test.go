@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/units/records"
 )
 
 // A header without a comma is told for what it is, whatever columns are asked.

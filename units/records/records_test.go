@@ -9,8 +9,8 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/records"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // gathering is a row of the kind that the programs read.

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/units/records"
 )
 
 // Lines that begin with # are no record, however many stand together: notes

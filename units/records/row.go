@@ -1,11 +1,9 @@
-package tapping
+package records
 
 import (
 	"errors"
 	"fmt"
 	"strings"
-
-	"example.org/sapreckoner/internal/records"
 )
 
 // What may be wrong with rows that can each be read.
@@ -42,9 +40,9 @@ func (e *RowError) Error() string {
 // Unwrap returns the reason.
 func (e *RowError) Unwrap() error { return e.Err }
 
-// rowError gives an error of the reader the face that callers see.
-func rowError(err error) error {
-	var e *records.Error
+// Row gives an error of the reader the face that callers see.
+func Row(err error) error {
+	var e *Error
 	if errors.As(err, &e) {
 		return &RowError{e.Line, e.Column, e.Err}
 	}
