@@ -120,10 +120,10 @@
 //	                                    units.Share
 //	                                    boil.LearnEfficiency
 //	                                    units.Area.Volume
-//	  confections                       boil.ConfectionFinishes
-//	  syrup-finish-rise                 boil.SyrupFinishes and boil.Rise
-//	  boiling-errors-worked             boil.ErrorCost
-//	                                    boil.ThermometerStop.Parts
+//	  confections                       finish.ConfectionFinishes
+//	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
+//	  boiling-errors-worked             finish.ErrorCost
+//	                                    finish.ThermometerStop.Parts
 //	  plug-flow-worked                  boil.PlugFlow
 //	                                    boil.Rig.Steady
 //	                                    boil.Transit
@@ -135,7 +135,7 @@
 //	  pool-shares-worked                yield.Divide
 //	  nass-yield-per-tap                yield.State.PerTap
 //	                                    yield.PastSeason.PerTap
-//	  confection-ceilings               yield.ProductWeight
+//	  confection-ceilings               finish.ProductWeight
 //	  season-account-worked             yield.Season.Account
 //	                                    yield.Season.Expect
 //	  tank-worked                       yield.Tank.Volume

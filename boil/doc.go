@@ -96,20 +96,20 @@
 //
 // # The finish
 //
-// What stands in the finishing pan with nothing poured in is a [Batch]. Its
+// What stands in the finishing pan with nothing poured in is a [example.org/sapreckoner/boil/finish.Batch]. Its
 // sugar stays, so with m the mass and E the water that goes off in a time
 //
 //	dB/dt = B E/m        1/B falls along a straight line in time
 //
-// and the strength climbs ever faster. A [Watch] fits that line to readings of
+// and the strength climbs ever faster. A [example.org/sapreckoner/boil/finish.Watch] fits that line to readings of
 // the thermometer and tells the minutes left and their uncertainty. A batch
-// climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
+// climbs on after the last firing: [example.org/sapreckoner/boil/finish.Batch.Coast], [example.org/sapreckoner/boil/finish.Batch.LastFiring].
 //
-// [ThermometerStop.Parts] and [HydrometerStop.Parts] tell how uncertain a stop by
-// each instrument is, [ErrorCost] and [DepthCost] what an error does to the syrup,
-// and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
-// weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
-// [ConfectionFinishes] are published points, and [Finish.At] takes one to the
+// [example.org/sapreckoner/boil/finish.ThermometerStop.Parts] and [example.org/sapreckoner/boil/finish.HydrometerStop.Parts] tell how uncertain a stop by
+// each instrument is, [example.org/sapreckoner/boil/finish.ErrorCost] and [example.org/sapreckoner/boil/finish.DepthCost] what an error does to the syrup,
+// and [example.org/sapreckoner/boil/finish.LearnOffset] what one's own rig shows. [example.org/sapreckoner/boil/finish.PotReading] needs neither: a pot
+// weighed half way to syrup is done at mass x B/B1. [example.org/sapreckoner/boil/finish.SyrupFinishes] and
+// [example.org/sapreckoner/boil/finish.ConfectionFinishes] are published points, and [example.org/sapreckoner/boil/finish.Finish.At] takes one to the
 // pressure of the day.
 //
 // # Numbers

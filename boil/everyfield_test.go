@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
@@ -134,7 +135,7 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	temp("Gathering.Temperature", "0 C", "100 C", func(at units.Temperature) error { g := gathering; g.Temperature = at; return plan(backlog, g) })
 	brix("Gathering.Brix", "", "66.85 Brix", func(s units.Brix) error { g := gathering; g.Brix = s; return plan(backlog, g) })
 
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
 	mass("PotReading.Gross", "", "1e5 kg", func(m units.Mass) error { p := pot; p.Gross = m; return num(p.Target(66.9)) })
 	mass("PotReading.ScaleBy", "", "1e5 kg", func(m units.Mass) error { p := pot; p.ScaleBy = m; return num(p.Target(66.9)) })
 	brix("PotReading.Brix", "5 Brix", "80 Brix", func(b units.Brix) error { p := pot; p.Brix = b; return num(p.Target(100)) })
@@ -142,19 +143,19 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	brix("PotReading.Target", "33.45 Brix", "100 Brix", func(b units.Brix) error { return num(pot.Target(b)) })
 	mass("PotReading.At", "11.69 lb", "25 lb", func(m units.Mass) error { return num(pot.At(m)) })
 
-	watch := func(w boil.Watch, shown ...float64) error {
-		var rs []boil.WatchReading
+	watch := func(w finish.Watch, shown ...float64) error {
+		var rs []finish.WatchReading
 		for i, f := range shown {
-			rs = append(rs, boil.WatchReading{At: time.Duration(i) * time.Minute, Shown: units.Fahrenheit(f)})
+			rs = append(rs, finish.WatchReading{At: time.Duration(i) * time.Minute, Shown: units.Fahrenheit(f)})
 		}
 		return num(w.Outlook(rs...))
 	}
-	own := boil.Watch{Target: 66.9, Water: units.Celsius(100), ProbeBy: units.FahrenheitDegree / 3}
+	own := finish.Watch{Target: 66.9, Water: units.Celsius(100), ProbeBy: units.FahrenheitDegree / 3}
 	diff("Watch.ProbeBy", "0.001 C deg", "5 C deg", func(d units.TempDiff) error { w := own; w.ProbeBy = d; return watch(w, 217, 217.5, 218.1) })
 	diff("Watch.WaterBy", "", "5 C deg", func(d units.TempDiff) error { w := own; w.WaterBy = d; return watch(w, 230, 230.5, 231.1) })
 	brix("Watch.Target", "30 Brix", "92 Brix", func(b units.Brix) error { w := own; w.Target = b; return watch(w, 217, 217.5, 218.1) })
 
-	batch := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	batch := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	mass("Batch.Mass", "1 g", "1e6 kg", func(m units.Mass) error { b := batch; b.Mass = m; return num(b.Time(66.9)) })
 	brix("Batch.Brix", "0.1 Brix", "92 Brix", func(s units.Brix) error { b := batch; b.Brix = s; return num(b.Time(92)) })
 	limittest.InEveryUnit(t, "Batch.Evaporation", "1e-9 kg/s", "1000 kg/s", units.ParseMassRate, func(r units.MassRate) error {
@@ -191,9 +192,9 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "PressureAtDepth, density", "900 kg/m3", "1500 kg/m3", units.ParseDensity, func(d units.Density) error {
 		return num(boil.PressureAtDepth(units.Atmosphere, inch, d))
 	})
-	length("DepthCost", "-0.5 m", "0.5 m", func(l units.Length) error { return num(boil.DepthCost(66.9, units.Atmosphere, l)) })
-	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(boil.ErrorCost(80, units.Atmosphere, d)) })
-	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(boil.ErrorCost(b, units.Atmosphere, 0)) })
+	length("DepthCost", "-0.5 m", "0.5 m", func(l units.Length) error { return num(finish.DepthCost(66.9, units.Atmosphere, l)) })
+	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(finish.ErrorCost(80, units.Atmosphere, d)) })
+	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(finish.ErrorCost(b, units.Atmosphere, 0)) })
 	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(boil.FullCord(v, boil.Stacked)) })
 	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(boil.PlugFlow(2, 66.9, s)) })
 	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(boil.PlugFlow(2, b, 50*units.Percent)) })

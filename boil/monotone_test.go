@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -44,7 +45,7 @@ func TestMonotone(t *testing.T) {
 			return float64(h.Total()), err
 		}},
 		{"strength after longer", true, 0, 60, func(x float64) (float64, error) {
-			b := boil.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.001}
+			b := finish.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.001}
 			return plain(b.After(time.Duration(x * float64(time.Minute))))
 		}},
 	} {
@@ -81,7 +82,7 @@ func TestSpansAreInOrder(t *testing.T) {
 		change.High = change.Low + units.Share(up(0, 100))
 		better, err := change.Apply(units.MassRate(up(0, 1)), demand)
 		check("change", err, float64(better.Low), float64(better.Middle), float64(better.High))
-		done := boil.Finish{Low: units.TempDiff(up(0, 20))}
+		done := finish.Finish{Low: units.TempDiff(up(0, 20))}
 		done.High = done.Low + units.TempDiff(up(0, 7))
 		b, err := done.Strength()
 		check("strength", err, float64(b.Low), float64(b.Middle), float64(b.High))

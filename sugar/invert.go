@@ -81,7 +81,7 @@ func MeterFromInverted(inverted units.Share, dilution float64) (Glucose, error) 
 
 // A Confection is a product whose making depends on inverted sugar: too little
 // and it sets hard or coarse, too much and it stays soft or never sets. What a
-// product weighs is told by [example.org/sapreckoner/yield.ProductWeight]. The
+// product weighs is told by [example.org/sapreckoner/boil/finish.ProductWeight]. The
 // zero value is none.
 type Confection uint8
 

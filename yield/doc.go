@@ -49,9 +49,9 @@
 //
 // [FewestContainers] and [InMix] choose containers for a lot, [CheckNet] weighs a
 // sample of them, and [Books] tie every jar to its lots, boils and days.
-// [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
+// [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [example.org/sapreckoner/boil/finish.ProductWeight]
 // that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that
-// practice gets ([ProductFigures]).
+// practice gets ([example.org/sapreckoner/boil/finish.ProductFigures]).
 //
 // # Sharing, buying and cost
 //

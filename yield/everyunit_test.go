@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -125,7 +126,7 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	mass("CakeLoss, niter", "", "9 lb", func(m units.Mass) error {
 		return num(yield.CakeLoss(11*units.Pound, 2*units.Pound, m, 66.9, c20))
 	})
-	share("ProductWeight", "", "35 %", func(s units.Share) error { return num(yield.ProductWeight(syrupLot(t, units.Liter), s)) })
+	share("ProductWeight", "", "35 %", func(s units.Share) error { return num(finish.ProductWeight(syrupLot(t, units.Liter), s)) })
 	volume("LayIn, syrup", "", "1e6 m3", func(v units.Volume) error {
 		return num(yield.LayIn(100, v, yield.Container{Label: 250 * units.Liter}, yield.Habits{SyrupPerCord: 20 * units.USGallon}))
 	})
@@ -240,11 +241,11 @@ func TestHairBeyondTheLimit(t *testing.T) {
 	if v, err := season.Expect(units.Whole*more, 66.9); err != nil || v < 0 || v > 0 {
 		t.Errorf("all is lost: %v, %v", v, err)
 	}
-	solids, err := yield.ProductWeight(lot, 0)
+	solids, err := finish.ProductWeight(lot, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if s, err := yield.ProductMoisture(lot, solids*less); err != nil || s < 0 || s > 1e-9 {
+	if s, err := finish.ProductMoisture(lot, solids*less); err != nil || s < 0 || s > 1e-9 {
 		t.Errorf("dry sugar: %v, %v", s, err)
 	}
 }

@@ -7,6 +7,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -34,13 +35,13 @@ func FuzzInverses(f *testing.F) {
 		if err != nil {
 			return
 		}
-		if w, err := yield.ProductWeight(lot, units.Share(moisture)); err == nil {
-			back, err := yield.ProductMoisture(lot, w)
+		if w, err := finish.ProductWeight(lot, units.Share(moisture)); err == nil {
+			back, err := finish.ProductMoisture(lot, w)
 			if err == nil && !(math.Abs(float64(back)-moisture) <= 1e-9) {
 				t.Errorf("%v of moisture %v has %v", w, moisture, back)
 			}
 		} else {
-			refused(t, "ProductWeight", "yield.ProductWeight", float64(w), err)
+			refused(t, "ProductWeight", "finish.ProductWeight", float64(w), err)
 		}
 	})
 }

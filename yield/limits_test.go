@@ -9,6 +9,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -91,7 +92,7 @@ func TestLimits(t *testing.T) {
 		"dry aid":           {0, 5, func(x float64) error { _, err := yield.CakeLoss(5, units.Mass(x), 0, 66, hot); return err }},
 		"niter":             {0, 3, func(x float64) error { _, err := yield.CakeLoss(5, 2, units.Mass(x), 66, hot); return err }},
 		"a filter's volume": {0.1, 1000, func(x float64) error { _, err := yield.FiltersFor(1, units.USGallons(x)); return err }},
-		"moisture":          {0, 35, func(x float64) error { _, err := yield.ProductWeight(syrup, units.Share(x)); return err }},
+		"moisture":          {0, 35, func(x float64) error { _, err := finish.ProductWeight(syrup, units.Share(x)); return err }},
 		"mass of a part":    {1e-6, 1e9, func(x float64) error { return bulk(x) }},
 		"heat of the walls": {0.1, 5, func(x float64) error {
 			c := bottle

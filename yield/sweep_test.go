@@ -4,11 +4,12 @@ import (
 	"testing"
 	"time"
 
+	"github.com/shopspring/decimal"
+
 	"example.org/sapreckoner/internal/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"github.com/shopspring/decimal"
 )
 
 func TestSweep(t *testing.T) {
@@ -54,7 +55,7 @@ func TestSweep(t *testing.T) {
 			yield.CostPerUSGallon, yield.Divide, yield.DivideJars, yield.FewestContainers, yield.FilterAid, yield.FilterTime,
 			yield.FiltersFor, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough,
 			yield.InMix, yield.LayIn, yield.LyingCylinder, yield.LyingEllipse, yield.NewBooks, yield.PackingHeatOf, yield.Pail,
-			yield.PeakPerTap, yield.PourLeast, yield.PourMost, yield.ProductFigures, yield.ProductMoisture, yield.ProductWeight, yield.Ratio, yield.RectangularTank, yield.Repacked,
+			yield.PeakPerTap, yield.PourLeast, yield.PourMost, yield.Ratio, yield.RectangularTank, yield.Repacked,
 			yield.RuleOf86, yield.UprightCylinder,
 		},
 		Values: []any{

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -119,7 +120,7 @@ const hotWater = 955.0
 
 // coalsEnd finds the last wood of a single pan, with the water that the coals boil off
 // behind it, and the time at which they have done so but for near.
-func (p *plan) coalsEnd(s *setup, at, end boil.Batch) error {
+func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	p.lastWood = p.done
 	if s.coals == 0 {
 		return nil

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -252,7 +253,7 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	if err := p.coalsEnd(s, boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, boil.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
+	if err := p.coalsEnd(s, finish.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, finish.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
 		return err
 	}
 	return p.takeOff(s, end)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -67,7 +68,7 @@ func (t *thermometer) byHeat(shows cli.Value, at units.Temperature, b, scatter u
 	}
 	by := parts.Total
 	if t.learned != nil {
-		if by, err = boil.ErrorCost(b, t.pressure, t.learned.by); err != nil {
+		if by, err = finish.ErrorCost(b, t.pressure, t.learned.by); err != nil {
 			return nil, false
 		}
 		by = root(by, scatter)

@@ -16,7 +16,7 @@ import (
 // Names of Go: of a function in front of an error of the library, in brackets
 // behind a way out, and anywhere.
 var (
-	name     = `\b(units|density|sugar|boil|yield|tapping)(\.[A-Z]\w*)+`
+	name     = `\b(units|records|density|sugar|boil|fuel|pan|finish|yield|packing|money|tapping|season)(\.[A-Z]\w*)+`
 	function = regexp.MustCompile(name + ": ")
 	aside    = regexp.MustCompile(` \([^()]*` + name + `[^()]*\)`)
 	anyName  = regexp.MustCompile(name)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
@@ -73,9 +74,9 @@ func plainBalance(r check.Row) (float64, error) {
 }
 
 func finishClaims() []check.Claim {
-	end := func(get func(boil.Finish) units.TempDiff) func(check.Row) (float64, error) {
+	end := func(get func(finish.Finish) units.TempDiff) func(check.Row) (float64, error) {
 		return func(r check.Row) (float64, error) {
-			for _, f := range boil.ConfectionFinishes() {
+			for _, f := range finish.ConfectionFinishes() {
 				if f.Product == r.Text("product") && f.Source == r.Text("source") && f.Obtained == r.Text("obtained") {
 					return printed(get(f).FahrenheitDegrees()), nil
 				}
@@ -84,24 +85,24 @@ func finishClaims() []check.Claim {
 		}
 	}
 	return []check.Claim{
-		{Table: "confections", Column: "low_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.Low })},
-		{Table: "confections", Column: "high_F", Func: "boil.ConfectionFinishes", Got: end(func(f boil.Finish) units.TempDiff { return f.High })},
-		{Table: "syrup-finish-rise", Column: "rise_F", Func: "boil.SyrupFinishes and boil.Rise", Got: publishedStop},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ErrorCost",
+		{Table: "confections", Column: "low_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.Low })},
+		{Table: "confections", Column: "high_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.High })},
+		{Table: "syrup-finish-rise", Column: "rise_F", Func: "finish.SyrupFinishes and boil.Rise", Got: publishedStop},
+		{Table: "boiling-errors-worked", Column: "value", Func: "finish.ErrorCost",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "F" },
 			Got: func(r check.Row) (float64, error) {
-				b, err := boil.ErrorCost(66, units.Atmosphere, units.FahrenheitDegrees(r.Float("change")))
+				b, err := finish.ErrorCost(66, units.Atmosphere, units.FahrenheitDegrees(r.Float("change")))
 				return float64(b), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts",
+		{Table: "boiling-errors-worked", Column: "value", Func: "finish.ThermometerStop.Parts",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "inHg" },
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Parts()
+				d, err := finish.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: units.InchesMercury(r.Float("change"))}.Parts()
 				return float64(d.Barometer), err
 			}},
-		{Table: "boiling-errors-worked", Column: "value", Func: "boil.ThermometerStop.Parts", Select: when("quantity", "strength under syrup"),
+		{Table: "boiling-errors-worked", Column: "value", Func: "finish.ThermometerStop.Parts", Select: when("quantity", "strength under syrup"),
 			Got: func(r check.Row) (float64, error) {
-				d, err := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Parts()
+				d, err := finish.ThermometerStop{Target: 66, Pressure: units.Atmosphere, DepthBy: units.Inches(r.Float("change"))}.Parts()
 				return float64(d.Depth), err
 			}},
 	}
@@ -110,7 +111,7 @@ func finishClaims() []check.Claim {
 // publishedStop finds the source among the published stops, and gives the rise
 // of pure sucrose at the strength that it prints.
 func publishedStop(r check.Row) (float64, error) {
-	for _, f := range boil.SyrupFinishes() {
+	for _, f := range finish.SyrupFinishes() {
 		if f.Source == r.Text("source") && math.Abs(float64(f.Printed)-r.Float("brix")) < 1e-9 {
 			// The table holds how far pure sucrose lies off what is printed.
 			if math.Abs(f.Low.FahrenheitDegrees()-r.Float("rise_F")) > 1e-9 {

@@ -6,6 +6,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
@@ -24,7 +25,7 @@ func Yield() []check.Claim {
 		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.State.PerTap", Got: statePerTap},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.PastSeason.PerTap", Got: seasonPerTap},
-		{Table: "confection-ceilings", Column: "value", Func: "yield.ProductWeight", Got: productCeiling},
+		{Table: "confection-ceilings", Column: "value", Func: "finish.ProductWeight", Got: productCeiling},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
@@ -178,7 +179,7 @@ func productCeiling(row check.Row) (float64, error) {
 		}
 		moisture = 100 - units.Share(b)
 	}
-	w, err := yield.ProductWeight(lot, moisture)
+	w, err := finish.ProductWeight(lot, moisture)
 	return w.Pounds(), err
 }
 

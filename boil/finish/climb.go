@@ -1,9 +1,10 @@
-package boil
+package finish
 
 import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -61,7 +62,7 @@ func (b Batch) check(fn string) error {
 // Source: conservation of sugar, dB/dt = B E/m. Check value: 1.115 Brix for 10
 // kg at 66.9 Brix that lose 10 kg in an hour.
 func (b Batch) PerMinute() (units.Brix, error) {
-	if err := b.check("boil.Batch.PerMinute"); err != nil {
+	if err := b.check("finish.Batch.PerMinute"); err != nil {
 		return units.Brix(math.NaN()), err
 	}
 	return b.Brix * units.Brix(float64(b.Evaporation.Over(time.Minute)/b.Mass)), nil
@@ -78,7 +79,7 @@ func (b Batch) PerMinute() (units.Brix, error) {
 // Source: conservation of sugar, t = m (1 - B/B1)/E. Check value: 6 min 11 s from
 // 60 to 66.9 Brix for 10 kg that lose 10 kg in an hour.
 func (b Batch) Time(to units.Brix) (time.Duration, error) {
-	const fn = "boil.Batch.Time"
+	const fn = "finish.Batch.Time"
 	if err := b.check(fn); err != nil {
 		return 0, err
 	}
@@ -95,7 +96,7 @@ func (b Batch) Time(to units.Brix) (time.Duration, error) {
 // and [ErrBurns]. Outside the range it is NaN and a [units.RangeError]. Check
 // value: 66.9 Brix of 60 after 6 min 11 s for 10 kg that lose 10 kg in an hour.
 func (b Batch) After(t time.Duration) (units.Brix, error) {
-	const fn = "boil.Batch.After"
+	const fn = "finish.Batch.After"
 	if err := b.check(fn); err != nil {
 		return units.Brix(math.NaN()), err
 	}
@@ -130,7 +131,7 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 // value: 65 Brix coast to 66.6 where 20 kg lose 10 kg in an hour and the halving
 // takes 2 minutes (computed).
 func (b Batch) Coast(halving time.Duration) (units.Brix, error) {
-	const fn = "boil.Batch.Coast"
+	const fn = "finish.Batch.Coast"
 	if err := b.check(fn); err != nil {
 		return units.Brix(math.NaN()), err
 	}
@@ -153,11 +154,11 @@ func (b Batch) coasting(halving time.Duration) units.Mass {
 // percent of the heat. Where the batch would pass 92 Brix the answer is NaN and
 // [ErrBurns]; outside the range NaN and a [units.RangeError].
 //
-// Source: conservation of sugar and [LatentHeat] at the boiling point of the
+// Source: conservation of sugar and [boil.LatentHeat] at the boiling point of the
 // batch. Check value: 65 Brix become 67.1 where 20 kg take in 1.4 MJ, which boil
 // off 0.62 kg (computed).
 func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error) {
-	const fn = "boil.Batch.CoastOn"
+	const fn = "finish.Batch.CoastOn"
 	nan := units.Brix(math.NaN())
 	if err := b.check(fn); err != nil {
 		return nan, err
@@ -169,7 +170,7 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 	if err != nil {
 		return nan, err
 	}
-	steam, err := LatentHeat(at)
+	steam, err := boil.LatentHeat(at)
 	if err != nil {
 		return nan, units.Under(fn, err)
 	}
@@ -187,7 +188,7 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 // 65.0 Brix for a target of 66.6 where the batch of [Batch.Coast] is at 50 Brix
 // and weighs 26 kg (computed).
 func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix, error) {
-	const fn = "boil.Batch.LastFiring"
+	const fn = "finish.Batch.LastFiring"
 	nan := units.Brix(math.NaN())
 	if err := b.check(fn); err != nil {
 		return nan, err

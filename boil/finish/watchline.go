@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"

@@ -1,4 +1,4 @@
-package yield
+package finish
 
 import (
 	"example.org/sapreckoner/internal/limit"
@@ -26,7 +26,7 @@ const maxMoisture = 35.0
 //
 // Caution: boiling sugar is hotter than boiling syrup, up to 260 F, and sticks.
 func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
-	const fn = "yield.ProductWeight"
+	const fn = "finish.ProductWeight"
 	solids, err := solids(fn, lot)
 	if err != nil {
 		return nan[units.Mass](), err
@@ -51,7 +51,7 @@ func solids(fn string, lot sugar.Lot) (units.Mass, error) {
 // answer is NaN and a [units.RangeError]. Check value: 12.3 percent in 8.45 lb of
 // a US gallon of 66.9 Brix (computed).
 func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
-	const fn = "yield.ProductMoisture"
+	const fn = "finish.ProductMoisture"
 	solids, err := solids(fn, lot)
 	if err != nil {
 		return nan[units.Share](), err
@@ -66,7 +66,7 @@ func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 // A ProductFigure is what practice gets of a further product from a US gallon of
 // syrup, as it was published. It lies below the ceiling of [ProductWeight] by what
 // stays in pans and molds. Points at which the products are done are
-// [example.org/sapreckoner/boil.ConfectionFinishes], and syrup that suits them is
+// [ConfectionFinishes], and syrup that suits them is
 // told by [example.org/sapreckoner/sugar.Confection].
 type ProductFigure struct {
 	Product   string

@@ -1,6 +1,7 @@
-package boil
+package finish
 
 import (
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -9,16 +10,16 @@ import (
 // function that was called here.
 
 func rise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	d, err := RiseOf(s, b, p)
+	d, err := boil.RiseOf(s, b, p)
 	return d, units.Under(fn, err)
 }
 
 func strength(fn string, s sugar.Solute, d units.TempDiff, p units.Pressure) (units.Brix, error) {
-	b, err := BrixFromRiseOf(s, d, p)
+	b, err := boil.BrixFromRiseOf(s, d, p)
 	return b, units.Under(fn, err)
 }
 
 func point(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
-	t, err := SyrupPointOf(s, b, p)
+	t, err := boil.SyrupPointOf(s, b, p)
 	return t, units.Under(fn, err)
 }

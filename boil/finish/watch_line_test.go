@@ -1,4 +1,4 @@
-package boil_test
+package finish_test
 
 import (
 	"errors"
@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/units"
 )
 
@@ -93,33 +94,33 @@ func TestWatchWaterOfAKelvin(t *testing.T) {
 func TestWatchTellsSpikeFromSetback(t *testing.T) {
 	w := watch(t) // a fall counts from 0.24 C deg
 	base := readingsOf(t, 9, 20*time.Second, quiet)
-	shifted := func(i int, by units.TempDiff) []boil.WatchReading {
-		out := append([]boil.WatchReading(nil), base...)
+	shifted := func(i int, by units.TempDiff) []finish.WatchReading {
+		out := append([]finish.WatchReading(nil), base...)
 		out[i].Shown = out[i].Shown.Add(by)
 		return out
 	}
 	// Readings at so many seconds, so many degrees over the first.
-	shown := func(secondsAndRise ...[2]float64) []boil.WatchReading {
-		var out []boil.WatchReading
+	shown := func(secondsAndRise ...[2]float64) []finish.WatchReading {
+		var out []finish.WatchReading
 		for _, x := range secondsAndRise {
-			out = append(out, boil.WatchReading{At: 7*time.Minute + time.Duration(x[0]*float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
+			out = append(out, finish.WatchReading{At: 7*time.Minute + time.Duration(x[0]*float64(time.Second)), Shown: base[0].Shown.Add(units.TempDiff(x[1]))})
 		}
 		return out
 	}
 	for _, c := range []struct {
 		name     string
-		readings []boil.WatchReading
-		want     boil.OddReading
+		readings []finish.WatchReading
+		want     finish.OddReading
 	}{
-		{"the last but one is a dip", shifted(7, -2), boil.OddReading{Index: 7, What: boil.Dip}},
-		{"the third is a spike", shifted(2, +2), boil.OddReading{Index: 2, What: boil.Spike}},
-		{"half a degree is a spike", shifted(4, +0.5), boil.OddReading{Index: 4, What: boil.Spike}},
+		{"the last but one is a dip", shifted(7, -2), finish.OddReading{Index: 7, What: finish.Dip}},
+		{"the third is a spike", shifted(2, +2), finish.OddReading{Index: 2, What: finish.Spike}},
+		{"half a degree is a spike", shifted(4, +0.5), finish.OddReading{Index: 4, What: finish.Spike}},
 		// Back under the reading before the jump: more than the jump was wrong.
 		{"a fall under what was before the jump", shown([2]float64{0, 0}, [2]float64{90, 0.4}, [2]float64{180, 0.8}, [2]float64{270, 3}, [2]float64{360, 0.5}, [2]float64{450, 0.8}),
-			boil.OddReading{Index: 4, What: boil.SetBack}},
+			finish.OddReading{Index: 4, What: finish.SetBack}},
 		// 0.1 in the first half minute and 0.6 in three minutes are one climb.
 		{"a long step is no jump", shown([2]float64{0, 0}, [2]float64{30, 0.1}, [2]float64{210, 0.7}, [2]float64{240, 0.3}, [2]float64{270, 0.4}),
-			boil.OddReading{Index: 3, What: boil.SetBack}},
+			finish.OddReading{Index: 3, What: finish.SetBack}},
 	} {
 		o, err := w.Outlook(c.readings...)
 		if err != nil || len(o.Odd) != 1 || o.Odd[0] != c.want {
@@ -146,25 +147,25 @@ func TestWatchLeavesTheLastOpen(t *testing.T) {
 	for _, c := range []struct {
 		name   string
 		off    units.TempDiff
-		so     boil.Odd // so far
-		lasts  int      // readings odd if the next is off as well
-		onLine int      // then
+		so     finish.Odd // so far
+		lasts  int        // readings odd if the next is off as well
+		onLine int        // then
 	}{
-		{"foam", -2, boil.Dip, 1, 2},
-		{"a little foam", -0.4, boil.Dip, 1, 2},
-		{"touched", +2, boil.Spike, 0, 9},
+		{"foam", -2, finish.Dip, 1, 2},
+		{"a little foam", -0.4, finish.Dip, 1, 2},
+		{"touched", +2, finish.Spike, 0, 9},
 	} {
-		r := append([]boil.WatchReading(nil), all...)
+		r := append([]finish.WatchReading(nil), all...)
 		r[7].Shown = r[7].Shown.Add(c.off)
 		o, err := w.Outlook(r[:8]...)
-		if err != nil || len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 7, What: c.so, Open: true}) {
+		if err != nil || len(o.Odd) != 1 || o.Odd[0] != (finish.OddReading{Index: 7, What: c.so, Open: true}) {
 			t.Errorf("%s: %+v, %v", c.name, o, err)
 		}
 		if o.Odd = nil; fmt.Sprint(o) != fmt.Sprint(before) || o.Last != 6 {
 			t.Errorf("%s: %+v; the line before it says %+v", c.name, o, before)
 		}
 		// The next is on the line: it was one reading.
-		if o, err = w.Outlook(r...); err != nil || o.Used != 8 || len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 7, What: c.so}) {
+		if o, err = w.Outlook(r...); err != nil || o.Used != 8 || len(o.Odd) != 1 || o.Odd[0] != (finish.OddReading{Index: 7, What: c.so}) {
 			t.Errorf("%s, then well: %+v, %v", c.name, o, err)
 		}
 		// The next is off as well: sap was poured in, or it climbs like that.

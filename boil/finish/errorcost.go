@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"
@@ -14,10 +14,10 @@ import (
 // Range: 50 to 80 Brix, 20 to 120 kPa, errors of -5 to 5 C deg that do not
 // exceed the rise. Outside the range the answer is NaN and a [units.RangeError].
 //
-// Source: [Rise], turned round. Check value: 0.26 Brix for 0.1 F at 66 Brix and
+// Source: [boil.Rise], turned round. Check value: 0.26 Brix for 0.1 F at 66 Brix and
 // 1 atm (computed).
 func ErrorCost(b units.Brix, p units.Pressure, d units.TempDiff) (units.Brix, error) {
-	const fn = "boil.ErrorCost"
+	const fn = "finish.ErrorCost"
 	if err := stopTarget.Check(fn, float64(b)); err != nil {
 		return units.Brix(math.NaN()), err
 	}
@@ -49,7 +49,7 @@ func errorCost(fn string, s sugar.Solute, b units.Brix, p units.Pressure, d unit
 // boiling point or 110 C. Check value: -0.86 Brix for 2 in at 66 Brix and 1 atm;
 // by the slope at the target 0.8 (computed).
 func DepthCost(b units.Brix, p units.Pressure, over units.Length) (units.Brix, error) {
-	const fn = "boil.DepthCost"
+	const fn = "finish.DepthCost"
 	if err := stopTarget.Check(fn, float64(b)); err != nil {
 		return units.Brix(math.NaN()), err
 	}

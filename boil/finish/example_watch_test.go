@@ -1,18 +1,19 @@
-package boil_test
+package finish_test
 
 import (
 	"fmt"
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/units"
 )
 
 // invented readings of a pan of 10 kg at 60 Brix that loses 10 kg in an hour,
 // where water boils at 99.974 C, by the exact rise at 60, 61.0 and 62.1 Brix.
-func invented(times ...time.Duration) []boil.WatchReading {
-	b := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
-	var r []boil.WatchReading
+func invented(times ...time.Duration) []finish.WatchReading {
+	b := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	var r []finish.WatchReading
 	for _, at := range times {
 		brix, err := b.After(at)
 		if err != nil {
@@ -22,7 +23,7 @@ func invented(times ...time.Duration) []boil.WatchReading {
 		if err != nil {
 			return nil
 		}
-		r = append(r, boil.WatchReading{At: at, Shown: shown})
+		r = append(r, finish.WatchReading{At: at, Shown: shown})
 	}
 	return r
 }
@@ -30,7 +31,7 @@ func invented(times ...time.Duration) []boil.WatchReading {
 // Three readings a minute apart tell the time that is left: 6 min 11 s from 60
 // to 66.9 Brix, 2 min of them gone.
 func ExampleWatch() {
-	w := boil.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
+	w := finish.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
 	out, err := w.Outlook(invented(0, time.Minute, 2*time.Minute)...)
 	fmt.Println(out.Left.Round(time.Second), "left", err)
 	// Output: 4m11s left <nil>
@@ -38,7 +39,7 @@ func ExampleWatch() {
 
 // After two minutes 60 Brix have become 60/(1 - 2/60).
 func ExampleWatch_Outlook() {
-	w := boil.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
+	w := finish.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
 	out, err := w.Outlook(invented(0, time.Minute, 2*time.Minute)...)
 	fmt.Println(out.Now.Text(1), err)
 	// Output: 62.1 Brix <nil>
@@ -46,7 +47,7 @@ func ExampleWatch_Outlook() {
 
 // More readings narrow what is left.
 func ExampleOutlook() {
-	w := boil.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
+	w := finish.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
 	three, _ := w.Outlook(invented(0, time.Minute, 2*time.Minute)...)
 	five, err := w.Outlook(invented(0, 30*time.Second, time.Minute, 90*time.Second, 2*time.Minute)...)
 	fmt.Println(five.LeftBy < three.LeftBy, five.NowBy < three.NowBy, err)
@@ -54,14 +55,14 @@ func ExampleOutlook() {
 }
 
 func ExampleWatchReading() {
-	r := boil.WatchReading{At: 90 * time.Second, Shown: units.Fahrenheit(217.4)}
+	r := finish.WatchReading{At: 90 * time.Second, Shown: units.Fahrenheit(217.4)}
 	fmt.Println(r.At, r.Shown.Text(units.ScaleFahrenheit, 1))
 	// Output: 1m30s 217.4 F
 }
 
 // Foam lifted the probe out at the second reading.
 func ExampleOddReading() {
-	w := boil.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
+	w := finish.Watch{Target: 66.9, Water: units.Celsius(99.974), ProbeBy: 0.1 * units.FahrenheitDegree}
 	readings := invented(0, time.Minute, 2*time.Minute, 3*time.Minute)
 	readings[1].Shown = units.Fahrenheit(213)
 	out, err := w.Outlook(readings...)
@@ -75,13 +76,13 @@ func ExampleOddReading() {
 }
 
 func ExampleOdd() {
-	fmt.Println(boil.SetBack)
+	fmt.Println(finish.SetBack)
 	// Output: setback: something was poured in, or the fire sank
 }
 
 // The point of 66.9 Brix at 1 atm is 219.51 F; this rig shows 220.0.
 func ExampleLearnOffset() {
-	own, err := boil.LearnOffset(boil.PastStop{
+	own, err := finish.LearnOffset(finish.PastStop{
 		When: time.Date(2025, 3, 9, 21, 0, 0, 0, time.UTC), Pressure: units.Atmosphere,
 		Stop: units.Fahrenheit(220.0), Cup: 66.9,
 	})
@@ -90,7 +91,7 @@ func ExampleLearnOffset() {
 }
 
 func ExamplePastStop() {
-	s := boil.PastStop{Pressure: 29.5 * units.InchMercury, Stop: units.Fahrenheit(219.4), Cup: 66.4}
+	s := finish.PastStop{Pressure: 29.5 * units.InchMercury, Stop: units.Fahrenheit(219.4), Cup: 66.4}
 	fmt.Println(s.Stop.Text(units.ScaleFahrenheit, 1), "gave", s.Cup)
 	// Output: 219.4 F gave 66.4 Brix
 }
@@ -98,16 +99,16 @@ func ExamplePastStop() {
 // What was learned in one weather holds in another.
 func ExampleOffset() {
 	high, _ := boil.SyrupPoint(66.9, units.Atmosphere)
-	own, err := boil.LearnOffset(
-		boil.PastStop{Pressure: units.Atmosphere, Stop: high.Add(0.4 * units.FahrenheitDegree), Cup: 66.9},
-		boil.PastStop{Pressure: units.Atmosphere, Stop: high.Add(0.6 * units.FahrenheitDegree), Cup: 66.9},
+	own, err := finish.LearnOffset(
+		finish.PastStop{Pressure: units.Atmosphere, Stop: high.Add(0.4 * units.FahrenheitDegree), Cup: 66.9},
+		finish.PastStop{Pressure: units.Atmosphere, Stop: high.Add(0.6 * units.FahrenheitDegree), Cup: 66.9},
 	)
 	fmt.Println(own.Mean.Text(units.FahrenheitDegree, 1), "from", own.Stops, "stops", err)
 	// Output: 0.5 F deg from 2 stops <nil>
 }
 
 func ExampleOffset_Stop() {
-	own, _ := boil.LearnOffset(boil.PastStop{Pressure: units.Atmosphere, Stop: units.Fahrenheit(220.0), Cup: 66.9})
+	own, _ := finish.LearnOffset(finish.PastStop{Pressure: units.Atmosphere, Stop: units.Fahrenheit(220.0), Cup: 66.9})
 	at, _, err := own.Stop(66.9, units.Atmosphere)
 	fmt.Println(at.Text(units.ScaleFahrenheit, 1), err)
 	// Output: 220.0 F <nil>

@@ -1,54 +1,55 @@
-package boil_test
+package finish_test
 
 import (
 	"math"
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-var goodStop = boil.ThermometerStop{
+var goodStop = finish.ThermometerStop{
 	Target: 66.9, Pressure: 95 * units.Kilopascal,
 	ProbeBy: units.FahrenheitDegrees(0.2), DepthBy: units.Inch / 2, BarometerBy: 0.05 * units.InchMercury,
 	Inverted: 2 * units.Percent, InvertedBy: 1 * units.Percent,
 }
 
-var goodCup = boil.HydrometerStop{
+var goodCup = finish.HydrometerStop{
 	Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Fahrenheit(209),
 	CupBy: units.FahrenheitDegrees(3), ScaleBy: 0.2, ReadingBy: 0.1,
 }
 
 func TestErrorCostLimits(t *testing.T) {
-	limittest.Edges(t, "boil.ErrorCost", "target", 50, 80, 66, func(x float64) (float64, error) {
-		b, err := boil.ErrorCost(units.Brix(x), units.Atmosphere, 0.1)
+	limittest.Edges(t, "finish.ErrorCost", "target", 50, 80, 66, func(x float64) (float64, error) {
+		b, err := finish.ErrorCost(units.Brix(x), units.Atmosphere, 0.1)
 		return float64(b), err
 	})
-	limittest.Edges(t, "boil.DepthCost", "target", 50, 80, 66, func(x float64) (float64, error) {
-		b, err := boil.DepthCost(units.Brix(x), units.Atmosphere, 0.1)
+	limittest.Edges(t, "finish.DepthCost", "target", 50, 80, 66, func(x float64) (float64, error) {
+		b, err := finish.DepthCost(units.Brix(x), units.Atmosphere, 0.1)
 		return float64(b), err
 	})
-	limittest.Edges(t, "boil.DepthCost", "liquid over the probe", -0.5, 0.5, 0.1, func(x float64) (float64, error) {
-		b, err := boil.DepthCost(66, units.Atmosphere, units.Meters(x))
+	limittest.Edges(t, "finish.DepthCost", "liquid over the probe", -0.5, 0.5, 0.1, func(x float64) (float64, error) {
+		b, err := finish.DepthCost(66, units.Atmosphere, units.Meters(x))
 		return float64(b), err
 	})
-	limittest.Edges(t, "boil.ErrorCost", "temperature error", -5, 5, 0.1, func(x float64) (float64, error) {
-		b, err := boil.ErrorCost(80, units.Atmosphere, units.TempDiff(x))
+	limittest.Edges(t, "finish.ErrorCost", "temperature error", -5, 5, 0.1, func(x float64) (float64, error) {
+		b, err := finish.ErrorCost(80, units.Atmosphere, units.TempDiff(x))
 		return float64(b), err
 	})
 	// 80 Brix boil beyond 110 C here, where the density ends: it is taken there.
-	if deep, err := boil.DepthCost(80, 118*units.Kilopascal, units.Inch); err != nil || !(deep < 0) {
+	if deep, err := finish.DepthCost(80, 118*units.Kilopascal, units.Inch); err != nil || !(deep < 0) {
 		t.Errorf("80 Brix at 118 kPa: %v, %v", deep, err)
 	}
-	b, err := boil.ErrorCost(66, units.Atmosphere, -5) // under the boiling point of water
-	limittest.Refuses(t, "boil.ErrorCost", "rise", float64(b), err)
-	b, err = boil.ErrorCost(66, 121*units.Kilopascal, 0.1)
-	limittest.Refuses(t, "boil.ErrorCost", "pressure", float64(b), err)
-	b, err = boil.DepthCost(66, 121*units.Kilopascal, 0.1)
-	limittest.Refuses(t, "boil.DepthCost", "pressure", float64(b), err)
+	b, err := finish.ErrorCost(66, units.Atmosphere, -5) // under the boiling point of water
+	limittest.Refuses(t, "finish.ErrorCost", "rise", float64(b), err)
+	b, err = finish.ErrorCost(66, 121*units.Kilopascal, 0.1)
+	limittest.Refuses(t, "finish.ErrorCost", "pressure", float64(b), err)
+	b, err = finish.DepthCost(66, 121*units.Kilopascal, 0.1)
+	limittest.Refuses(t, "finish.DepthCost", "pressure", float64(b), err)
 }
 
 // Each part stands alone and grows with its cause, and together they
@@ -68,22 +69,22 @@ func TestThermometerParts(t *testing.T) {
 	if !near(float64(d.Total), math.Sqrt(sum), 1e-12) {
 		t.Errorf("total %v of %+v", d.Total, d)
 	}
-	for name, change := range map[string]func(*boil.ThermometerStop) func(boil.ThermometerParts) units.Brix{
-		"probe": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
+	for name, change := range map[string]func(*finish.ThermometerStop) func(finish.ThermometerParts) units.Brix{
+		"probe": func(s *finish.ThermometerStop) func(finish.ThermometerParts) units.Brix {
 			s.ProbeBy *= 2
-			return func(d boil.ThermometerParts) units.Brix { return d.Probe }
+			return func(d finish.ThermometerParts) units.Brix { return d.Probe }
 		},
-		"depth": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
+		"depth": func(s *finish.ThermometerStop) func(finish.ThermometerParts) units.Brix {
 			s.DepthBy *= 2
-			return func(d boil.ThermometerParts) units.Brix { return d.Depth }
+			return func(d finish.ThermometerParts) units.Brix { return d.Depth }
 		},
-		"barometer": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
+		"barometer": func(s *finish.ThermometerStop) func(finish.ThermometerParts) units.Brix {
 			s.BarometerBy *= 2
-			return func(d boil.ThermometerParts) units.Brix { return d.Barometer }
+			return func(d finish.ThermometerParts) units.Brix { return d.Barometer }
 		},
-		"inverted": func(s *boil.ThermometerStop) func(boil.ThermometerParts) units.Brix {
+		"inverted": func(s *finish.ThermometerStop) func(finish.ThermometerParts) units.Brix {
 			s.InvertedBy *= 2
-			return func(d boil.ThermometerParts) units.Brix { return d.Inverted }
+			return func(d finish.ThermometerParts) units.Brix { return d.Inverted }
 		},
 	} {
 		s := goodStop
@@ -100,12 +101,12 @@ func TestThermometerParts(t *testing.T) {
 		t.Errorf("the formula costs %v, which is %v, %v", d.Formula, formula-set, err)
 	}
 	// 5 percent inverted make the point of 66.9 Brix that of 65.9.
-	five, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, InvertedBy: 5}.Parts()
+	five, err := finish.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, InvertedBy: 5}.Parts()
 	if err != nil || !near(float64(five.Inverted), 1, 0.05) {
 		t.Errorf("5 percent inverted cost %v, %v", five.Inverted, err)
 	}
 	for _, inverted := range []units.Share{0, 3} { // known for certain
-		sure, err := boil.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, Inverted: inverted}.Parts()
+		sure, err := finish.ThermometerStop{Target: 66.9, Pressure: units.Atmosphere, Inverted: inverted}.Parts()
 		if err != nil || sure.Inverted != 0 {
 			t.Errorf("%v inverted for certain cost %v, %v", inverted, float64(sure.Inverted), err)
 		}
@@ -113,7 +114,7 @@ func TestThermometerParts(t *testing.T) {
 }
 
 func TestThermometerPartsLimits(t *testing.T) {
-	with := func(change func(*boil.ThermometerStop, float64)) func(float64) (float64, error) {
+	with := func(change func(*finish.ThermometerStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := goodStop
 			change(&s, x)
@@ -124,15 +125,15 @@ func TestThermometerPartsLimits(t *testing.T) {
 			return float64(d.Total), err
 		}
 	}
-	const fn = "boil.ThermometerStop.Parts"
-	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *boil.ThermometerStop, x float64) { s.Target = units.Brix(x) }))
-	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *boil.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
-	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
-	limittest.Edges(t, fn, "inverted share", 0, 19, 1, with(func(s *boil.ThermometerStop, x float64) { s.Inverted = units.Share(x) }))
-	limittest.Edges(t, fn, "standard uncertainty of the depth", 0, 0.5, 0.01, with(func(s *boil.ThermometerStop, x float64) { s.DepthBy = units.Length(x) }))
-	for name, change := range map[string]func(*boil.ThermometerStop){
-		"weather":  func(s *boil.ThermometerStop) { s.BarometerBy = 10.1 * units.Kilopascal },
-		"pressure": func(s *boil.ThermometerStop) { s.Pressure = units.Pressure(math.NaN()) },
+	const fn = "finish.ThermometerStop.Parts"
+	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *finish.ThermometerStop, x float64) { s.Target = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 0.1, with(func(s *finish.ThermometerStop, x float64) { s.ProbeBy = units.TempDiff(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *finish.ThermometerStop, x float64) { s.InvertedBy = units.Share(x) }))
+	limittest.Edges(t, fn, "inverted share", 0, 19, 1, with(func(s *finish.ThermometerStop, x float64) { s.Inverted = units.Share(x) }))
+	limittest.Edges(t, fn, "standard uncertainty of the depth", 0, 0.5, 0.01, with(func(s *finish.ThermometerStop, x float64) { s.DepthBy = units.Length(x) }))
+	for name, change := range map[string]func(*finish.ThermometerStop){
+		"weather":  func(s *finish.ThermometerStop) { s.BarometerBy = 10.1 * units.Kilopascal },
+		"pressure": func(s *finish.ThermometerStop) { s.Pressure = units.Pressure(math.NaN()) },
 	} {
 		s := goodStop
 		change(&s)
@@ -172,7 +173,7 @@ func TestHydrometerParts(t *testing.T) {
 }
 
 func TestHydrometerPartsLimits(t *testing.T) {
-	with := func(change func(*boil.HydrometerStop, float64)) func(float64) (float64, error) {
+	with := func(change func(*finish.HydrometerStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := goodCup
 			change(&s, x)
@@ -180,13 +181,13 @@ func TestHydrometerPartsLimits(t *testing.T) {
 			return float64(d.Total), err
 		}
 	}
-	const fn = "boil.HydrometerStop.Parts"
-	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *boil.HydrometerStop, x float64) { s.Target = units.Brix(x) }))
-	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
-	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
-	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *boil.HydrometerStop, x float64) { s.ReadingBy = units.Brix(x) }))
-	limittest.Edges(t, fn, "temperature", 0, 110, 60, with(func(s *boil.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
-	limittest.Edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *boil.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
+	const fn = "finish.HydrometerStop.Parts"
+	limittest.Edges(t, fn, "target", 50, 80, 66, with(func(s *finish.HydrometerStop, x float64) { s.Target = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *finish.HydrometerStop, x float64) { s.CupBy = units.TempDiff(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *finish.HydrometerStop, x float64) { s.ScaleBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty", 0, 10, 1, with(func(s *finish.HydrometerStop, x float64) { s.ReadingBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "temperature", 0, 110, 60, with(func(s *finish.HydrometerStop, x float64) { s.Cup = units.Celsius(x) }))
+	limittest.Edges(t, fn, "hydrometer graduation", 1, 40, 20, with(func(s *finish.HydrometerStop, x float64) { s.Instrument.GraduatedAt = units.Celsius(x) }))
 }
 
 func BenchmarkThermometerParts(b *testing.B) {

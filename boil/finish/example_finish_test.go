@@ -1,17 +1,17 @@
-package boil_test
+package finish_test
 
 import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
 // The Ontario sheet and USDA with Cornell (from memory) do not agree on cream.
 func ExampleConfectionFinishes() {
-	for _, f := range boil.ConfectionFinishes() {
+	for _, f := range finish.ConfectionFinishes() {
 		if f.Product == "cream or butter" {
 			fmt.Printf("%.0f to %.0f F over water: %s\n", f.Low.FahrenheitDegrees(), f.High.FahrenheitDegrees(), f.Source)
 		}
@@ -23,7 +23,7 @@ func ExampleConfectionFinishes() {
 
 // Ohio State University Extension: 219 F, 7 F over water, for 66 Brix.
 func ExampleSyrupFinishes() {
-	for _, f := range boil.SyrupFinishes() {
+	for _, f := range finish.SyrupFinishes() {
 		if f.Obtained == "read" {
 			fmt.Println(f.Printed, f.Low.Text(units.FahrenheitDegree, 0))
 		}
@@ -32,7 +32,7 @@ func ExampleSyrupFinishes() {
 }
 
 func ExampleFinish() {
-	f := boil.Finish{Product: "a house fudge", Low: 22 * units.FahrenheitDegree, High: 24 * units.FahrenheitDegree}
+	f := finish.Finish{Product: "a house fudge", Low: 22 * units.FahrenheitDegree, High: 24 * units.FahrenheitDegree}
 	low, high, err := f.At(units.Atmosphere)
 	// Water boils at 211.95 F.
 	fmt.Println(low.Text(units.ScaleFahrenheit, 0), high.Text(units.ScaleFahrenheit, 0), err)
@@ -41,14 +41,14 @@ func ExampleFinish() {
 
 // A rise of 32 F: 7.41 lb of solids make 8.45 lb of product (computed).
 func ExampleFinish_Strength() {
-	f := boil.Finish{Low: 32 * units.FahrenheitDegree, High: 32 * units.FahrenheitDegree}
+	f := finish.Finish{Low: 32 * units.FahrenheitDegree, High: 32 * units.FahrenheitDegree}
 	s, err := f.Strength()
 	fmt.Println(s.Middle.Of(7.41*units.Pound).Text(units.Pound, 2), err)
 	// Output: 8.45 lb <nil>
 }
 
 func ExampleFinish_Moisture() {
-	f := boil.Finish{Low: 32 * units.FahrenheitDegree, High: 32 * units.FahrenheitDegree}
+	f := finish.Finish{Low: 32 * units.FahrenheitDegree, High: 32 * units.FahrenheitDegree}
 	m, err := f.Moisture()
 	// 100 less 7.41/8.45.
 	fmt.Println(m.Middle.Text(0), err)
@@ -57,7 +57,7 @@ func ExampleFinish_Moisture() {
 
 // Vermont county producers page: fudge at 235 F, 23 F over water.
 func ExampleFinish_At() {
-	fudge := boil.ConfectionFinishes()[6]
+	fudge := finish.ConfectionFinishes()[6]
 	low, _, err := fudge.At(units.Atmosphere)
 	fmt.Println(fudge.Product, low.Text(units.ScaleFahrenheit, 0), err)
 	// Output: fudge 235 F <nil>
@@ -65,7 +65,7 @@ func ExampleFinish_At() {
 
 // Ten kilograms that lose ten in an hour: 10 (1 - 60/66.9)/10 h.
 func ExampleBatch() {
-	b := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	syrup, err := b.Time(66.9)
 	spoiled, _ := b.Time(70)
 	fmt.Println(syrup.Round(time.Second), "to syrup,", spoiled.Round(time.Second), "to rock in the jar", err)
@@ -73,14 +73,14 @@ func ExampleBatch() {
 }
 
 func ExampleBatch_Time() {
-	b := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	t, err := b.Time(66.9)
 	fmt.Println(t.Round(time.Second), err)
 	// Output: 6m11s <nil>
 }
 
 func ExampleBatch_After() {
-	b := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	brix, err := b.After(6*time.Minute + 11*time.Second)
 	fmt.Println(brix.Text(1), err)
 	// Output: 66.9 Brix <nil>
@@ -88,7 +88,7 @@ func ExampleBatch_After() {
 
 // 66.9 Brix times a sixtieth.
 func ExampleBatch_PerMinute() {
-	b := boil.Batch{Mass: 10 * units.Kilogram, Brix: 66.9, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 10 * units.Kilogram, Brix: 66.9, Evaporation: 10 * units.KilogramPerHour}
 	climb, err := b.PerMinute()
 	fmt.Println(climb.Text(3), err)
 	// Output: 1.115 Brix <nil>
@@ -96,7 +96,7 @@ func ExampleBatch_PerMinute() {
 
 // Water still to go: 10 kg/h for 2 min over ln 2 is 0.481 kg of 20.
 func ExampleBatch_Coast() {
-	b := boil.Batch{Mass: 20 * units.Kilogram, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 20 * units.Kilogram, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
 	end, err := b.Coast(2 * time.Minute)
 	fmt.Println(end.Text(1), err)
 	// Output: 66.6 Brix <nil>
@@ -104,7 +104,7 @@ func ExampleBatch_Coast() {
 
 // 1.4 MJ at 2,246 kJ/kg boil off 0.62 kg of 20.
 func ExampleBatch_CoastOn() {
-	b := boil.Batch{Mass: 20 * units.Kilogram, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 20 * units.Kilogram, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
 	end, err := b.CoastOn(1.4*units.Megajoule, units.Atmosphere)
 	fmt.Println(end.Text(1), err)
 	// Output: 67.1 Brix <nil>
@@ -112,7 +112,7 @@ func ExampleBatch_CoastOn() {
 
 // The 13 kg of sugar must end in 19.52 kg and coast through 0.481 kg of water.
 func ExampleBatch_LastFiring() {
-	b := boil.Batch{Mass: 26 * units.Kilogram, Brix: 50, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 26 * units.Kilogram, Brix: 50, Evaporation: 10 * units.KilogramPerHour}
 	stop, err := b.LastFiring(66.6, 2*time.Minute)
 	fmt.Println(stop.Text(1), err)
 	// Output: 65.0 Brix <nil>
@@ -120,28 +120,28 @@ func ExampleBatch_LastFiring() {
 
 // A tenth of a degree Fahrenheit.
 func ExampleErrorCost() {
-	b, err := boil.ErrorCost(66, units.Atmosphere, 0.1*units.FahrenheitDegree)
+	b, err := finish.ErrorCost(66, units.Atmosphere, 0.1*units.FahrenheitDegree)
 	fmt.Println(b.Text(2), err)
 	// Output: 0.26 Brix <nil>
 }
 
 // Two inches over a probe that was calibrated at the surface.
 func ExampleDepthCost() {
-	b, err := boil.DepthCost(66, units.Atmosphere, 2*units.Inch)
+	b, err := finish.DepthCost(66, units.Atmosphere, 2*units.Inch)
 	fmt.Printf("about %.0f Brix %v\n", float64(b), err)
 	// Output: about -1 Brix <nil>
 }
 
 // What 0.3 inHg of weather since the calibration does: 1.3 Brix.
 func ExampleThermometerStop() {
-	stop := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: 0.3 * units.InchMercury}
+	stop := finish.ThermometerStop{Target: 66, Pressure: units.Atmosphere, BarometerBy: 0.3 * units.InchMercury}
 	parts, err := stop.Parts()
 	fmt.Println(parts.Barometer.Text(1), err)
 	// Output: 1.3 Brix <nil>
 }
 
 func ExampleThermometerStop_Parts() {
-	stop := boil.ThermometerStop{Target: 66, Pressure: units.Atmosphere, ProbeBy: 0.1 * units.FahrenheitDegree}
+	stop := finish.ThermometerStop{Target: 66, Pressure: units.Atmosphere, ProbeBy: 0.1 * units.FahrenheitDegree}
 	parts, err := stop.Parts()
 	fmt.Println(parts.Probe.Text(2), err)
 	// Output: 0.26 Brix <nil>
@@ -149,11 +149,11 @@ func ExampleThermometerStop_Parts() {
 
 // The same kettle by both instruments.
 func ExampleThermometerParts() {
-	thermometer, _ := boil.ThermometerStop{
+	thermometer, _ := finish.ThermometerStop{
 		Target: 66.9, Pressure: units.Atmosphere, ProbeBy: 0.2 * units.FahrenheitDegree,
 		BarometerBy: 0.1 * units.InchMercury, Inverted: 2 * units.Percent, InvertedBy: 1 * units.Percent,
 	}.Parts()
-	hydrometer, _ := boil.HydrometerStop{
+	hydrometer, _ := finish.HydrometerStop{
 		Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Fahrenheit(209),
 		CupBy: 3 * units.FahrenheitDegree, ScaleBy: 0.2, ReadingBy: 0.1,
 	}.Parts()
@@ -163,7 +163,7 @@ func ExampleThermometerParts() {
 
 // Surface tension and the like: 370e-6 of the density, 0.08 Brix.
 func ExampleHydrometerStop() {
-	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20)}
+	stop := finish.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20)}
 	parts, err := stop.Parts()
 	fmt.Println(parts.Float.Text(2), err)
 	// Output: 0.08 Brix <nil>
@@ -171,14 +171,14 @@ func ExampleHydrometerStop() {
 
 // In a hot cup the expansion is extrapolated: 0.035 Brix at 99 C.
 func ExampleHydrometerStop_Parts() {
-	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Celsius(99)}
+	stop := finish.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}, Cup: units.Celsius(99)}
 	parts, err := stop.Parts()
 	fmt.Println(parts.Expansion.Text(3), err)
 	// Output: 0.035 Brix <nil>
 }
 
 func ExampleHydrometerParts() {
-	stop := boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20), ScaleBy: 0.2}
+	stop := finish.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(20), ScaleBy: 0.2}
 	parts, err := stop.Parts()
 	// 0.2 and 0.08 Brix at right angles.
 	fmt.Println(parts.Total.Text(2), err)
@@ -188,14 +188,14 @@ func ExampleHydrometerParts() {
 // A pot of 5 lb with 20 lb of half syrup at 33.45 Brix: done at twice the
 // strength, when half of the 20 lb is left.
 func ExamplePotReading() {
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
 	done, err := pot.Target(66.9)
 	fmt.Println(done.Gross.Text(units.Pound, 1), err)
 	// Output: 15.0 lb <nil>
 }
 
 func ExamplePotReading_Target() {
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 40, BrixBy: 0.2}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 40, BrixBy: 0.2}
 	done, err := pot.Target(66)
 	// 0.2 Brix of 40 is half a percent of the 66.
 	fmt.Println(done.BrixBy.Text(2), err)
@@ -203,14 +203,14 @@ func ExamplePotReading_Target() {
 }
 
 func ExamplePotReading_At() {
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
 	b, err := pot.At(15 * units.Pound)
 	fmt.Println(b.Text(1), err)
 	// Output: 66.9 Brix <nil>
 }
 
 func ExamplePotTarget() {
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 40}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 40}
 	candy, err := pot.Target(100 - 12) // 12 percent moisture
 	// 20 lb of 40 Brix are 8 lb of sugar, 9.09 lb of candy.
 	fmt.Println(candy.Off.Text(units.Pound, 2), "to boil off", err)

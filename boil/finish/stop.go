@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"
@@ -23,7 +23,7 @@ const (
 var (
 	stopTarget = limit.Range{Arg: "target", Low: 50, High: 80, Unit: "Brix",
 		Below: "syrup so thin ferments",
-		Above: "candy is finished by its boiling temperature: see boil.ConfectionFinishes"}
+		Above: "candy is finished by its boiling temperature: see finish.ConfectionFinishes"}
 	stopDiff = limit.Range{Arg: "temperature error", Low: -5, High: 5, Unit: "C deg",
 		Below: "a thermometer so far off is broken: calibrate it in boiling water",
 		Above: "a thermometer so far off is broken: calibrate it in boiling water"}
@@ -70,11 +70,11 @@ type ThermometerParts struct {
 // kPa. Outside the range the answer is NaN in all parts and a
 // [units.RangeError].
 //
-// Source: [Rise], [DepthCost], and [RiseDoubt] for the formula. Check values at 66
+// Source: [boil.Rise], [DepthCost], and [boil.RiseDoubt] for the formula. Check values at 66
 // Brix and 1 atm: 0.26 Brix for 0.1 F of the probe, 0.8 for 2 in of depth, 1.3 for
 // 0.3 inHg, 0.44 of the formula (computed).
 func (s ThermometerStop) Parts() (ThermometerParts, error) {
-	const fn = "boil.ThermometerStop.Parts"
+	const fn = "finish.ThermometerStop.Parts"
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
@@ -164,7 +164,7 @@ type HydrometerParts struct {
 // abstract); 0.035 Brix at 99 C and 0.075 at 105 of expansion (computed). Check
 // value: 0.08 Brix of the float at 66.9 Brix (computed).
 func (s HydrometerStop) Parts() (HydrometerParts, error) {
-	const fn = "boil.HydrometerStop.Parts"
+	const fn = "finish.HydrometerStop.Parts"
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())

@@ -1,4 +1,4 @@
-package boil_test
+package finish_test
 
 import (
 	"errors"
@@ -8,25 +8,26 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 // pastStop is a stop on a day of an invented season, off the point of sucrose by
 // d in the weather of the day.
-func pastStop(t testing.TB, day int, cup units.Brix, p units.Pressure, d units.TempDiff) boil.PastStop {
+func pastStop(t testing.TB, day int, cup units.Brix, p units.Pressure, d units.TempDiff) finish.PastStop {
 	t.Helper()
 	point, err := boil.SyrupPoint(cup, p)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return boil.PastStop{When: time.Date(2025, 3, day, 20, 0, 0, 0, time.UTC), Pressure: p, Stop: point.Add(d), Cup: cup}
+	return finish.PastStop{When: time.Date(2025, 3, day, 20, 0, 0, 0, time.UTC), Pressure: p, Stop: point.Add(d), Cup: cup}
 }
 
 // An offset found in one weather holds in another, where a stop by the number on
 // the thermometer would not.
 func TestOffsetFollowsTheBarometer(t *testing.T) {
-	o, err := boil.LearnOffset(
+	o, err := finish.LearnOffset(
 		pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.30),
 		pastStop(t, 4, 67.0, 98*units.Kilopascal, 0.28),
 		pastStop(t, 9, 66.8, 96*units.Kilopascal, 0.32),
@@ -42,13 +43,13 @@ func TestOffsetFollowsTheBarometer(t *testing.T) {
 			t.Errorf("at %v: %v above the point, by %v, %v", p, at.Sub(point), by, err)
 		}
 	}
-	one, err := boil.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.30))
+	one, err := finish.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.30))
 	if err != nil || !math.IsNaN(float64(one.Spread)) {
 		t.Errorf("one stop: %+v, %v", one, err)
 	}
 	// Two stops a quarter of a degree apart and one degree of freedom: 0.25/sqrt 2
 	// is their spread, 1.837 Student's factor.
-	two, err := boil.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.25), pastStop(t, 2, 66.5, 95*units.Kilopascal, 0.5))
+	two, err := finish.LearnOffset(pastStop(t, 1, 66.5, 95*units.Kilopascal, 0.25), pastStop(t, 2, 66.5, 95*units.Kilopascal, 0.5))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -63,7 +64,7 @@ func TestOffsetFollowsTheBarometer(t *testing.T) {
 // A season that drifts late is flagged, whatever the order it is written down
 // in; one that only scatters is flagged once in twenty times.
 func TestOffsetDrift(t *testing.T) {
-	var stops []boil.PastStop
+	var stops []finish.PastStop
 	for day := 1; day <= 9; day++ {
 		d := 0.30 + 0.02*float64(day%3)
 		if day > 6 {
@@ -73,7 +74,7 @@ func TestOffsetDrift(t *testing.T) {
 	}
 	r := rand.New(rand.NewPCG(13, 14))
 	r.Shuffle(len(stops), func(i, j int) { stops[i], stops[j] = stops[j], stops[i] })
-	o, err := boil.LearnOffset(stops...)
+	o, err := finish.LearnOffset(stops...)
 	if err != nil || !o.Drifts || !near(float64(o.Late), 0.72, 1e-9) {
 		t.Errorf("%+v, %v; want a drift to 0.72", o, err)
 	}
@@ -87,14 +88,14 @@ func TestOffsetDrift(t *testing.T) {
 		t.Errorf("by %v, want %v", by, want)
 	}
 	// Five stops are too few to tell, six are enough.
-	var few []boil.PastStop
+	var few []finish.PastStop
 	for day, d := range []units.TempDiff{0, 0.01, 0, 0.01, 1, 1.01} {
 		few = append(few, pastStop(t, day+1, 66.9, units.Atmosphere, d))
 	}
-	if five, err := boil.LearnOffset(few[1:]...); err != nil || five.Drifts {
+	if five, err := finish.LearnOffset(few[1:]...); err != nil || five.Drifts {
 		t.Errorf("five stops: %+v, %v", five, err)
 	}
-	if six, err := boil.LearnOffset(few...); err != nil || !six.Drifts {
+	if six, err := finish.LearnOffset(few...); err != nil || !six.Drifts {
 		t.Errorf("six stops: %+v, %v", six, err)
 	}
 	for _, n := range []int{6, 9, 15, 24} {
@@ -103,10 +104,10 @@ func TestOffsetDrift(t *testing.T) {
 		for range seasons {
 			stops = stops[:0]
 			for day := range n {
-				stops = append(stops, boil.PastStop{When: time.Unix(int64(day)*86400, 0), Pressure: units.Atmosphere,
+				stops = append(stops, finish.PastStop{When: time.Unix(int64(day)*86400, 0), Pressure: units.Atmosphere,
 					Stop: units.Celsius(104 + 0.1*r.NormFloat64()), Cup: 66.9})
 			}
-			o, err := boil.LearnOffset(stops...)
+			o, err := finish.LearnOffset(stops...)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -122,21 +123,21 @@ func TestOffsetDrift(t *testing.T) {
 }
 
 func TestOffsetLimits(t *testing.T) {
-	_, err := boil.LearnOffset()
+	_, err := finish.LearnOffset()
 	wantRange(t, "no stops", err)
-	_, _, unlearned := boil.Offset{}.Stop(66, units.Atmosphere)
+	_, _, unlearned := finish.Offset{}.Stop(66, units.Atmosphere)
 	for _, err := range []error{err, unlearned} {
 		if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
 			t.Errorf("no stops: %v", err)
 		}
 	}
-	learn := func(change func(*boil.PastStop, float64)) func(float64) (float64, error) {
+	learn := func(change func(*finish.PastStop, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			s := pastStop(t, 1, 66.9, units.Atmosphere, 0)
 			change(&s, x)
-			o, err := boil.LearnOffset(s)
+			o, err := finish.LearnOffset(s)
 			if err != nil {
-				if o != (boil.Offset{}) {
+				if o != (finish.Offset{}) {
 					t.Errorf("%+v beside an error", o)
 				}
 				return math.NaN(), err
@@ -144,16 +145,16 @@ func TestOffsetLimits(t *testing.T) {
 			return float64(o.Mean), nil
 		}
 	}
-	limittest.Edges(t, "boil.LearnOffset", "cup", 50, 80, 66, learn(func(s *boil.PastStop, x float64) { s.Cup = units.Brix(x) }))
-	limittest.Edges(t, "boil.LearnOffset", "offset of a stop", -10, 10, 0, learn(func(s *boil.PastStop, x float64) { s.Stop = s.Stop.Add(units.TempDiff(x)) }))
-	limittest.Edges(t, "boil.Offset.Stop", "spread of the stops", 0, 15, 1, func(x float64) (float64, error) {
-		_, by, err := boil.Offset{Stops: 5, Spread: units.TempDiff(x)}.Stop(66, units.Atmosphere)
+	limittest.Edges(t, "finish.LearnOffset", "cup", 50, 80, 66, learn(func(s *finish.PastStop, x float64) { s.Cup = units.Brix(x) }))
+	limittest.Edges(t, "finish.LearnOffset", "offset of a stop", -10, 10, 0, learn(func(s *finish.PastStop, x float64) { s.Stop = s.Stop.Add(units.TempDiff(x)) }))
+	limittest.Edges(t, "finish.Offset.Stop", "spread of the stops", 0, 15, 1, func(x float64) (float64, error) {
+		_, by, err := finish.Offset{Stops: 5, Spread: units.TempDiff(x)}.Stop(66, units.Atmosphere)
 		return float64(by), err
 	})
 	// A drifting offset counts the last third of its stops, one at least: the mean
 	// of one is as uncertain as the next stop, that of four by half as much.
 	for stops, late := range map[int]float64{2: 1, 5: 1, 6: 2, 9: 3} {
-		still := boil.Offset{Stops: stops, Spread: 0.1}
+		still := finish.Offset{Stops: stops, Spread: 0.1}
 		drifts := still
 		drifts.Drifts = true
 		_, a, errA := still.Stop(66, units.Atmosphere)
@@ -165,31 +166,31 @@ func TestOffsetLimits(t *testing.T) {
 	}
 	s := pastStop(t, 1, 66.9, units.Atmosphere, 0)
 	s.Pressure = 121 * units.Kilopascal
-	_, err = boil.LearnOffset(s)
+	_, err = finish.LearnOffset(s)
 	wantRange(t, "pressure", err)
 
-	o := boil.Offset{Stops: 2}
-	limittest.Edges(t, "boil.Offset.Stop", "target", 50, 80, 66, func(x float64) (float64, error) {
+	o := finish.Offset{Stops: 2}
+	limittest.Edges(t, "finish.Offset.Stop", "target", 50, 80, 66, func(x float64) (float64, error) {
 		at, _, err := o.Stop(units.Brix(x), units.Atmosphere)
 		return at.Celsius(), err
 	})
-	limittest.Edges(t, "boil.Offset.Stop", "pressure", 20, 120, 100, func(x float64) (float64, error) {
+	limittest.Edges(t, "finish.Offset.Stop", "pressure", 20, 120, 100, func(x float64) (float64, error) {
 		at, _, err := o.Stop(66, units.Kilopascals(x))
 		return at.Celsius(), err
 	})
-	at, by, err := boil.Offset{}.Stop(66, units.Atmosphere)
-	limittest.Refuses(t, "boil.Offset.Stop", "stops", at.Celsius(), err)
-	limittest.Refuses(t, "boil.Offset.Stop", "stops", float64(by), err)
+	at, by, err := finish.Offset{}.Stop(66, units.Atmosphere)
+	limittest.Refuses(t, "finish.Offset.Stop", "stops", at.Celsius(), err)
+	limittest.Refuses(t, "finish.Offset.Stop", "stops", float64(by), err)
 }
 
 func BenchmarkLearnOffset(b *testing.B) {
-	var stops []boil.PastStop
+	var stops []finish.PastStop
 	for day := 1; day <= 20; day++ {
 		stops = append(stops, pastStop(b, day, 66.9, 97*units.Kilopascal, 0.3))
 	}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := boil.LearnOffset(stops...); err != nil {
+		if _, err := finish.LearnOffset(stops...); err != nil {
 			b.Fatal(err)
 		}
 	}

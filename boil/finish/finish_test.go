@@ -1,16 +1,17 @@
-package boil_test
+package finish_test
 
 import (
 	"math"
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 func TestFinishes(t *testing.T) {
-	for _, f := range append(boil.ConfectionFinishes(), boil.SyrupFinishes()...) {
+	for _, f := range append(finish.ConfectionFinishes(), finish.SyrupFinishes()...) {
 		s, err := f.Strength()
 		if err != nil || s.Low > s.Middle || s.Middle > s.High {
 			t.Errorf("%s: %v, %v", f.Product, s, err)
@@ -44,7 +45,7 @@ func TestFinishes(t *testing.T) {
 		}
 	}
 	// The two sources of cream disagree: their ranges do not touch.
-	c := boil.ConfectionFinishes()
+	c := finish.ConfectionFinishes()
 	if c[3].Product != c[4].Product || !(c[3].High < c[4].Low) {
 		t.Errorf("cream: %v and %v", c[3], c[4])
 	}
@@ -58,17 +59,17 @@ func TestFinishLimits(t *testing.T) {
 	if !near(last.FahrenheitDegrees(), 50.1, 0.05) {
 		t.Errorf("92 Brix rise by %v F, documented 50.1", last.FahrenheitDegrees())
 	}
-	limittest.Edges(t, "boil.Finish.Strength", "rise", 0, float64(last), 10, func(x float64) (float64, error) {
-		s, err := boil.Finish{Low: units.TempDiff(x), High: units.TempDiff(x)}.Strength()
+	limittest.Edges(t, "finish.Finish.Strength", "rise", 0, float64(last), 10, func(x float64) (float64, error) {
+		s, err := finish.Finish{Low: units.TempDiff(x), High: units.TempDiff(x)}.Strength()
 		return float64(s.Middle), err
 	})
-	m, err := boil.Finish{Low: -1, High: 1}.Moisture()
-	limittest.Refuses(t, "boil.Finish.Moisture", "rise", float64(m.Middle), err)
-	low, high, err := boil.Finish{Low: -1, High: 1}.At(units.Atmosphere)
-	limittest.Refuses(t, "boil.Finish.At", "rise", low.Celsius(), err)
-	limittest.Refuses(t, "boil.Finish.At", "rise", high.Celsius(), err)
-	limittest.Edges(t, "boil.Finish.At", "pressure", 20, 120, 100, func(x float64) (float64, error) {
-		low, _, err := boil.ConfectionFinishes()[3].At(units.Kilopascals(x))
+	m, err := finish.Finish{Low: -1, High: 1}.Moisture()
+	limittest.Refuses(t, "finish.Finish.Moisture", "rise", float64(m.Middle), err)
+	low, high, err := finish.Finish{Low: -1, High: 1}.At(units.Atmosphere)
+	limittest.Refuses(t, "finish.Finish.At", "rise", low.Celsius(), err)
+	limittest.Refuses(t, "finish.Finish.At", "rise", high.Celsius(), err)
+	limittest.Edges(t, "finish.Finish.At", "pressure", 20, 120, 100, func(x float64) (float64, error) {
+		low, _, err := finish.ConfectionFinishes()[3].At(units.Kilopascals(x))
 		if err != nil && !math.IsNaN(low.Celsius()) {
 			t.Errorf("%v beside an error", low)
 		}

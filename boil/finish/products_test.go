@@ -1,14 +1,14 @@
-package yield_test
+package finish_test
 
 import (
 	"math"
 	"math/rand/v2"
 	"testing"
 
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
 )
 
 func TestProducts(t *testing.T) {
@@ -16,26 +16,26 @@ func TestProducts(t *testing.T) {
 	for range 500 {
 		lot := lotOf(t, units.USGallons(0.1+5*rng.Float64()), units.Brix(60+10*rng.Float64()), units.Celsius(20))
 		moisture := units.Share(35 * rng.Float64())
-		w, err := yield.ProductWeight(lot, moisture)
-		back, err2 := yield.ProductMoisture(lot, w)
+		w, err := finish.ProductWeight(lot, moisture)
+		back, err2 := finish.ProductMoisture(lot, w)
 		if err != nil || err2 != nil || !(math.Abs(float64(back-moisture)) < 1e-10) {
 			t.Errorf("%v %v, %v, %v, %v", moisture, w, back, err, err2)
 		}
 	}
 	lot := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
 	for _, x := range []float64{-0.1, 35.1, notNum, inf, -inf} {
-		w, err := yield.ProductWeight(lot, units.Share(x))
-		refused(t, "ProductWeight", "yield.ProductWeight", float64(w), err)
+		w, err := finish.ProductWeight(lot, units.Share(x))
+		refused(t, "ProductWeight", "finish.ProductWeight", float64(w), err)
 	}
 	for _, lb := range []float64{7.40, 11.5, 0, -1, notNum, inf} {
-		m, err := yield.ProductMoisture(lot, units.Pounds(lb))
-		refused(t, "ProductMoisture", "yield.ProductMoisture", float64(m), err)
+		m, err := finish.ProductMoisture(lot, units.Pounds(lb))
+		refused(t, "ProductMoisture", "finish.ProductMoisture", float64(m), err)
 	}
 	for _, none := range []sugar.Lot{{}, lotOf(t, 1, 0, units.Celsius(20))} {
-		w, err := yield.ProductWeight(none, 5)
-		refused(t, "no sugar", "yield.ProductWeight", float64(w), err)
-		m, err := yield.ProductMoisture(none, 5)
-		refused(t, "no sugar", "yield.ProductMoisture", float64(m), err)
+		w, err := finish.ProductWeight(none, 5)
+		refused(t, "no sugar", "finish.ProductWeight", float64(w), err)
+		m, err := finish.ProductMoisture(none, 5)
+		refused(t, "no sugar", "finish.ProductMoisture", float64(m), err)
 	}
 }
 
@@ -46,11 +46,11 @@ func TestProductFigures(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ceiling, err := yield.ProductWeight(lotOf(t, units.USGallon, 66.9, units.Celsius(20)), 16) // as wet as cream at 23 F
+	ceiling, err := finish.ProductWeight(lotOf(t, units.USGallon, 66.9, units.Celsius(20)), 16) // as wet as cream at 23 F
 	if err != nil {
 		t.Fatal(err)
 	}
-	figures := yield.ProductFigures()
+	figures := finish.ProductFigures()
 	if len(figures) != len(table.Rows) {
 		t.Fatalf("%d products, the table has %d", len(figures), len(table.Rows))
 	}

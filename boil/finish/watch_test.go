@@ -1,4 +1,4 @@
-package boil_test
+package finish_test
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/units"
 )
 
@@ -14,22 +15,22 @@ const watched = 95 * units.Kilopascal
 
 // watch is the watch of an invented evening: water boils where it should, and the
 // readings are made by the formula, which leaves nothing of it to doubt.
-func watch(t testing.TB) boil.Watch {
+func watch(t testing.TB) finish.Watch {
 	t.Helper()
 	water, err := boil.Water(watched)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return boil.Watch{Target: 66.9, Water: water, ProbeBy: units.FahrenheitDegrees(0.1), Learned: true}
+	return finish.Watch{Target: 66.9, Water: water, ProbeBy: units.FahrenheitDegrees(0.1), Learned: true}
 }
 
 // evening is 10 kg at 60 Brix that lose 10 kg in an hour.
-var evening = boil.Batch{Mass: 10, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+var evening = finish.Batch{Mass: 10, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 
 // readings of the evening every step, n of them, each off by noise.
-func readingsOf(t testing.TB, n int, step time.Duration, noise func() units.TempDiff) []boil.WatchReading {
+func readingsOf(t testing.TB, n int, step time.Duration, noise func() units.TempDiff) []finish.WatchReading {
 	t.Helper()
-	out := make([]boil.WatchReading, n)
+	out := make([]finish.WatchReading, n)
 	for i := range out {
 		at := time.Duration(i) * step
 		b, err := evening.After(at)
@@ -40,7 +41,7 @@ func readingsOf(t testing.TB, n int, step time.Duration, noise func() units.Temp
 		if err != nil {
 			t.Fatal(err)
 		}
-		out[i] = boil.WatchReading{At: at, Shown: point.Add(noise())}
+		out[i] = finish.WatchReading{At: at, Shown: point.Add(noise())}
 	}
 	return out
 }
@@ -61,7 +62,7 @@ func TestWatchIsTheBalance(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	climb, err := boil.Batch{Mass: evening.Mass - evening.Evaporation.Over(2*time.Minute), Brix: now, Evaporation: evening.Evaporation}.PerMinute()
+	climb, err := finish.Batch{Mass: evening.Mass - evening.Evaporation.Over(2*time.Minute), Brix: now, Evaporation: evening.Evaporation}.PerMinute()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -95,7 +96,7 @@ func TestWatchUncertainty(t *testing.T) {
 	r := rand.New(rand.NewPCG(15, 16))
 	w := watch(t)
 	noise := func() units.TempDiff { return w.ProbeBy * units.TempDiff(r.NormFloat64()) }
-	last := boil.Outlook{NowBy: 100, PerMinuteBy: 100, LeftBy: math.MaxInt64}
+	last := finish.Outlook{NowBy: 100, PerMinuteBy: 100, LeftBy: math.MaxInt64}
 	whole, err := evening.Time(66.9)
 	if err != nil {
 		t.Fatal(err)
@@ -104,12 +105,12 @@ func TestWatchUncertainty(t *testing.T) {
 		step := 4 * time.Minute / time.Duration(n-1)
 		const runs = 1500
 		var now, climb, left, mean [3]float64
-		var sum boil.Outlook
+		var sum finish.Outlook
 		truth, err := evening.After(time.Duration(n-1) * step)
 		if err != nil {
 			t.Fatal(err)
 		}
-		perMinute, err := boil.Batch{Mass: evening.Mass - evening.Evaporation.Over(time.Duration(n-1)*step), Brix: truth, Evaporation: evening.Evaporation}.PerMinute()
+		perMinute, err := finish.Batch{Mass: evening.Mass - evening.Evaporation.Over(time.Duration(n-1)*step), Brix: truth, Evaporation: evening.Evaporation}.PerMinute()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -186,13 +187,13 @@ func TestWatchWater(t *testing.T) {
 func TestWatchWaterAtTheEnd(t *testing.T) {
 	w := watch(t)
 	w.Target, w.WaterBy = 92, 2
-	var readings []boil.WatchReading
+	var readings []finish.WatchReading
 	for i, b := range []units.Brix{91, 91.3, 91.6} {
 		point, err := boil.SyrupPoint(b, watched)
 		if err != nil {
 			t.Fatal(err)
 		}
-		readings = append(readings, boil.WatchReading{At: time.Duration(i) * time.Minute, Shown: point})
+		readings = append(readings, finish.WatchReading{At: time.Duration(i) * time.Minute, Shown: point})
 	}
 	o, err := w.Outlook(readings...)
 	if err != nil || !(o.NowBy > 0 && o.NowBy < 5) {
@@ -205,8 +206,8 @@ func TestWatchNamesOddReadings(t *testing.T) {
 	for i := range base {
 		base[i].At += 7 * time.Minute // since the watch was started
 	}
-	shifted := func(by map[int]units.TempDiff) []boil.WatchReading {
-		out := append([]boil.WatchReading(nil), base...)
+	shifted := func(by map[int]units.TempDiff) []finish.WatchReading {
+		out := append([]finish.WatchReading(nil), base...)
 		for i, d := range by {
 			out[i].Shown = out[i].Shown.Add(d)
 		}
@@ -221,18 +222,18 @@ func TestWatchNamesOddReadings(t *testing.T) {
 	fall := base[4].Shown.Sub(base[3].Shown) + units.TempDiff(3*math.Sqrt2)*watch(t).ProbeBy
 	for name, tc := range map[string]struct {
 		by   map[int]units.TempDiff
-		odd  []boil.OddReading
+		odd  []finish.OddReading
 		used int
 	}{
-		"foam":    {map[int]units.TempDiff{4: -2}, []boil.OddReading{{Index: 4, What: boil.Dip, Open: false}}, 8},
-		"first":   {map[int]units.TempDiff{1: -2}, []boil.OddReading{{Index: 1, What: boil.Dip, Open: false}}, 8},
-		"touched": {map[int]units.TempDiff{4: +2}, []boil.OddReading{{Index: 4, What: boil.Spike, Open: false}}, 8},
+		"foam":    {map[int]units.TempDiff{4: -2}, []finish.OddReading{{Index: 4, What: finish.Dip, Open: false}}, 8},
+		"first":   {map[int]units.TempDiff{1: -2}, []finish.OddReading{{Index: 1, What: finish.Dip, Open: false}}, 8},
+		"touched": {map[int]units.TempDiff{4: +2}, []finish.OddReading{{Index: 4, What: finish.Spike, Open: false}}, 8},
 		// Of two readings nobody knows which is wrong: the watch starts anew.
-		"touched at once": {map[int]units.TempDiff{1: +2}, []boil.OddReading{{Index: 2, What: boil.SetBack, Open: false}}, 7},
-		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []boil.OddReading{{Index: 3, What: boil.Dip, Open: false}, {Index: 6, What: boil.Spike, Open: false}}, 7},
-		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []boil.OddReading{{Index: 4, What: boil.SetBack, Open: false}}, 5},
+		"touched at once": {map[int]units.TempDiff{1: +2}, []finish.OddReading{{Index: 2, What: finish.SetBack, Open: false}}, 7},
+		"two":             {map[int]units.TempDiff{3: -2, 6: +2}, []finish.OddReading{{Index: 3, What: finish.Dip, Open: false}, {Index: 6, What: finish.Spike, Open: false}}, 7},
+		"sap added":       {map[int]units.TempDiff{4: -1, 5: -1, 6: -1, 7: -1, 8: -1}, []finish.OddReading{{Index: 4, What: finish.SetBack, Open: false}}, 5},
 		"within slip":     {map[int]units.TempDiff{4: -0.1}, nil, 9},
-		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []boil.OddReading{{Index: 4, What: boil.Dip, Open: false}}, 8},
+		"just a dip":      {map[int]units.TempDiff{4: -(fall + 0.01)}, []finish.OddReading{{Index: 4, What: finish.Dip, Open: false}}, 8},
 		"just none":       {map[int]units.TempDiff{4: -(fall - 0.01)}, nil, 9},
 	} {
 		o, err := watch(t).Outlook(shifted(tc.by)...)
@@ -251,9 +252,9 @@ func TestWatchNamesOddReadings(t *testing.T) {
 		}
 	}
 	// Two falling readings leave nothing to go by.
-	o, err := watch(t).Outlook(base[8], boil.WatchReading{At: base[8].At + time.Minute, Shown: base[8].Shown.Add(-2)})
+	o, err := watch(t).Outlook(base[8], finish.WatchReading{At: base[8].At + time.Minute, Shown: base[8].Shown.Add(-2)})
 	wantRange(t, "two that fall", err)
-	if len(o.Odd) != 1 || o.Odd[0] != (boil.OddReading{Index: 1, What: boil.Dip, Open: true}) {
+	if len(o.Odd) != 1 || o.Odd[0] != (finish.OddReading{Index: 1, What: finish.Dip, Open: true}) {
 		t.Errorf("two that fall: %v", o.Odd)
 	}
 }

@@ -1,4 +1,4 @@
-package boil_test
+package finish_test
 
 import (
 	"errors"
@@ -7,13 +7,13 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
-func randomBatch(r *rand.Rand) boil.Batch {
-	return boil.Batch{Mass: units.Mass(1 + 50*r.Float64()), Brix: units.Brix(5 + 70*r.Float64()), Evaporation: units.KilogramsPerHour(1 + 100*r.Float64())}
+func randomBatch(r *rand.Rand) finish.Batch {
+	return finish.Batch{Mass: units.Mass(1 + 50*r.Float64()), Brix: units.Brix(5 + 70*r.Float64()), Evaporation: units.KilogramsPerHour(1 + 100*r.Float64())}
 }
 
 // Time and After are inverses, and the climb is the slope of After.
@@ -44,7 +44,7 @@ func TestBatchClimb(t *testing.T) {
 }
 
 func TestBatchCoast(t *testing.T) {
-	b := boil.Batch{Mass: 20, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
+	b := finish.Batch{Mass: 20, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
 	// The sum of an evaporation that halves every two minutes, by steps of a
 	// second: what is left must hold the same sugar.
 	water := 0.0
@@ -60,12 +60,12 @@ func TestBatchCoast(t *testing.T) {
 		t.Errorf("with nothing left it coasts to %v, %v", none, err)
 	}
 	// Stopping where it is told must end at the target.
-	before := boil.Batch{Mass: 26, Brix: 50, Evaporation: b.Evaporation}
+	before := finish.Batch{Mass: 26, Brix: 50, Evaporation: b.Evaporation}
 	stop, err := before.LastFiring(66.6, 2*time.Minute)
 	if err != nil {
 		t.Fatal(err)
 	}
-	at := boil.Batch{Mass: stop.Of(before.Brix.Sugar(before.Mass)), Brix: stop, Evaporation: b.Evaporation}
+	at := finish.Batch{Mass: stop.Of(before.Brix.Sugar(before.Mass)), Brix: stop, Evaporation: b.Evaporation}
 	if end, err := at.Coast(2 * time.Minute); err != nil || !near(float64(end), 66.6, 1e-9) {
 		t.Errorf("stopped at %v it ends at %v, %v", stop, end, err)
 	}
@@ -81,24 +81,24 @@ func TestBatchCoast(t *testing.T) {
 }
 
 func TestBatchLimits(t *testing.T) {
-	ok := boil.Batch{Mass: 20, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
-	per := func(b boil.Batch) (float64, error) { v, err := b.PerMinute(); return float64(v), err }
-	limittest.Edges(t, "boil.Batch.PerMinute", "mass of the batch", 1e-3, 1e6, 10, func(x float64) (float64, error) {
+	ok := finish.Batch{Mass: 20, Brix: 65, Evaporation: 10 * units.KilogramPerHour}
+	per := func(b finish.Batch) (float64, error) { v, err := b.PerMinute(); return float64(v), err }
+	limittest.Edges(t, "finish.Batch.PerMinute", "mass of the batch", 1e-3, 1e6, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Mass = units.Mass(x)
 		return per(b)
 	})
-	limittest.Edges(t, "boil.Batch.PerMinute", "sugar content", 0.1, 92, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "finish.Batch.PerMinute", "sugar content", 0.1, 92, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Brix = units.Brix(x)
 		return per(b)
 	})
-	limittest.Edges(t, "boil.Batch.PerMinute", "evaporation", 1e-9, 1e3, 10, func(x float64) (float64, error) {
+	limittest.Edges(t, "finish.Batch.PerMinute", "evaporation", 1e-9, 1e3, 10, func(x float64) (float64, error) {
 		b := ok
 		b.Evaporation = units.MassRate(x)
 		return per(b)
 	})
-	limittest.Edges(t, "boil.Batch.Time", "target", 65, 92, 70, func(x float64) (float64, error) {
+	limittest.Edges(t, "finish.Batch.Time", "target", 65, 92, 70, func(x float64) (float64, error) {
 		d, err := ok.Time(units.Brix(x))
 		if err != nil {
 			return math.NaN(), err
@@ -106,7 +106,7 @@ func TestBatchLimits(t *testing.T) {
 		return d.Seconds(), nil
 	})
 	for name, call := range map[string]func() (units.Brix, error){
-		"zero batch":       func() (units.Brix, error) { return boil.Batch{}.After(0) },
+		"zero batch":       func() (units.Brix, error) { return finish.Batch{}.After(0) },
 		"backward":         func() (units.Brix, error) { return ok.After(-1) },
 		"dry":              func() (units.Brix, error) { return ok.After(2 * time.Hour) },
 		"coast backward":   func() (units.Brix, error) { return ok.Coast(-1) },
@@ -127,7 +127,7 @@ func TestBatchLimits(t *testing.T) {
 			t.Errorf("%s: %v, want NaN", name, b)
 		}
 	}
-	if d, err := (boil.Batch{}).Time(70); err == nil || d != 0 {
+	if d, err := (finish.Batch{}).Time(70); err == nil || d != 0 {
 		t.Errorf("no batch takes %v, %v", d, err)
 	}
 	var e *units.RangeError
@@ -142,8 +142,8 @@ func TestBatchLimits(t *testing.T) {
 		t.Errorf("past the end: %v", err)
 	}
 	// A lake of sap over a candle takes all times and heats there are.
-	lake := boil.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}
-	limittest.Edges(t, "boil.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
+	lake := finish.Batch{Mass: 1e6, Brix: 0.1, Evaporation: 1e-9}
+	limittest.Edges(t, "finish.Batch.CoastOn", "stored heat", 0, 1e12, 1e6, func(x float64) (float64, error) {
 		b, err := lake.CoastOn(units.Energy(x), units.Atmosphere)
 		return float64(b), err
 	})
@@ -162,7 +162,7 @@ func TestBatchLimits(t *testing.T) {
 }
 
 func BenchmarkBatchTime(b *testing.B) {
-	batch := boil.Batch{Mass: 20, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	batch := finish.Batch{Mass: 20, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := batch.Time(66.9); err != nil {
@@ -177,7 +177,7 @@ func FuzzBatch(f *testing.F) {
 	f.Add(1e6, 92.0, 1e3, 92.0)
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0.0)
 	f.Fuzz(func(t *testing.T, mass, brix, rate, to float64) {
-		b := boil.Batch{Mass: units.Mass(mass), Brix: units.Brix(brix), Evaporation: units.MassRate(rate)}
+		b := finish.Batch{Mass: units.Mass(mass), Brix: units.Brix(brix), Evaporation: units.MassRate(rate)}
 		took, err := b.Time(units.Brix(to))
 		if err != nil || took < time.Second || took.Seconds() > 1e6 {
 			return // a nanosecond is too coarse for the shortest, and time has a range

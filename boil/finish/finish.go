@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"
@@ -55,7 +55,7 @@ func ConfectionFinishes() []Finish {
 }
 
 // SyrupFinishes returns published points of syrup with the strength that each
-// source gives. They lie up to 0.2 F under those of pure sucrose, [Rise], at the
+// source gives. They lie up to 0.2 F under those of pure sucrose, [boil.Rise], at the
 // same strength.
 func SyrupFinishes() []Finish {
 	at := func(b units.Brix, rise float64, obtained, source, note string) Finish {
@@ -74,14 +74,14 @@ func SyrupFinishes() []Finish {
 // point at 1 atm; Middle belongs to the middle of the rise. The moisture of the
 // product is what is missing to 100: see [Finish.Moisture].
 //
-// Range: rises of 0 to that of 92 Brix, 50.1 F, Low no more than High. Uncertainty: that of [Rise],
+// Range: rises of 0 to that of 92 Brix, 50.1 F, Low no more than High. Uncertainty: that of [boil.Rise],
 // which is less sure above 85 Brix; a sap with inverted sugar gives a moister
 // product. Outside the range the answer is NaN and a [units.RangeError].
 //
-// Source: [BrixFromRise] at 1 atm. Check value: 87.6 Brix at a 32 F rise, where
+// Source: [boil.BrixFromRise] at 1 atm. Check value: 87.6 Brix at a 32 F rise, where
 // 7.41 lb of solids make 8.45 lb of product (computed).
 func (f Finish) Strength() (units.Span[units.Brix], error) {
-	return f.strength("boil.Finish.Strength")
+	return f.strength("finish.Finish.Strength")
 }
 
 func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
@@ -105,7 +105,7 @@ func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
 // Range, errors and source as there. Check value: 12.4 percent at a 32 F rise
 // (computed).
 func (f Finish) Moisture() (units.Span[units.Share], error) {
-	s, err := f.strength("boil.Finish.Moisture")
+	s, err := f.strength("finish.Finish.Moisture")
 	if err != nil {
 		return limit.NoSpan[units.Share](), err
 	}
@@ -121,7 +121,7 @@ func (f Finish) Moisture() (units.Span[units.Share], error) {
 // 245.95 F for a rise of 32 to 34 F at 1 atm, where water boils at 211.95 F
 // (computed).
 func (f Finish) At(p units.Pressure) (low, high units.Temperature, err error) {
-	const fn = "boil.Finish.At"
+	const fn = "finish.Finish.At"
 	s, err := f.strength(fn)
 	if err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err

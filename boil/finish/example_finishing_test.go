@@ -1,4 +1,4 @@
-package boil_test
+package finish_test
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -15,7 +16,7 @@ import (
 // minutes before the syrup looked like. All of it is invented.
 var (
 	eveningWater = units.Fahrenheit(211.9)
-	eveningPan   = []boil.WatchReading{
+	eveningPan   = []finish.WatchReading{
 		{At: 0 * time.Minute, Shown: units.Fahrenheit(216.7)},
 		{At: 3 * time.Minute, Shown: units.Fahrenheit(217.2)},
 		{At: 6 * time.Minute, Shown: units.Fahrenheit(217.7)},
@@ -49,7 +50,7 @@ func Example_finishing() {
 	fmt.Println("take it off at", stop.Text(units.ScaleFahrenheit, 1))
 
 	// In the pan: how long is left? The feed is shut.
-	watch := boil.Watch{
+	watch := finish.Watch{
 		Target:  eveningTarget,
 		Water:   eveningWater,
 		WaterBy: 0.1 * units.FahrenheitDegree,

@@ -1,16 +1,16 @@
-package boil_test
+package finish_test
 
 import (
 	"math"
 	"math/rand/v2"
 	"testing"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
-var pot = boil.PotReading{Gross: units.Pounds(25), Tare: units.Pounds(5), Brix: 33.45, ScaleBy: units.Ounces(1), BrixBy: 0.2}
+var pot = finish.PotReading{Gross: units.Pounds(25), Tare: units.Pounds(5), Brix: 33.45, ScaleBy: units.Ounces(1), BrixBy: 0.2}
 
 func TestPotTarget(t *testing.T) {
 	w, err := pot.Target(66.9)
@@ -19,7 +19,7 @@ func TestPotTarget(t *testing.T) {
 	}
 	r := rand.New(rand.NewPCG(9, 10))
 	for range 500 {
-		p := boil.PotReading{Gross: units.Mass(2 + 50*r.Float64()), Tare: units.Mass(2 * r.Float64()), Brix: units.Brix(5 + 75*r.Float64())}
+		p := finish.PotReading{Gross: units.Mass(2 + 50*r.Float64()), Tare: units.Mass(2 * r.Float64()), Brix: units.Brix(5 + 75*r.Float64())}
 		to := p.Brix + (100-p.Brix)*units.Brix(r.Float64())
 		w, err := p.Target(to)
 		if err != nil {
@@ -68,13 +68,13 @@ func TestPotUncertainty(t *testing.T) {
 }
 
 func TestPotLimits(t *testing.T) {
-	with := func(change func(*boil.PotReading, float64)) func(float64) (float64, error) {
+	with := func(change func(*finish.PotReading, float64)) func(float64) (float64, error) {
 		return func(x float64) (float64, error) {
 			p := pot
 			change(&p, x)
 			w, err := p.Target(80)
 			if err != nil {
-				if w != (boil.PotTarget{}) {
+				if w != (finish.PotTarget{}) {
 					t.Errorf("%+v beside an error", w)
 				}
 				return math.NaN(), err
@@ -82,10 +82,10 @@ func TestPotLimits(t *testing.T) {
 			return float64(w.Gross), nil
 		}
 	}
-	const fn = "boil.PotReading.Target"
-	limittest.Edges(t, fn, "reading", 5, 80, 40, with(func(p *boil.PotReading, x float64) { p.Brix = units.Brix(x) }))
-	limittest.Edges(t, fn, "standard uncertainty of the reading", 0, 10, 1, with(func(p *boil.PotReading, x float64) { p.BrixBy = units.Brix(x) }))
-	limittest.Edges(t, fn, "weight", 0, 1e5, 1, with(func(p *boil.PotReading, x float64) { p.ScaleBy = units.Mass(x) }))
+	const fn = "finish.PotReading.Target"
+	limittest.Edges(t, fn, "reading", 5, 80, 40, with(func(p *finish.PotReading, x float64) { p.Brix = units.Brix(x) }))
+	limittest.Edges(t, fn, "standard uncertainty of the reading", 0, 10, 1, with(func(p *finish.PotReading, x float64) { p.BrixBy = units.Brix(x) }))
+	limittest.Edges(t, fn, "weight", 0, 1e5, 1, with(func(p *finish.PotReading, x float64) { p.ScaleBy = units.Mass(x) }))
 	limittest.Edges(t, fn, "target", 33.45, 100, 66, func(x float64) (float64, error) {
 		w, err := pot.Target(units.Brix(x))
 		if err != nil {
@@ -103,14 +103,14 @@ func TestPotLimits(t *testing.T) {
 		}
 		return float64(w.Gross), nil
 	})
-	limittest.Edges(t, "boil.PotReading.At", "weight", (pot.Tare + pot.Brix.Sugar(pot.Gross-pot.Tare)).Kilograms(), pot.Gross.Kilograms(), 8, func(x float64) (float64, error) {
+	limittest.Edges(t, "finish.PotReading.At", "weight", (pot.Tare + pot.Brix.Sugar(pot.Gross-pot.Tare)).Kilograms(), pot.Gross.Kilograms(), 8, func(x float64) (float64, error) {
 		b, err := pot.At(units.Mass(x))
 		return float64(b), err
 	})
-	_, err := boil.PotReading{}.Target(66)
+	_, err := finish.PotReading{}.Target(66)
 	wantRange(t, "no reading", err)
-	b, err := boil.PotReading{}.At(1)
-	limittest.Refuses(t, "boil.PotReading.At", "weight", float64(b), err)
+	b, err := finish.PotReading{}.At(1)
+	limittest.Refuses(t, "finish.PotReading.At", "weight", float64(b), err)
 }
 
 func BenchmarkPotTarget(b *testing.B) {
@@ -127,7 +127,7 @@ func FuzzPot(f *testing.F) {
 	f.Add(1e5, 0.0, 5.0, 100.0, 0.0, 0.0)
 	f.Add(math.NaN(), math.Inf(1), 80.0, 80.0, -1.0, 10.0)
 	f.Fuzz(func(t *testing.T, gross, tare, brix, to, scale, by float64) {
-		p := boil.PotReading{Gross: units.Mass(gross), Tare: units.Mass(tare), Brix: units.Brix(brix), ScaleBy: units.Mass(scale), BrixBy: units.Brix(by)}
+		p := finish.PotReading{Gross: units.Mass(gross), Tare: units.Mass(tare), Brix: units.Brix(brix), ScaleBy: units.Mass(scale), BrixBy: units.Brix(by)}
 		w, err := p.Target(units.Brix(to))
 		if err != nil {
 			return

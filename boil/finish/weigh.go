@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"
@@ -68,7 +68,7 @@ var (
 // Source: conservation of sugar, m1 = m B/B1. Check value: 25 lb gross
 // at 33.45 Brix in a pot of 5 lb are 66.9 Brix at 15 lb gross (by arithmetic).
 func (r PotReading) Target(to units.Brix) (PotTarget, error) {
-	const fn = "boil.PotReading.Target"
+	const fn = "finish.PotReading.Target"
 	if err := r.check(fn); err != nil {
 		return PotTarget{}, err
 	}
@@ -103,7 +103,7 @@ func (r PotReading) Target(to units.Brix) (PotTarget, error) {
 // value: 66.9 Brix at 15 lb gross, where 25 lb gross were 33.45 in a pot of 5 lb
 // (by arithmetic).
 func (r PotReading) At(gross units.Mass) (units.Brix, error) {
-	const fn = "boil.PotReading.At"
+	const fn = "finish.PotReading.At"
 	if err := r.check(fn); err != nil {
 		return units.Brix(math.NaN()), err
 	}

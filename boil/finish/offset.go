@@ -1,4 +1,4 @@
-package boil
+package finish
 
 import (
 	"math"
@@ -47,7 +47,7 @@ var (
 		Above: "stop, cup and pressure do not belong together: check station pressure against sea level, Fahrenheit against Celsius"}
 	// No stops within offsetRange are wider apart.
 	stopSpread = limit.Range{Arg: "spread of the stops", Low: 0, High: 15, Unit: "C deg",
-		Below: "learn it from the stops: boil.LearnOffset", Above: "learn it from the stops: boil.LearnOffset"}
+		Below: "learn it from the stops: finish.LearnOffset", Above: "learn it from the stops: finish.LearnOffset"}
 )
 
 // driftStops is the number of stops from which a drift can be told.
@@ -59,10 +59,10 @@ const driftStops = 6
 // to 10 C deg. Uncertainty: Spread, wider the fewer the stops: see [Offset.Stop].
 // Outside the range the answer is empty and a [units.RangeError].
 //
-// Source: stop less [SyrupPoint] of the cup. Check value: +0.5 F where 220.0 F
+// Source: stop less [boil.SyrupPoint] of the cup. Check value: +0.5 F where 220.0 F
 // gave 66.9 Brix at 1 atm, whose point is 219.5 (computed).
 func LearnOffset(stops ...PastStop) (Offset, error) {
-	const fn = "boil.LearnOffset"
+	const fn = "finish.LearnOffset"
 	if len(stops) == 0 {
 		return Offset{}, &units.RangeError{Func: fn, Arg: "stops", Low: 1, High: math.Inf(1),
 			Hint: "nothing to learn from: boil water with the probe, and set the stop by that"}
@@ -126,11 +126,11 @@ func meanSpread(offs []pastOffset) (mean, spread float64) {
 // Check value: 220.0 F for 66.9 Brix at 1 atm with an offset of +0.5 F
 // (computed).
 func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature, by units.TempDiff, err error) {
-	const fn = "boil.Offset.Stop"
+	const fn = "finish.Offset.Stop"
 	at, by = units.Celsius(math.NaN()), units.TempDiff(math.NaN())
 	if o.Stops < 1 {
 		return at, by, &units.RangeError{Func: fn, Arg: "stops", Value: float64(o.Stops), Low: 1, High: math.Inf(1),
-			Hint: "learn the offset first: boil.LearnOffset"}
+			Hint: "learn the offset first: finish.LearnOffset"}
 	}
 	if err := stopTarget.Check(fn, float64(target)); err != nil {
 		return at, by, err

@@ -1,10 +1,11 @@
-package boil
+package finish
 
 import (
 	"math"
 	"slices"
 	"time"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -28,7 +29,7 @@ type Watch struct {
 	// Sugar is the sugar of the sap; the zero value is sucrose.
 	Sugar sugar.Solute
 	// Learned tells that the readings are what is left when this rig's [Offset]
-	// is taken away: what the formula is off by is in it, and [RiseDoubt] is not
+	// is taken away: what the formula is off by is in it, and [boil.RiseDoubt] is not
 	// counted again.
 	Learned bool
 }
@@ -120,18 +121,18 @@ const leapAfter = 3
 // Range: two readings or more since the last setback, at times that rise; shown
 // strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
-// readings about the line if it is more, of WaterBy, and of [RiseDoubt] unless
+// readings about the line if it is more, of WaterBy, and of [boil.RiseDoubt] unless
 // the readings are Learned. It does not hold the
 // fire: feed it evenly. Of fewer readings the answer is empty and
 // [ErrFewReadings], outside the range empty and a [units.RangeError]; Odd is
 // filled all the same.
 //
-// Source: weighted least squares of 1/B against time, B by [BrixFromRise];
+// Source: weighted least squares of 1/B against time, B by [boil.BrixFromRise];
 // conservation of sugar at a steady evaporation makes it straight. Check value:
 // 6 min 11 s from 60 to 66.9 Brix for 10 kg that lose 10 kg in an hour
 // (computed).
 func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
-	const fn = "boil.Watch.Outlook"
+	const fn = "finish.Watch.Outlook"
 	if err := watchTarget.Check(fn, float64(w.Target)); err != nil {
 		return Outlook{}, err
 	}
@@ -141,7 +142,7 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	if err := watchWater.Check(fn, float64(w.WaterBy)); err != nil {
 		return Outlook{}, err
 	}
-	p, err := PressureFromWater(w.Water)
+	p, err := boil.PressureFromWater(w.Water)
 	if err != nil {
 		return Outlook{}, units.Under(fn, err)
 	}
