@@ -109,16 +109,16 @@
 //	                                    boil.BrixFromRise
 //	  boiling-errors-worked             boil.SyrupPoint and others
 //	  latent-heat                       boil.LatentHeat
-//	  cordwood-kentucky                 boil.Firewood
-//	  cordwood-missouri                 boil.Firewood
-//	  fuel-heat                         boil.FuelsByVolume and others
-//	  firewood-net-constants            boil.WoodHeat
+//	  cordwood-kentucky                 fuel.Firewood
+//	  cordwood-missouri                 fuel.Firewood
+//	  fuel-heat                         fuel.ByVolume and others
+//	  firewood-net-constants            fuel.WoodHeat
 //	  evaporation-heat-worked           boil.LatentHeat on the masses of boil.Heat
 //	  evaporation-published             boil.LatentHeat on the masses of boil.Heat
 //	  evaporation-worked                boil.Heat
 //	  boiling-heat-worked               boil.HeatDemand.PreheaterCeiling
 //	                                    units.Share
-//	                                    boil.LearnEfficiency
+//	                                    fuel.LearnEfficiency
 //	                                    units.Area.Volume
 //	  confections                       finish.ConfectionFinishes
 //	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise

@@ -46,25 +46,25 @@
 // where climb warms what is left as its boiling point rises. A gallon of syrup
 // from 2 Brix takes about 400,000 Btu, and 15 percent of them go into warming
 // the sap: that is all a preheater can save, and only one that takes its heat
-// from steam or smoke saves any ([HeatDemand.PreheaterCeiling], [Effects]).
+// from steam or smoke saves any ([HeatDemand.PreheaterCeiling], [example.org/sapreckoner/boil/fuel.Effects]).
 //
 // # Fuel
 //
-// A heat value means little without its [Basis]: gross, less the moisture of
-// the fuel, net, or delivered. An [Efficiency] belongs to one of them, and one
-// that does not fit its fuel is refused with a [BasisError]. [Fuel.Needed] and
-// [Fuel.Makes] are
+// A heat value means little without its [example.org/sapreckoner/boil/fuel.Basis]: gross, less the moisture of
+// the fuel, net, or delivered. An [example.org/sapreckoner/boil/fuel.Efficiency] belongs to one of them, and one
+// that does not fit its fuel is refused with a [example.org/sapreckoner/boil/fuel.BasisError]. [example.org/sapreckoner/boil/fuel.Fuel.Needed] and
+// [example.org/sapreckoner/boil/fuel.Fuel.Makes] are
 //
 //	fuel = heat/(heat value x efficiency)
 //
 // Wood is bought by the cord and burned by its moisture M, as a part of its wet
-// weight ([WoodHeat], [Firewood]):
+// weight ([example.org/sapreckoner/boil/fuel.WoodHeat], [example.org/sapreckoner/boil/fuel.Firewood]):
 //
 //	net heat = 8600 (1-M) - 1050 (M + 0.54 (1-M))   Btu/lb
 //
-// There is no safe default for the efficiency. [LearnEfficiency] takes it from
-// past boils; [HomeBuiltPan] and [BuiltEvaporator] are the published ranges, and
-// an answer from a range is a [units.Span]. [PanRate], [LevelRate] and [HeatRate] tell
+// There is no safe default for the efficiency. [example.org/sapreckoner/boil/fuel.LearnEfficiency] takes it from
+// past boils; [example.org/sapreckoner/boil/fuel.HomeBuiltPan] and [example.org/sapreckoner/boil/fuel.BuiltEvaporator] are the published ranges, and
+// an answer from a range is a [units.Span]. [PanRate], [LevelRate] and [example.org/sapreckoner/boil/fuel.HeatRate] tell
 // how much water goes off in an hour: by rule, by a dipstick, or by the fire.
 //
 // # A pan through the day

@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
@@ -195,13 +196,13 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	length("DepthCost", "-0.5 m", "0.5 m", func(l units.Length) error { return num(finish.DepthCost(66.9, units.Atmosphere, l)) })
 	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(finish.ErrorCost(80, units.Atmosphere, d)) })
 	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(finish.ErrorCost(b, units.Atmosphere, 0)) })
-	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(boil.FullCord(v, boil.Stacked)) })
+	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(fuel.FullCord(v, fuel.Stacked)) })
 	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(boil.PlugFlow(2, 66.9, s)) })
 	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(boil.PlugFlow(2, b, 50*units.Percent)) })
 	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.RiseOf(sugar.Solute{Inverted: s}, 66.9, units.Atmosphere)) })
 	share("Learned efficiency", "1 %", "100 %", func(s units.Share) error {
 		demand := boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}
-		return num(boil.HeatRate(units.Kilowatt, boil.Gross, demand, boil.Efficiency{Low: s, High: s, Basis: boil.Gross}))
+		return num(fuel.HeatRate(units.Kilowatt, fuel.Gross, demand, fuel.Efficiency{Low: s, High: s, Basis: fuel.Gross}))
 	})
 	mass("batch on a thermometer", "1 g", "", func(m units.Mass) error { b := batch; b.Mass = m; return num(b.Coast(time.Microsecond)) })
 

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
@@ -61,12 +62,12 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "StationPressure", "25 inHg", "32.5 inHg", units.ParsePressure, func(p units.Pressure) error {
 		return errOf(boil.StationPressure(p, 300))
 	})
-	limittest.InEveryUnit(t, "FaceCord", "0.15 m", "2.5 m", units.ParseLength, func(l units.Length) error { return errOf(boil.FaceCord(l)) })
+	limittest.InEveryUnit(t, "FaceCord", "0.15 m", "2.5 m", units.ParseLength, func(l units.Length) error { return errOf(fuel.FaceCord(l)) })
 	limittest.InEveryUnit(t, "PanRate", "", "1000 m2", units.ParseArea, func(a units.Area) error { return errOf(boil.PanRate(boil.FlatPan, a)) })
 	limittest.InEveryUnit(t, "HeatRate", "", "1e9 W", units.ParsePower, func(w units.Power) error {
-		return errOf(boil.HeatRate(w, boil.Delivered, boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}, boil.Efficiency{}))
+		return errOf(fuel.HeatRate(w, fuel.Delivered, boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}, fuel.Efficiency{}))
 	})
-	limittest.InEveryUnit(t, "WoodHeat", "", "70 %", units.ParseShare, func(m units.Share) error { return errOf(boil.WoodHeat(boil.WetMoisture(m))) })
+	limittest.InEveryUnit(t, "WoodHeat", "", "70 %", units.ParseShare, func(m units.Share) error { return errOf(fuel.WoodHeat(fuel.WetMoisture(m))) })
 	limittest.InEveryUnit(t, "Concentrate", "", "85 Brix", units.ParseBrix, func(b units.Brix) error {
 		sap, _ := sugar.NewLot(units.Liter, 2, c20)
 		return errOf(sugar.Concentrate(sap, b))

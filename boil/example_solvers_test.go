@@ -27,16 +27,6 @@ func ExampleDownToVolume() {
 	// Output: take it off at 20 Brix <nil>
 }
 
-// The figures of [boil.HeatRate], turned round: 353.22 lb of water take 404,680
-// Btu, 87.28 lb in an hour 100,000.
-func ExamplePowerFor() {
-	sap, _ := sugar.NewLot(60*units.USGallon, 2, units.Fahrenheit(40))
-	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
-	p, err := boil.PowerFor(87.28*units.PoundPerHour, boil.Delivered, demand, boil.Efficiency{})
-	fmt.Printf("%.0f thousand Btu/h %v\n", p.Middle.BtusITPerHour()/1000, err)
-	// Output: 100 thousand Btu/h <nil>
-}
-
 // 0.1 K at the stop of syrup.
 func ExampleRiseDoubt() {
 	d, err := boil.RiseDoubt(66.9, units.Atmosphere)

@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -121,8 +122,8 @@ func TestDaysSyrupIsAtItsBoilingPoint(t *testing.T) {
 // and no more, and an amount of it holds its figure, told as delivered. By hand:
 // 230,000 Btu from oil of 115,000 Btu to the gallon are 2 gallons.
 func TestDeliveredFuel(t *testing.T) {
-	oil := boil.Fuel[units.Volume]{Name: "oil", Heat: 115000 * units.BtuIT, Per: units.USGallon, Basis: boil.Delivered}
-	need, err := oil.Needed(230000*units.BtuIT, boil.Efficiency{})
+	oil := fuel.Fuel[units.Volume]{Name: "oil", Heat: 115000 * units.BtuIT, Per: units.USGallon, Basis: fuel.Delivered}
+	need, err := oil.Needed(230000*units.BtuIT, fuel.Efficiency{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -132,10 +133,10 @@ func TestDeliveredFuel(t *testing.T) {
 		}
 	}
 	h, err := oil.Of(2 * units.USGallon)
-	if err != nil || h.Basis != boil.Delivered || math.Abs(float64(h.Energy/(230000*units.BtuIT))-1) > 1e-12 {
+	if err != nil || h.Basis != fuel.Delivered || math.Abs(float64(h.Energy/(230000*units.BtuIT))-1) > 1e-12 {
 		t.Errorf("%+v, %v", h, err)
 	}
-	made, err := oil.Makes(2*units.USGallon, boil.Efficiency{})
+	made, err := oil.Makes(2*units.USGallon, fuel.Efficiency{})
 	if err != nil || math.Abs(float64(made.Middle/(230000*units.BtuIT))-1) > 1e-12 {
 		t.Errorf("%+v, %v", made, err)
 	}

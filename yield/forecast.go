@@ -15,7 +15,7 @@ const (
 )
 
 // A Basis is what a forecast rests on, best first. (That of a heat is a
-// [example.org/sapreckoner/boil.Basis].)
+// [example.org/sapreckoner/boil/fuel.Basis].)
 type Basis uint8
 
 const (

@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/sweep"
 	"example.org/sapreckoner/sugar"
@@ -36,7 +37,7 @@ func TestSweep(t *testing.T) {
 	}
 	gathered := boil.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	day := boil.Day{Start: held, Sap: []boil.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
-	wood := boil.FirewoodKentucky()[0]
+	wood := fuel.FirewoodKentucky()[0]
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
 			finish.ProductFigures, finish.ProductMoisture, finish.ProductWeight,
@@ -46,10 +47,10 @@ func TestSweep(t *testing.T) {
 			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10),
 			300 * units.Meter, units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20),
 			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand, rig,
-			gathered, day, held, wood, wood.Cord(), boil.Propane(), boil.Pellets(), boil.Electricity(), boil.Stacked, boil.UsualWeather, boil.Weather{},
-			boil.FlatPan, boil.FloatFeed, boil.Gross, boil.Lit, boil.GrowthFast, finish.Spike, boil.WetMoisture(20), boil.DryMoisture(25),
-			boil.BuiltEvaporator(), boil.Effects()[0], finish.SyrupFinishes()[0], boil.FuelHeat{Energy: units.Gigajoule, Basis: boil.Gross},
-			boil.Firing{Burned: boil.FuelHeat{Energy: units.Gigajoule, Basis: boil.Gross}, Into: 400 * units.Megajoule},
+			gathered, day, held, wood, wood.Cord(), fuel.Propane(), fuel.Pellets(), fuel.Electricity(), fuel.Stacked, boil.UsualWeather, boil.Weather{},
+			boil.FlatPan, boil.FloatFeed, fuel.Gross, boil.Lit, boil.GrowthFast, finish.Spike, fuel.WetMoisture(20), fuel.DryMoisture(25),
+			fuel.BuiltEvaporator(), fuel.Effects()[0], finish.SyrupFinishes()[0], fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross},
+			fuel.Firing{Burned: fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross}, Into: 400 * units.Megajoule},
 			finish.PastStop{When: time.Unix(1e9, 0), Pressure: p, Stop: units.Fahrenheit(219.2), Cup: 66.5},
 			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
 			boil.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
@@ -59,7 +60,7 @@ func TestSweep(t *testing.T) {
 			boil.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour},
 			finish.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(90), CupBy: 1, ReadingBy: 0.2, ScaleBy: 0.2},
 			finish.ThermometerStop{Target: 66.9, Pressure: p, ProbeBy: 0.2, BarometerBy: 100, DepthBy: units.Inch, InvertedBy: 1},
-			boil.Learned{Efficiency: boil.BuiltEvaporator()}, &boil.BasisError{}, &boil.Chased{}, &boil.Outcome{}, boil.Moment{},
+			fuel.Learned{Efficiency: fuel.BuiltEvaporator()}, &fuel.BasisError{}, &boil.Chased{}, &boil.Outcome{}, boil.Moment{},
 			finish.Offset{Mean: 0.1, Spread: 0.1, Stops: 3},
 			finish.PotReading{Gross: 10 * units.Kilogram, Tare: units.Kilogram, Brix: 60, ScaleBy: 0.01, BrixBy: 0.3},
 			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},

@@ -9,6 +9,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -49,7 +50,7 @@ func (p *plan) power(s *setup) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	power, err := boil.PowerFor(rate, boil.Delivered, demand, boil.Efficiency{})
+	power, err := fuel.PowerFor(rate, fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 

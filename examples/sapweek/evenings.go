@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -124,7 +125,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	power, err := boil.PowerFor(water.MassRate(s.rate), boil.Delivered, demand, boil.Efficiency{})
+	power, err := fuel.PowerFor(water.MassRate(s.rate), fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 
@@ -141,23 +142,23 @@ func (s *setup) syrupOf(held units.Mass) (units.Volume, error) {
 // moisture; the range for home-built pans is of the gross heat of the species.
 func (p *plan) burn(f *cli.Flags) error {
 	s := p.given
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		if w.Species != s.wood {
 			continue
 		}
-		fuel, at := w.Cord(), boil.HomeBuiltPan()
+		burned, at := w.Cord(), fuel.HomeBuiltPan()
 		if f.Given("efficiency") {
 			var err error
-			if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
+			if burned, err = w.Net(fuel.DryMoisture(s.moisture)); err != nil {
 				return cli.For("moisture", err)
 			}
-			at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Net}
+			at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Net}
 		}
-		least, err := fuel.Needed(p.low.Heat, at)
+		least, err := burned.Needed(p.low.Heat, at)
 		if err != nil {
 			return cli.For("efficiency", err)
 		}
-		most, err := fuel.Needed(p.high.Heat, at)
+		most, err := burned.Needed(p.high.Heat, at)
 		p.burns = [2]units.Volume{least.Low, most.High}
 		return cli.For("efficiency", err)
 	}

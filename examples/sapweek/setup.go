@@ -9,7 +9,7 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/internal/clip"
 	"example.org/sapreckoner/tapping"
@@ -80,7 +80,7 @@ var parts = map[string]tapping.SeasonPart{"whole": tapping.WholeSeason, "end": t
 // declare declares the flags with the values of the demo.
 func (s *setup) declare(f *cli.Flags) {
 	var species []string
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		species = append(species, w.Species)
 	}
 	f.Group("Weather")

@@ -64,8 +64,8 @@ func TestReason(t *testing.T) {
 		}
 	}
 	for hint, want := range map[string]string{
-		"it does not burn: check the basis (boil.DryMoisture)":            ": it does not burn: check the basis",
-		"take a published range, such as boil.HomeBuiltPan":               ": take a published range",
+		"it does not burn: check the basis (fuel.DryMoisture)":            ": it does not burn: check the basis",
+		"take a published range, such as fuel.HomeBuiltPan":               ": take a published range",
 		"choose one of sugar.Solubilities":                                "",
 		"boil it down (sugar.Concentrate) or add heavier (sugar.Thicken)": ": boil it down or add heavier",
 	} {

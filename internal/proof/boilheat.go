@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
@@ -45,11 +46,11 @@ func heatClaims() []check.Claim {
 			}},
 		{Table: "boiling-heat-worked", Column: "value", Func: "units.Share", Select: when("quantity", "open pan by steam equivalent"),
 			Got: func(r check.Row) (float64, error) { return units.FractionShare(1 / r.Float("given")).Percents(), nil }},
-		{Table: "boiling-heat-worked", Column: "value", Func: "boil.LearnEfficiency", Select: when("quantity", "efficiency at 22 gal of syrup per cord"),
+		{Table: "boiling-heat-worked", Column: "value", Func: "fuel.LearnEfficiency", Select: when("quantity", "efficiency at 22 gal of syrup per cord"),
 			Got: func(r check.Row) (float64, error) {
-				l, err := boil.LearnEfficiency(boil.Firing{
+				l, err := fuel.LearnEfficiency(fuel.Firing{
 					Into:   units.BtusIT(22 * 400000),
-					Burned: boil.FuelHeat{Energy: units.MillionBtusIT(r.Float("given")), Basis: boil.Gross},
+					Burned: fuel.Heat{Energy: units.MillionBtusIT(r.Float("given")), Basis: fuel.Gross},
 				})
 				return l.Middle().Percents(), err
 			}},
@@ -148,10 +149,10 @@ func gallonFrom40F(r check.Row) (boil.HeatDemand, error) {
 }
 
 func fuelClaims() []check.Claim {
-	kentucky := func(r check.Row) (boil.Firewood, error) { return species(boil.FirewoodKentucky(), r) }
-	missouri := func(r check.Row) (boil.Firewood, error) { return species(boil.FirewoodMissouri(), r) }
-	claim := func(table, column string, wood func(check.Row) (boil.Firewood, error), get func(boil.Firewood) float64) check.Claim {
-		return check.Claim{Table: table, Column: column, Func: "boil.Firewood", Got: func(r check.Row) (float64, error) {
+	kentucky := func(r check.Row) (fuel.Firewood, error) { return species(fuel.FirewoodKentucky(), r) }
+	missouri := func(r check.Row) (fuel.Firewood, error) { return species(fuel.FirewoodMissouri(), r) }
+	claim := func(table, column string, wood func(check.Row) (fuel.Firewood, error), get func(fuel.Firewood) float64) check.Claim {
+		return check.Claim{Table: table, Column: column, Func: "fuel.Firewood", Got: func(r check.Row) (float64, error) {
 			w, err := wood(r)
 			if err != nil {
 				return math.NaN(), err
@@ -161,32 +162,32 @@ func fuelClaims() []check.Claim {
 	}
 	million := func(e units.Energy) float64 { return e.MillionBtusIT() }
 	return []check.Claim{
-		claim("cordwood-kentucky", "MMBtu_per_cord", kentucky, func(w boil.Firewood) float64 { return million(w.Heat) }),
-		claim("cordwood-kentucky", "living_tree_mc_pct", kentucky, func(w boil.Firewood) float64 { return float64(w.Green) }),
-		claim("cordwood-kentucky", "lb_per_cord", kentucky, func(w boil.Firewood) float64 { return w.OvenDry().Pounds() }),
-		claim("cordwood-missouri", "green_lb_per_cord", missouri, func(w boil.Firewood) float64 { return cordPounds(w, w.Green) }),
-		claim("cordwood-missouri", "dry20_lb_per_cord", missouri, func(w boil.Firewood) float64 { return cordPounds(w, 20) }),
-		claim("cordwood-missouri", "MMBtu_per_cord", missouri, func(w boil.Firewood) float64 { return million(w.Heat) }),
-		claim("cordwood-missouri", "kansas_MMBtu_per_cord", missouri, func(w boil.Firewood) float64 { return million(w.OtherHeat) }),
-		{Table: "fuel-heat", Column: "btu", Func: "boil.FuelsByVolume and others", Got: fuelHeat},
-		{Table: "firewood-net-constants", Column: "value", Func: "boil.WoodHeat", Got: woodConstant},
+		claim("cordwood-kentucky", "MMBtu_per_cord", kentucky, func(w fuel.Firewood) float64 { return million(w.Heat) }),
+		claim("cordwood-kentucky", "living_tree_mc_pct", kentucky, func(w fuel.Firewood) float64 { return float64(w.Green) }),
+		claim("cordwood-kentucky", "lb_per_cord", kentucky, func(w fuel.Firewood) float64 { return w.OvenDry().Pounds() }),
+		claim("cordwood-missouri", "green_lb_per_cord", missouri, func(w fuel.Firewood) float64 { return cordPounds(w, w.Green) }),
+		claim("cordwood-missouri", "dry20_lb_per_cord", missouri, func(w fuel.Firewood) float64 { return cordPounds(w, 20) }),
+		claim("cordwood-missouri", "MMBtu_per_cord", missouri, func(w fuel.Firewood) float64 { return million(w.Heat) }),
+		claim("cordwood-missouri", "kansas_MMBtu_per_cord", missouri, func(w fuel.Firewood) float64 { return million(w.OtherHeat) }),
+		{Table: "fuel-heat", Column: "btu", Func: "fuel.ByVolume and others", Got: fuelHeat},
+		{Table: "firewood-net-constants", Column: "value", Func: "fuel.WoodHeat", Got: woodConstant},
 	}
 }
 
 // printed undoes the last bits of a conversion of units, which no table prints.
 func printed(x float64) float64 { return math.Round(x*1e6) / 1e6 }
 
-func species(table []boil.Firewood, r check.Row) (boil.Firewood, error) {
+func species(table []fuel.Firewood, r check.Row) (fuel.Firewood, error) {
 	for _, w := range table {
 		if w.Species == r.Text("species") {
 			return w, nil
 		}
 	}
-	return boil.Firewood{}, fmt.Errorf("no species %q", r.Text("species"))
+	return fuel.Firewood{}, fmt.Errorf("no species %q", r.Text("species"))
 }
 
 // cordPounds gives NaN for a moisture that is not in the range.
-func cordPounds(w boil.Firewood, m boil.DryMoisture) float64 {
+func cordPounds(w fuel.Firewood, m fuel.DryMoisture) float64 {
 	mass, _ := w.CordWeight(m)
 	return mass.Pounds()
 }
@@ -195,23 +196,23 @@ func cordPounds(w boil.Firewood, m boil.DryMoisture) float64 {
 func fuelHeat(r check.Row) (float64, error) {
 	switch r.Text("unit") {
 	case "US gallon", "cubic foot", "cord":
-		return heatOf(r, boil.FuelsByVolume())
+		return heatOf(r, fuel.ByVolume())
 	case "short ton":
-		return heatOf(r, boil.FuelsByMass())
+		return heatOf(r, fuel.ByMass())
 	case "therm":
 		// The Btu of the US therm is that at 59 F, whose printed value is rounded.
-		v, err := heatOf(r, boil.FuelsByEnergy())
+		v, err := heatOf(r, fuel.ByEnergy())
 		return math.Round(v * float64(units.BtuIT/units.Btu59F)), err
 	case "kWh":
 		// A kilowatt hour is 3412.14 Btu; the table prints four digits.
-		v, err := heatOf(r, boil.FuelsByEnergy())
+		v, err := heatOf(r, fuel.ByEnergy())
 		return math.Round(v), err
 	}
 	return math.NaN(), fmt.Errorf("no unit %q", r.Text("unit"))
 }
 
-func heatOf[Q units.Volume | units.Mass | units.Energy](r check.Row, fuels []boil.Fuel[Q]) (float64, error) {
-	basis := map[string]boil.Basis{"gross": boil.Gross, "net": boil.Delivered}[r.Text("basis")]
+func heatOf[Q units.Volume | units.Mass | units.Energy](r check.Row, fuels []fuel.Fuel[Q]) (float64, error) {
+	basis := map[string]fuel.Basis{"gross": fuel.Gross, "net": fuel.Delivered}[r.Text("basis")]
 	for _, f := range fuels {
 		obtained := strings.HasPrefix(r.Text("obtained"), f.Obtained)
 		if f.Name == r.Text("fuel") && f.Basis == basis && obtained {
@@ -225,11 +226,11 @@ func heatOf[Q units.Volume | units.Mass | units.Energy](r check.Row, fuels []boi
 // what they do: a - b c is the heat at no moisture, and the slope with moisture
 // is b c - a - b.
 func woodConstant(r check.Row) (float64, error) {
-	dry, err := boil.WoodHeat(0)
+	dry, err := fuel.WoodHeat(0)
 	if err != nil {
 		return math.NaN(), err
 	}
-	half, err := boil.WoodHeat(50)
+	half, err := fuel.WoodHeat(50)
 	if err != nil {
 		return math.NaN(), err
 	}

@@ -1,4 +1,4 @@
-package boil
+package fuel
 
 import (
 	"math"
@@ -56,16 +56,16 @@ func (e *BasisError) Error() string {
 	case e.Heat == Delivered && e.Efficiency != 0:
 		return e.Func + ": the heat of this fuel is delivered heat, which holds an efficiency already: use the gross figure, or no efficiency"
 	case e.Heat < Gross || e.Heat > Delivered:
-		return e.Func + ": the heat of this fuel has no basis: set it to boil.Gross, boil.LessMoisture, boil.Net or boil.Delivered"
+		return e.Func + ": the heat of this fuel has no basis: set it to fuel.Gross, fuel.LessMoisture, fuel.Net or fuel.Delivered"
 	case e.Efficiency == 0:
 		return e.Func + ": " + e.Heat.String() + " heat needs an efficiency, and none is safe to assume: learn it from past days, or take a published range"
 	}
 	return e.Func + ": an efficiency on " + e.Efficiency.String() + " heat does not belong to " + e.Heat.String() + " heat"
 }
 
-// FuelHeat is heat in a fuel, with what it has already paid for. An efficiency
+// Heat is heat in a fuel, with what it has already paid for. An efficiency
 // is learned from it: see [LearnEfficiency].
-type FuelHeat struct {
+type Heat struct {
 	Energy units.Energy
 	Basis  Basis
 }
@@ -105,22 +105,22 @@ const howFuel = "set Heat and Per, such as 91333 Btu for a US gallon"
 // Range: amounts of 0 to 1e15, in the base unit. Outside it the answer is NaN and
 // a [units.RangeError]; a fuel without a basis gives a [BasisError]. Check value:
 // 182,666 Btu gross in 2 US gal of propane of 91,333 each.
-func (f Fuel[Q]) Of(amount Q) (FuelHeat, error) {
-	return f.of("boil.Fuel.Of", amount)
+func (f Fuel[Q]) Of(amount Q) (Heat, error) {
+	return f.of("fuel.Fuel.Of", amount)
 }
 
-func (f Fuel[Q]) of(fn string, amount Q) (FuelHeat, error) {
+func (f Fuel[Q]) of(fn string, amount Q) (Heat, error) {
 	err := f.check(fn)
 	if err == nil {
 		err = amountRange.Check(fn, float64(amount))
 	}
 	if err != nil {
-		return FuelHeat{Energy: units.Energy(math.NaN())}, err
+		return Heat{Energy: units.Energy(math.NaN())}, err
 	}
-	return FuelHeat{Energy: units.Energy(f.each() * float64(amount)), Basis: f.Basis}, nil
+	return Heat{Energy: units.Energy(f.each() * float64(amount)), Basis: f.Basis}, nil
 }
 
-// Needed returns the fuel that brings heat into the sap: the heat of [Heat] for
+// Needed returns the fuel that brings heat into the sap: the heat of [boil.Heat] for
 // a night, or of a power over the time between two firings. The high end of the
 // answer is what a poor efficiency takes. For a delivered figure give the zero
 // [Efficiency].
@@ -133,7 +133,7 @@ func (f Fuel[Q]) of(fn string, amount Q) (FuelHeat, error) {
 // Source: fuel = heat/(heat value x efficiency). Check value: 8.86 US gallons of
 // propane (91,333 Btu gross) for 404,680 Btu at 50 percent (computed).
 func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (units.Span[Q], error) {
-	const fn = "boil.Fuel.Needed"
+	const fn = "fuel.Fuel.Needed"
 	if err := f.check(fn); err != nil {
 		return limit.NoSpan[Q](), err
 	}
@@ -154,7 +154,7 @@ func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (units.Span[Q], error)
 // Check value: 22 times 400,000 Btu of a cord of 20 million Btu at 44 percent
 // (Ohio State University Extension: 22 gallons of syrup to the cord).
 func (f Fuel[Q]) Makes(amount Q, at Efficiency) (units.Span[units.Energy], error) {
-	const fn = "boil.Fuel.Makes"
+	const fn = "fuel.Fuel.Makes"
 	whole, err := f.of(fn, amount)
 	if err != nil {
 		return limit.NoSpan[units.Energy](), err
@@ -166,3 +166,8 @@ func (f Fuel[Q]) Makes(amount Q, at Efficiency) (units.Span[units.Energy], error
 	e := whole.Energy
 	return units.Span[units.Energy]{Low: e * units.Energy(share.Low), Middle: e * units.Energy(share.Middle), High: e * units.Energy(share.High)}, nil
 }
+
+// amountRange holds amounts that are counted, whatever their unit.
+var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
+	Below: "an amount cannot be less than none",
+	Above: "check its unit: there is no such heap"}

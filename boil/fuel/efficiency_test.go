@@ -1,4 +1,4 @@
-package boil_test
+package fuel_test
 
 import (
 	"errors"
@@ -6,40 +6,40 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 
 // firing is a boil of an efficiency in percent.
-func firing(percent float64) boil.Firing {
+func firing(percent float64) fuel.Firing {
 	const burned = 1e9
-	return boil.Firing{Into: units.Joules(burned * percent / 100), Burned: boil.FuelHeat{Energy: burned, Basis: boil.Net}}
+	return fuel.Firing{Into: units.Joules(burned * percent / 100), Burned: fuel.Heat{Energy: burned, Basis: fuel.Net}}
 }
 
 func TestLearnEfficiency(t *testing.T) {
-	l, err := boil.LearnEfficiency(firing(40), firing(44), firing(48))
-	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Basis != boil.Net || l.Boils != 3 {
+	l, err := fuel.LearnEfficiency(firing(40), firing(44), firing(48))
+	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Basis != fuel.Net || l.Boils != 3 {
 		t.Errorf("%+v, middle %v, %v", l, l.Middle(), err)
 	}
-	one, err := boil.LearnEfficiency(firing(40))
+	one, err := fuel.LearnEfficiency(firing(40))
 	if err != nil || !near(float64(one.Low), 32, 1e-9) || !near(float64(one.High), 48, 1e-9) || !math.IsNaN(float64(one.Spread)) {
 		t.Errorf("one boil: %+v, %v", one, err)
 	}
-	wide, err := boil.LearnEfficiency(firing(10), firing(90))
+	wide, err := fuel.LearnEfficiency(firing(10), firing(90))
 	if err != nil || !near(float64(wide.Low), 1, 1e-9) || !near(float64(wide.High), 99, 1e-9) {
 		t.Errorf("boils far apart: %+v, %v", wide, err)
 	}
-	top, err := boil.LearnEfficiency(firing(90), firing(110))
+	top, err := fuel.LearnEfficiency(firing(90), firing(110))
 	if err != nil || !near(float64(top.Low), 90, 1e-9) || !near(float64(top.High), 110, 1e-9) {
 		t.Errorf("boils near all of net heat: %+v, %v", top, err)
 	}
-	gross := func(percent float64) boil.Firing {
+	gross := func(percent float64) fuel.Firing {
 		f := firing(percent)
-		f.Burned.Basis = boil.Gross
+		f.Burned.Basis = fuel.Gross
 		return f
 	}
-	whole, err := boil.LearnEfficiency(gross(80), gross(100))
+	whole, err := fuel.LearnEfficiency(gross(80), gross(100))
 	if err != nil || !near(float64(whole.Low), 80, 1e-9) || !near(float64(whole.High), 100, 1e-9) {
 		t.Errorf("boils near all of gross heat: %+v, %v", whole, err)
 	}
@@ -52,12 +52,12 @@ func TestLearnedHoldsTheNext(t *testing.T) {
 	for _, n := range []int{2, 3, 5, 12} {
 		const seasons = 20000
 		held := 0
-		boils := make([]boil.Firing, n)
+		boils := make([]fuel.Firing, n)
 		for range seasons {
 			for i := range boils {
 				boils[i] = firing(50 + r.NormFloat64())
 			}
-			l, err := boil.LearnEfficiency(boils...)
+			l, err := fuel.LearnEfficiency(boils...)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -73,36 +73,36 @@ func TestLearnedHoldsTheNext(t *testing.T) {
 }
 
 func TestLearnEfficiencyRefuses(t *testing.T) {
-	_, err := boil.LearnEfficiency()
+	_, err := fuel.LearnEfficiency()
 	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
 		t.Errorf("no boils: %v", err)
 	}
-	_, err = boil.LearnEfficiency(firing(40), boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: boil.Gross}})
+	_, err = fuel.LearnEfficiency(firing(40), fuel.Firing{Into: 1, Burned: fuel.Heat{Energy: 10, Basis: fuel.Gross}})
 	wantBasis(t, "two bases", err)
-	for _, basis := range []boil.Basis{0, boil.Delivered, boil.Delivered + 1} {
-		_, err = boil.LearnEfficiency(boil.Firing{Into: 1, Burned: boil.FuelHeat{Energy: 10, Basis: basis}})
+	for _, basis := range []fuel.Basis{0, fuel.Delivered, fuel.Delivered + 1} {
+		_, err = fuel.LearnEfficiency(fuel.Firing{Into: 1, Burned: fuel.Heat{Energy: 10, Basis: basis}})
 		wantBasis(t, basis.String(), err)
 	}
-	limittest.Edges(t, "boil.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
-		l, err := boil.LearnEfficiency(boil.Firing{Into: units.Energy(x), Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
+	limittest.Edges(t, "fuel.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
+		l, err := fuel.LearnEfficiency(fuel.Firing{Into: units.Energy(x), Burned: fuel.Heat{Energy: units.Energy(x), Basis: fuel.Net}})
 		if err != nil {
 			return math.NaN(), err
 		}
 		return float64(l.Low), nil
 	})
 	for _, x := range []float64{0, math.NaN(), math.Inf(1), math.Inf(-1)} {
-		_, err = boil.LearnEfficiency(boil.Firing{Into: 10, Burned: boil.FuelHeat{Energy: units.Energy(x), Basis: boil.Net}})
+		_, err = fuel.LearnEfficiency(fuel.Firing{Into: 10, Burned: fuel.Heat{Energy: units.Energy(x), Basis: fuel.Net}})
 		wantRange(t, "fuel", err)
 	}
-	_, err = boil.LearnEfficiency(firing(111))
+	_, err = fuel.LearnEfficiency(firing(111))
 	wantRange(t, "more than all", err)
-	_, err = boil.LearnEfficiency(firing(0.5))
+	_, err = fuel.LearnEfficiency(firing(0.5))
 	wantRange(t, "nearly none", err)
 }
 
 func TestPublishedEfficiencies(t *testing.T) {
-	for name, e := range map[string]boil.Efficiency{"home-built": boil.HomeBuiltPan(), "built": boil.BuiltEvaporator()} {
-		if _, err := boil.GenericCordwood().Needed(1e9, e); err != nil {
+	for name, e := range map[string]fuel.Efficiency{"home-built": fuel.HomeBuiltPan(), "built": fuel.BuiltEvaporator()} {
+		if _, err := fuel.GenericCordwood().Needed(1e9, e); err != nil {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

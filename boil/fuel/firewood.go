@@ -1,4 +1,4 @@
-package boil
+package fuel
 
 import (
 	"math"
@@ -38,7 +38,7 @@ const (
 var (
 	wetRange = limit.Range{Arg: "moisture, wet basis", Low: 0, High: 70, Unit: "%",
 		Below: "wood is no dryer than oven-dry",
-		Above: "such wet wood does not burn: check whether the figure is on the dry basis (boil.DryMoisture)"}
+		Above: "such wet wood does not burn: check whether the figure is on the dry basis (fuel.DryMoisture)"}
 	dryRange = limit.Range{Arg: "moisture, dry basis", Low: 0, High: 200, Unit: "%",
 		Below: "wood is no dryer than oven-dry",
 		Above: "no green wood is so wet: check the meter"}
@@ -58,7 +58,7 @@ var (
 // Department of Conservation, the form of the net heat from memory. Check value:
 // 8,033 Btu/lb at 0 and 6,216 at 20 percent (computed).
 func WoodHeat(m WetMoisture) (units.SpecificEnergy, error) {
-	if err := wetRange.Check("boil.WoodHeat", float64(m)); err != nil {
+	if err := wetRange.Check("fuel.WoodHeat", float64(m)); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
 	return woodHeat(m), nil
@@ -111,7 +111,7 @@ func (w Firewood) OvenDry() units.Mass {
 // Check value: 3,577 lb for sugar maple at 20 percent in [FirewoodMissouri],
 // where the table has it.
 func (w Firewood) CordWeight(m DryMoisture) (units.Mass, error) {
-	return w.cordWeight("boil.Firewood.CordWeight", m)
+	return w.cordWeight("fuel.Firewood.CordWeight", m)
 }
 
 func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
@@ -139,7 +139,7 @@ func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
 // Check value: sugar maple of Missouri at 25 percent dry, 20 percent wet basis:
 // 3,726 lb of 6,216 Btu/lb make 23.2 million Btu (computed).
 func (w Firewood) Net(m DryMoisture) (Fuel[units.Volume], error) {
-	mass, err := w.cordWeight("boil.Firewood.Net", m)
+	mass, err := w.cordWeight("fuel.Firewood.Net", m)
 	if err != nil {
 		return Fuel[units.Volume]{}, err
 	}
@@ -154,7 +154,7 @@ func (w Firewood) Net(m DryMoisture) (Fuel[units.Volume], error) {
 // and the error a [units.RangeError]. Check value: 6,216 Btu/lb at 20 percent
 // (computed).
 func NetWood(m WetMoisture) (Fuel[units.Mass], error) {
-	if err := wetRange.Check("boil.NetWood", float64(m)); err != nil {
+	if err := wetRange.Check("fuel.NetWood", float64(m)); err != nil {
 		return Fuel[units.Mass]{}, err
 	}
 	return Fuel[units.Mass]{Name: "firewood", Heat: woodHeat(m).Energy(units.Pound), Per: units.Pound, Basis: Net,

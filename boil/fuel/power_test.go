@@ -1,4 +1,4 @@
-package boil_test
+package fuel_test
 
 import (
 	"errors"
@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/units"
 )
@@ -23,7 +24,7 @@ func demandOf(t testing.TB, b, to units.Brix) boil.HeatDemand {
 // The figures of package boil: 353.22 lb of water take 404,680 Btu, so that
 // 100,000 Btu/h are 87.28 lb/h.
 func TestPowerForByHand(t *testing.T) {
-	p, err := boil.PowerFor(units.PoundsPerHour(353.22), boil.Delivered, demandOf(t, 2, 66), boil.Efficiency{})
+	p, err := fuel.PowerFor(units.PoundsPerHour(353.22), fuel.Delivered, demandOf(t, 2, 66), fuel.Efficiency{})
 	for _, q := range []units.Power{p.Low, p.Middle, p.High} {
 		if err != nil || !near(q.BtusITPerHour(), 404680, 404680*0.001) {
 			t.Errorf("%v, %v", q, err)
@@ -38,15 +39,15 @@ func TestPowerForRoundTrip(t *testing.T) {
 	for range 1000 {
 		demand := demandOf(t, units.Brix(0.5+20*rng.Float64()), units.Brix(30+40*rng.Float64()))
 		low := units.Percents(1 + 60*rng.Float64())
-		at := boil.Efficiency{Low: low, High: low + units.Percents(30*rng.Float64()), Basis: boil.Gross}
+		at := fuel.Efficiency{Low: low, High: low + units.Percents(30*rng.Float64()), Basis: fuel.Gross}
 		want := units.MassRate(math.Exp(9*rng.Float64() - 9))
-		power, err := boil.PowerFor(want, boil.Gross, demand, at)
+		power, err := fuel.PowerFor(want, fuel.Gross, demand, at)
 		if err != nil || !(power.Low <= power.Middle && power.Middle <= power.High) {
 			t.Fatal(power, err)
 		}
-		least, err := boil.HeatRate(power.High, boil.Gross, demand, at)
-		middle, err2 := boil.HeatRate(power.Middle, boil.Gross, demand, at)
-		most, err3 := boil.HeatRate(power.Low, boil.Gross, demand, at)
+		least, err := fuel.HeatRate(power.High, fuel.Gross, demand, at)
+		middle, err2 := fuel.HeatRate(power.Middle, fuel.Gross, demand, at)
+		most, err3 := fuel.HeatRate(power.Low, fuel.Gross, demand, at)
 		if err := errors.Join(err, err2, err3); err != nil {
 			t.Fatal(err)
 		}
@@ -60,17 +61,17 @@ func TestPowerForRoundTrip(t *testing.T) {
 
 func TestPowerForLimits(t *testing.T) {
 	demand := demandOf(t, 2, 66)
-	limittest.Edges(t, "boil.PowerFor", "rate", 0, 1e3, 0.01, func(x float64) (float64, error) {
-		p, err := boil.PowerFor(units.MassRate(x), boil.Gross, demand, boil.HomeBuiltPan())
+	limittest.Edges(t, "fuel.PowerFor", "rate", 0, 1e3, 0.01, func(x float64) (float64, error) {
+		p, err := fuel.PowerFor(units.MassRate(x), fuel.Gross, demand, fuel.HomeBuiltPan())
 		return p.Middle.Watts(), err
 	})
-	p, err := boil.PowerFor(1, boil.Delivered, boil.HeatDemand{}, boil.Efficiency{})
+	p, err := fuel.PowerFor(1, fuel.Delivered, boil.HeatDemand{}, fuel.Efficiency{})
 	wantRange(t, "no demand", err)
 	if !math.IsNaN(float64(p.Low + p.Middle + p.High)) {
 		t.Error(p)
 	}
-	var basis *boil.BasisError
-	if p, err := boil.PowerFor(1, boil.Net, demand, boil.HomeBuiltPan()); !errors.As(err, &basis) || !math.IsNaN(float64(p.Middle)) {
+	var basis *fuel.BasisError
+	if p, err := fuel.PowerFor(1, fuel.Net, demand, fuel.HomeBuiltPan()); !errors.As(err, &basis) || !math.IsNaN(float64(p.Middle)) {
 		t.Errorf("net heat over a gross efficiency: %v, %v", p, err)
 	}
 }

@@ -1,4 +1,4 @@
-package boil
+package fuel
 
 import "example.org/sapreckoner/units"
 

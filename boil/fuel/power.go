@@ -1,6 +1,7 @@
-package boil
+package fuel
 
 import (
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -12,7 +13,7 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 // PowerFor returns the power of a fire that boils off so much water in a pan fed
 // with cold sap: the inverse of [HeatRate], whose Low belongs to the High of the
 // power, since the poorer fire needs more. For what gets into the liquid, as
-// [Rig] takes it, give [Delivered] and the zero [Efficiency].
+// [boil.Rig] takes it, give [Delivered] and the zero [Efficiency].
 //
 // Range: 0 to 1e3 kg/s; a demand with water to boil. Uncertainty: that of the
 // efficiency. Outside the range the answer is NaN and a [units.RangeError] or a
@@ -20,12 +21,12 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 //
 // Check value: 100,000 Btu/h delivered for 87.3 lb in an hour, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).
-func PowerFor(rate units.MassRate, on Basis, demand HeatDemand, at Efficiency) (units.Span[units.Power], error) {
-	const fn = "boil.PowerFor"
+func PowerFor(rate units.MassRate, on Basis, demand boil.HeatDemand, at Efficiency) (units.Span[units.Power], error) {
+	const fn = "fuel.PowerFor"
 	if err := powerRate.Check(fn, float64(rate)); err != nil {
 		return limit.NoSpan[units.Power](), err
 	}
-	if err := demand.check(fn); err != nil {
+	if err := units.Under(fn, demand.Check()); err != nil {
 		return limit.NoSpan[units.Power](), err
 	}
 	share, err := at.of(fn, on)

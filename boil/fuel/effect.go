@@ -1,6 +1,7 @@
-package boil
+package fuel
 
 import (
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/units"
 )
@@ -11,7 +12,7 @@ type Effect struct {
 	Change    string
 	Low, High units.Share
 	// Preheats says that it only warms the sap: physics holds it at
-	// [HeatDemand.More].
+	// [boil.HeatDemand.More].
 	Preheats bool
 	Obtained string
 	Source   string
@@ -33,34 +34,23 @@ func Effects() []Effect {
 	}
 }
 
-// More returns the ceiling of a preheater that takes its heat from steam or
-// smoke, as the water that the same fire boils off beyond: with the sap fed at
-// its boiling point only steam is left to make.
-//
-// Check value: 18.1 percent where [HeatDemand.PreheaterCeiling] is 15.3
-// (computed).
-func (h HeatDemand) More() units.Share {
-	s := h.PreheaterCeiling().Fraction()
-	return units.FractionShare(s / (1 - s))
-}
-
 var effectRange = limit.Range{Arg: "evaporation", Low: 0, High: 1e6, Unit: "kg/s",
 	Below: "a pan boils off no less than nothing",
 	Above: "check the unit of the rate"}
 
 var shareRange = limit.Range{Arg: "effect of the change", Low: 0, High: 1000, Unit: "%",
-	Below: "take one of boil.Effects, or say how much more water goes off",
-	Above: "take one of boil.Effects, or say how much more water goes off"}
+	Below: "take one of fuel.Effects, or say how much more water goes off",
+	Above: "take one of fuel.Effects, or say how much more water goes off"}
 
 // Apply returns what the evaporation of a boil becomes with the change; what
-// only warms the sap is held at [HeatDemand.More] of the boil.
+// only warms the sap is held at [boil.HeatDemand.More] of the boil.
 //
 // Range: evaporation of 0 to 1e6 kg/s, effects of 0 to 1000 percent with Low no
 // more than High, and for what preheats a demand that is not empty. Outside the
 // range the answer is NaN and a [units.RangeError]. Check value: 8 percent more
 // of 100 lb/h is 108 lb/h.
-func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (units.Span[units.MassRate], error) {
-	const fn = "boil.Effect.Apply"
+func (e Effect) Apply(rate units.MassRate, demand boil.HeatDemand) (units.Span[units.MassRate], error) {
+	const fn = "fuel.Effect.Apply"
 	if err := effectRange.Check(fn, float64(rate)); err != nil {
 		return limit.NoSpan[units.MassRate](), err
 	}
@@ -72,7 +62,7 @@ func (e Effect) Apply(rate units.MassRate, demand HeatDemand) (units.Span[units.
 	}
 	low, high := e.Low, e.High
 	if e.Preheats {
-		if err := demand.check(fn); err != nil {
+		if err := units.Under(fn, demand.Check()); err != nil {
 			return limit.NoSpan[units.MassRate](), err
 		}
 		low, high = min(low, demand.More()), min(high, demand.More())

@@ -1,4 +1,4 @@
-package boil
+package fuel
 
 import (
 	"math"
@@ -50,7 +50,7 @@ var (
 // FullCord returns the volume of stacked wood, of which [units.Cord] is a full
 // cord, in a pile of a volume as it lies:
 //
-//	v, err := boil.FullCord(90*units.CubicFoot, boil.LooseShort)
+//	v, err := fuel.FullCord(90*units.CubicFoot, fuel.LooseShort)
 //	v.Cords() // 0.5
 //
 // Range: volumes of 0 to 1e6 m3. Uncertainty: 10 percent and more of a thrown
@@ -61,7 +61,7 @@ var (
 // the United States); for loose wood from memory, see [LooseShort]. Check value:
 // half a cord in 90 cubic feet of short wood thrown (from memory).
 func FullCord(v units.Volume, pile Pile) (units.Volume, error) {
-	const fn = "boil.FullCord"
+	const fn = "fuel.FullCord"
 	nan := units.Volume(math.NaN())
 	if err := pileRange.Check(fn, v.CubicMeters()); err != nil {
 		return nan, err
@@ -76,7 +76,7 @@ func FullCord(v units.Volume, pile Pile) (units.Volume, error) {
 		cord = 195 * units.CubicFoot
 	default:
 		return nan, &units.RangeError{Func: fn, Arg: "pile", Value: float64(pile), Low: float64(Stacked), High: float64(LooseLong),
-			Hint: "say how the wood lies: boil.Stacked, boil.LooseShort or boil.LooseLong"}
+			Hint: "say how the wood lies: fuel.Stacked, fuel.LooseShort or fuel.LooseLong"}
 	}
 	return v / cord * units.Cord, nil
 }
@@ -89,7 +89,7 @@ func FullCord(v units.Volume, pile Pile) (units.Volume, error) {
 // NaN and a [units.RangeError]. Check value: a third of a cord with 16 in
 // sticks, by definition.
 func FaceCord(sticks units.Length) (units.Volume, error) {
-	if err := stickRange.Check("boil.FaceCord", sticks.Meters()); err != nil {
+	if err := stickRange.Check("fuel.FaceCord", sticks.Meters()); err != nil {
 		return units.Volume(math.NaN()), err
 	}
 	return (4 * units.Foot).Times(8 * units.Foot).Volume(sticks), nil

@@ -1,4 +1,4 @@
-package boil
+package fuel
 
 import (
 	"math"
@@ -86,10 +86,10 @@ func BuiltEvaporator() Efficiency {
 }
 
 // A Firing is a past boil that was measured: the heat that got into the sap, as
-// of [HeatDemand.Total], and the fuel that burned, as of [Fuel.Of].
+// of [boil.HeatDemand.Total], and the fuel that burned, as of [Fuel.Of].
 type Firing struct {
 	Into   units.Energy
-	Burned FuelHeat
+	Burned Heat
 }
 
 // A Learned is an efficiency learned from past boils.
@@ -119,10 +119,10 @@ const oneDay = 0.2
 // Check value: three boils of 40, 44 and 48 percent of equal fuel are 44 percent
 // with a spread of 4 (by arithmetic).
 func LearnEfficiency(boils ...Firing) (Learned, error) {
-	const fn = "boil.LearnEfficiency"
+	const fn = "fuel.LearnEfficiency"
 	if len(boils) == 0 {
 		return Learned{}, &units.RangeError{Func: fn, Arg: "boils", Low: 1, High: math.Inf(1),
-			Hint: "nothing to learn from: take a published range, such as boil.HomeBuiltPan"}
+			Hint: "nothing to learn from: take a published range, such as fuel.HomeBuiltPan"}
 	}
 	basis := boils[0].Burned.Basis
 	var into, burned float64
