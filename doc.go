@@ -124,9 +124,9 @@
 //	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             finish.ErrorCost
 //	                                    finish.ThermometerStop.Parts
-//	  plug-flow-worked                  boil.PlugFlow
-//	                                    boil.Rig.Steady
-//	                                    boil.Transit
+//	  plug-flow-worked                  pan.PlugFlow
+//	                                    pan.Rig.Steady
+//	                                    pan.Transit
 //	yield
 //	  ratio-rules-worked                yield.Rule.ErrorAt
 //	  sap-to-syrup-rules                yield.Rule.Constants

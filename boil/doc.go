@@ -69,29 +69,29 @@
 //
 // # A pan through the day
 //
-// A [Rig] is a row of compartments over one fire, from kettle to partitioned
-// pan, and a [Day] is what comes to it. [Rig.Run] boils through the day by the
+// A [example.org/sapreckoner/boil/pan.Rig] is a row of compartments over one fire, from kettle to partitioned
+// pan, and a [example.org/sapreckoner/boil/pan.Day] is what comes to it. [example.org/sapreckoner/boil/pan.Rig.Run] boils through the day by the
 // balances of each compartment,
 //
 //	d(sugar)/dt = sugar in - sugar out
 //	d(water)/dt = water in - water out - (heat - warming)/L
 //
-// and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
+// and tells syrup, hours, heat and what is left; [example.org/sapreckoner/boil/pan.Rig.Trace] shows each moment.
 // A fire of wood is not out when the wood is: with P its full heat and H the
-// half-life of its coals ([Rig.Coals]), they still give
+// half-life of its coals ([example.org/sapreckoner/boil/pan.Rig.Coals]), they still give
 //
 //	integral of P 2^(-t/H) dt = P H/ln 2
 //
 // and the last wood goes on so much earlier.
-// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
+// After hours of one sap it comes to [example.org/sapreckoner/boil/pan.Rig.Steady]: the same flow S of sugar runs
 // through every compartment, which then stands at B = 100 S/outflow. Without any
-// mixing, a share f of the way along, that is [PlugFlow]:
+// mixing, a share f of the way along, that is [example.org/sapreckoner/boil/pan.PlugFlow]:
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //
-// [Contents.Overnight] cools what stays in the pans, [Rig.Chase] saves it with
-// water at the end of the season, and [Compare] boils one day on two rigs.
-// [Backlog] is about many days: tanks, hours of fire, and sap that waits too
+// [example.org/sapreckoner/boil/pan.Contents.Overnight] cools what stays in the pans, [example.org/sapreckoner/boil/pan.Rig.Chase] saves it with
+// water at the end of the season, and [example.org/sapreckoner/boil/pan.Compare] boils one day on two rigs.
+// [example.org/sapreckoner/boil/pan.Backlog] is about many days: tanks, hours of fire, and sap that waits too
 // long.
 //
 // # The finish

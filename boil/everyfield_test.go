@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
@@ -54,32 +55,32 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		limittest.InEveryUnit(t, name, low, high, units.ParsePower, call)
 	}
 
-	day := func() boil.Day {
-		return boil.Day{Pressure: units.Atmosphere, Out: time.Hour, Sap: []boil.Sap{{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}}}
+	day := func() pan.Day {
+		return pan.Day{Pressure: units.Atmosphere, Out: time.Hour, Sap: []pan.Sap{{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}}}
 	}
-	run := func(rig boil.Rig, d boil.Day) error {
+	run := func(rig pan.Rig, d pan.Day) error {
 		_, err := rig.Run(d)
 		return err
 	}
 	// A compartment that the fire does not boil away in ten seconds.
-	pan := func(c boil.Compartment, heat units.Power) error {
-		return run(boil.Rig{Compartments: []boil.Compartment{c}, Heat: heat}, day())
+	vessel := func(c pan.Compartment, heat units.Power) error {
+		return run(pan.Rig{Compartments: []pan.Compartment{c}, Heat: heat}, day())
 	}
 	foot, inch := units.SquareFoot, units.Inch
 	power("Rig.Heat", "1 W", "1e8 W", func(w units.Power) error {
-		return pan(boil.Compartment{Area: 100 * units.SquareMeter, Depth: units.Meter, SafeDepth: inch}, w)
+		return vessel(pan.Compartment{Area: 100 * units.SquareMeter, Depth: units.Meter, SafeDepth: inch}, w)
 	})
 	limittest.InEveryUnit(t, "Compartment.Area", "1e-4 m2", "1e4 m2", units.ParseArea, func(a units.Area) error {
-		return pan(boil.Compartment{Area: a, Depth: 2 * inch, SafeDepth: inch}, 100*units.Watt)
+		return vessel(pan.Compartment{Area: a, Depth: 2 * inch, SafeDepth: inch}, 100*units.Watt)
 	})
 	length("Compartment.Depth", "1 mm", "10 m", func(l units.Length) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: l, SafeDepth: units.Millimeter / 2}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: l, SafeDepth: units.Millimeter / 2}, units.Kilowatt)
 	})
 	length("Compartment.SafeDepth", "0.1 mm", "1.98 in", func(l units.Length) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: l}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: l}, units.Kilowatt)
 	})
 	share("Compartment.Fire", "", "100 %", func(s units.Share) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: inch, Fire: s}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: inch, Fire: s}, units.Kilowatt)
 	})
 	temp("Rig.PreheatTo", "0 C", "100 C", func(at units.Temperature) error {
 		rig := kettle()
@@ -87,9 +88,9 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		return run(rig, day())
 	})
 	volume("Rig.Pail", "", "24 in3", func(v units.Volume) error { // an inch over 24 in2
-		return run(boil.Rig{
-			Compartments: []boil.Compartment{{Area: 24 * units.SquareInch, Depth: 2 * inch, SafeDepth: inch}, {Area: foot, Depth: 2 * inch, SafeDepth: inch}},
-			Heat:         units.Kilowatt, Feed: boil.PailFeed, Pail: v,
+		return run(pan.Rig{
+			Compartments: []pan.Compartment{{Area: 24 * units.SquareInch, Depth: 2 * inch, SafeDepth: inch}, {Area: foot, Depth: 2 * inch, SafeDepth: inch}},
+			Heat:         units.Kilowatt, Feed: pan.PailFeed, Pail: v,
 		}, day())
 	})
 	brix("DrawOff.At", "1 Brix", "74 Brix", func(b units.Brix) error {
@@ -123,12 +124,12 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		return run(kettle(), d)
 	})
 
-	plan := func(b boil.Backlog, g boil.Gathering) error {
+	plan := func(b pan.Backlog, g pan.Gathering) error {
 		_, err := b.Plan(g)
 		return err
 	}
-	backlog := boil.Backlog{Storage: 300 * units.USGallon, Hours: 8 * time.Hour, Heat: 40 * units.Kilowatt, Syrup: 66.9, At: units.Atmosphere}
-	gathering := boil.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	backlog := pan.Backlog{Storage: 300 * units.USGallon, Hours: 8 * time.Hour, Heat: 40 * units.Kilowatt, Syrup: 66.9, At: units.Atmosphere}
+	gathering := pan.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	volume("Backlog.Storage", "", "1e6 m3", func(v units.Volume) error { b := backlog; b.Storage = v; return plan(b, gathering) })
 	power("Backlog.Heat", "1 W", "1e8 W", func(w units.Power) error { b := backlog; b.Heat = w; return plan(b, gathering) })
 	brix("Backlog.Syrup", "", "74 Brix", func(s units.Brix) error { b := backlog; b.Syrup = s; return plan(b, gathering) })
@@ -172,14 +173,14 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	})
 	pressure("CoastOn, pressure", "20 kPa", "120 kPa", func(p units.Pressure) error { return num(batch.CoastOn(units.Kilojoule, p)) })
 
-	contents := func(l boil.Contents) error {
-		return num(l.Overnight(boil.Night{Air: units.Celsius(0), Halving: time.Hour, Length: time.Hour}))
+	contents := func(l pan.Contents) error {
+		return num(l.Overnight(pan.Night{Air: units.Celsius(0), Halving: time.Hour, Length: time.Hour}))
 	}
 	mass("Liquid", "", "1e8 kg", func(m units.Mass) error {
-		return contents(boil.Contents{{Water: m, Temperature: units.Celsius(50)}})
+		return contents(pan.Contents{{Water: m, Temperature: units.Celsius(50)}})
 	})
 	temp("Liquid.Temperature", "0 C", "110 C", func(at units.Temperature) error {
-		return contents(boil.Contents{{Sugar: 1, Water: 9, Temperature: at}})
+		return contents(pan.Contents{{Sugar: 1, Water: 9, Temperature: at}})
 	})
 	level := func(area units.Area, l units.Length, v units.Volume) error {
 		_, err := boil.LevelRate(area, 0, boil.LevelReading{Level: units.Meter}, boil.LevelReading{At: time.Hour, Level: l, Added: v})
@@ -197,8 +198,8 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(finish.ErrorCost(80, units.Atmosphere, d)) })
 	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(finish.ErrorCost(b, units.Atmosphere, 0)) })
 	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(fuel.FullCord(v, fuel.Stacked)) })
-	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(boil.PlugFlow(2, 66.9, s)) })
-	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(boil.PlugFlow(2, b, 50*units.Percent)) })
+	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(pan.PlugFlow(2, 66.9, s)) })
+	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(pan.PlugFlow(2, b, 50*units.Percent)) })
 	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.RiseOf(sugar.Solute{Inverted: s}, 66.9, units.Atmosphere)) })
 	share("Learned efficiency", "1 %", "100 %", func(s units.Share) error {
 		demand := boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}

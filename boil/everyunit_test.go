@@ -5,6 +5,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
@@ -39,7 +40,7 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	temp("BrixFromFreezingPoint", "", "0 C", func(at units.Temperature) error { return errOf(sugar.BrixFromFreezingPoint(at)) })
 	temp("LatentHeat", "0 C", "140 C", func(at units.Temperature) error { return errOf(boil.LatentHeat(at)) })
 	temp("Overnight", "-60 C", "60 C", func(at units.Temperature) error {
-		return errOf(boil.Contents{{Sugar: 1, Water: 9, Temperature: units.Celsius(90)}}.Overnight(boil.Night{Air: at, Halving: 3600e9}))
+		return errOf(pan.Contents{{Sugar: 1, Water: 9, Temperature: units.Celsius(90)}}.Overnight(pan.Night{Air: at, Halving: 3600e9}))
 	})
 	limittest.InEveryUnit(t, "NewLot, volume", "", "1e6 m3", units.ParseVolume, func(v units.Volume) error { return errOf(sugar.NewLot(v, 2, c20)) })
 	limittest.InEveryUnit(t, "NewLotByMass", "", "1e9 kg", units.ParseMass, func(m units.Mass) error { return errOf(sugar.NewLotByMass(m, 2, c20)) })

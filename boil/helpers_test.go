@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/units"
 )
 
@@ -45,3 +46,14 @@ func watch(t testing.TB) finish.Watch {
 }
 
 const watched = 95 * units.Kilopascal
+
+// A kettle on a block arch, invented.
+func kettle() pan.Rig {
+	return pan.Rig{
+		Compartments: []pan.Compartment{{
+			Area: 6 * units.SquareFoot, Depth: 8 * units.Inch, SafeDepth: 0.1 * units.Inch,
+		}},
+		Heat: 25 * units.Kilowatt,
+		Draw: pan.DrawOff{At: 66.0},
+	}
+}

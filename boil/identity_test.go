@@ -9,6 +9,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -94,8 +95,8 @@ func TestRiseOfNothing(t *testing.T) {
 // near 66 Brix by any handbook.
 func TestDaysSyrupIsAtItsBoilingPoint(t *testing.T) {
 	for _, p := range []units.Pressure{1 * units.Atmosphere, 85 * units.Kilopascal} {
-		day, err := kettle().Run(boil.Day{Pressure: p, Out: 24 * time.Hour,
-			Sap: []boil.Sap{{Volume: 43.389 * units.USGallon, Brix: 2, Temperature: units.Celsius(20)}}})
+		day, err := kettle().Run(pan.Day{Pressure: p, Out: 24 * time.Hour,
+			Sap: []pan.Sap{{Volume: 43.389 * units.USGallon, Brix: 2, Temperature: units.Celsius(20)}}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -147,12 +148,12 @@ func TestDeliveredFuel(t *testing.T) {
 // concentrative properties of aqueous solutions, from memory). It is told
 // whether the compartment froze or not.
 func TestMeltingPointAfterANight(t *testing.T) {
-	held := boil.Contents{
+	held := pan.Contents{
 		{Sugar: 2, Water: 98, Temperature: units.Celsius(90)},
 		{Sugar: 10, Water: 90, Temperature: units.Celsius(95)},
 	}
 	for _, air := range []float64{-20, 10} {
-		m, err := held.Overnight(boil.Night{Length: 100 * time.Hour, Air: units.Celsius(air), Halving: time.Hour})
+		m, err := held.Overnight(pan.Night{Length: 100 * time.Hour, Air: units.Celsius(air), Halving: time.Hour})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -13,7 +13,7 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 // PowerFor returns the power of a fire that boils off so much water in a pan fed
 // with cold sap: the inverse of [HeatRate], whose Low belongs to the High of the
 // power, since the poorer fire needs more. For what gets into the liquid, as
-// [boil.Rig] takes it, give [Delivered] and the zero [Efficiency].
+// [example.org/sapreckoner/boil/pan.Rig] takes it, give [Delivered] and the zero [Efficiency].
 //
 // Range: 0 to 1e3 kg/s; a demand with water to boil. Uncertainty: that of the
 // efficiency. Outside the range the answer is NaN and a [units.RangeError] or a

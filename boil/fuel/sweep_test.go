@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -21,20 +22,20 @@ func TestSweep(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	rig := boil.Rig{
-		Compartments: []boil.Compartment{
+	rig := pan.Rig{
+		Compartments: []pan.Compartment{
 			{Area: 6 * units.SquareFoot, Depth: 2 * units.Inch, SafeDepth: units.Inch, Fire: 60},
 			{Area: 3 * units.SquareFoot, Depth: 1.5 * units.Inch, SafeDepth: units.Inch, Fire: 40},
 		},
-		Heat: 40 * units.Kilowatt, Feed: boil.FloatFeed,
-		Draw: boil.DrawOff{At: 66.5, Until: 65.5, Rate: 6 * units.LiterPerMinute},
+		Heat: 40 * units.Kilowatt, Feed: pan.FloatFeed,
+		Draw: pan.DrawOff{At: 66.5, Until: 65.5, Rate: 6 * units.LiterPerMinute},
 	}
 	held, err := rig.Fill(2, units.Celsius(20), p)
 	if err != nil {
 		t.Fatal(err)
 	}
-	gathered := boil.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	day := boil.Day{Start: held, Sap: []boil.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
+	gathered := pan.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	day := pan.Day{Start: held, Sap: []pan.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
 	wood := fuel.FirewoodKentucky()[0]
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
@@ -47,17 +48,17 @@ func TestSweep(t *testing.T) {
 			300 * units.Meter, units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20),
 			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand, rig,
 			gathered, day, held, wood, wood.Cord(), fuel.Propane(), fuel.Pellets(), fuel.Electricity(), fuel.Stacked, boil.UsualWeather, boil.Weather{},
-			boil.FlatPan, boil.FloatFeed, fuel.Gross, boil.Lit, boil.GrowthFast, fuel.WetMoisture(20), fuel.DryMoisture(25), fuel.BuiltEvaporator(),
+			boil.FlatPan, pan.FloatFeed, fuel.Gross, pan.EventLit, pan.GrowthFast, fuel.WetMoisture(20), fuel.DryMoisture(25), fuel.BuiltEvaporator(),
 			fuel.Effects()[0], fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross},
 			fuel.Firing{Burned: fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross}, Into: 400 * units.Megajoule},
 			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
-			boil.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
-			boil.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
-			boil.Comparison{}, boil.Drawn{}, boil.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
-			boil.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, fuel.Learned{Efficiency: fuel.BuiltEvaporator()},
-			&fuel.BasisError{}, &boil.Chased{}, &boil.Outcome{}, boil.Moment{},
+			pan.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
+			pan.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
+			pan.Comparison{}, pan.Drawn{}, pan.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
+			pan.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, fuel.Learned{Efficiency: fuel.BuiltEvaporator()},
+			&fuel.BasisError{}, &pan.Chased{}, &pan.Outcome{}, pan.Moment{},
 			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},
-			boil.Standing{Gathering: boil.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
+			pan.Standing{Gathering: pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
 			sugar.Solute{Inverted: 3},
 		},
 		Except: map[string]string{

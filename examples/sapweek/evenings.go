@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -23,14 +24,14 @@ type evenings struct {
 	pressure  units.Pressure
 	from      string // the flag that tells it
 	keep      time.Duration
-	growth    boil.Growth
+	growth    pan.Growth
 	low, high firing
 	burns     [2]units.Volume // wood
 }
 
 // A firing is a plan of the fire with the syrup that it makes.
 type firing struct {
-	boil.Plan
+	pan.Plan
 	power units.Power
 	syrup units.Volume
 }
@@ -49,9 +50,9 @@ var (
 	byTomorrow = wait{"boil it by tomorrow", 24 * time.Hour}
 )
 
-// waits reads the guide of boil.Spoiling to the careful side.
-func waits(g boil.Growth) wait {
-	if g == boil.GrowthSlow || g == boil.GrowthBetween {
+// waits reads the guide of pan.Spoiling to the careful side.
+func waits(g pan.Growth) wait {
+	if g == pan.GrowthSlow || g == pan.GrowthBetween {
 		return byTomorrow
 	}
 	return today
@@ -66,7 +67,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
 		return err
 	}
-	p.growth = boil.Spoiling(s.sapTemp)
+	p.growth = pan.Spoiling(s.sapTemp)
 	if p.keep = s.keep; p.keep == 0 {
 		p.keep = waits(p.growth).plan
 	}
@@ -87,15 +88,15 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Figure[uni
 	if out.power, err = p.power(f, brix); err != nil {
 		return out, err
 	}
-	gathered := make([]boil.Gathering, len(p.all))
+	gathered := make([]pan.Gathering, len(p.all))
 	for i, v := range p.all {
-		gathered[i] = boil.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
+		gathered[i] = pan.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
 	}
-	stands := boil.Standing{Gathering: boil.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
-	out.Plan, err = boil.Backlog{
+	stands := pan.Standing{Gathering: pan.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
+	out.Plan, err = pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.PlanFrom([]boil.Standing{stands}, gathered...)
+	}.PlanFrom([]pan.Standing{stands}, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
 			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",

@@ -5,7 +5,7 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
@@ -135,7 +135,7 @@ func (p page) heatFrom() string {
 }
 
 // Between these bacteria in sap grow neither slowly nor fast: Ohio State University
-// Extension, as boil.Spoiling.
+// Extension, as pan.Spoiling.
 var cold, mild = units.Fahrenheit(40), units.Fahrenheit(50)
 
 // held tells for how long the tank is reckoned.
@@ -252,7 +252,7 @@ func (p page) cautions() []string {
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
 	)
-	if boil.Spoiling(p.given.sapTemp) == boil.GrowthFast {
+	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
 		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}
 	return list

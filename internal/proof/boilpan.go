@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/units"
 )
@@ -11,15 +12,15 @@ import (
 // BoilPan returns the claims of the pans of package boil.
 func BoilPan() []check.Claim {
 	return []check.Claim{
-		{Table: "plug-flow-worked", Column: "value", Func: "boil.PlugFlow", Select: when("quantity", "strength"),
+		{Table: "plug-flow-worked", Column: "value", Func: "pan.PlugFlow", Select: when("quantity", "strength"),
 			Got: func(r check.Row) (float64, error) {
-				b, err := boil.PlugFlow(panSap(r), panSyrup(r), units.FractionShare(r.Float("way")))
+				b, err := pan.PlugFlow(panSap(r), panSyrup(r), units.FractionShare(r.Float("way")))
 				return float64(b), err
 			}},
-		{Table: "plug-flow-worked", Column: "value", Func: "boil.Rig.Steady", Select: mixed, Got: outlet},
-		{Table: "plug-flow-worked", Column: "value", Func: "boil.Transit", Select: when("quantity", "transit"),
+		{Table: "plug-flow-worked", Column: "value", Func: "pan.Rig.Steady", Select: mixed, Got: outlet},
+		{Table: "plug-flow-worked", Column: "value", Func: "pan.Transit", Select: when("quantity", "transit"),
 			Got: func(r check.Row) (float64, error) {
-				t, err := boil.Transit(panSap(r), panSyrup(r), 2*units.Inch, 2*units.USGallonPerSquareFootHour, units.Atmosphere)
+				t, err := pan.Transit(panSap(r), panSyrup(r), 2*units.Inch, 2*units.USGallonPerSquareFootHour, units.Atmosphere)
 				return t.Minutes(), err
 			}},
 	}
@@ -44,14 +45,14 @@ func outlet(r check.Row) (float64, error) {
 	if err != nil {
 		return math.NaN(), err
 	}
-	rig := boil.Rig{Heat: 10 * units.Kilowatt, Draw: boil.DrawOff{At: panSyrup(r)}}
+	rig := pan.Rig{Heat: 10 * units.Kilowatt, Draw: pan.DrawOff{At: panSyrup(r)}}
 	for range panParts {
-		rig.Compartments = append(rig.Compartments, boil.Compartment{
+		rig.Compartments = append(rig.Compartments, pan.Compartment{
 			Area: units.SquareMeter, Depth: 5 * units.Centimeter, SafeDepth: units.Centimeter, Fire: units.Whole / panParts,
 		})
 	}
-	sap := boil.Sap{Brix: panSap(r), Temperature: hot}
-	var s boil.Steady
+	sap := pan.Sap{Brix: panSap(r), Temperature: hot}
+	var s pan.Steady
 	for range 20 {
 		if s, err = rig.Steady(sap, units.Atmosphere); err != nil {
 			return math.NaN(), err
