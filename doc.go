@@ -139,8 +139,8 @@
 //	  season-account-worked             yield.Season.Account
 //	                                    yield.Season.Expect
 //	  tank-worked                       yield.Tank.Volume
-//	  capping-temperature               yield.Container.AfterFilling
-//	                                    yield.Container.FillAt
+//	  capping-temperature               packing.Container.AfterFilling
+//	                                    packing.Container.FillAt
 //	  tank-factors                      yield.UprightCylinder
 //	tapping
 //	  tap-guidelines                    tapping.Guideline.Taps

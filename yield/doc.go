@@ -18,7 +18,7 @@
 // # Before the season
 //
 // A [Forecast] says on what [Basis] it stands: one's own past seasons are worth
-// more than any table. [LayIn] turns its high end into wood, containers, filters
+// more than any table. [example.org/sapreckoner/yield/packing.LayIn] turns its high end into wood, containers, filters
 // and tank. A [Tank] tells volume from depth, and where to cut its dipstick.
 //
 // # The season's account
@@ -41,15 +41,15 @@
 //
 //	V_hot = V_68 rho(68 F)/rho(hot)
 //
-// [Container.Fill] tells the line to fill to, the weight that the scale shows
+// [example.org/sapreckoner/yield/packing.Container.Fill] tells the line to fill to, the weight that the scale shows
 // and the headspace. Syrup and jar meet where the heat that one loses is what
-// the other takes up ([Container.AfterFilling]), and the seal needs 180 F there:
-// [Container.FillAt] goes back to how hot the syrup must be. [PackingHeatOf]
+// the other takes up ([example.org/sapreckoner/yield/packing.Container.AfterFilling]), and the seal needs 180 F there:
+// [example.org/sapreckoner/yield/packing.Container.FillAt] goes back to how hot the syrup must be. [example.org/sapreckoner/yield/packing.PackingHeatOf]
 // holds a temperature against published advice.
 //
-// [FewestContainers] and [InMix] choose containers for a lot, [CheckNet] weighs a
+// [example.org/sapreckoner/yield/packing.FewestContainers] and [example.org/sapreckoner/yield/packing.InMix] choose containers for a lot, [example.org/sapreckoner/yield/packing.CheckNet] weighs a
 // sample of them, and [Books] tie every jar to its lots, boils and days.
-// [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [example.org/sapreckoner/boil/finish.ProductWeight]
+// [example.org/sapreckoner/yield/packing.FilterTime], [example.org/sapreckoner/yield/packing.FiltersFor] and [example.org/sapreckoner/yield/packing.CakeLoss] are the filter's part, [example.org/sapreckoner/boil/finish.ProductWeight]
 // that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that
 // practice gets ([example.org/sapreckoner/boil/finish.ProductFigures]).
 //

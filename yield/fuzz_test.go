@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // The inverses that take a liquid: what they accept leads back.
@@ -20,7 +21,7 @@ func FuzzInverses(f *testing.F) {
 	f.Add(0.001, 0.0, 0.0, 110.0, 0.001, math.NaN())
 	f.Fuzz(func(t *testing.T, liters, brix, hot, wall, kg, moisture float64) {
 		v, b, at := units.Liters(liters), units.Brix(brix), units.Celsius(hot)
-		c := yield.Container{Label: v, Mass: units.Kilograms(kg)}
+		c := packing.Container{Label: v, Mass: units.Kilograms(kg)}
 		if meet, err := c.AfterFilling(b, at, units.Celsius(wall)); err == nil {
 			back, err := c.FillAt(b, meet, units.Celsius(wall))
 			// Beside a heavy container the heat of the syrup is a small
@@ -29,7 +30,7 @@ func FuzzInverses(f *testing.F) {
 				t.Errorf("%v meets %v at %v, and back %v", at, wall, meet, back)
 			}
 		} else {
-			refused(t, "AfterFilling", "yield.Container.AfterFilling", meet.Celsius(), err)
+			refused(t, "AfterFilling", "packing.Container.AfterFilling", meet.Celsius(), err)
 		}
 		lot, err := sugar.NewLot(v, b, units.Celsius(20))
 		if err != nil {

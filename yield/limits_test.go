@@ -13,6 +13,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // Every documented limit of a number: inside, on both ends, just outside, NaN
@@ -28,8 +29,8 @@ func TestLimits(t *testing.T) {
 		_, err := o.PerUSGallon(30)
 		return err
 	}
-	habits := func(h yield.Habits) error {
-		_, err := yield.LayIn(10, units.USGallon, pint, h)
+	habits := func(h packing.Habits) error {
+		_, err := packing.LayIn(10, units.USGallon, pint, h)
 		return err
 	}
 	measured := func(m yield.Measured) error {
@@ -61,11 +62,11 @@ func TestLimits(t *testing.T) {
 		"label of Fill":    {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
 		"margin of Fill":   {0, 10, func(x float64) error { _, err := pint.Fill(66, hot, units.Share(x)); return err }},
 		"allowance": {0, 0.5, func(x float64) error {
-			_, err := yield.CheckNet(units.Liter/2, 66, units.Liters(x), 0, []units.Mass{1})
+			_, err := packing.CheckNet(units.Liter/2, 66, units.Liters(x), 0, []units.Mass{1})
 			return err
 		}},
 		"weight of a jar": {0, 1000, func(x float64) error {
-			_, err := yield.CheckNet(units.USPint, 66, 0, 0, []units.Mass{units.Mass(x)})
+			_, err := packing.CheckNet(units.USPint, 66, 0, 0, []units.Mass{units.Mass(x)})
 			return err
 		}},
 		"lot to pack":     {1e-6, 200, func(x float64) error { return packable(x) }},
@@ -77,21 +78,21 @@ func TestLimits(t *testing.T) {
 			_, err := yield.PastSeason{Taps: 1, Syrup: units.Volume(x)}.PerTap()
 			return err
 		}},
-		"sap of a day":     {0, 1e6, func(x float64) error { _, err := yield.PeakPerTap([]units.Volume{units.Volume(x)}, 1); return err }},
-		"packing heat":     {0, 110, func(x float64) error { _, err := yield.PackingHeatOf(units.Celsius(x)); return err }},
+		"sap of a day":     {0, 1e6, func(x float64) error { _, err := packing.PeakPerTap([]units.Volume{units.Volume(x)}, 1); return err }},
+		"packing heat":     {0, 110, func(x float64) error { _, err := packing.PackingHeatOf(units.Celsius(x)); return err }},
 		"fill of a bottle": {0, 110, func(x float64) error { _, err := bottle.AfterFilling(66, units.Celsius(x), cold); return err }},
 		"wall of a bottle": {0, 110, func(x float64) error { _, err := bottle.AfterFilling(66, hot, units.Celsius(x)); return err }},
 		"mass of a bottle": {0.001, 100, func(x float64) error {
 			_, err := glass(units.Liters(200), units.Mass(x)).AfterFilling(66, hot, cold)
 			return err
 		}},
-		"volume to filter":  {0, 1e6, func(x float64) error { _, err := yield.FiltersFor(units.Volume(x), units.USGallon); return err }},
-		"volume for aid":    {0, 1e6, func(x float64) error { _, err := yield.FilterAid(units.Volume(x), 1); return err }},
-		"dose of aid":       {0, 200, func(x float64) error { _, err := yield.FilterAid(1, units.Density(x)); return err }},
-		"wet cake":          {0, 1e6, func(x float64) error { _, err := yield.CakeLoss(units.Mass(x), 0, 0, 66, hot); return err }},
-		"dry aid":           {0, 5, func(x float64) error { _, err := yield.CakeLoss(5, units.Mass(x), 0, 66, hot); return err }},
-		"niter":             {0, 3, func(x float64) error { _, err := yield.CakeLoss(5, 2, units.Mass(x), 66, hot); return err }},
-		"a filter's volume": {0.1, 1000, func(x float64) error { _, err := yield.FiltersFor(1, units.USGallons(x)); return err }},
+		"volume to filter":  {0, 1e6, func(x float64) error { _, err := packing.FiltersFor(units.Volume(x), units.USGallon); return err }},
+		"volume for aid":    {0, 1e6, func(x float64) error { _, err := packing.FilterAid(units.Volume(x), 1); return err }},
+		"dose of aid":       {0, 200, func(x float64) error { _, err := packing.FilterAid(1, units.Density(x)); return err }},
+		"wet cake":          {0, 1e6, func(x float64) error { _, err := packing.CakeLoss(units.Mass(x), 0, 0, 66, hot); return err }},
+		"dry aid":           {0, 5, func(x float64) error { _, err := packing.CakeLoss(5, units.Mass(x), 0, 66, hot); return err }},
+		"niter":             {0, 3, func(x float64) error { _, err := packing.CakeLoss(5, 2, units.Mass(x), 66, hot); return err }},
+		"a filter's volume": {0.1, 1000, func(x float64) error { _, err := packing.FiltersFor(1, units.USGallons(x)); return err }},
 		"moisture":          {0, 35, func(x float64) error { _, err := finish.ProductWeight(syrup, units.Share(x)); return err }},
 		"mass of a part":    {1e-6, 1e9, func(x float64) error { return bulk(x) }},
 		"heat of the walls": {0.1, 5, func(x float64) error {
@@ -102,11 +103,11 @@ func TestLimits(t *testing.T) {
 			_, err := c.AfterFilling(66, hot, cold)
 			return err
 		}},
-		"habit, cord":   {0.1, 100, func(x float64) error { return habits(yield.Habits{SyrupPerCord: units.USGallons(x)}) }},
-		"habit, filter": {0.1, 1000, func(x float64) error { return habits(yield.Habits{PerFilter: units.USGallons(x)}) }},
-		"habit, peak":   {0.1, 20, func(x float64) error { return habits(yield.Habits{PeakPerTap: units.USGallons(x)}) }},
-		"habit, held":   {1, 720, func(x float64) error { return habits(yield.Habits{Held: hours(x)}) }},
-		"habit, spare":  {0, 100, func(x float64) error { return habits(yield.Habits{Spare: units.Share(x)}) }},
+		"habit, cord":   {0.1, 100, func(x float64) error { return habits(packing.Habits{SyrupPerCord: units.USGallons(x)}) }},
+		"habit, filter": {0.1, 1000, func(x float64) error { return habits(packing.Habits{PerFilter: units.USGallons(x)}) }},
+		"habit, peak":   {0.1, 20, func(x float64) error { return habits(packing.Habits{PeakPerTap: units.USGallons(x)}) }},
+		"habit, held":   {1, 720, func(x float64) error { return habits(packing.Habits{Held: hours(x)}) }},
+		"habit, spare":  {0, 100, func(x float64) error { return habits(packing.Habits{Spare: units.Share(x)}) }},
 	} {
 		// A part in a billion is what a trip through a unit may cost.
 		eps := 1e-9 * math.Max(tt.high, 1e-3)
@@ -141,7 +142,7 @@ func packable(x float64) error {
 	if err != nil {
 		return err
 	}
-	_, err = yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.Liters(200)), OnHand: yield.Plenty})
+	_, err = packing.FewestContainers(lot, 0, packing.Supply{Container: jar(units.Liters(200)), OnHand: packing.Plenty})
 	return err
 }
 

@@ -5,11 +5,13 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"github.com/shopspring/decimal"
+
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"github.com/shopspring/decimal"
+	"example.org/sapreckoner/yield/packing"
 )
 
 func plain[Q ~float64](x Q, err error) (float64, error) { return float64(x), err }
@@ -92,9 +94,9 @@ func TestNothingIsLost(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		plan, err := yield.FewestContainers(lot, units.Share(2*rng.Float64()),
-			yield.Supply{Container: yield.Container{Label: units.USPint}, OnHand: rng.IntN(50)},
-			yield.Supply{Container: yield.Container{Label: 250 * units.Milliliter}, OnHand: rng.IntN(50)})
+		plan, err := packing.FewestContainers(lot, units.Share(2*rng.Float64()),
+			packing.Supply{Container: packing.Container{Label: units.USPint}, OnHand: rng.IntN(50)},
+			packing.Supply{Container: packing.Container{Label: 250 * units.Milliliter}, OnHand: rng.IntN(50)})
 		if err != nil {
 			t.Fatal(err)
 		}

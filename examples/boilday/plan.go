@@ -13,6 +13,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // label is the temperature at which syrup is sold by volume: 68 F.
@@ -41,8 +42,8 @@ type plan struct {
 
 	membrane *membraneRun        // nil without one
 	measured density.Measurement // of a reading at the mark
-	packed   *yield.PackPlan     // nil if no bottle is named, or if there is no syrup
-	filling  yield.Filling
+	packed   *packing.PackPlan   // nil if no bottle is named, or if there is no syrup
+	filling  packing.Filling
 
 	firing      // the clock of a single pan
 	run    *run // of a pan of compartments; nil if there is one alone

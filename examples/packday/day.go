@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // label is the temperature at which syrup is sold by volume: 68 F.
@@ -37,7 +38,7 @@ type day struct {
 	thick, thickCold units.Viscosity
 
 	pack      sugar.Lot // what is packed, at the temperature of packing
-	plan      yield.PackPlan
+	plan      packing.PackPlan
 	short     bool   // the containers run out
 	seals     []seal // of each kind
 	coldest   int    // of those filled; -1 if none is known

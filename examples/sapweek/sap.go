@@ -8,7 +8,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // sap is what the taps give.
@@ -75,8 +75,8 @@ func (p *plan) bestDay(high tapping.SapModel) {
 		return
 	}
 	p.best, p.bestFrom = high.Day(aRun, tapping.SapFlowDay()).High, "the mean of the best fifth of days of a good season: give -peak"
-	if p.best < yield.PeakFromMemory {
-		p.best, p.bestFrom = yield.PeakFromMemory, "from memory: give -peak"
+	if p.best < packing.PeakFromMemory {
+		p.best, p.bestFrom = packing.PeakFromMemory, "from memory: give -peak"
 	}
 }
 

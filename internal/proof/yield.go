@@ -12,6 +12,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // Yield binds the tables of ratios, accounts, shares, prices, packing and tanks
@@ -29,12 +30,12 @@ func Yield() []check.Claim {
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
-		{Table: "capping-temperature", Column: "value_F", Func: "yield.Container.AfterFilling", Select: when("quantity", "once warmed"),
+		{Table: "capping-temperature", Column: "value_F", Func: "packing.Container.AfterFilling", Select: when("quantity", "once warmed"),
 			Got: func(r check.Row) (float64, error) {
 				t, err := glassJar(r, r.Float("given_F")).AfterFilling(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
 				return t.Fahrenheit(), err
 			}},
-		{Table: "capping-temperature", Column: "value_F", Func: "yield.Container.FillAt", Select: when("quantity", "poured at"),
+		{Table: "capping-temperature", Column: "value_F", Func: "packing.Container.FillAt", Select: when("quantity", "poured at"),
 			Got: func(r check.Row) (float64, error) {
 				t, err := glassJar(r, r.Float("value_F")).FillAt(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
 				return t.Fahrenheit(), err
@@ -45,10 +46,10 @@ func Yield() []check.Claim {
 
 // glassJar is the jar of a row with the syrup that fills it at so many degrees
 // Fahrenheit.
-func glassJar(r check.Row, f float64) yield.Container {
+func glassJar(r check.Row, f float64) packing.Container {
 	hot, _ := density.Solution(66.9, units.Fahrenheit(f))
 	cool, _ := density.Solution(66.9, units.Celsius(20))
-	return yield.Container{Label: units.Milliliters(r.Float("volume_mL") * float64(hot/cool)), Mass: units.Grams(r.Float("glass_g"))}
+	return packing.Container{Label: units.Milliliters(r.Float("volume_mL") * float64(hot/cool)), Mass: units.Grams(r.Float("glass_g"))}
 }
 
 // ruleNamed finds a rule of thumb by the way it is written.

@@ -1,17 +1,17 @@
-package yield_test
+package packing_test
 
 import (
 	"fmt"
 
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // An invented quart jug that holds 1000 mL to the brim. A US gallon of 66.9
 // Brix weighs 11.0759 lb in air, a quart 2.769; 946.35 x 1.02982 = 974.58 mL.
 func ExampleContainer_Fill() {
-	jug := yield.Container{Name: "quart jug", Label: units.USQuart, Brimful: units.Milliliters(1000)}
+	jug := packing.Container{Name: "quart jug", Label: units.USQuart, Brimful: units.Milliliters(1000)}
 	f, err := jug.Fill(66.9, units.Fahrenheit(185), 0)
 	if err != nil {
 		fmt.Println(err)
@@ -35,9 +35,9 @@ func ExampleFewestContainers() {
 		return
 	}
 	lot, _ = lot.At(units.Fahrenheit(185))
-	plan, err := yield.FewestContainers(lot, 0,
-		yield.Supply{Container: yield.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
-		yield.Supply{Container: yield.Container{Name: "pints", Label: units.USPint}, OnHand: yield.Plenty},
+	plan, err := packing.FewestContainers(lot, 0,
+		packing.Supply{Container: packing.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
+		packing.Supply{Container: packing.Container{Name: "pints", Label: units.USPint}, OnHand: packing.Plenty},
 	)
 	if err != nil {
 		fmt.Println(err)
@@ -61,9 +61,9 @@ func ExampleSupply() {
 		fmt.Println(err)
 		return
 	}
-	plan, err := yield.FewestContainers(lot, 0,
-		yield.Supply{Container: yield.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
-		yield.Supply{Container: yield.Container{Name: "pints", Label: units.USPint}, OnHand: yield.Plenty, AtLeast: 8},
+	plan, err := packing.FewestContainers(lot, 0,
+		packing.Supply{Container: packing.Container{Name: "quarts", Label: units.USQuart}, OnHand: 10},
+		packing.Supply{Container: packing.Container{Name: "pints", Label: units.USPint}, OnHand: packing.Plenty, AtLeast: 8},
 	)
 	if err != nil {
 		fmt.Println(err)
@@ -85,9 +85,9 @@ func ExampleInMix() {
 		fmt.Println(err)
 		return
 	}
-	plan, err := yield.InMix(lot, 0,
-		yield.Mix{Container: yield.Container{Name: "quarts", Label: units.USQuart}, Parts: 1},
-		yield.Mix{Container: yield.Container{Name: "pints", Label: units.USPint}, Parts: 2},
+	plan, err := packing.InMix(lot, 0,
+		packing.Mix{Container: packing.Container{Name: "quarts", Label: units.USQuart}, Parts: 1},
+		packing.Mix{Container: packing.Container{Name: "pints", Label: units.USPint}, Parts: 2},
 	)
 	if err != nil {
 		fmt.Println(err)
@@ -106,7 +106,7 @@ func ExampleInMix() {
 // Four invented pints of 66.9 Brix; 11.0759/8 is 1.3845 lb on the scale. The
 // allowance is the inspector's figure, here invented as 12 mL.
 func ExampleCheckNet() {
-	check, err := yield.CheckNet(units.USPint, 66.9, units.Milliliters(12), 0,
+	check, err := packing.CheckNet(units.USPint, 66.9, units.Milliliters(12), 0,
 		[]units.Mass{units.Pounds(1.390), units.Pounds(1.380), units.Pounds(1.392), units.Pounds(1.386)})
 	if err != nil {
 		fmt.Println(err)

@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"math"
@@ -35,11 +35,11 @@ const (
 //
 // Caution: syrup is filtered hot, scalds and sticks.
 func FiltersFor(syrup, perFilter units.Volume) (int, error) {
-	const fn = "yield.FiltersFor"
+	const fn = "packing.FiltersFor"
 	if err := limit.In(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return 0, err
 	}
-	if err := limit.In(fn, "perFilter", perFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", "yield.GravityFilter if it was not measured"); err != nil {
+	if err := limit.In(fn, "perFilter", perFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", "packing.GravityFilter if it was not measured"); err != nil {
 		return 0, err
 	}
 	return wholes(fn, "filters", float64(syrup/perFilter))
@@ -57,7 +57,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 // Check value: 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C (computed), so that
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.
 func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature) (time.Duration, error) {
-	const fn = "yield.FilterTime"
+	const fn = "packing.FilterTime"
 	if err := limit.In(fn, "measured time", measured.Hours(), 0, maxFilterTime, "h", "how long the filter took"); err != nil {
 		return 0, err
 	}
@@ -87,7 +87,7 @@ func FilterTime(measured time.Duration, b units.Brix, at, now units.Temperature)
 // dust harms the lungs: NIOSH's limits are 6 mg/m3, and 0.05 mg/m3 of crystalline
 // silica. Pour it low, wet it at once, wear a respirator made for such dust.
 func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
-	const fn = "yield.FilterAid"
+	const fn = "packing.FilterAid"
 	if err := limit.In(fn, "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"); err != nil {
 		return nan[units.Mass](), err
 	}
@@ -107,7 +107,7 @@ func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 // [units.RangeError]. Check value: 5 kg of cake of 2 kg of aid and 1 kg of niter
 // hold 2 kg of syrup.
 func CakeLoss(wetCake, dryAid, niter units.Mass, b units.Brix, at units.Temperature) (sugar.Lot, error) {
-	const fn = "yield.CakeLoss"
+	const fn = "packing.CakeLoss"
 	if err := limit.In(fn, "wet cake", wetCake.Kilograms(), 0, maxCake, "kg", "weigh the cake as it comes out"); err != nil {
 		return sugar.Lot{}, err
 	}

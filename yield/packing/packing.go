@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"math"
@@ -72,7 +72,7 @@ type PackPlan struct {
 // packed in a stack they keep hot for hours and the syrup darkens. From 68 Brix on
 // crystals are likely from room temperature down (OMAFRA 2013).
 func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (PackPlan, error) {
-	const fn = "yield.FewestContainers"
+	const fn = "packing.FewestContainers"
 	plan, at68, err := newPlan(fn, lot, margin, len(supplies), func(i int) Container { return supplies[i].Container })
 	if err != nil {
 		return PackPlan{}, err
@@ -105,7 +105,7 @@ func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pa
 // Range, errors and cautions: those of [FewestContainers], with 1 to 1000 parts of
 // each kind.
 func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
-	const fn = "yield.InMix"
+	const fn = "packing.InMix"
 	plan, at68, err := newPlan(fn, lot, margin, len(mix), func(i int) Container { return mix[i].Container })
 	if err != nil {
 		return PackPlan{}, err

@@ -1,4 +1,4 @@
-package yield_test
+package packing_test
 
 import (
 	"errors"
@@ -7,13 +7,13 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // jarsOf plans a lot at 20 C and returns the counts.
-func jarsOf(t *testing.T, lot units.Volume, margin units.Share, supplies ...yield.Supply) (counts []int, plan yield.PackPlan) {
+func jarsOf(t *testing.T, lot units.Volume, margin units.Share, supplies ...packing.Supply) (counts []int, plan packing.PackPlan) {
 	t.Helper()
-	plan, err := yield.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
+	plan, err := packing.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -23,8 +23,8 @@ func jarsOf(t *testing.T, lot units.Volume, margin units.Share, supplies ...yiel
 	return counts, plan
 }
 
-func plenty(label units.Volume) yield.Supply {
-	return yield.Supply{Container: jar(label), OnHand: yield.Plenty}
+func plenty(label units.Volume) packing.Supply {
+	return packing.Supply{Container: jar(label), OnHand: packing.Plenty}
 }
 
 // By hand, in quarts; a margin of 0.5 percent makes 1.005 of each quart.
@@ -33,45 +33,45 @@ func TestJarPlanByHand(t *testing.T) {
 	for name, tt := range map[string]struct {
 		lot    units.Volume
 		margin units.Share
-		jars   []yield.Supply
+		jars   []packing.Supply
 		want   []int
 		left   units.Volume
 	}{
 		// 11.055 and 0.5025 are 11.5575 of 12. 23 pints hold the same.
-		"three gallons": {3 * units.USGallon, 0.5, []yield.Supply{quart, pint}, []int{11, 1}, 0.4425 * units.USQuart},
+		"three gallons": {3 * units.USGallon, 0.5, []packing.Supply{quart, pint}, []int{11, 1}, 0.4425 * units.USQuart},
 		// Of 0.4425 a half pint takes 0.25125.
-		"with half pints": {3 * units.USGallon, 0.5, []yield.Supply{quart, pint, half}, []int{11, 1, 1}, 0.19125 * units.USQuart},
+		"with half pints": {3 * units.USGallon, 0.5, []packing.Supply{quart, pint, half}, []int{11, 1, 1}, 0.19125 * units.USQuart},
 		// 384 less 12 fl oz are 11.625 quarts: 11.055 leave 0.57, a pint 0.0675.
-		"less the filters": {372 * units.USFluidOunce, 0.5, []yield.Supply{quart, pint, half}, []int{11, 1, 0}, 0.0675 * units.USQuart},
+		"less the filters": {372 * units.USFluidOunce, 0.5, []packing.Supply{quart, pint, half}, []int{11, 1, 0}, 0.0675 * units.USQuart},
 		// Nothing is rounded up: 128 ounces are a gallon, to the last drop.
-		"to the last drop": {units.USGallon, 0, []yield.Supply{plenty(units.USFluidOunce)}, []int{128}, 0},
+		"to the last drop": {units.USGallon, 0, []packing.Supply{plenty(units.USFluidOunce)}, []int{128}, 0},
 		// 40 pints are 18.9271 L and 24 half pints 5.6781: of 33.3 L 8.6949 are left,
 		// 34 x 0.25 = 8.5. 250 mL are more than a half pint: 33.3 - 18.9271 - 57 x
 		// 0.25 = 0.1229, and 97 containers are fewer than 98.
-		"small ones last": {units.Liters(33.3), 0, []yield.Supply{{Container: jar(units.USPint), OnHand: 40}, {Container: jar(units.USPint / 2), OnHand: 24}, plenty(units.Liters(0.25))},
+		"small ones last": {units.Liters(33.3), 0, []packing.Supply{{Container: jar(units.USPint), OnHand: 40}, {Container: jar(units.USPint / 2), OnHand: 24}, plenty(units.Liters(0.25))},
 			[]int{40, 0, 57}, units.Milliliters(33300 - 40*473.176473 - 57*250)},
 		// The largest first would be 10 and eight of 1.
-		"not the largest first": {units.Liters(18), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(9)), plenty(units.Liters(1))}, []int{0, 2, 0}, 0},
+		"not the largest first": {units.Liters(18), 0, []packing.Supply{plenty(units.Liters(10)), plenty(units.Liters(9)), plenty(units.Liters(1))}, []int{0, 2, 0}, 0},
 		// Two containers either way: 10 and 8 leave nothing, 10 and 7 a liter.
-		"the least left": {units.Liters(18), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(7)), plenty(units.Liters(8))}, []int{1, 0, 1}, 0},
+		"the least left": {units.Liters(18), 0, []packing.Supply{plenty(units.Liters(10)), plenty(units.Liters(7)), plenty(units.Liters(8))}, []int{1, 0, 1}, 0},
 		// One of 20.1 is fewer than two of 20, and leaves half the lot.
-		"not half the lot": {units.Liters(40), 0, []yield.Supply{plenty(units.Liters(20.1)), plenty(units.Liters(20))}, []int{0, 2}, 0},
+		"not half the lot": {units.Liters(40), 0, []packing.Supply{plenty(units.Liters(20.1)), plenty(units.Liters(20))}, []int{0, 2}, 0},
 		// 10 and nothing leave 0.4, under the twentieth of 0.52; of 10.6 they leave
 		// 0.6, over 0.53, and two of 5.2 leave 0.2.
-		"under a twentieth": {units.Liters(10.4), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{1, 0}, units.Liters(0.4)},
-		"over a twentieth":  {units.Liters(10.6), 0, []yield.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{0, 2}, units.Liters(0.2)},
+		"under a twentieth": {units.Liters(10.4), 0, []packing.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{1, 0}, units.Liters(0.4)},
+		"over a twentieth":  {units.Liters(10.6), 0, []packing.Supply{plenty(units.Liters(10)), plenty(units.Liters(5.2))}, []int{0, 2}, units.Liters(0.2)},
 		// The twentieth is of the whole lot, 0.53, orders of 4.2 included: of the 6.4
 		// that remain 6 leave 0.4.
-		"ordered too": {units.Liters(10.6), 0, []yield.Supply{plenty(units.Liters(6)), plenty(units.Liters(3.2)), {Container: jar(units.Liters(4.2)), OnHand: 1, AtLeast: 1}}, []int{1, 0, 1}, units.Liters(0.4)},
+		"ordered too": {units.Liters(10.6), 0, []packing.Supply{plenty(units.Liters(6)), plenty(units.Liters(3.2)), {Container: jar(units.Liters(4.2)), OnHand: 1, AtLeast: 1}}, []int{1, 0, 1}, units.Liters(0.4)},
 		// A jar of 1 L must not stay empty: 6 and 1 leave 3 of 10, 5 and 5 nothing.
-		"none stays empty": {units.Liters(10), 0, []yield.Supply{plenty(units.Liters(6)), {Container: jar(units.Liters(5)), OnHand: 2}, {Container: jar(units.Liters(1)), OnHand: 1}}, []int{0, 2, 0}, 0},
+		"none stays empty": {units.Liters(10), 0, []packing.Supply{plenty(units.Liters(6)), {Container: jar(units.Liters(5)), OnHand: 2}, {Container: jar(units.Liters(1)), OnHand: 1}}, []int{0, 2, 0}, 0},
 		// Ordered: at least 6 pints; 12 - 3.015 = 8.985 quarts hold 8 and a pint.
-		"at least": {3 * units.USGallon, 0.5, []yield.Supply{quart, {Container: jar(units.USPint), OnHand: yield.Plenty, AtLeast: 6}}, []int{8, 7}, 0.4425 * units.USQuart},
+		"at least": {3 * units.USGallon, 0.5, []packing.Supply{quart, {Container: jar(units.USPint), OnHand: packing.Plenty, AtLeast: 6}}, []int{8, 7}, 0.4425 * units.USQuart},
 		// At most 2 quarts: 12 - 2.01 = 9.99 quarts are 19 pints, 9.5475.
-		"at most": {3 * units.USGallon, 0.5, []yield.Supply{{Container: jar(units.USQuart), OnHand: 2}, pint}, []int{2, 19}, 0.4425 * units.USQuart},
+		"at most": {3 * units.USGallon, 0.5, []packing.Supply{{Container: jar(units.USQuart), OnHand: 2}, pint}, []int{2, 19}, 0.4425 * units.USQuart},
 		// Exactly 4 pints: 12 - 2.01 = 9.99 quarts hold 9.
-		"exactly":             {3 * units.USGallon, 0.5, []yield.Supply{quart, {Container: jar(units.USPint), OnHand: 4, AtLeast: 4}}, []int{9, 4}, 0.945 * units.USQuart},
-		"the same kind twice": {units.Liters(5.5), 0, []yield.Supply{{Container: jar(units.Liter), OnHand: 2}, {Container: jar(units.Liter), OnHand: 9}}, []int{2, 3}, units.Liters(0.5)},
+		"exactly":             {3 * units.USGallon, 0.5, []packing.Supply{quart, {Container: jar(units.USPint), OnHand: 4, AtLeast: 4}}, []int{9, 4}, 0.945 * units.USQuart},
+		"the same kind twice": {units.Liters(5.5), 0, []packing.Supply{{Container: jar(units.Liter), OnHand: 2}, {Container: jar(units.Liter), OnHand: 9}}, []int{2, 3}, units.Liters(0.5)},
 	} {
 		got, plan := jarsOf(t, tt.lot, tt.margin, tt.jars...)
 		for i := range tt.want {
@@ -94,7 +94,7 @@ func TestJarPlanIsTheBest(t *testing.T) {
 	labels := []units.Volume{units.USGallon, units.USQuart, units.Liters(0.75), units.Liters(0.5), units.USPint, units.Liters(0.25), units.USPint / 2, units.Milliliters(50)}
 	for n := range 500 {
 		margin := units.Share(float64(rng.IntN(3)) / 2)
-		supplies := make([]yield.Supply, 1+rng.IntN(4))
+		supplies := make([]packing.Supply, 1+rng.IntN(4))
 		contents := make([]float64, len(supplies))
 		whole := 0.0
 		for i := range supplies {
@@ -102,7 +102,7 @@ func TestJarPlanIsTheBest(t *testing.T) {
 			if n%2 == 1 {
 				label = units.Milliliters(50 + 1000*rng.Float64())
 			}
-			supplies[i] = yield.Supply{Container: jar(label), OnHand: rng.IntN(9)}
+			supplies[i] = packing.Supply{Container: jar(label), OnHand: rng.IntN(9)}
 			if n%3 == 0 {
 				supplies[i].AtLeast = rng.IntN(min(supplies[i].OnHand, 2) + 1)
 			}
@@ -142,7 +142,7 @@ func TestJarPlanIsTheBest(t *testing.T) {
 			}
 		}
 		try(0, 0, lot.Liters())
-		plan, err := yield.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
+		plan, err := packing.FewestContainers(lotOf(t, lot, 66.9, units.Celsius(20)), margin, supplies...)
 		if fewest == math.MaxInt {
 			if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != "lot" || plan.Lines != nil {
 				t.Errorf("%v into %v: %v, but no combination fills the orders", lot, supplies, err)
@@ -170,7 +170,7 @@ func TestJarPlanIsTheBest(t *testing.T) {
 func TestJarPlanOfManyKinds(t *testing.T) {
 	rng := rand.New(rand.NewPCG(32, 200))
 	for _, liters := range []float64{40, 900, 199_000} {
-		supplies := make([]yield.Supply, 32)
+		supplies := make([]packing.Supply, 32)
 		for i := range supplies {
 			supplies[i] = plenty(units.Milliliters(450 + 50*rng.Float64()))
 		}
@@ -187,19 +187,19 @@ func TestJarPlanOfManyKinds(t *testing.T) {
 
 func TestOrdersThatDoNotFit(t *testing.T) {
 	lot := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
-	for name, s := range map[string]yield.Supply{
+	for name, s := range map[string]packing.Supply{
 		"lot":                 {Container: jar(units.USQuart), OnHand: 5, AtLeast: 5}, // 5 quarts of 4
 		"supplies[0].AtLeast": {Container: jar(units.USQuart), OnHand: 2, AtLeast: 3},
 	} {
-		p, err := yield.FewestContainers(lot, 0, s)
+		p, err := packing.FewestContainers(lot, 0, s)
 		if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Arg != name || p.Lines != nil {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if p, err := yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: 4}); err != nil || p.Lines[0].Count != 4 {
+	if p, err := packing.FewestContainers(lot, 0, packing.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: 4}); err != nil || p.Lines[0].Count != 4 {
 		t.Errorf("4 of 4 quarts: %v, %v", p.Lines, err)
 	}
-	if _, err := yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: -1}); !errors.Is(err, units.ErrRange) {
+	if _, err := packing.FewestContainers(lot, 0, packing.Supply{Container: jar(units.USQuart), OnHand: 4, AtLeast: -1}); !errors.Is(err, units.ErrRange) {
 		t.Errorf("fewer than none: %v", err)
 	}
 }

@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"math"
@@ -50,7 +50,7 @@ type Stores struct {
 // gal per cord of dry wood on a standard rig is read (Ohio State University
 // Extension).
 func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores, error) {
-	const fn = "yield.LayIn"
+	const fn = "packing.LayIn"
 	h, remembered := h.filled()
 	for _, g := range [...]struct {
 		arg       string
@@ -66,7 +66,7 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		{"Habits.Held", h.Held.Hours(), 1, 30 * 24, "h"},
 		{"Habits.Spare", h.Spare.Percents(), 0, 100, "%"},
 	} {
-		if err := limit.In(fn, g.arg, g.x, g.low, g.high, g.unit, "see yield.Habits"); err != nil {
+		if err := limit.In(fn, g.arg, g.x, g.low, g.high, g.unit, "see packing.Habits"); err != nil {
 			return Stores{}, err
 		}
 	}
@@ -128,7 +128,7 @@ func wholes(fn, arg string, x float64) (int, error) {
 // range the answer is NaN and a [units.RangeError]. Check value: 90 US gal of 60
 // taps are 1.5 a tap.
 func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
-	const fn = "yield.PeakPerTap"
+	const fn = "packing.PeakPerTap"
 	if err := limit.Entries(fn, "gathered", len(gathered)); err != nil {
 		return nan[units.Volume](), err
 	}

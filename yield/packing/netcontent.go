@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"math"
@@ -38,7 +38,7 @@ type NetCheck struct {
 //
 // Check value: a US gallon of 66.9 Brix weighs 11.0759 lb (computed).
 func CheckNet(stated units.Volume, b units.Brix, allowance units.Volume, allowedShort int, net []units.Mass) (NetCheck, error) {
-	const fn = "yield.CheckNet"
+	const fn = "packing.CheckNet"
 	if err := limit.Liters(fn, "label", stated, minContainer, maxContainer, containerHint); err != nil {
 		return NetCheck{}, err
 	}

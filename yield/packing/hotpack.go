@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"example.org/sapreckoner/internal/limit"
@@ -71,7 +71,7 @@ func (h PackingHeat) String() string {
 // does not destroy (University of Maine Extension): it is thrown away, and neither
 // tasted, skimmed, boiled again nor blended. Opened, syrup is kept cold.
 func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
-	if err := limit.In("yield.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
+	if err := limit.In("packing.PackingHeatOf", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
 		return noHeat, err
 	}
 	// A hair of rounding must not fail 180 F typed in Fahrenheit.
@@ -106,7 +106,7 @@ func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 // Check value: 50 mL of 66.9 Brix at 187 F in 60 g of glass at 68 F meet it at
 // 162 F (computed).
 func (c Container) AfterFilling(b units.Brix, fillAt, wall units.Temperature) (units.Temperature, error) {
-	const fn = "yield.Container.AfterFilling"
+	const fn = "packing.Container.AfterFilling"
 	syrup, container, err := c.heatCapacity(fn, b)
 	if err != nil {
 		return noTemperature(), err
@@ -137,7 +137,7 @@ func (c Container) AfterFilling(b units.Brix, fillAt, wall units.Temperature) (u
 // the empties instead ([Container.WarmTo]). Check value: 187 F for 162 F in the
 // little bottle of [Container.AfterFilling] (computed).
 func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Temperature, error) {
-	const fn = "yield.Container.FillAt"
+	const fn = "packing.Container.FillAt"
 	syrup, container, err := c.heatCapacity(fn, b)
 	if err != nil {
 		return noTemperature(), err
@@ -169,7 +169,7 @@ func (c Container) FillAt(b units.Brix, capAt, wall units.Temperature) (units.Te
 // Caution: glass that is warmed or filled in a draft may crack. Water left in the
 // jar thins the syrup: drain it.
 func (c Container) WarmTo(b units.Brix, fillAt, capAt units.Temperature) (units.Temperature, error) {
-	const fn = "yield.Container.WarmTo"
+	const fn = "packing.Container.WarmTo"
 	syrup, container, err := c.heatCapacity(fn, b)
 	if err != nil {
 		return noTemperature(), err

@@ -1,4 +1,4 @@
-package yield_test
+package packing_test
 
 import (
 	"errors"
@@ -7,23 +7,24 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // A lot that sets fill to the last drop makes all of them, and plenty is a
 // million.
 func TestPackToTheLastDrop(t *testing.T) {
 	c20 := units.Celsius(20)
-	p, err := yield.InMix(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Mix{Container: jar(units.Milliliters(100)), Parts: 2})
+	p, err := packing.InMix(lotOf(t, units.Milliliters(800), 66.9, c20), 0, packing.Mix{Container: jar(units.Milliliters(100)), Parts: 2})
 	if err != nil || p.Sets != 4 || p.Lines[0].Count != 8 {
 		t.Errorf("%d sets, %v, %v", p.Sets, p.Lines, err)
 	}
 	for n, ok := range map[int]bool{1_000_000: true, 1_000_001: false} {
-		_, err := yield.FewestContainers(lotOf(t, units.Milliliters(800), 66.9, c20), 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: n})
+		_, err := packing.FewestContainers(lotOf(t, units.Milliliters(800), 66.9, c20), 0, packing.Supply{Container: jar(units.Milliliters(100)), OnHand: n})
 		if ok != (err == nil) {
 			t.Errorf("%d on hand: %v", n, err)
 		}
 	}
-	_, err = yield.FewestContainers(sugar.Lot{}, 0, yield.Supply{Container: jar(units.Milliliters(100)), OnHand: 1})
+	_, err = packing.FewestContainers(sugar.Lot{}, 0, packing.Supply{Container: jar(units.Milliliters(100)), OnHand: 1})
 	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 {
 		t.Errorf("an empty lot: %v", err)
 	}

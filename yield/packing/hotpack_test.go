@@ -1,4 +1,4 @@
-package yield_test
+package packing_test
 
 import (
 	"errors"
@@ -9,34 +9,34 @@ import (
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // The boundaries as printed, in Fahrenheit and as Celsius of the same.
 func TestPackingHeatBoundaries(t *testing.T) {
-	for f, want := range map[float64]yield.PackingHeat{
-		100: yield.TooCool, 179.99: yield.TooCool,
-		180: yield.EnoughToCap, 184.99: yield.EnoughToCap,
-		185: yield.RightToFill, 190: yield.RightToFill,
-		190.01: yield.HotterThanRead, 200: yield.HotterThanRead,
+	for f, want := range map[float64]packing.PackingHeat{
+		100: packing.TooCool, 179.99: packing.TooCool,
+		180: packing.EnoughToCap, 184.99: packing.EnoughToCap,
+		185: packing.RightToFill, 190: packing.RightToFill,
+		190.01: packing.HotterThanRead, 200: packing.HotterThanRead,
 	} {
 		for _, at := range []units.Temperature{units.Fahrenheit(f), units.Celsius((f - 32) * 5 / 9), units.Celsius((f - 32) / 1.8)} {
-			if got, err := yield.PackingHeatOf(at); err != nil || got != want {
+			if got, err := packing.PackingHeatOf(at); err != nil || got != want {
 				t.Errorf("%v F: %v, %v; want %v", f, got, err, want)
 			}
 		}
 	}
 	for _, c := range []float64{0, 110} {
-		if _, err := yield.PackingHeatOf(units.Celsius(c)); err != nil {
+		if _, err := packing.PackingHeatOf(units.Celsius(c)); err != nil {
 			t.Error(err)
 		}
 	}
 	for _, c := range []float64{-0.1, 110.1, notNum, inf, -inf} {
-		if got, err := yield.PackingHeatOf(units.Celsius(c)); !errors.Is(err, units.ErrRange) || got != 0 {
+		if got, err := packing.PackingHeatOf(units.Celsius(c)); !errors.Is(err, units.ErrRange) || got != 0 {
 			t.Errorf("%v C: %v, %v", c, got, err)
 		}
 	}
-	if yield.PackingHeat(0).String() != "no temperature" || yield.PackingHeat(9).String() != "no temperature" {
+	if packing.PackingHeat(0).String() != "no temperature" || packing.PackingHeat(9).String() != "no temperature" {
 		t.Error("what is no packing heat has advice")
 	}
 }
@@ -49,25 +49,25 @@ func TestPackingHeatMatchesTheTable(t *testing.T) {
 	}
 	seen := 0
 	for _, r := range table.Rows {
-		var low, high yield.PackingHeat
+		var low, high packing.PackingHeat
 		switch r.Text("item") {
 		case "pack at":
-			low, high = yield.RightToFill, 0
+			low, high = packing.RightToFill, 0
 		case "at the filler":
-			low, high = yield.RightToFill, yield.RightToFill
+			low, high = packing.RightToFill, packing.RightToFill
 		case "at capping":
-			low, high = yield.EnoughToCap, 0
+			low, high = packing.EnoughToCap, 0
 		case "common practice at bottling":
-			low, high = yield.HotterThanRead, 0
+			low, high = packing.HotterThanRead, 0
 		default:
 			continue
 		}
 		seen++
-		if got, err := yield.PackingHeatOf(units.Fahrenheit(r.Float("low"))); err != nil || got != low {
+		if got, err := packing.PackingHeatOf(units.Fahrenheit(r.Float("low"))); err != nil || got != low {
 			t.Errorf("%s, low: %v, %v", r.Name(), got, err)
 		}
 		if high != 0 {
-			if got, err := yield.PackingHeatOf(units.Fahrenheit(r.Float("high"))); err != nil || got != high {
+			if got, err := packing.PackingHeatOf(units.Fahrenheit(r.Float("high"))); err != nil || got != high {
 				t.Errorf("%s, high: %v, %v", r.Name(), got, err)
 			}
 		}
@@ -77,8 +77,8 @@ func TestPackingHeatMatchesTheTable(t *testing.T) {
 	}
 }
 
-func glass(label units.Volume, m units.Mass) yield.Container {
-	return yield.Container{Label: label, Mass: m}
+func glass(label units.Volume, m units.Mass) packing.Container {
+	return packing.Container{Label: label, Mass: m}
 }
 
 func TestAfterFilling(t *testing.T) {
@@ -99,7 +99,7 @@ func TestAfterFilling(t *testing.T) {
 		before, _ := sugar.Enthalpy(b, hot)
 		after, _ := sugar.Enthalpy(b, meet)
 		lost := (before - after).Energy(fill.NetMass).Joules()
-		gained := yield.GlassHeat.Energy(c.Mass, meet.Sub(wall)).Joules()
+		gained := packing.GlassHeat.Energy(c.Mass, meet.Sub(wall)).Joules()
 		if !(math.Abs(lost-gained) <= 1e-6*(1+gained)) {
 			t.Errorf("%v J lost, %v gained", lost, gained)
 		}
@@ -117,14 +117,14 @@ func TestAfterFilling(t *testing.T) {
 func TestAfterFillingLimits(t *testing.T) {
 	good := glass(units.USPint, units.Grams(300))
 	hot, cold := units.Celsius(85), units.Celsius(20)
-	refuse := func(name string, c yield.Container, b units.Brix, syrup, wall units.Temperature) {
+	refuse := func(name string, c packing.Container, b units.Brix, syrup, wall units.Temperature) {
 		t.Helper()
 		got, err := c.AfterFilling(b, syrup, wall)
-		refused(t, name, "yield.Container.AfterFilling", got.Celsius(), err)
+		refused(t, name, "packing.Container.AfterFilling", got.Celsius(), err)
 		got, err = c.FillAt(b, syrup, wall)
-		refused(t, name, "yield.Container.FillAt", got.Celsius(), err)
+		refused(t, name, "packing.Container.FillAt", got.Celsius(), err)
 		got, err = c.WarmTo(b, syrup, wall)
-		refused(t, name, "yield.Container.WarmTo", got.Celsius(), err)
+		refused(t, name, "packing.Container.WarmTo", got.Celsius(), err)
 	}
 	for _, x := range []float64{-0.1, 110.1, notNum, inf, -inf} {
 		refuse("syrup", good, 66.9, units.Celsius(x), cold)
@@ -153,14 +153,14 @@ func TestAfterFillingLimits(t *testing.T) {
 		t.Errorf("%v, %v", over, err)
 	}
 	got, err := glass(units.Milliliters(50), units.Grams(150)).FillAt(66.9, units.Fahrenheit(180), units.Celsius(0))
-	refused(t, "thick bottle", "yield.Container.FillAt", got.Celsius(), err)
+	refused(t, "thick bottle", "packing.Container.FillAt", got.Celsius(), err)
 }
 
 func TestWarmTo(t *testing.T) {
 	quart := glass(units.USQuart, units.Grams(440))
 	// No warm glass heats syrup that is poured below the heat that is asked for.
 	got, err := quart.WarmTo(66.9, units.Fahrenheit(179), units.Fahrenheit(180))
-	refused(t, "too cool", "yield.Container.WarmTo", got.Celsius(), err)
+	refused(t, "too cool", "packing.Container.WarmTo", got.Celsius(), err)
 	if got, err := quart.WarmTo(66.9, units.Fahrenheit(180), units.Fahrenheit(180)); err != nil || got.Compare(units.Fahrenheit(180)) != 0 {
 		t.Errorf("nothing to lose: %v, %v", got, err)
 	}

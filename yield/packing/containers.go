@@ -1,4 +1,4 @@
-package yield
+package packing
 
 import (
 	"example.org/sapreckoner/density"
@@ -54,7 +54,7 @@ type Filling struct {
 // Check value: a US gallon of 66.9 Brix has a mass of 11.0843 lb and weighs
 // 11.0759 lb in air (computed).
 func (c Container) Fill(b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
-	return c.fill("yield.Container.Fill", b, at, margin)
+	return c.fill("packing.Container.Fill", b, at, margin)
 }
 
 func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {

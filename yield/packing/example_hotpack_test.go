@@ -1,15 +1,15 @@
-package yield_test
+package packing_test
 
 import (
 	"fmt"
 	"time"
 
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 func ExampleCappingLeast() {
-	fmt.Println(yield.CappingLeast().Text(units.ScaleFahrenheit, 0))
+	fmt.Println(packing.CappingLeast().Text(units.ScaleFahrenheit, 0))
 	// Output: 180 F
 }
 
@@ -17,7 +17,7 @@ func ExampleCappingLeast() {
 // is at 180 F or above.
 func ExamplePackingHeatOf() {
 	for _, f := range []float64{175, 187, 200} {
-		h, err := yield.PackingHeatOf(units.Fahrenheit(f))
+		h, err := packing.PackingHeatOf(units.Fahrenheit(f))
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -31,7 +31,7 @@ func ExamplePackingHeatOf() {
 }
 
 func ExamplePackingHeat_String() {
-	fmt.Println(yield.EnoughToCap)
+	fmt.Println(packing.EnoughToCap)
 	// Output: enough at capping, too cool at the filler: it will cool on the way
 }
 
@@ -40,7 +40,7 @@ func ExamplePackingHeat_String() {
 // between them 0.0504/0.2433 goes, 24.6 F. For 1257 g in 450 g of glass it is
 // 0.378/4.054, 11.1 F.
 func ExampleContainer_AfterFilling() {
-	for _, bottle := range []yield.Container{
+	for _, bottle := range []packing.Container{
 		{Name: "50 mL", Label: units.Milliliters(50), Mass: units.Grams(60)},
 		{Name: "quart", Label: units.USQuart, Mass: units.Grams(450)},
 	} {
@@ -49,7 +49,7 @@ func ExampleContainer_AfterFilling() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Println(bottle.Name, t.Text(units.ScaleFahrenheit, 1), t.Compare(yield.CappingLeast()) >= 0)
+		fmt.Println(bottle.Name, t.Text(units.ScaleFahrenheit, 1), t.Compare(packing.CappingLeast()) >= 0)
 	}
 	// Output:
 	// 50 mL 162.4 F false
@@ -58,8 +58,8 @@ func ExampleContainer_AfterFilling() {
 
 // The quart of the example above, warmed to 150 F, needs syrup at 183 F.
 func ExampleContainer_FillAt() {
-	quart := yield.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(450)}
-	t, err := quart.FillAt(66.9, yield.CappingLeast(), units.Fahrenheit(150))
+	quart := packing.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(450)}
+	t, err := quart.FillAt(66.9, packing.CappingLeast(), units.Fahrenheit(150))
 	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
 	// Output: 183 F <nil>
 }
@@ -68,41 +68,41 @@ func ExampleContainer_FillAt() {
 // kJ/(kg K) give 3.89 K x 3.677 kJ/K = 14.3 kJ; 0.3696 kJ/K of glass take that up
 // over 38.7 K, 69.6 F, from 110 F.
 func ExampleContainer_WarmTo() {
-	quart := yield.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(440)}
-	t, err := quart.WarmTo(66.9, units.Fahrenheit(187), yield.CappingLeast())
+	quart := packing.Container{Name: "quart", Label: units.USQuart, Mass: units.Grams(440)}
+	t, err := quart.WarmTo(66.9, units.Fahrenheit(187), packing.CappingLeast())
 	fmt.Println(t.Text(units.ScaleFahrenheit, 0), err)
 	// Output: 110 F <nil>
 }
 
 // Ontario food safety manual D.6.3; OMAFRA Hort Matters 2014.
 func ExamplePourLeast() {
-	fmt.Println(yield.PourLeast().Text(units.ScaleFahrenheit, 0))
+	fmt.Println(packing.PourLeast().Text(units.ScaleFahrenheit, 0))
 	// Output: 185 F
 }
 
 // Ontario food safety manual D.6.3; Ohio State University Extension: 180 to 190 F.
 func ExamplePourMost() {
-	fmt.Println(yield.PourMost().Text(units.ScaleFahrenheit, 0))
+	fmt.Println(packing.PourMost().Text(units.ScaleFahrenheit, 0))
 	// Output: 190 F
 }
 
 // 7 US gal through filters of 3.
 func ExampleFiltersFor() {
-	n, err := yield.FiltersFor(units.USGallons(7), yield.GravityFilter)
+	n, err := packing.FiltersFor(units.USGallons(7), packing.GravityFilter)
 	fmt.Println(n, err)
 	// Output: 3 <nil>
 }
 
 // 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C: twice the time.
 func ExampleFilterTime() {
-	t, err := yield.FilterTime(10*time.Minute, 66, units.Celsius(80), units.Celsius(60))
+	t, err := packing.FilterTime(10*time.Minute, 66, units.Celsius(80), units.Celsius(60))
 	fmt.Printf("%.0f minutes %v\n", t.Minutes(), err)
 	// Output: 20 minutes <nil>
 }
 
 // An invented dose of 0.1 lb to the gallon.
 func ExampleFilterAid() {
-	m, err := yield.FilterAid(units.USGallons(12), units.PoundsPerUSGallon(0.1))
+	m, err := packing.FilterAid(units.USGallons(12), units.PoundsPerUSGallon(0.1))
 	fmt.Println(m.Text(units.Pound, 1), err)
 	// Output: 1.2 lb <nil>
 }
@@ -110,7 +110,7 @@ func ExampleFilterAid() {
 // An invented cake of 4.1 lb wet, of 1.2 lb of filter aid and 0.2 lb of niter:
 // 2.7 lb of syrup, at 11.08 lb to the gallon a quarter of one.
 func ExampleCakeLoss() {
-	lost, err := yield.CakeLoss(units.Pounds(4.1), units.Pounds(1.2), units.Pounds(0.2), 66.9, units.Celsius(20))
+	lost, err := packing.CakeLoss(units.Pounds(4.1), units.Pounds(1.2), units.Pounds(0.2), 66.9, units.Celsius(20))
 	fmt.Println(lost.Mass().Text(units.Pound, 1), lost.Volume().Text(units.USGallon, 2), err)
 	// Output: 2.7 lb 0.24 US gal <nil>
 }
