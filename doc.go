@@ -131,8 +131,8 @@
 //	  ratio-rules-worked                yield.Rule.ErrorAt
 //	  sap-to-syrup-rules                yield.Rule.Constants
 //	  sap-to-syrup-published            yield.Rule.Ratio
-//	  sap-purchase                      yield.Offer.PerUSGallon
-//	  pool-shares-worked                yield.Divide
+//	  sap-purchase                      money.Offer.PerUSGallon
+//	  pool-shares-worked                money.Divide
 //	  nass-yield-per-tap                yield.State.PerTap
 //	                                    yield.PastSeason.PerTap
 //	  confection-ceilings               finish.ProductWeight

@@ -57,13 +57,13 @@
 //
 // Prices, payments and jars are exact decimals
 // ([github.com/shopspring/decimal.Decimal]) or integers, never binary
-// fractions. [Divide] rounds every portion down and hands out what is left, to
+// fractions. [example.org/sapreckoner/yield/money.Divide] rounds every portion down and hands out what is left, to
 // the last cent, by largest remainder, so that the parts always add up to the
-// whole; [DivideJars] does it with jars. An [Offer] prices sap by its sugar,
+// whole; [example.org/sapreckoner/yield/money.DivideJars] does it with jars. An [example.org/sapreckoner/yield/money.Offer] prices sap by its sugar,
 //
 //	price of a gallon of sap = share x price of a pound of syrup x pounds in it
 //
-// and a [Statement] rounds line by line and adds up to the cent. A decimal
+// and a [example.org/sapreckoner/yield/money.Statement] rounds line by line and adds up to the cent. A decimal
 // beyond 30 digits before or behind the point is refused, because money never
 // needs it and memory is finite.
 //

@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -143,13 +144,13 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	share("Habits.Spare", "", "100 %", func(s units.Share) error { return habits(packing.Habits{Spare: s}) })
 	volume("PeakPerTap", "", "1e6 m3", func(v units.Volume) error { return num(packing.PeakPerTap([]units.Volume{v}, 1)) })
 	volume("PastSeason.PerTap", "", "1e6 m3", func(v units.Volume) error { return num(yield.PastSeason{Taps: 1, Syrup: v}.PerTap()) })
-	mass("BySugar", "", "1e7 kg", func(m units.Mass) error { return num(yield.BySugar("a", m)) })
+	mass("BySugar", "", "1e7 kg", func(m units.Mass) error { return num(money.BySugar("a", m)) })
 	volume("Jars.Label", "1 mL", "10 m3", func(v units.Volume) error {
-		who, err := yield.ByTaps("a", 1)
+		who, err := money.ByTaps("a", 1)
 		if err != nil {
 			return err
 		}
-		return num(yield.DivideJars([]yield.Jars{{Label: v, Count: 1}}, []yield.Contribution{who}))
+		return num(money.DivideJars([]money.Jars{{Label: v, Count: 1}}, []money.Contribution{who}))
 	})
 	mass("Books, part", "1e-6 kg", "1e9 kg", func(m units.Mass) error {
 		_, err := yield.NewBooks([]yield.Boil{{ID: "b"}}, []yield.BulkLot{{ID: "l", Parts: []yield.Part{{From: "b", Mass: m}}}}, nil)

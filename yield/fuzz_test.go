@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -62,11 +63,11 @@ func FuzzOffer(f *testing.F) {
 			}
 			ds[i] = d
 		}
-		o := yield.Offer{
+		o := money.Offer{
 			SyrupPerPound: ds[0], Share: ds[1], PoundsPerUSGallon: ds[2], PriceStep: ds[3], Cent: ds[4],
 			Rule: yield.Rule(rule), Syrup: units.Brix(syrup),
 		}
-		s, err := o.Statement([]yield.Delivery{{USGallons: ds[5], Sap: units.Brix(sap)}, {USGallons: ds[5], Sap: 2}})
+		s, err := o.Statement([]money.Delivery{{USGallons: ds[5], Sap: units.Brix(sap)}, {USGallons: ds[5], Sap: 2}})
 		if err != nil {
 			if !errors.Is(err, units.ErrRange) || s.Lines != nil {
 				t.Errorf("%v, %v", s, err)

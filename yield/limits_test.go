@@ -13,6 +13,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -23,7 +24,7 @@ func TestLimits(t *testing.T) {
 	syrup := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
 	bottle := glass(units.USPint, units.Grams(300))
 	hot, cold := units.Celsius(85), units.Celsius(20)
-	offered := func(change func(*yield.Offer)) error {
+	offered := func(change func(*money.Offer)) error {
 		o := byBalance()
 		change(&o)
 		_, err := o.PerUSGallon(30)
@@ -50,13 +51,13 @@ func TestLimits(t *testing.T) {
 			return err
 		}},
 		"sap of RuleOf86":  {0.5, 30, func(x float64) error { _, err := yield.RuleOf86(units.Brix(x)); return err }},
-		"sugar of BySugar": {0, 1e7, func(x float64) error { _, err := yield.BySugar("", units.Kilograms(x)); return err }},
+		"sugar of BySugar": {0, 1e7, func(x float64) error { _, err := money.BySugar("", units.Kilograms(x)); return err }},
 		"label of DivideJars": {1, 1e7, func(x float64) error {
-			_, err := yield.DivideJars([]yield.Jars{{Label: units.Milliliters(x), Count: 1}}, weights("1"))
+			_, err := money.DivideJars([]money.Jars{{Label: units.Milliliters(x), Count: 1}}, weights("1"))
 			return err
 		}},
-		"syrup of Offer":   {60, 70, func(x float64) error { return offered(func(o *yield.Offer) { o.Syrup = units.Brix(x) }) }},
-		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *yield.Offer) { o.MinBrix = units.Brix(x) }) }},
+		"syrup of Offer":   {60, 70, func(x float64) error { return offered(func(o *money.Offer) { o.Syrup = units.Brix(x) }) }},
+		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *money.Offer) { o.MinBrix = units.Brix(x) }) }},
 		"step of Prices":   {0.01, 30, func(x float64) error { _, err := byRule().Prices(nil, 2, 3, units.Brix(x)); return err }},
 		"side of a tank":   {0.01, 30, func(x float64) error { _, err := yield.LyingCylinder(units.Length(x), 1); return err }},
 		"label of Fill":    {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
@@ -154,17 +155,17 @@ func bulk(x float64) error {
 
 // Lists and decimals on and beyond their limits.
 func TestExactLimits(t *testing.T) {
-	long := make([]yield.Contribution, 100_000)
+	long := make([]money.Contribution, 100_000)
 	for i := range long {
 		long[i].Weight = decimal.NewFromInt(1)
 	}
-	if _, err := yield.Divide(dec("1"), 0, long); err != nil {
+	if _, err := money.Divide(dec("1"), 0, long); err != nil {
 		t.Error(err)
 	}
-	if _, err := yield.Divide(dec("1"), 0, append(long, long[0])); !errors.Is(err, units.ErrRange) {
+	if _, err := money.Divide(dec("1"), 0, append(long, long[0])); !errors.Is(err, units.ErrRange) {
 		t.Errorf("100,001 contributors: %v", err)
 	}
-	offered := func(set func(o *yield.Offer, d decimal.Decimal)) func(d decimal.Decimal) error {
+	offered := func(set func(o *money.Offer, d decimal.Decimal)) func(d decimal.Decimal) error {
 		return func(d decimal.Decimal) error {
 			o := byRule()
 			set(&o, d)
@@ -176,25 +177,25 @@ func TestExactLimits(t *testing.T) {
 		low, high, below, above string
 		try                     func(d decimal.Decimal) error
 	}{
-		"price of syrup": {"0", "1000000000", "-1e-30", "1000000000.000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.SyrupPerPound = d })},
-		"share":          {"0", "1", "-1e-30", "1.000000000000000000000000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Share = d })},
-		"pounds":         {"8", "15", "7.999", "15.001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PoundsPerUSGallon = d })},
-		"price step":     {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PriceStep = d })},
-		"cent":           {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Cent = d })},
+		"price of syrup": {"0", "1000000000", "-1e-30", "1000000000.000001", offered(func(o *money.Offer, d decimal.Decimal) { o.SyrupPerPound = d })},
+		"share":          {"0", "1", "-1e-30", "1.000000000000000000000000000001", offered(func(o *money.Offer, d decimal.Decimal) { o.Share = d })},
+		"pounds":         {"8", "15", "7.999", "15.001", offered(func(o *money.Offer, d decimal.Decimal) { o.PoundsPerUSGallon = d })},
+		"price step":     {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *money.Offer, d decimal.Decimal) { o.PriceStep = d })},
+		"cent":           {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *money.Offer, d decimal.Decimal) { o.Cent = d })},
 		"weight": {"1e-30", "1e30", "1e-31", "1000000000000000000000000000001", func(d decimal.Decimal) error {
-			_, err := yield.Divide(dec("1"), 0, []yield.Contribution{{Weight: d}})
+			_, err := money.Divide(dec("1"), 0, []money.Contribution{{Weight: d}})
 			return err
 		}},
 		"delivery": {"0", "10000000", "-0.001", "10000000.001", func(d decimal.Decimal) error {
-			_, err := byRule().Statement([]yield.Delivery{{USGallons: d, Sap: 2}})
+			_, err := byRule().Statement([]money.Delivery{{USGallons: d, Sap: 2}})
 			return err
 		}},
 		"cost": {"0", "1e9", "-0.01", "1000000000.01", func(d decimal.Decimal) error {
-			_, err := yield.CostPerUSGallon([]yield.Cost{{Amount: d}}, dec("1"), dec("0.01"))
+			_, err := money.CostPerUSGallon([]money.Cost{{Amount: d}}, dec("1"), dec("0.01"))
 			return err
 		}},
 		"gallons of a cost": {"0.001", "1e7", "0.00099", "10000000.001", func(d decimal.Decimal) error {
-			_, err := yield.CostPerUSGallon([]yield.Cost{{Amount: dec("1")}}, d, dec("0.01"))
+			_, err := money.CostPerUSGallon([]money.Cost{{Amount: dec("1")}}, d, dec("0.01"))
 			return err
 		}},
 	} {

@@ -6,7 +6,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -45,9 +45,9 @@ type day struct {
 	packed    units.Mass
 	leftSugar units.Mass
 
-	helpers []yield.Contribution
+	helpers []money.Contribution
 	by      string
-	baskets []yield.Basket
+	baskets []money.Basket
 }
 
 // syrup is a lot with what is known about it.

@@ -7,7 +7,7 @@ import (
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -84,10 +84,10 @@ func (d *day) share() (err error) {
 	if len(d.helpers) == 0 {
 		return nil
 	}
-	var jars []yield.Jars
+	var jars []money.Jars
 	for _, line := range d.plan.Lines {
-		jars = append(jars, yield.Jars{Label: line.Container.Label, Count: line.Count})
+		jars = append(jars, money.Jars{Label: line.Container.Label, Count: line.Count})
 	}
-	d.baskets, err = yield.DivideJars(jars, d.helpers)
+	d.baskets, err = money.DivideJars(jars, d.helpers)
 	return cli.For("helper-file", err)
 }

@@ -28,7 +28,7 @@ func TestReason(t *testing.T) {
 			"temperature 230.0007 F (110.0004 C) is outside 32 to 230 F (0 to 110 C)"},
 		{units.RangeError{Arg: "strength", Value: 39.99999, Low: 40, High: 80, Unit: "Brix"},
 			"strength 39.99999 Brix is outside 40 to 80 Brix"},
-		{units.RangeError{Func: "yield.Jars", Arg: "Container.Label", Value: 0, Low: 1e-6, High: 0.25, Unit: "m3"},
+		{units.RangeError{Func: "money.Jars", Arg: "Container.Label", Value: 0, Low: 1e-6, High: 0.25, Unit: "m3"},
 			"label 0 US fl oz (0 mL) is outside 0.03381 US fl oz (1 mL) to 66.04 US gal (250 L)"},
 		{units.RangeError{Arg: "Habits.PeakPerTap", Value: 0.05, Low: 0.1, High: 20, Unit: "US gal"},
 			"peak per tap 6.4 US fl oz (189.3 mL) is outside 12.8 US fl oz (378.5 mL) to 20 US gal (75.71 L)"},

@@ -12,6 +12,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -22,8 +23,8 @@ func Yield() []check.Claim {
 		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.ErrorAt", Got: ruleError},
 		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
-		{Table: "sap-purchase", Column: "usd", Func: "yield.Offer.PerUSGallon", Got: sapPrice},
-		{Table: "pool-shares-worked", Column: "share", Func: "yield.Divide", Got: poolShare},
+		{Table: "sap-purchase", Column: "usd", Func: "money.Offer.PerUSGallon", Got: sapPrice},
+		{Table: "pool-shares-worked", Column: "share", Func: "money.Divide", Got: poolShare},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.State.PerTap", Got: statePerTap},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.PastSeason.PerTap", Got: seasonPerTap},
 		{Table: "confection-ceilings", Column: "value", Func: "finish.ProductWeight", Got: productCeiling},
@@ -100,7 +101,7 @@ func sapPrice(row check.Row) (float64, error) {
 	if row.Text("quantity") == "price, rounded to a cent" {
 		step = decimal.New(1, -2)
 	}
-	offer := yield.Offer{
+	offer := money.Offer{
 		SyrupPerPound:     decimal.NewFromFloat(row.Float("price_per_lb")),
 		Share:             decimal.NewFromFloat(row.Float("share")),
 		Rule:              yield.Jones1946,
@@ -119,20 +120,20 @@ func poolShare(row check.Row) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	var among []yield.Contribution
+	var among []money.Contribution
 	for _, r := range table.Rows {
 		b := units.Brix(r.Float("sap_brix"))
 		rho, err := density.Solution(b, units.Celsius(20))
 		if err != nil {
 			return 0, err
 		}
-		c, err := yield.BySugar(r.Name(), b.Sugar(rho.Mass(units.USGallons(r.Float("gallons")))))
+		c, err := money.BySugar(r.Name(), b.Sugar(rho.Mass(units.USGallons(r.Float("gallons")))))
 		if err != nil {
 			return 0, err
 		}
 		among = append(among, c)
 	}
-	portions, err := yield.Divide(decimal.NewFromInt(100), 2, among)
+	portions, err := money.Divide(decimal.NewFromInt(100), 2, among)
 	if err != nil {
 		return 0, err
 	}

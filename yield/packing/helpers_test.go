@@ -9,7 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 func dec(s string) decimal.Decimal { return decimal.RequireFromString(s) }
@@ -28,10 +28,10 @@ func refused(t *testing.T, what, fn string, got float64, err error) {
 	}
 }
 
-func weights(ws ...string) []yield.Contribution {
-	out := make([]yield.Contribution, len(ws))
+func weights(ws ...string) []money.Contribution {
+	out := make([]money.Contribution, len(ws))
 	for i, w := range ws {
-		out[i] = yield.Contribution{Name: strconv.Itoa(i), Weight: dec(w)}
+		out[i] = money.Contribution{Name: strconv.Itoa(i), Weight: dec(w)}
 	}
 	return out
 }

@@ -6,7 +6,7 @@ import (
 
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -34,7 +34,7 @@ func TestPackToTheLastDrop(t *testing.T) {
 // out first, and of two that are alike by that the first in the list.
 func TestLabelsToTheHundredThousandth(t *testing.T) {
 	for more, first := range map[float64]int{0.00001: 1, 0.000004: 0} {
-		got, err := yield.DivideJars([]yield.Jars{{Label: units.Milliliters(100), Count: 1}, {Label: units.Milliliters(100 + more), Count: 1}}, weights("1", "1"))
+		got, err := money.DivideJars([]money.Jars{{Label: units.Milliliters(100), Count: 1}, {Label: units.Milliliters(100 + more), Count: 1}}, weights("1", "1"))
 		if err != nil || got[0].Counts[first] != 1 || got[1].Counts[1-first] != 1 {
 			t.Errorf("%v mL more: %v, %v", more, got, err)
 		}
@@ -43,14 +43,14 @@ func TestLabelsToTheHundredThousandth(t *testing.T) {
 
 // A million jars in all.
 func TestDivideAMillionJars(t *testing.T) {
-	half := yield.Jars{Label: units.USPint, Count: 500_000}
-	got, err := yield.DivideJars([]yield.Jars{half, half}, weights("1"))
+	half := money.Jars{Label: units.USPint, Count: 500_000}
+	got, err := money.DivideJars([]money.Jars{half, half}, weights("1"))
 	if err != nil || got[0].Counts[0]+got[0].Counts[1] != 1_000_000 {
 		t.Errorf("%v, %v", got, err)
 	}
 	more := half
 	more.Count++
-	if got, err := yield.DivideJars([]yield.Jars{half, more}, weights("1")); err == nil || got != nil {
+	if got, err := money.DivideJars([]money.Jars{half, more}, weights("1")); err == nil || got != nil {
 		t.Errorf("one more: %v", got)
 	}
 }

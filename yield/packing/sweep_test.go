@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -26,7 +27,7 @@ func TestSweep(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	hours, err := yield.ByHours("a", 3*time.Hour)
+	hours, err := money.ByHours("a", 3*time.Hour)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -45,11 +46,11 @@ func TestSweep(t *testing.T) {
 		Taps: 100, Days: 20, Sap: []sugar.Lot{sap}, Syrup: []sugar.Lot{lot},
 		HeldBefore: []sugar.Lot{sap}, SapMeasured: measured, SyrupMeasured: measured, HeldMeasured: measured,
 	}
-	offer := yield.Offer{
+	offer := money.Offer{
 		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), Syrup: 66.9, MinBrix: 1,
 		Cent: decimal.New(1, -2), PriceStep: decimal.New(1, -3), Rule: yield.Revised66,
 	}
-	delivery := yield.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
+	delivery := money.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
 			packing.CakeLoss, packing.CappingLeast, packing.CheckNet, packing.FewestContainers, packing.FilterAid, packing.FilterTime, packing.FiltersFor,
@@ -60,9 +61,9 @@ func TestSweep(t *testing.T) {
 			2 * units.Kilogram, 300 * units.Gram, 30 * units.Liter, units.USGallon, units.Percents(1), units.Percents(10), units.Density(2), time.Hour,
 			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, hours, season, offer, delivery, glass, jar, books,
 			boils, lots, packings, boils[0], lots[0], packings[0], measured, packing.Supply{Container: glass, OnHand: 100},
-			packing.Mix{Container: glass, Parts: 1}, yield.Jars{Label: 250 * units.Milliliter, Count: 7},
-			yield.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, packing.Habits{},
-			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &yield.DecimalError{}, &yield.TraceError{},
+			packing.Mix{Container: glass, Parts: 1}, money.Jars{Label: 250 * units.Milliliter, Count: 7},
+			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, packing.Habits{},
+			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &money.DecimalError{}, &yield.TraceError{},
 		},
 		Except: map[string]string{
 			"Container.Fill: finite":      "NaN is the headspace under a brim that is not known",

@@ -1,4 +1,4 @@
-package yield_test
+package money_test
 
 import (
 	"errors"
@@ -12,11 +12,12 @@ import (
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // byRule is the worked example of the source.
-func byRule() yield.Offer {
-	return yield.Offer{
+func byRule() money.Offer {
+	return money.Offer{
 		SyrupPerPound: dec("2.50"), Share: dec("0.5"),
 		Rule: yield.Jones1946, PoundsPerUSGallon: dec("11"),
 		PriceStep: dec("0.0001"), Cent: dec("0.01"),
@@ -24,39 +25,39 @@ func byRule() yield.Offer {
 }
 
 // byBalance is the same bargain by the exact balance.
-func byBalance() yield.Offer {
+func byBalance() money.Offer {
 	o := byRule()
 	o.Rule, o.PoundsPerUSGallon, o.Syrup = 0, decimal.Zero, 66.9
 	return o
 }
 
 func TestOfferLimits(t *testing.T) {
-	for name, change := range map[string]func(*yield.Offer){
-		"zero":              func(o *yield.Offer) { *o = yield.Offer{} },
-		"negative price":    func(o *yield.Offer) { o.SyrupPerPound = dec("-1") },
-		"great price":       func(o *yield.Offer) { o.SyrupPerPound = dec("1000000000.01") },
-		"hostile price":     func(o *yield.Offer) { o.SyrupPerPound = decimal.New(1, 1_000_000) },
-		"share above one":   func(o *yield.Offer) { o.Share = dec("1.01") },
-		"hostile share":     func(o *yield.Offer) { o.Share = decimal.New(1, -1_000_000) },
-		"no price step":     func(o *yield.Offer) { o.PriceStep = decimal.Zero },
-		"negative step":     func(o *yield.Offer) { o.PriceStep = dec("-0.01") },
-		"no cent":           func(o *yield.Offer) { o.Cent = decimal.Zero },
-		"unknown rule":      func(o *yield.Offer) { o.Rule = 99 },
-		"rule, no weight":   func(o *yield.Offer) { o.PoundsPerUSGallon = decimal.Zero },
-		"rule with a syrup": func(o *yield.Offer) { o.Syrup = 66.9 },
-		"exact, no syrup":   func(o *yield.Offer) { *o = byBalance(); o.Syrup = 0 },
-		"exact, thin syrup": func(o *yield.Offer) { *o = byBalance(); o.Syrup = 59.9 },
-		"exact, NaN syrup":  func(o *yield.Offer) { *o = byBalance(); o.Syrup = units.Brix(notNum) },
-		"exact with weight": func(o *yield.Offer) { *o = byBalance(); o.PoundsPerUSGallon = dec("11") },
-		"minimum NaN":       func(o *yield.Offer) { o.MinBrix = units.Brix(notNum) },
-		"minimum negative":  func(o *yield.Offer) { o.MinBrix = -1 },
+	for name, change := range map[string]func(*money.Offer){
+		"zero":              func(o *money.Offer) { *o = money.Offer{} },
+		"negative price":    func(o *money.Offer) { o.SyrupPerPound = dec("-1") },
+		"great price":       func(o *money.Offer) { o.SyrupPerPound = dec("1000000000.01") },
+		"hostile price":     func(o *money.Offer) { o.SyrupPerPound = decimal.New(1, 1_000_000) },
+		"share above one":   func(o *money.Offer) { o.Share = dec("1.01") },
+		"hostile share":     func(o *money.Offer) { o.Share = decimal.New(1, -1_000_000) },
+		"no price step":     func(o *money.Offer) { o.PriceStep = decimal.Zero },
+		"negative step":     func(o *money.Offer) { o.PriceStep = dec("-0.01") },
+		"no cent":           func(o *money.Offer) { o.Cent = decimal.Zero },
+		"unknown rule":      func(o *money.Offer) { o.Rule = 99 },
+		"rule, no weight":   func(o *money.Offer) { o.PoundsPerUSGallon = decimal.Zero },
+		"rule with a syrup": func(o *money.Offer) { o.Syrup = 66.9 },
+		"exact, no syrup":   func(o *money.Offer) { *o = byBalance(); o.Syrup = 0 },
+		"exact, thin syrup": func(o *money.Offer) { *o = byBalance(); o.Syrup = 59.9 },
+		"exact, NaN syrup":  func(o *money.Offer) { *o = byBalance(); o.Syrup = units.Brix(notNum) },
+		"exact with weight": func(o *money.Offer) { *o = byBalance(); o.PoundsPerUSGallon = dec("11") },
+		"minimum NaN":       func(o *money.Offer) { o.MinBrix = units.Brix(notNum) },
+		"minimum negative":  func(o *money.Offer) { o.MinBrix = -1 },
 	} {
 		o := byRule()
 		change(&o)
 		if p, err := o.PerUSGallon(2); !errors.Is(err, units.ErrRange) || !p.IsZero() {
 			t.Errorf("%s: %v, %v", name, p, err)
 		}
-		if s, err := o.Statement([]yield.Delivery{{USGallons: dec("1"), Sap: 2}}); !errors.Is(err, units.ErrRange) || s.Lines != nil {
+		if s, err := o.Statement([]money.Delivery{{USGallons: dec("1"), Sap: 2}}); !errors.Is(err, units.ErrRange) || s.Lines != nil {
 			t.Errorf("%s: %v, %v", name, s, err)
 		}
 	}
@@ -180,7 +181,7 @@ func TestSlipLimits(t *testing.T) {
 		"price":     {0.5, 30, func(b units.Brix) error { _, err := byRule().PerUSGallon(b); return err }},
 		"start":     {0.5, 30, func(b units.Brix) error { _, err := byRule().Prices(nil, b, 30, 1); return err }},
 		"end":       {0.5, 30, func(b units.Brix) error { _, err := byRule().Prices(nil, 0.5, b, 1); return err }},
-		"statement": {0.01, 30, func(b units.Brix) error { _, err := byRule().Statement([]yield.Delivery{{Sap: b}}); return err }},
+		"statement": {0.01, 30, func(b units.Brix) error { _, err := byRule().Statement([]money.Delivery{{Sap: b}}); return err }},
 	} {
 		for _, b := range []float64{tt.low, tt.high} {
 			if err := tt.try(units.Brix(b)); err != nil {
@@ -203,9 +204,9 @@ func TestStatementAddsUp(t *testing.T) {
 			o = byBalance()
 		}
 		o.MinBrix = 1.5
-		list := make([]yield.Delivery, 1+rng.IntN(40))
+		list := make([]money.Delivery, 1+rng.IntN(40))
 		for i := range list {
-			list[i] = yield.Delivery{
+			list[i] = money.Delivery{
 				Slip: strconv.Itoa(i), Seller: strconv.Itoa(rng.IntN(5)),
 				USGallons: decimal.New(rng.Int64N(100000), -int32(rng.IntN(4))),
 				Sap:       units.Brix(0.5 + 4*rng.Float64()),
@@ -238,8 +239,8 @@ func TestStatementAddsUp(t *testing.T) {
 }
 
 func TestStatementRefuses(t *testing.T) {
-	good := yield.Delivery{USGallons: dec("1"), Sap: 2}
-	for name, bad := range map[string]yield.Delivery{
+	good := money.Delivery{USGallons: dec("1"), Sap: 2}
+	for name, bad := range map[string]money.Delivery{
 		"negative":     {USGallons: dec("-1"), Sap: 2},
 		"great":        {USGallons: dec("10000001"), Sap: 2},
 		"hostile":      {USGallons: decimal.New(1, 1_000_000), Sap: 2},
@@ -248,7 +249,7 @@ func TestStatementRefuses(t *testing.T) {
 		"no reading":   {USGallons: dec("1")},
 		"above thirty": {USGallons: dec("1"), Sap: 30.1},
 	} {
-		s, err := byRule().Statement([]yield.Delivery{good, bad})
+		s, err := byRule().Statement([]money.Delivery{good, bad})
 		if !errors.Is(err, units.ErrRange) || s.Lines != nil {
 			t.Errorf("%s: %v, %v", name, s, err)
 		}
@@ -257,19 +258,19 @@ func TestStatementRefuses(t *testing.T) {
 	o := byRule()
 	o.MinBrix = 1.5
 	for sap, want := range map[units.Brix]bool{0.3: false, 1.49: false, 1.494: false, 1.495: true, 1.5: true} {
-		s, err := o.Statement([]yield.Delivery{{USGallons: dec("10"), Sap: sap}})
+		s, err := o.Statement([]money.Delivery{{USGallons: dec("10"), Sap: sap}})
 		if err != nil || s.Lines[0].Bought != want || s.Amount.IsZero() == want {
 			t.Errorf("%v: %+v, %v", sap, s, err)
 		}
 	}
-	if s, err := byRule().Statement([]yield.Delivery{{USGallons: dec("10"), Sap: 0.3}}); err != nil || s.Lines[0].Bought {
+	if s, err := byRule().Statement([]money.Delivery{{USGallons: dec("10"), Sap: 0.3}}); err != nil || s.Lines[0].Bought {
 		t.Errorf("0.3 Brix: %+v, %v", s, err)
 	}
 	if _, err := byRule().Statement(nil); !errors.Is(err, units.ErrRange) {
 		t.Errorf("no deliveries: %v", err)
 	}
 	var e *units.RangeError
-	if _, err := byRule().Statement([]yield.Delivery{good, {USGallons: dec("1")}}); !errors.As(err, &e) || e.Arg != "deliveries[1].Sap" {
+	if _, err := byRule().Statement([]money.Delivery{good, {USGallons: dec("1")}}); !errors.As(err, &e) || e.Arg != "deliveries[1].Sap" {
 		t.Errorf("the error names %v", err)
 	}
 }

@@ -1,4 +1,4 @@
-package yield
+package money
 
 import (
 	"github.com/shopspring/decimal"
@@ -21,7 +21,7 @@ type Cost struct {
 // answer is zero and a [DecimalError] or [units.RangeError]. Check value: 100 and
 // 50 for 12 gallons are 12.50.
 func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
-	const fn = "yield.CostPerUSGallon"
+	const fn = "money.CostPerUSGallon"
 	if err := limit.Entries(fn, "costs", len(costs)); err != nil {
 		return decimal.Zero, err
 	}

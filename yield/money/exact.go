@@ -1,4 +1,4 @@
-package yield
+package money
 
 import (
 	"math"
@@ -19,7 +19,7 @@ const maxCoefficientBits = 200
 // A DecimalError says which decimal a function could not use, and why. It
 // unwraps to [units.ErrRange].
 type DecimalError struct {
-	Func   string // the function called, such as "yield.Divide"
+	Func   string // the function called, such as "money.Divide"
 	Arg    string // the argument, such as "whole" or "among[3].Weight"
 	Value  string // what was given; empty if it has too many digits to print
 	Reason string // what is allowed, and the way out

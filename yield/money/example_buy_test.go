@@ -1,4 +1,4 @@
-package yield_test
+package money_test
 
 import (
 	"fmt"
@@ -6,12 +6,13 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // The worked example of Farming Magazine, Boiling it down: 2.50 dollars per pound in
 // bulk, 2 Brix, half share: 0.32 per gallon (0.3198).
 func ExampleOffer_PerUSGallon() {
-	offer := yield.Offer{
+	offer := money.Offer{
 		SyrupPerPound:     decimal.RequireFromString("2.50"),
 		Share:             decimal.RequireFromString("0.5"),
 		Rule:              yield.Jones1946,
@@ -33,7 +34,7 @@ func ExampleOffer_PerUSGallon() {
 // By the exact balance every pound of sugar has one price: half of 2.50 over
 // 0.669.
 func ExampleOffer_PerPoundOfSugar() {
-	offer := yield.Offer{
+	offer := money.Offer{
 		SyrupPerPound: decimal.RequireFromString("2.50"),
 		Share:         decimal.RequireFromString("0.5"),
 		Syrup:         66.9,
@@ -48,7 +49,7 @@ func ExampleOffer_PerPoundOfSugar() {
 
 // Half of 2.50 per pound and 11 lb over 86/X: 0.159884 for each Brix.
 func ExampleOffer_Prices() {
-	offer := yield.Offer{
+	offer := money.Offer{
 		SyrupPerPound:     decimal.RequireFromString("2.50"),
 		Share:             decimal.RequireFromString("0.5"),
 		Rule:              yield.Jones1946,
@@ -73,7 +74,7 @@ func ExampleOffer_Prices() {
 
 // Invented deliveries at 0.3198, 0.3517 and 0.3837 for 2.0, 2.2 and 2.4 Brix.
 func ExampleOffer_Statement() {
-	offer := yield.Offer{
+	offer := money.Offer{
 		SyrupPerPound:     decimal.RequireFromString("2.50"),
 		Share:             decimal.RequireFromString("0.5"),
 		Rule:              yield.Jones1946,
@@ -82,7 +83,7 @@ func ExampleOffer_Statement() {
 		PriceStep:         decimal.RequireFromString("0.0001"),
 		Cent:              decimal.RequireFromString("0.01"),
 	}
-	s, err := offer.Statement([]yield.Delivery{
+	s, err := offer.Statement([]money.Delivery{
 		{Slip: "14 March", Seller: "Creek lot", USGallons: decimal.NewFromInt(61), Sap: 2.0},
 		{Slip: "14 March", Seller: "Hill house", USGallons: decimal.NewFromInt(35), Sap: 2.4},
 		{Slip: "16 March", Seller: "Creek lot", USGallons: decimal.NewFromInt(48), Sap: 2.2},

@@ -1,4 +1,4 @@
-package yield
+package money
 
 import (
 	"math"
@@ -9,6 +9,7 @@ import (
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/shelf"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 )
 
 // Limits of an offer and of what is delivered.
@@ -52,7 +53,7 @@ var (
 type Offer struct {
 	SyrupPerPound     decimal.Decimal // price of a pound of syrup, to 1e9
 	Share             decimal.Decimal // part of it that is paid for the sap, 0 to 1
-	Rule              Rule            // rule of thumb; zero for the exact balance
+	Rule              yield.Rule      // rule of thumb; zero for the exact balance
 	PoundsPerUSGallon decimal.Decimal // of syrup, with Rule only: 8 to 15
 	Syrup             units.Brix      // with the exact balance only: the syrup priced, 60 to 70 Brix
 	MinBrix           units.Brix      // thinner sap is not bought; zero for no limit
@@ -67,7 +68,7 @@ type Price struct {
 	PerPoundOfSugar decimal.Decimal // rounded to PriceStep
 }
 
-const offerHint = "see the fields of yield.Offer"
+const offerHint = "see the fields of money.Offer"
 
 // check holds the offer to its documented limits.
 func (o *Offer) check(fn string) error {
@@ -88,14 +89,14 @@ func (o *Offer) check(fn string) error {
 	if err := limit.In(fn, "Offer.MinBrix", float64(o.MinBrix), 0, maxRuleBrix, "Brix", "zero for no limit"); err != nil {
 		return err
 	}
-	if o.Rule == noRule {
+	if o.Rule == 0 {
 		if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
 			return err
 		}
 		return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
 	}
-	if err := o.Rule.valid(fn); err != nil {
-		return err
+	if _, err := o.Rule.Ratio(minRuleBrix); err != nil {
+		return units.Under(fn, err)
 	}
 	if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
 		return err
@@ -115,7 +116,7 @@ func (o *Offer) check(fn string) error {
 // 11 lb over 86/X. Check value: 2.50 per pound, 2 Brix and half share give 0.32
 // (0.3198).
 func (o Offer) PerUSGallon(sap units.Brix) (decimal.Decimal, error) {
-	p, err := o.price("yield.Offer.PerUSGallon", "sap", sap)
+	p, err := o.price("money.Offer.PerUSGallon", "sap", sap)
 	return p.PerUSGallon, err
 }
 
@@ -127,7 +128,7 @@ func (o Offer) PerUSGallon(sap units.Brix) (decimal.Decimal, error) {
 // Range and errors: those of [Offer.PerUSGallon]. Check value: at 2.50 per pound
 // of 66.9 Brix syrup and half share, 1.25/0.669 = 1.8685 by the exact balance.
 func (o Offer) PerPoundOfSugar(sap units.Brix) (decimal.Decimal, error) {
-	p, err := o.price("yield.Offer.PerPoundOfSugar", "sap", sap)
+	p, err := o.price("money.Offer.PerPoundOfSugar", "sap", sap)
 	return p.PerPoundOfSugar, err
 }
 
@@ -159,7 +160,7 @@ func onSlip(sap units.Brix) units.Brix {
 func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 	x := toDecimal(float64(sap), brixPlaces)
 	syrup := o.Syrup
-	if o.Rule != noRule {
+	if o.Rule != 0 {
 		syrup = o.Rule.Syrup()
 	}
 	pounds, err := syrupPounds(fn, sap, syrup)
@@ -171,10 +172,10 @@ func (o *Offer) quote(fn string, sap units.Brix) (Price, error) {
 
 	// The price of a gallon is worth/per; 11/(86/X - less) is 11 X/(86 - less X).
 	worth, per := o.Share.Mul(o.SyrupPerPound).Mul(exact), one
-	if o.Rule != noRule {
-		r := rules[o.Rule]
+	if o.Rule != 0 {
+		over, less := o.Rule.Constants()
 		worth = o.Share.Mul(o.SyrupPerPound).Mul(o.PoundsPerUSGallon).Mul(x)
-		per = decimal.NewFromFloat(r.over).Sub(decimal.NewFromFloat(r.less).Mul(x))
+		per = decimal.NewFromFloat(over).Sub(decimal.NewFromFloat(less).Mul(x))
 	}
 	return Price{
 		Sap:             sap,
@@ -205,7 +206,7 @@ func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
 // 30 Brix. Outside the range dst is returned as it was, with a
 // [units.RangeError] or [DecimalError].
 func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
-	const fn = "yield.Offer.Prices"
+	const fn = "money.Offer.Prices"
 	if err := limit.In(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {
 		return dst, err
 	}

@@ -1,4 +1,4 @@
-package yield_test
+package money_test
 
 import (
 	"errors"
@@ -11,15 +11,15 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 func dec(s string) decimal.Decimal { return decimal.RequireFromString(s) }
 
-func weights(ws ...string) []yield.Contribution {
-	out := make([]yield.Contribution, len(ws))
+func weights(ws ...string) []money.Contribution {
+	out := make([]money.Contribution, len(ws))
 	for i, w := range ws {
-		out[i] = yield.Contribution{Name: strconv.Itoa(i), Weight: dec(w)}
+		out[i] = money.Contribution{Name: strconv.Itoa(i), Weight: dec(w)}
 	}
 	return out
 }
@@ -28,7 +28,7 @@ func TestDivideTies(t *testing.T) {
 	for _, tt := range []struct {
 		whole  string
 		places int32
-		among  []yield.Contribution
+		among  []money.Contribution
 		want   []string
 	}{
 		{"1.00", 2, weights("1", "1", "1"), []string{"0.34", "0.33", "0.33"}}, // equal: the first in the list
@@ -40,7 +40,7 @@ func TestDivideTies(t *testing.T) {
 		{"0.05", 2, weights("1e-30", "1e30"), []string{"0", "0.05"}},
 		{"10", 0, weights("2.5"), []string{"10"}},
 	} {
-		got, err := yield.Divide(dec(tt.whole), tt.places, tt.among)
+		got, err := money.Divide(dec(tt.whole), tt.places, tt.among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -55,29 +55,29 @@ func TestDivideTies(t *testing.T) {
 
 func TestDivideRefuses(t *testing.T) {
 	one := weights("1")
-	for name, try := range map[string]func() ([]yield.Portion, error){
-		"negative whole":   func() ([]yield.Portion, error) { return yield.Divide(dec("-0.01"), 2, one) },
-		"whole too fine":   func() ([]yield.Portion, error) { return yield.Divide(dec("0.001"), 2, one) },
-		"whole too large":  func() ([]yield.Portion, error) { return yield.Divide(dec("1e31"), 2, one) },
-		"hostile whole":    func() ([]yield.Portion, error) { return yield.Divide(decimal.New(1, 1_000_000_000), 2, one) },
-		"hostile fraction": func() ([]yield.Portion, error) { return yield.Divide(decimal.New(1, -1_000_000_000), 2, one) },
-		"hostile zero":     func() ([]yield.Portion, error) { return yield.Divide(decimal.New(0, math.MaxInt32), 2, one) },
-		"many digits":      func() ([]yield.Portion, error) { return yield.Divide(dec("1"+string(make300())), 2, one) },
-		"hostile weight": func() ([]yield.Portion, error) {
-			return yield.Divide(dec("1"), 2, []yield.Contribution{{Weight: decimal.New(1, 1_000_000_000)}})
+	for name, try := range map[string]func() ([]money.Portion, error){
+		"negative whole":   func() ([]money.Portion, error) { return money.Divide(dec("-0.01"), 2, one) },
+		"whole too fine":   func() ([]money.Portion, error) { return money.Divide(dec("0.001"), 2, one) },
+		"whole too large":  func() ([]money.Portion, error) { return money.Divide(dec("1e31"), 2, one) },
+		"hostile whole":    func() ([]money.Portion, error) { return money.Divide(decimal.New(1, 1_000_000_000), 2, one) },
+		"hostile fraction": func() ([]money.Portion, error) { return money.Divide(decimal.New(1, -1_000_000_000), 2, one) },
+		"hostile zero":     func() ([]money.Portion, error) { return money.Divide(decimal.New(0, math.MaxInt32), 2, one) },
+		"many digits":      func() ([]money.Portion, error) { return money.Divide(dec("1"+string(make300())), 2, one) },
+		"hostile weight": func() ([]money.Portion, error) {
+			return money.Divide(dec("1"), 2, []money.Contribution{{Weight: decimal.New(1, 1_000_000_000)}})
 		},
-		"negative weight":        func() ([]yield.Portion, error) { return yield.Divide(dec("1"), 2, weights("2", "-1")) },
-		"nobody":                 func() ([]yield.Portion, error) { return yield.Divide(dec("1"), 2, nil) },
-		"nobody brings anything": func() ([]yield.Portion, error) { return yield.Divide(dec("1"), 2, weights("0", "0")) },
-		"places below":           func() ([]yield.Portion, error) { return yield.Divide(dec("1"), -1, one) },
-		"places above":           func() ([]yield.Portion, error) { return yield.Divide(dec("1"), 13, one) },
+		"negative weight":        func() ([]money.Portion, error) { return money.Divide(dec("1"), 2, weights("2", "-1")) },
+		"nobody":                 func() ([]money.Portion, error) { return money.Divide(dec("1"), 2, nil) },
+		"nobody brings anything": func() ([]money.Portion, error) { return money.Divide(dec("1"), 2, weights("0", "0")) },
+		"places below":           func() ([]money.Portion, error) { return money.Divide(dec("1"), -1, one) },
+		"places above":           func() ([]money.Portion, error) { return money.Divide(dec("1"), 13, one) },
 	} {
 		if got, err := try(); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%s: %v, %v", name, got, err)
 		}
 	}
-	var e *yield.DecimalError
-	if _, err := yield.Divide(dec("1"), 0, weights("2", "-1")); !errors.As(err, &e) || e.Arg != "among[1].Weight" || e.Value != "-1" {
+	var e *money.DecimalError
+	if _, err := money.Divide(dec("1"), 0, weights("2", "-1")); !errors.As(err, &e) || e.Arg != "among[1].Weight" || e.Value != "-1" {
 		t.Errorf("a negative weight: %v", err)
 	}
 }
@@ -97,7 +97,7 @@ func TestDivideAddsUp(t *testing.T) {
 	for range 3000 {
 		places := int32(rng.IntN(13))
 		whole := decimal.New(rng.Int64N(1e12), -rng.Int32N(places+1))
-		among := make([]yield.Contribution, 1+rng.IntN(12))
+		among := make([]money.Contribution, 1+rng.IntN(12))
 		total := decimal.Zero
 		for i := range among {
 			among[i].Weight = decimal.New(rng.Int64N(1000), rng.Int32N(40)-25)
@@ -109,7 +109,7 @@ func TestDivideAddsUp(t *testing.T) {
 		if total.IsZero() {
 			continue
 		}
-		got, err := yield.Divide(whole, places, among)
+		got, err := money.Divide(whole, places, among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -135,32 +135,32 @@ func TestDivideAddsUp(t *testing.T) {
 
 func TestContributions(t *testing.T) {
 	for _, kg := range []float64{0, 12.34567, 1e7} {
-		if c, err := yield.BySugar("a", units.Kilograms(kg)); err != nil || !c.Weight.Equal(decimal.NewFromFloat(kg).Round(4)) {
+		if c, err := money.BySugar("a", units.Kilograms(kg)); err != nil || !c.Weight.Equal(decimal.NewFromFloat(kg).Round(4)) {
 			t.Errorf("BySugar(%v) = %v, %v", kg, c, err)
 		}
 	}
 	for _, kg := range []float64{-1e-9, 1.1e7, notNum, inf, -inf} {
-		if c, err := yield.BySugar("a", units.Kilograms(kg)); !errors.Is(err, units.ErrRange) || c.Name != "" {
+		if c, err := money.BySugar("a", units.Kilograms(kg)); !errors.Is(err, units.ErrRange) || c.Name != "" {
 			t.Errorf("BySugar(%v) = %v, %v", kg, c, err)
 		}
 	}
 	for _, n := range []int{0, 1, 1e7} {
-		if c, err := yield.ByTaps("a", n); err != nil || c.Weight.IntPart() != int64(n) {
+		if c, err := money.ByTaps("a", n); err != nil || c.Weight.IntPart() != int64(n) {
 			t.Errorf("ByTaps(%v) = %v, %v", n, c, err)
 		}
 	}
 	for _, n := range []int{-1, 1e7 + 1} {
-		if _, err := yield.ByTaps("a", n); !errors.Is(err, units.ErrRange) {
+		if _, err := money.ByTaps("a", n); !errors.Is(err, units.ErrRange) {
 			t.Errorf("ByTaps(%v): %v", n, err)
 		}
 	}
-	if c, err := yield.ByHours("a", 90*time.Minute); err != nil || !c.Weight.Equal(dec("1.5")) {
+	if c, err := money.ByHours("a", 90*time.Minute); err != nil || !c.Weight.Equal(dec("1.5")) {
 		t.Errorf("ByHours = %v, %v", c, err)
 	}
-	if c, err := yield.ByHours("a", 20*time.Minute); err != nil || !c.Weight.Equal(dec("0.3333")) {
+	if c, err := money.ByHours("a", 20*time.Minute); err != nil || !c.Weight.Equal(dec("0.3333")) {
 		t.Errorf("20 minutes = %v, %v", c, err)
 	}
-	if _, err := yield.ByHours("a", -time.Second); !errors.Is(err, units.ErrRange) {
+	if _, err := money.ByHours("a", -time.Second); !errors.Is(err, units.ErrRange) {
 		t.Errorf("ByHours: %v", err)
 	}
 }
@@ -169,11 +169,11 @@ func TestDivideJars(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 5))
 	sizes := []units.Volume{units.USGallon, units.USQuart, units.USPint, units.Liters(0.25), 8 * units.USFluidOunce}
 	for range 500 {
-		jars := make([]yield.Jars, 1+rng.IntN(5))
+		jars := make([]money.Jars, 1+rng.IntN(5))
 		for k := range jars {
-			jars[k] = yield.Jars{Label: sizes[rng.IntN(len(sizes))], Count: rng.IntN(30)}
+			jars[k] = money.Jars{Label: sizes[rng.IntN(len(sizes))], Count: rng.IntN(30)}
 		}
-		among := make([]yield.Contribution, 1+rng.IntN(6))
+		among := make([]money.Contribution, 1+rng.IntN(6))
 		total := 0.0
 		for i := range among {
 			w := rng.Int64N(50)
@@ -183,7 +183,7 @@ func TestDivideJars(t *testing.T) {
 			among[i].Weight = decimal.NewFromInt(w)
 			total += float64(w)
 		}
-		got, err := yield.DivideJars(jars, among)
+		got, err := money.DivideJars(jars, among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -215,7 +215,7 @@ func TestDivideJars(t *testing.T) {
 	// Equal claims: the greater weight first, then the first in the list.
 	for _, tt := range []struct {
 		count int
-		among []yield.Contribution
+		among []money.Contribution
 		want  []int
 	}{
 		{1, weights("1", "1", "1"), []int{1, 0, 0}},
@@ -224,7 +224,7 @@ func TestDivideJars(t *testing.T) {
 		{5, weights("0", "1", "0"), []int{0, 5, 0}},
 		{2, weights("1", "3"), []int{0, 2}}, // owed 0.5 and 1.5, then 0.5 and 0.5
 	} {
-		got, err := yield.DivideJars([]yield.Jars{{Label: pint, Count: tt.count}}, tt.among)
+		got, err := money.DivideJars([]money.Jars{{Label: pint, Count: tt.count}}, tt.among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -235,7 +235,7 @@ func TestDivideJars(t *testing.T) {
 			}
 		}
 	}
-	for name, jars := range map[string][]yield.Jars{
+	for name, jars := range map[string][]money.Jars{
 		"no jars":   nil,
 		"no label":  {{Label: 0, Count: 1}},
 		"NaN":       {{Label: units.Volume(notNum), Count: 1}},
@@ -245,11 +245,11 @@ func TestDivideJars(t *testing.T) {
 		"in all":    {{Label: pint, Count: 900_000}, {Label: pint, Count: 200_000}},
 		"too large": {{Label: units.Liters(10_000.1), Count: 1}},
 	} {
-		if got, err := yield.DivideJars(jars, weights("1")); got != nil || !errors.Is(err, units.ErrRange) {
+		if got, err := money.DivideJars(jars, weights("1")); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%s: %v, %v", name, got, err)
 		}
 	}
-	if got, err := yield.DivideJars([]yield.Jars{{Label: pint, Count: 1}}, nil); got != nil || !errors.Is(err, units.ErrRange) {
+	if got, err := money.DivideJars([]money.Jars{{Label: pint, Count: 1}}, nil); got != nil || !errors.Is(err, units.ErrRange) {
 		t.Errorf("nobody: %v, %v", got, err)
 	}
 }
@@ -263,15 +263,15 @@ func FuzzDivide(f *testing.F) {
 		if err != nil {
 			return
 		}
-		var among []yield.Contribution
+		var among []money.Contribution
 		for _, s := range []string{a, b, c} {
 			d, err := decimal.NewFromString(s)
 			if err != nil {
 				return
 			}
-			among = append(among, yield.Contribution{Weight: d})
+			among = append(among, money.Contribution{Weight: d})
 		}
-		got, err := yield.Divide(w, places, among)
+		got, err := money.Divide(w, places, among)
 		if err != nil {
 			return
 		}
@@ -286,15 +286,15 @@ func BenchmarkDivide(b *testing.B) {
 	among := weights("11.0472", "13.7809", "9.2301")
 	whole := dec("12.40")
 	for b.Loop() {
-		_, _ = yield.Divide(whole, 2, among)
+		_, _ = money.Divide(whole, 2, among)
 	}
 }
 
 func BenchmarkDivideJars(b *testing.B) {
 	b.ReportAllocs()
 	among := weights("11.0472", "13.7809", "9.2301")
-	jars := []yield.Jars{{Label: units.USQuart, Count: 30}, {Label: units.USPint, Count: 40}}
+	jars := []money.Jars{{Label: units.USQuart, Count: 30}, {Label: units.USPint, Count: 40}}
 	for b.Loop() {
-		_, _ = yield.DivideJars(jars, among)
+		_, _ = money.DivideJars(jars, among)
 	}
 }

@@ -1,4 +1,4 @@
-package yield_test
+package money_test
 
 import (
 	"errors"
@@ -9,7 +9,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // Three invented neighbors pool their sap. What counts is the sugar they
@@ -24,21 +24,21 @@ func ExampleDivide() {
 		{"Creek lot", units.USGallons(200), 1.8},
 		{"Old orchard", units.USGallons(80), 3.0},
 	}
-	var among []yield.Contribution
+	var among []money.Contribution
 	for _, b := range brought {
 		rho, err := density.Solution(b.brix, units.Celsius(20))
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		c, err := yield.BySugar(b.name, b.brix.Sugar(rho.Mass(b.sap)))
+		c, err := money.BySugar(b.name, b.brix.Sugar(rho.Mass(b.sap)))
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
 		among = append(among, c)
 	}
-	percent, err := yield.Divide(decimal.NewFromInt(100), 2, among)
+	percent, err := money.Divide(decimal.NewFromInt(100), 2, among)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -54,11 +54,11 @@ func ExampleDivide() {
 
 // Half of the syrup goes by taps and half by hours: two divisions, each exact.
 func ExampleDivide_twoMeasures() {
-	taps := []yield.Contribution{{Name: "Ana", Weight: decimal.NewFromInt(40)}, {Name: "Bo", Weight: decimal.NewFromInt(20)}}
-	hours := []yield.Contribution{{Name: "Ana", Weight: decimal.NewFromInt(5)}, {Name: "Bo", Weight: decimal.NewFromInt(15)}}
+	taps := []money.Contribution{{Name: "Ana", Weight: decimal.NewFromInt(40)}, {Name: "Bo", Weight: decimal.NewFromInt(20)}}
+	hours := []money.Contribution{{Name: "Ana", Weight: decimal.NewFromInt(5)}, {Name: "Bo", Weight: decimal.NewFromInt(15)}}
 	half := decimal.RequireFromString("6.20") // US gal, of 12.40
-	byTaps, err1 := yield.Divide(half, 2, taps)
-	byHours, err2 := yield.Divide(half, 2, hours)
+	byTaps, err1 := money.Divide(half, 2, taps)
+	byHours, err2 := money.Divide(half, 2, hours)
 	if err := errors.Join(err1, err2); err != nil {
 		fmt.Println(err)
 		return
@@ -72,19 +72,19 @@ func ExampleDivide_twoMeasures() {
 }
 
 func ExampleBySugar() {
-	c, err := yield.BySugar("Hill house", units.Pounds(24.3))
+	c, err := money.BySugar("Hill house", units.Pounds(24.3))
 	fmt.Println(c.Name, c.Weight, "kg", err)
 	// Output: Hill house 11.0223 kg <nil>
 }
 
 func ExampleByTaps() {
-	c, err := yield.ByTaps("Hill house", 60)
+	c, err := money.ByTaps("Hill house", 60)
 	fmt.Println(c.Weight, err)
 	// Output: 60 <nil>
 }
 
 func ExampleByHours() {
-	c, err := yield.ByHours("Hill house", 7*time.Hour+45*time.Minute)
+	c, err := money.ByHours("Hill house", 7*time.Hour+45*time.Minute)
 	fmt.Println(c.Weight, err)
 	// Output: 7.75 <nil>
 }
@@ -92,12 +92,12 @@ func ExampleByHours() {
 // Seven quarts and five pints for two people, two parts to one: of 9.5 quarts
 // in all they are owed 6.33 and 3.17.
 func ExampleDivideJars() {
-	jars := []yield.Jars{{Label: units.USQuart, Count: 7}, {Label: units.USPint, Count: 5}}
-	parts := []yield.Contribution{
+	jars := []money.Jars{{Label: units.USQuart, Count: 7}, {Label: units.USPint, Count: 5}}
+	parts := []money.Contribution{
 		{Name: "Ana", Weight: decimal.NewFromInt(2)},
 		{Name: "Bo", Weight: decimal.NewFromInt(1)},
 	}
-	baskets, err := yield.DivideJars(jars, parts)
+	baskets, err := money.DivideJars(jars, parts)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -111,8 +111,8 @@ func ExampleDivideJars() {
 }
 
 func ExampleDecimalError() {
-	_, err := yield.Divide(decimal.NewFromInt(-3), 0, []yield.Contribution{{Weight: decimal.NewFromInt(1)}})
-	var e *yield.DecimalError
+	_, err := money.Divide(decimal.NewFromInt(-3), 0, []money.Contribution{{Weight: decimal.NewFromInt(1)}})
+	var e *money.DecimalError
 	if errors.As(err, &e) {
 		fmt.Println(e.Arg, e.Value, errors.Is(err, units.ErrRange))
 	}
@@ -120,13 +120,13 @@ func ExampleDecimalError() {
 }
 
 func ExampleDecimalError_Error() {
-	_, err := yield.Divide(decimal.NewFromInt(1), 0, []yield.Contribution{{Weight: decimal.Zero}})
+	_, err := money.Divide(decimal.NewFromInt(1), 0, []money.Contribution{{Weight: decimal.Zero}})
 	fmt.Println(err)
-	// Output: yield.Divide: among 0: nobody brought anything: give at least one weight above 0
+	// Output: money.Divide: among 0: nobody brought anything: give at least one weight above 0
 }
 
 func ExampleDecimalError_Unwrap() {
-	err := &yield.DecimalError{Func: "yield.Divide", Arg: "whole", Reason: "too many digits"}
+	err := &money.DecimalError{Func: "money.Divide", Arg: "whole", Reason: "too many digits"}
 	fmt.Println(err.Unwrap())
 	// Output: out of range
 }

@@ -1,4 +1,4 @@
-package yield
+package money
 
 import (
 	"github.com/shopspring/decimal"
@@ -47,7 +47,7 @@ type Statement struct {
 // answer is the zero Statement and a [units.RangeError] or [DecimalError] that
 // names the delivery.
 func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
-	const fn = "yield.Offer.Statement"
+	const fn = "money.Offer.Statement"
 	if err := limit.Entries(fn, "deliveries", len(deliveries)); err != nil {
 		return Statement{}, err
 	}

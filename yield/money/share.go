@@ -1,4 +1,4 @@
-package yield
+package money
 
 import (
 	"cmp"
@@ -43,7 +43,7 @@ type Contribution struct {
 // Range: 0 to 1e7 kg. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func BySugar(name string, sugar units.Mass) (Contribution, error) {
-	if err := limit.In("yield.BySugar", "sugar", sugar.Kilograms(), 0, maxContributed, "kg", "what one brings is not negative"); err != nil {
+	if err := limit.In("money.BySugar", "sugar", sugar.Kilograms(), 0, maxContributed, "kg", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	return Contribution{name, toDecimal(sugar.Kilograms(), sugarPlaces)}, nil
@@ -54,7 +54,7 @@ func BySugar(name string, sugar units.Mass) (Contribution, error) {
 // Range: 0 to 1e7. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func ByTaps(name string, taps int) (Contribution, error) {
-	if err := limit.In("yield.ByTaps", "taps", float64(taps), 0, maxContributed, "", "what one brings is not negative"); err != nil {
+	if err := limit.In("money.ByTaps", "taps", float64(taps), 0, maxContributed, "", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	return Contribution{name, decimal.NewFromInt(int64(taps))}, nil
@@ -66,7 +66,7 @@ func ByTaps(name string, taps int) (Contribution, error) {
 // Range: 0 to 1e7 hours. Outside it the answer is the zero Contribution and a
 // [units.RangeError].
 func ByHours(name string, worked time.Duration) (Contribution, error) {
-	if err := limit.In("yield.ByHours", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
+	if err := limit.In("money.ByHours", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	ns := decimal.NewFromInt(int64(worked))
@@ -99,7 +99,7 @@ type Portion struct {
 // Brix, 200 at 1.8 and 80 at 3.0 share 32.44, 40.46 and 27.10 percent
 // (computed).
 func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portion, error) {
-	const fn = "yield.Divide"
+	const fn = "money.Divide"
 	if err := limit.In(fn, "places", float64(places), 0, maxPlaces, "", "2 for cents and percent, 0 for jars"); err != nil {
 		return nil, err
 	}
@@ -183,7 +183,7 @@ type Basket struct {
 // the answer under 100 MB. Outside the range the answer is nil and a
 // [units.RangeError] or [DecimalError].
 func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
-	const fn = "yield.DivideJars"
+	const fn = "money.DivideJars"
 	total, err := totalWeight(fn, among)
 	if err != nil {
 		return nil, err
