@@ -147,13 +147,13 @@
 //	  hole-worked                       tapping.Hole.Volume
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
-//	  natural-vacuum-worked             tapping.NaturalVacuum
+//	  natural-vacuum-worked             season.NaturalVacuum
 //	                                    density.Solution times g
-//	  producing-week-coefficients       tapping.HouleProbability
-//	  producing-week-worked             tapping.HouleProbability
-//	  degree-day-methods                tapping.GrowingDegreeDays
-//	                                    tapping.DegreeDayRule.Day
-//	  sap-sugar                         tapping.SugarFigures
+//	  producing-week-coefficients       season.HouleProbability
+//	  producing-week-worked             season.HouleProbability
+//	  degree-day-methods                season.GrowingDegreeDays
+//	                                    season.DegreeDayRule.Day
+//	  sap-sugar                         season.SugarFigures
 //
 // The other tables there hold facts, such as cautions.
 //

@@ -46,15 +46,15 @@
 //
 // # Season
 //
-// [ReadWeather] reads daily or hourly temperatures; gaps and days given twice
-// are told with their line. A [Criterion] says which days run, each named by
-// its paper. [History] makes a window of a station's past: the median and
-// spread of the first and the last run. A hole dries in weeks: [TapTiming] tells
+// [example.org/sapreckoner/tapping/season.ReadWeather] reads daily or hourly temperatures; gaps and days given twice
+// are told with their line. A [example.org/sapreckoner/tapping/season.Criterion] says which days run, each named by
+// its paper. [example.org/sapreckoner/tapping/season.History] makes a window of a station's past: the median and
+// spread of the first and the last run. A hole dries in weeks: [example.org/sapreckoner/tapping/season.TapTiming] tells
 // which date catches the most running days within its life, and on a day of the
 // season whether to tap now, wait, or leave it. Warmth is summed by the method of
-// the calendar that it is held against: [DegreeDayRule], [BloomRule].
-// [LookAhead] reads a forecast, and
-// [ProducingWeeks] runs the equation of Houle and others:
+// the calendar that it is held against: [example.org/sapreckoner/tapping/season.DegreeDayRule], [example.org/sapreckoner/tapping/season.BloomRule].
+// [example.org/sapreckoner/tapping/season.LookAhead] reads a forecast, and
+// [example.org/sapreckoner/tapping/season.ProducingWeeks] runs the equation of Houle and others:
 //
 //	logit p = -5.09 + 0.722 N - 0.014 N^2 - 0.07 G      producing if p > 0.51
 //
@@ -63,11 +63,11 @@
 //
 // # Sap
 //
-// [SapModel] makes an honest, wide band of the published yields: by gravity
+// [example.org/sapreckoner/tapping/season.SapModel] makes an honest, wide band of the published yields: by gravity
 // unless a vacuum is given, and then with the disagreement of the sources as a
-// range ([VacuumGain]). A line full of falling sap draws its own vacuum, 1 inHg
-// for 1.125 ft ([NaturalVacuum]). [PailRound] tells which pails overflow before
-// the next round, and [SapSugar] what sugar was published for a species.
+// range ([example.org/sapreckoner/tapping/season.VacuumGain]). A line full of falling sap draws its own vacuum, 1 inHg
+// for 1.125 ft ([example.org/sapreckoner/tapping/season.NaturalVacuum]). [example.org/sapreckoner/tapping/season.PailRound] tells which pails overflow before
+// the next round, and [example.org/sapreckoner/tapping/season.SapSugar] what sugar was published for a species.
 //
 // # Numbers
 //

@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/internal/limit/limittest"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -104,41 +105,41 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "TapsPer", "1 m2", "1e6 ha", units.ParseArea, func(a units.Area) error {
 		return num(tapping.StandCount{}.TapsPer(units.Acre, a))
 	})
-	limittest.InEveryUnit(t, "WithVacuum", "", "28 inHg", units.ParsePressure, func(p units.Pressure) error { return num(tapping.WithVacuum(p)) })
-	limittest.InEveryUnit(t, "VacuumGain", "", "28 inHg", units.ParsePressure, func(p units.Pressure) error { return num(tapping.VacuumGain(p)) })
-	length("NaturalVacuum", "", "1000 ft", func(l units.Length) error { return num(tapping.NaturalVacuum(l)) })
+	limittest.InEveryUnit(t, "WithVacuum", "", "28 inHg", units.ParsePressure, func(p units.Pressure) error { return num(season.WithVacuum(p)) })
+	limittest.InEveryUnit(t, "VacuumGain", "", "28 inHg", units.ParsePressure, func(p units.Pressure) error { return num(season.VacuumGain(p)) })
+	length("NaturalVacuum", "", "1000 ft", func(l units.Length) error { return num(season.NaturalVacuum(l)) })
 
-	quart := tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: units.USQuart}}
-	pails := func(p tapping.Pail, sap tapping.Figure[units.Volume]) error {
-		return num(tapping.PailRound([]tapping.Pail{p}, sap, 8*time.Hour, 8*time.Hour))
+	quart := season.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: units.USQuart}}
+	pails := func(p season.Pail, sap season.Figure[units.Volume]) error {
+		return num(season.PailRound([]season.Pail{p}, sap, 8*time.Hour, 8*time.Hour))
 	}
-	volume("Pail.Size", "0.001 US gal", "100 US gal", func(v units.Volume) error { return pails(tapping.Pail{Size: v, Taps: 1}, quart) })
+	volume("Pail.Size", "0.001 US gal", "100 US gal", func(v units.Volume) error { return pails(season.Pail{Size: v, Taps: 1}, quart) })
 	volume("Pail.Holds", "", "4 US gal", func(v units.Volume) error {
-		return pails(tapping.Pail{Size: 4 * units.USGallon, Holds: v, Taps: 1}, quart)
+		return pails(season.Pail{Size: 4 * units.USGallon, Holds: v, Taps: 1}, quart)
 	})
 	volume("sap, high", "1 US qt", "100 US gal", func(v units.Volume) error {
-		return pails(tapping.Pail{Size: 4 * units.USGallon, Taps: 1}, tapping.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: v}})
+		return pails(season.Pail{Size: 4 * units.USGallon, Taps: 1}, season.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: units.USQuart, High: v}})
 	})
 
 	temp := func(name, low, high string, call func(units.Temperature) error) {
 		t.Helper()
 		limittest.InEveryUnit(t, name, low, high, units.ParseTemperature, call)
 	}
-	temp("NewCriterion", "-95 C", "60 C", func(at units.Temperature) error { return num(tapping.NewCriterion("own", at, units.Celsius(5))) })
+	temp("NewCriterion", "-95 C", "60 C", func(at units.Temperature) error { return num(season.NewCriterion("own", at, units.Celsius(5))) })
 	temp("NewDegreeDayRule, base", "-95 C", "60 C", func(at units.Temperature) error {
-		return num(tapping.NewDegreeDayRule(tapping.DailyMean, at, units.Celsius(math.Inf(1))))
+		return num(season.NewDegreeDayRule(season.DailyMean, at, units.Celsius(math.Inf(1))))
 	})
 	temp("NewDegreeDayRule, upper", "50 F", "", func(at units.Temperature) error {
-		return num(tapping.NewDegreeDayRule(tapping.DailyMean, units.Celsius(10), at))
+		return num(season.NewDegreeDayRule(season.DailyMean, units.Celsius(10), at))
 	})
 	date := time.Date(2026, 3, 1, 0, 0, 0, 0, time.UTC)
 	temp("Day.Min", "-95 C", "10 C", func(at units.Temperature) error {
-		return num(tapping.NewWeather([]tapping.Day{{Date: date, Min: at, Max: units.Celsius(10)}}))
+		return num(season.NewWeather([]season.Day{{Date: date, Min: at, Max: units.Celsius(10)}}))
 	})
 	temp("Day.Max", "-5 C", "60 C", func(at units.Temperature) error {
-		return num(tapping.NewWeather([]tapping.Day{{Date: date, Min: units.Celsius(-5), Max: at}}))
+		return num(season.NewWeather([]season.Day{{Date: date, Min: units.Celsius(-5), Max: at}}))
 	})
-	weather, err := tapping.NewWeather([]tapping.Day{{Date: date, Min: units.Celsius(-5), Max: units.Celsius(5)}})
+	weather, err := season.NewWeather([]season.Day{{Date: date, Min: units.Celsius(-5), Max: units.Celsius(5)}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -158,13 +159,13 @@ func TestLimitsInEveryUnit(t *testing.T) {
 func TestHairBeyondTheLimit(t *testing.T) {
 	const inch = units.Inch
 	const more = 1 + 5e-12
-	full := tapping.Pail{Size: 4 * units.USGallon, Holds: 4 * units.USGallon * more, Taps: 1}
-	none := tapping.Figure[units.Volume]{}
-	out, err := tapping.PailRound([]tapping.Pail{full}, none, time.Hour, 2*time.Hour)
+	full := season.Pail{Size: 4 * units.USGallon, Holds: 4 * units.USGallon * more, Taps: 1}
+	none := season.Figure[units.Volume]{}
+	out, err := season.PailRound([]season.Pail{full}, none, time.Hour, 2*time.Hour)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if o := out[0]; o.Overflow != tapping.Lasts || o.FullAfter != 2*time.Hour || o.Spilled.High > 0 {
+	if o := out[0]; o.Overflow != season.Lasts || o.FullAfter != 2*time.Hour || o.Spilled.High > 0 {
 		t.Errorf("a full pail and no sap: %+v", o)
 	}
 	hole, _ := tapping.NewHole(5./16*inch, 1.5*inch, 0)

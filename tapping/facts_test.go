@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -23,11 +24,11 @@ func TestFacts(t *testing.T) {
 	slow, _ := tapping.DepthAdvised(tapping.Slow)
 	dry, dried := tapping.HoleLife()
 	lives := tapping.LifeFigures()
-	bloom, full := tapping.SilverMapleBloom()
-	gain16 := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(16.5 * units.InchMercury))
-	one := must[tapping.Figure[units.Share]](t)(tapping.VacuumGain(1 * units.InchMercury))
-	season := must[tapping.SapModel](t)(tapping.NewSapModel(tapping.Method{}, 30)).Season()
-	flow := tapping.SapFlowDay()
+	bloom, full := season.SilverMapleBloom()
+	gain16 := must[season.Figure[units.Share]](t)(season.VacuumGain(16.5 * units.InchMercury))
+	one := must[season.Figure[units.Share]](t)(season.VacuumGain(1 * units.InchMercury))
+	spring := must[season.SapModel](t)(season.NewSapModel(season.Method{}, 30)).Season()
+	flow := season.SapFlowDay()
 	for _, c := range []struct {
 		table, row, column string
 		got                float64
@@ -58,10 +59,10 @@ func TestFacts(t *testing.T) {
 		{"conductive-wood-facts", "stained volume over hole volume, sugar maple", "value", tapping.StainRatio},
 		{"bud-degree-days", "silver maple first bloom", "value", bloom.Fahrenheit()},
 		{"bud-degree-days", "silver maple full bloom", "value", full.Fahrenheit()},
-		{"bud-degree-days", "calendar base", "value", tapping.BloomRule().Base().Fahrenheit()},
-		{"bud-degree-days", "calendar upper limit", "value", tapping.BloomRule().Upper().Fahrenheit()},
-		{"yield-effects", "per tap, gravity", "low", season.Low.USGallons()},
-		{"yield-effects", "per tap, gravity", "high", season.High.USGallons()},
+		{"bud-degree-days", "calendar base", "value", season.BloomRule().Base().Fahrenheit()},
+		{"bud-degree-days", "calendar upper limit", "value", season.BloomRule().Upper().Fahrenheit()},
+		{"yield-effects", "per tap, gravity", "low", spring.Low.USGallons()},
+		{"yield-effects", "per tap, gravity", "high", spring.High.USGallons()},
 		{"yield-effects", "each inHg of vacuum at the hole", "low", one.Low.Percents()},
 		{"yield-effects", "vacuum 16-17 inHg against gravity", "high", gain16.High.Percents()},
 	} {

@@ -14,7 +14,7 @@ import (
 
 // ErrNotCovered is what the errors of silent sources unwrap to: a guideline says
 // nothing about the trunk ([*NotCoveredError]), or nobody published a figure of
-// the species here ([SapSugar]).
+// the species here ([example.org/sapreckoner/tapping/season.SapSugar]).
 var ErrNotCovered = errors.New("not covered")
 
 // NotCoveredError says that a guideline is silent about a trunk. Silence is no

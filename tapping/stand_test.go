@@ -13,6 +13,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -142,7 +143,7 @@ func TestReadersPassOnErrors(t *testing.T) {
 	_, err := tapping.ReadStand(r)
 	rowError(t, "stand", err, 0, "", errBroken)
 	r = io.MultiReader(strings.NewReader("date,tmin_c,tmax_c\n"), broken{})
-	_, err = tapping.ReadWeather(r)
+	_, err = season.ReadWeather(r)
 	rowError(t, "weather", err, 0, "", errBroken)
 }
 

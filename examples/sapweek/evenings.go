@@ -11,7 +11,7 @@ import (
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/sugar"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -71,8 +71,8 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	if p.keep = s.keep; p.keep == 0 {
 		p.keep = waits(p.growth).plan
 	}
-	least := func(v tapping.Figure[units.Volume]) units.Volume { return v.Low }
-	most := func(v tapping.Figure[units.Volume]) units.Volume { return v.High }
+	least := func(v season.Figure[units.Volume]) units.Volume { return v.Low }
+	most := func(v season.Figure[units.Volume]) units.Volume { return v.High }
 	if p.low, err = p.firing(f, p.sugar.Low, least); err != nil {
 		return err
 	}
@@ -83,7 +83,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 }
 
 // firing plans one end of the band.
-func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Figure[units.Volume]) units.Volume) (out firing, err error) {
+func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
 	s := p.given
 	if out.power, err = p.power(f, brix); err != nil {
 		return out, err

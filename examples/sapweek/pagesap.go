@@ -8,11 +8,12 @@ import (
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/cli"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
 
-func rough(s tapping.Figure[units.Volume]) cli.Value {
+func rough(s season.Figure[units.Volume]) cli.Value {
 	return cli.Between(cli.Rough(cli.Volume(s.Low)), cli.Rough(cli.Volume(s.High)))
 }
 
@@ -24,8 +25,8 @@ func (p page) sapPart(part *cli.Part) {
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
 	}
-	if p.given.drop > tapping.LongestDrop {
-		part.Remark("A fall of more than " + tapping.LongestDrop.Text(units.Foot, 1) + " (" + tapping.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
+	if p.given.drop > season.LongestDrop {
+		part.Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
 	}
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	var rows [][]cli.Value
@@ -78,7 +79,7 @@ func (p page) pailPart(part *cli.Part) {
 		}
 		row = append(row, rough(r.Then), cli.Words(r.Overflow.String()))
 		full := cli.Words("")
-		if r.Overflow != tapping.Lasts {
+		if r.Overflow != season.Lasts {
 			full, spills = cli.Hours(r.FullAfter), true
 		}
 		if daily {

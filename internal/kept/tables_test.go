@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -27,11 +28,11 @@ func read[T any](f func(io.Reader) (T, error)) func(io.Reader) (any, error) {
 // tables lists a file of every kind. The data is invented; what is wanted is
 // typed from the file.
 var tables = []table{
-	{"weather-days.csv", read(weather), []tapping.Day{
+	{"weather-days.csv", read(weather), []season.Day{
 		{Date: date(1), Min: units.Celsius(-6.125), Max: units.Celsius(4.5)},
 		{Date: date(3), Min: units.Celsius(-2), Max: units.Celsius(7.25)},
 	}},
-	{"weather-hours.csv", read(weather), []tapping.Day{
+	{"weather-hours.csv", read(weather), []season.Day{
 		// 24 readings of the first day: 23 F at 05:00 and 50 F at 15:00. The second
 		// has one, and is not known.
 		{Date: date(1), Min: units.Fahrenheit(23), Max: units.Fahrenheit(50)},
@@ -44,8 +45,8 @@ var tables = []table{
 
 func date(day int) time.Time { return time.Date(2024, time.March, day, 0, 0, 0, 0, time.UTC) }
 
-func weather(r io.Reader) ([]tapping.Day, error) {
-	w, err := tapping.ReadWeather(r)
+func weather(r io.Reader) ([]season.Day, error) {
+	w, err := season.ReadWeather(r)
 	return w.Days(), err
 }
 

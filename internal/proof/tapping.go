@@ -8,6 +8,7 @@ import (
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/internal/coef"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -19,16 +20,16 @@ func Tapping() []check.Claim {
 		{Table: "hole-worked", Column: "volume_in3", Func: "tapping.Hole.Volume", Got: holeVolume},
 		{Table: "conductive-wood", Column: "least_growth", Func: "tapping.TappingBand.GrowthNeeded", Got: leastGrowth},
 		{Table: "growth-two-taps", Column: "growth", Func: "tapping.TappingBand.GrowthNeeded", Got: twoTapGrowth},
-		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "tapping.NaturalVacuum", Got: vacuumColumn},
+		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "season.NaturalVacuum", Got: vacuumColumn},
 		{Table: "natural-vacuum-worked", Column: "column_ft", Func: "density.Solution times g", Got: columnByWeight},
-		{Table: "producing-week-coefficients", Column: "value", Func: "tapping.HouleProbability", Got: houleCoefficient},
-		{Table: "producing-week-worked", Column: "p", Func: "tapping.HouleProbability", Got: houleProbability},
-		{Table: "degree-day-methods", Column: "mean", Func: "tapping.GrowingDegreeDays", Got: meanDegreeDays},
-		{Table: "degree-day-methods", Column: "mean", Func: "tapping.DegreeDayRule.Day", Got: degreeDays(tapping.DailyMean)},
-		{Table: "degree-day-methods", Column: "single_sine", Func: "tapping.DegreeDayRule.Day", Got: degreeDays(tapping.SingleSine)},
-		{Table: "sap-sugar", Column: "low", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Low })},
-		{Table: "sap-sugar", Column: "high", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.High })},
-		{Table: "sap-sugar", Column: "mean", Func: "tapping.SugarFigures", Got: sapSugar(func(f tapping.SugarFigure) units.Brix { return f.Mean })},
+		{Table: "producing-week-coefficients", Column: "value", Func: "season.HouleProbability", Got: houleCoefficient},
+		{Table: "producing-week-worked", Column: "p", Func: "season.HouleProbability", Got: houleProbability},
+		{Table: "degree-day-methods", Column: "mean", Func: "season.GrowingDegreeDays", Got: meanDegreeDays},
+		{Table: "degree-day-methods", Column: "mean", Func: "season.DegreeDayRule.Day", Got: degreeDays(season.DailyMean)},
+		{Table: "degree-day-methods", Column: "single_sine", Func: "season.DegreeDayRule.Day", Got: degreeDays(season.SingleSine)},
+		{Table: "sap-sugar", Column: "low", Func: "season.SugarFigures", Got: sapSugar(func(f season.SugarFigure) units.Brix { return f.Low })},
+		{Table: "sap-sugar", Column: "high", Func: "season.SugarFigures", Got: sapSugar(func(f season.SugarFigure) units.Brix { return f.High })},
+		{Table: "sap-sugar", Column: "mean", Func: "season.SugarFigures", Got: sapSugar(func(f season.SugarFigure) units.Brix { return f.Mean })},
 	}
 }
 
@@ -111,7 +112,7 @@ func twoTapGrowth(r check.Row) (float64, error) {
 // vacuumColumn is the drop in feet that draws the vacuum of the row: the
 // vacuum is in proportion to the drop.
 func vacuumColumn(r check.Row) (float64, error) {
-	p, err := tapping.NaturalVacuum(1 * units.Foot)
+	p, err := season.NaturalVacuum(1 * units.Foot)
 	return r.Float("vacuum_inHg") / p.InchesMercury(), err
 }
 
@@ -124,34 +125,34 @@ func columnByWeight(r check.Row) (float64, error) {
 
 func houleCoefficient(r check.Row) (float64, error) {
 	if r.Text("name") == "threshold of p" {
-		return tapping.HouleThreshold, nil
+		return season.HouleThreshold, nil
 	}
 	return listed(coef.Houle(), r.Text("name"))
 }
 
 func houleProbability(r check.Row) (float64, error) {
-	return tapping.HouleProbability(int(r.Float("N")), tapping.DegreeDays(r.Float("G")))
+	return season.HouleProbability(int(r.Float("N")), season.DegreeDays(r.Float("G")))
 }
 
-func dayOf(r check.Row) tapping.Day {
-	return tapping.Day{Min: units.Fahrenheit(r.Float("Tmin_F")), Max: units.Fahrenheit(r.Float("Tmax_F"))}
+func dayOf(r check.Row) season.Day {
+	return season.Day{Min: units.Fahrenheit(r.Float("Tmin_F")), Max: units.Fahrenheit(r.Float("Tmax_F"))}
 }
 
 func meanDegreeDays(r check.Row) (float64, error) {
-	return tapping.GrowingDegreeDays(dayOf(r), units.Fahrenheit(50)).Fahrenheit(), nil
+	return season.GrowingDegreeDays(dayOf(r), units.Fahrenheit(50)).Fahrenheit(), nil
 }
 
 // degreeDays is the warmth of the row over 50 F, without an upper limit.
-func degreeDays(m tapping.DegreeDayMethod) func(check.Row) (float64, error) {
+func degreeDays(m season.DegreeDayMethod) func(check.Row) (float64, error) {
 	return func(r check.Row) (float64, error) {
-		rule, err := tapping.NewDegreeDayRule(m, units.Fahrenheit(50), units.Celsius(math.Inf(1)))
+		rule, err := season.NewDegreeDayRule(m, units.Fahrenheit(50), units.Celsius(math.Inf(1)))
 		return rule.Day(dayOf(r)).Fahrenheit(), err
 	}
 }
 
-func sapSugar(figure func(tapping.SugarFigure) units.Brix) func(check.Row) (float64, error) {
+func sapSugar(figure func(season.SugarFigure) units.Brix) func(check.Row) (float64, error) {
 	return func(r check.Row) (float64, error) {
-		for _, f := range tapping.SugarFigures() {
+		for _, f := range season.SugarFigures() {
 			if f.What == r.Text("what") && f.Source == r.Text("source") {
 				return float64(figure(f)), nil
 			}

@@ -5,13 +5,13 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
 
 func weatherError(table string) error {
-	_, err := tapping.ReadWeather(strings.NewReader(table))
+	_, err := season.ReadWeather(strings.NewReader(table))
 	return err
 }
 

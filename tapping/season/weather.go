@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"fmt"
@@ -55,7 +55,7 @@ func NewWeather(days []Day) (Weather, error) {
 	var b weatherBuilder
 	for i, d := range days {
 		if err := b.add(d, 0); err != nil {
-			return Weather{}, fmt.Errorf("tapping.NewWeather: day %d: %w", i+1, err)
+			return Weather{}, fmt.Errorf("season.NewWeather: day %d: %w", i+1, err)
 		}
 	}
 	return b.w, nil
@@ -77,7 +77,7 @@ func (w Weather) Len() int { return len(w.days) }
 // [*units.RangeError].
 func (w Weather) Shift(d units.TempDiff) (Weather, error) {
 	const most = 10.0
-	if err := limit.Within("tapping.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
+	if err := limit.Within("season.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
 		return Weather{}, err
 	}
 	days := slices.Clone(w.days)
@@ -96,7 +96,7 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if err := limit.Count("tapping.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+	if err := limit.Count("season.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
 		return err
 	}
 	n := dayNumber(date)
@@ -129,7 +129,7 @@ func (b *weatherBuilder) add(d Day, line int) error {
 	if err := checkAir("maximum", d.Max); err != nil {
 		return err
 	}
-	if err := limit.Within("tapping.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
+	if err := limit.Within("season.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
 		return err
 	}
 	if err := b.seen(d.Date, line); err != nil {
@@ -150,7 +150,7 @@ func (b *weatherBuilder) skip(date time.Time, line int) error {
 }
 
 func checkAir(arg string, t units.Temperature) error {
-	return limit.Within("tapping.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
+	return limit.Within("season.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
 }
 
 // dayNumber counts calendar days from 1 January 1970.

@@ -1,16 +1,16 @@
-package tapping_test
+package season_test
 
 import (
 	"testing"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 )
 
 // What a source does not print stands as 0: a mean beside the range of Quebec's
 // producers alone, and no range beside the two means.
 func TestSugarFiguresNotPrinted(t *testing.T) {
 	ranges, means := 0, 0
-	for _, f := range tapping.SugarFigures() {
+	for _, f := range season.SugarFigures() {
 		if f.Low == 0 != (f.High == 0) {
 			t.Errorf("%s, %s: half a range, %v to %v", f.What, f.Source, f.Low, f.High)
 		}

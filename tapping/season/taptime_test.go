@@ -1,4 +1,4 @@
-package tapping_test
+package season_test
 
 import (
 	"errors"
@@ -6,7 +6,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -22,17 +22,17 @@ func stretch(from, to string) (dates []string) {
 
 // likeSprings are springs whose sap runs February 14-19, March 4-17 and March 22
 // to April 2: 6, 14 and 12 days.
-func likeSprings(t *testing.T, years ...string) tapping.Weather {
-	var all []tapping.Weather
+func likeSprings(t *testing.T, years ...string) season.Weather {
+	var all []season.Weather
 	for _, y := range years {
 		runs := append(stretch(y+"-02-14", y+"-02-19"), stretch(y+"-03-04", y+"-03-17")...)
-		all = append(all, season(t, y+"-01-01", y+"-06-30", append(runs, stretch(y+"-03-22", y+"-04-02")...)...))
+		all = append(all, course(t, y+"-01-01", y+"-06-30", append(runs, stretch(y+"-03-22", y+"-04-02")...)...))
 	}
 	return joined(t, all...)
 }
 
-func timing(t testing.TB, w tapping.Weather, days int) tapping.TapTiming {
-	return must[tapping.TapTiming](t)(tapping.NewTapTiming(w, tapping.SeasonRule{Criterion: tapping.SapFlowDay()}, time.Duration(days)*oneDay))
+func timing(t testing.TB, w season.Weather, days int) season.TapTiming {
+	return must[season.TapTiming](t)(season.NewTapTiming(w, season.Rule{Criterion: season.SapFlowDay()}, time.Duration(days)*oneDay))
 }
 
 // A hole of March 1 lives through April 4: 14 + 12 = 26 of 32 days. The window
@@ -44,14 +44,14 @@ func TestTapWithinTheLifeOfTheHole(t *testing.T) {
 	w := likeSprings(t, "2021", "2022", "2023")
 	timed := timing(t, w, 35)
 	best := timed.Best()
-	want := tapping.TapWindow{From: calendar(time.February, 27), To: calendar(time.March, 4), Caught: 3 * 26, All: 3 * 32, Springs: 3}
+	want := season.TapWindow{From: calendar(time.February, 27), To: calendar(time.March, 4), Caught: 3 * 26, All: 3 * 32, Springs: 3}
 	if best != want {
 		t.Errorf("%+v, want %+v", best, want)
 	}
 	if best.String() != "February 27 to March 4" || timed.Springs() != 3 {
 		t.Errorf("%v, %d springs", best, timed.Springs())
 	}
-	for on, want := range map[tapping.CalendarDay]int{
+	for on, want := range map[season.CalendarDay]int{
 		calendar(time.February, 9): 18, calendar(time.February, 13): 20, calendar(time.March, 1): 26, calendar(time.March, 5): 25,
 		calendar(time.April, 2): 1, calendar(time.April, 3): 0, calendar(time.January, 1): 0,
 	} {
@@ -62,7 +62,7 @@ func TestTapWithinTheLifeOfTheHole(t *testing.T) {
 	if best := timing(t, w, 49).Best(); best.From != calendar(time.February, 13) || best.To != calendar(time.February, 14) || best.Caught != 96 {
 		t.Errorf("49 days: %+v", best)
 	}
-	if best := timing(t, season(t, "2021-01-01", "2021-06-30"), 35).Best(); best.Caught != 0 || best.String() != "no day" {
+	if best := timing(t, course(t, "2021-01-01", "2021-06-30"), 35).Best(); best.Caught != 0 || best.String() != "no day" {
 		t.Errorf("no run: %+v", best)
 	}
 }
@@ -73,10 +73,10 @@ func TestTapWithinTheLifeOfTheHole(t *testing.T) {
 func TestBestTapTimeIsThatOfBruteForce(t *testing.T) {
 	r := rand.New(rand.NewPCG(41, 42))
 	days := fiftyYears(r)
-	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay()}
+	rule := season.Rule{Criterion: season.SapFlowDay()}
 	for range 25 {
 		from, n := r.IntN(45), 1+r.IntN(5)
-		var some []tapping.Day
+		var some []season.Day
 		for _, d := range days {
 			if y := d.Date.Year() - days[0].Date.Year(); y >= from && y < from+n {
 				some = append(some, d)
@@ -86,10 +86,10 @@ func TestBestTapTimeIsThatOfBruteForce(t *testing.T) {
 		w := weather(t, some...)
 		timed := timing(t, w, life)
 		// Running days before full bloom, by date.
-		runs, sum, year := map[string]bool{}, tapping.DegreeDays(0), 0
-		_, full := tapping.SilverMapleBloom()
+		runs, sum, year := map[string]bool{}, season.DegreeDays(0), 0
+		_, full := season.SilverMapleBloom()
 		springs := map[int]int{}
-		adds := tapping.BloomRule().Days(w)
+		adds := season.BloomRule().Days(w)
 		for i, d := range some {
 			if d.Date.Month() > time.June {
 				continue
@@ -102,7 +102,7 @@ func TestBestTapTimeIsThatOfBruteForce(t *testing.T) {
 				runs[d.Date.Format(time.DateOnly)] = true
 			}
 		}
-		count := func(on tapping.CalendarDay) (caught int) {
+		count := func(on season.CalendarDay) (caught int) {
 			for y, days := range springs {
 				for k := 0; k < life && days > 163; k++ {
 					if d := on.In(y).AddDate(0, 0, k); d.Month() <= time.June && runs[d.Format(time.DateOnly)] {
@@ -130,21 +130,21 @@ func TestBestTapTimeIsThatOfBruteForce(t *testing.T) {
 
 func TestTapTimingRefuses(t *testing.T) {
 	w := likeSprings(t, "2021")
-	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay()}
+	rule := season.Rule{Criterion: season.SapFlowDay()}
 	for _, life := range []time.Duration{0, oneDay - time.Second, 184*oneDay + time.Hour, -oneDay} {
-		if got, err := tapping.NewTapTiming(w, rule, life); !errors.Is(err, units.ErrRange) || got.Springs() != 0 {
+		if got, err := season.NewTapTiming(w, rule, life); !errors.Is(err, units.ErrRange) || got.Springs() != 0 {
 			t.Errorf("%v: %v", life, err)
 		}
 	}
-	if _, err := tapping.NewTapTiming(w, tapping.SeasonRule{}, 30*oneDay); !errors.Is(err, units.ErrRange) {
+	if _, err := season.NewTapTiming(w, season.Rule{}, 30*oneDay); !errors.Is(err, units.ErrRange) {
 		t.Errorf("no criterion: %v", err)
 	}
 	// 19 of 181 days missing are more than a tenth.
-	short := season(t, "2021-01-01", "2021-06-11", "2021-03-01")
+	short := course(t, "2021-01-01", "2021-06-11", "2021-03-01")
 	if n := timing(t, short, 30).Springs(); n != 0 {
 		t.Errorf("%d springs", n)
 	}
-	if best := (tapping.TapTiming{}).Best(); best != (tapping.TapWindow{}) {
+	if best := (season.TapTiming{}).Best(); best != (season.TapWindow{}) {
 		t.Errorf("%+v", best)
 	}
 }

@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"fmt"
@@ -44,18 +44,18 @@ func (h Hemisphere) of(date time.Time) (year int, ok bool) {
 	return date.Year(), (date.Month() >= time.July) == (h == South)
 }
 
-// SeasonRule tells what counts as a run of sap.
-type SeasonRule struct {
+// Rule tells what counts as a run of sap.
+type Rule struct {
 	Criterion  Criterion  // which days run; [SapFlowDay] to start with
 	RunDays    int        // running days within a week that make a run, 0 to 7; 0 is 1: every such day counts
 	Hemisphere Hemisphere // where the spring is
 }
 
-func (r SeasonRule) check(fn string) error {
+func (r Rule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
-		return fmt.Errorf("%s: no criterion is set: %w: tapping.SapFlowDay() is one to start with", fn, units.ErrRange)
+		return fmt.Errorf("%s: no criterion is set: %w: season.SapFlowDay() is one to start with", fn, units.ErrRange)
 	}
-	if err := limit.Count(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "tapping.North or tapping.South"); err != nil {
+	if err := limit.Count(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "season.North or season.South"); err != nil {
 		return err
 	}
 	return limit.Count(fn, "run days", r.RunDays, 0, 7, "a single warm day of January is no run; 3 days in a week are one")
@@ -76,14 +76,14 @@ type Season struct {
 //
 // A rule without a criterion, or with RunDays outside 0 to 7, gives nil and an
 // error that wraps [units.ErrRange].
-func Seasons(w Weather, rule SeasonRule) ([]Season, error) {
-	if err := rule.check("tapping.Seasons"); err != nil {
+func Seasons(w Weather, rule Rule) ([]Season, error) {
+	if err := rule.check("season.Seasons"); err != nil {
 		return nil, err
 	}
 	return w.seasons(rule), nil
 }
 
-func (w Weather) seasons(rule SeasonRule) []Season {
+func (w Weather) seasons(rule Rule) []Season {
 	var out []Season
 	for i := 0; i < len(w.days); {
 		year, ok := rule.Hemisphere.of(w.days[i].Date)
@@ -100,7 +100,7 @@ func (w Weather) seasons(rule SeasonRule) []Season {
 }
 
 // seasonOf looks through the days of one season of the given length.
-func seasonOf(days []Day, year, length int, rule SeasonRule) Season {
+func seasonOf(days []Day, year, length int, rule Rule) Season {
 	s := Season{Year: year, Days: len(days), Missing: length - len(days)}
 	need := max(1, rule.RunDays)
 	flow := make([]int, 0, 64) // indexes of the running days

@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"fmt"
@@ -6,27 +6,6 @@ import (
 
 	"example.org/sapreckoner/internal/limit"
 )
-
-// LifeFigure is how long a hole gives sap, by a source.
-type LifeFigure struct {
-	How       string        // it is collected
-	Low, High time.Duration // equal where the source tells one
-	Obtained  string
-	Source    string
-}
-
-const week = 7 * 24 * time.Hour
-
-var lifeFigures = []LifeFigure{
-	{"open spout and pail or bag", 3 * week, 4 * week, "read (practice)", "a Wisconsin bag-and-bucket producer, season notes of February 2016"},
-	{"open spout and pail or bag", 4 * week, 6 * week, "memory", "extension advice"},
-	{"tubing with vacuum", 8 * week, 9 * week, "read, second-hand", "about two months: a maple authority quoted in a public forum, undated"},
-}
-
-// LifeFigures returns the published lives of a hole. Of tubing without a pump
-// no figure was read. Sources agree that warm days and dirty spouts shorten it,
-// and that a hole walls itself off slowly while it is cold.
-func LifeFigures() []LifeFigure { return append([]LifeFigure(nil), lifeFigures...) }
 
 // The range of a hole's life.
 const (
@@ -41,7 +20,7 @@ const (
 // end of its life, and none after. That is an assumption: no source read has a
 // curve. What counts is running days: what each of them brings is not known.
 type TapTiming struct {
-	rule    SeasonRule
+	rule    Rule
 	life    int // days
 	springs []tapSpring
 }
@@ -59,11 +38,11 @@ type tapSpring struct {
 // by [BloomRule] brings silver maple into full bloom: later sap is of buds.
 //
 // Life: 1 to 184 days, of which whole days count; 3 to 6 weeks for an open
-// spout and about two months under vacuum, see [LifeFigures]. The rule as in
+// spout and about two months under vacuum, see [tapping.LifeFigures]. The rule as in
 // [Seasons]. Anything else gives the zero TapTiming and an error that wraps
 // [example.org/sapreckoner/units.ErrRange].
-func NewTapTiming(w Weather, rule SeasonRule, life time.Duration) (TapTiming, error) {
-	const fn = "tapping.NewTapTiming"
+func NewTapTiming(w Weather, rule Rule, life time.Duration) (TapTiming, error) {
+	const fn = "season.NewTapTiming"
 	if err := rule.check(fn); err != nil {
 		return TapTiming{}, err
 	}
@@ -81,7 +60,7 @@ func NewTapTiming(w Weather, rule SeasonRule, life time.Duration) (TapTiming, er
 }
 
 // tapSpring counts the days of a half-year.
-func (w Weather) tapSpring(year int, rule SeasonRule) tapSpring {
+func (w Weather) tapSpring(year int, rule Rule) tapSpring {
 	first, last := rule.Hemisphere.season(year)
 	s := tapSpring{year: year, first: first, runs: make([]int, last-first+2), warm: make([]DegreeDays, last-first+2)}
 	part := Weather{days: w.days[w.from(first):w.from(last+1)]}

@@ -1,10 +1,11 @@
-package tapping
+package season
 
 import (
 	"math"
 	"slices"
 	"time"
 
+	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
 
@@ -87,14 +88,14 @@ const missingAllowed = 0.1
 // to drill, [TapTiming] tells.
 //
 // A rule that [Seasons] refuses gives the zero Window and the same error.
-func History(w Weather, rule SeasonRule) (Window, error) {
-	if err := rule.check("tapping.History"); err != nil {
+func History(w Weather, rule Rule) (Window, error) {
+	if err := rule.check("season.History"); err != nil {
 		return Window{}, err
 	}
 	return history(w, rule), nil
 }
 
-func history(w Weather, rule SeasonRule) Window {
+func history(w Weather, rule Rule) Window {
 	var (
 		out               Window
 		first, last, flow []int
@@ -126,8 +127,8 @@ func history(w Weather, rule SeasonRule) Window {
 // Difference: -10 to 10 C, of which the size counts; 1 C is a good measure. The
 // rule as in [History]. Outside it returns zero Windows and an error that wraps
 // [units.ErrRange].
-func Sensitivity(w Weather, rule SeasonRule, d units.TempDiff) (colder, asRead, warmer Window, err error) {
-	const fn = "tapping.Sensitivity"
+func Sensitivity(w Weather, rule Rule, d units.TempDiff) (colder, asRead, warmer Window, err error) {
+	const fn = "season.Sensitivity"
 	if err := rule.check(fn); err != nil {
 		return Window{}, Window{}, Window{}, err
 	}
@@ -145,7 +146,7 @@ func Sensitivity(w Weather, rule SeasonRule, d units.TempDiff) (colder, asRead, 
 // Outlook is what a forecast of the weather of some days tells of its sap.
 type Outlook struct {
 	FlowDays []time.Time // days on which sap runs by the criterion
-	DrillOn  []time.Time // days up to the first of them, or all, that warm up to [ColdestDrilling] or more
+	DrillOn  []time.Time // days up to the first of them, or all, that warm up to [tapping.ColdestDrilling] or more
 }
 
 // LookAhead reads a forecast: which days run, and on which day before the first
@@ -157,7 +158,7 @@ func LookAhead(forecast Weather, c Criterion) Outlook {
 		return o
 	}
 	for _, d := range forecast.days {
-		if len(o.FlowDays) == 0 && !TooColdToDrill(d.Max) {
+		if len(o.FlowDays) == 0 && !tapping.TooColdToDrill(d.Max) {
 			o.DrillOn = append(o.DrillOn, d.Date)
 		}
 		if c.Met(d) {

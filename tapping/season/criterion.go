@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"errors"
@@ -39,7 +39,7 @@ func rounded(t units.Temperature) float64 { return math.Round(t.Celsius()*roundT
 // Both: -95 to 60 C. It needs a name. Anything else gives the zero Criterion
 // and an error, a [*units.RangeError] where a number is out of range.
 func NewCriterion(name string, below, above units.Temperature) (Criterion, error) {
-	const fn = "tapping.NewCriterion"
+	const fn = "season.NewCriterion"
 	if name == "" {
 		return Criterion{}, errors.New(fn + ": a criterion without a name; answers name it")
 	}

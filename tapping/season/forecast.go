@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"math"
@@ -39,7 +39,7 @@ const maxVacuum = 28 * units.InchMercury
 // Vacuum: 0 (gravity) to 28 inHg below the air outside. Outside it returns
 // gravity and a [*units.RangeError].
 func WithVacuum(p units.Pressure) (Method, error) {
-	if err := checkVacuum("tapping.WithVacuum", p); err != nil {
+	if err := checkVacuum("season.WithVacuum", p); err != nil {
 		return Method{}, err
 	}
 	return Method{p}, nil
@@ -73,7 +73,7 @@ const (
 // Research Note NE-216); how much vacuum is not known here. Check: 16.5 inHg
 // gives 82.5 to 151 %.
 func VacuumGain(p units.Pressure) (Figure[units.Share], error) {
-	if err := checkVacuum("tapping.VacuumGain", p); err != nil {
+	if err := checkVacuum("season.VacuumGain", p); err != nil {
 		return Figure[units.Share]{Span: limit.NoSpan[units.Share]()}, err
 	}
 	low, high := vacuumFactors(p)
@@ -108,7 +108,7 @@ const LongestDrop = 28 * columnPerInch
 // Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check: 18 ft
 // draws 16 inHg, 40 ft 28 inHg.
 func NaturalVacuum(drop units.Length) (units.Pressure, error) {
-	if err := limit.Within("tapping.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", "the height that the full line falls, not its length"); err != nil {
+	if err := limit.Within("season.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", "the height that the full line falls, not its length"); err != nil {
 		return nan[units.Pressure](), err
 	}
 	return units.Pressure(min(drop, LongestDrop)/columnPerInch) * units.InchMercury, nil
@@ -150,7 +150,7 @@ const (
 // Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
 // SapModel and a [*units.RangeError].
 func NewSapModel(m Method, flowDays float64) (SapModel, error) {
-	if err := limit.Number("tapping.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see tapping.History"); err != nil {
+	if err := limit.Number("season.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see season.History"); err != nil {
 		return SapModel{}, err
 	}
 	return SapModel{m, flowDays}, nil

@@ -1,10 +1,11 @@
-package tapping
+package season
 
 import (
 	"fmt"
 	"time"
 
 	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/tapping"
 )
 
 // TapVerdict is whether to tap on a day of the season.
@@ -136,14 +137,14 @@ func (t TapTiming) byForecast(c TapCall, ahead []Day) TapCall {
 	eve := -1 // the last day before the run that is warm enough
 	for i, d := range ahead {
 		switch met := t.rule.Criterion.Met(d); {
-		case met && eve < 0 && TooColdToDrill(d.Max):
+		case met && eve < 0 && tapping.TooColdToDrill(d.Max):
 			// A criterion of one's own may be met in hard frost.
 		case met:
 			if c.On = d.Date; eve >= 0 {
 				c.On = ahead[eve].Date
 			}
 			return c.say(TapNow, "for the run of "+d.Date.Format("January 2"))
-		case !TooColdToDrill(d.Max):
+		case !tapping.TooColdToDrill(d.Max):
 			eve = i
 		}
 	}

@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/internal/limit"
 	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
 
@@ -13,20 +14,20 @@ import (
 // not print is 0, which no sap has.
 type SugarFigure struct {
 	What            string
-	Species         []Species
+	Species         []tapping.Species
 	Low, High, Mean units.Brix
 	Obtained        string
 	Source          string
 }
 
 var sugarFigures = []SugarFigure{
-	{"sugar maple", []Species{SugarMaple}, 1.5, 3, 2.2, "read", "Quebec producers association"},
-	{"sugar maple", []Species{SugarMaple}, 2, 3, 0, "read", "Houle et al. 2015"},
-	{"maple sap", []Species{Maple}, 0, 0, 2, "read", "van den Berg, Perkins, Isselhardt 2019, Agric. Sci. 10:32-45"},
-	{"boxelder and Norway maple, Utah", []Species{Boxelder, NorwayMaple}, 2.2, 2.8, 0, "read", "Mathews et al. 2024, HortTechnology 34(1):52"},
-	{"black walnut", []Species{BlackWalnut}, 1.0, 1.5, 0, "read", "Rechlin and Fotos"},
-	{"birch", []Species{Birch}, 0.5, 2, 0, "read", "Farrell (Cornell)"},
-	{"silver maple", []Species{SilverMaple}, 0, 0, 1.7, "memory", ""},
+	{"sugar maple", []tapping.Species{tapping.SugarMaple}, 1.5, 3, 2.2, "read", "Quebec producers association"},
+	{"sugar maple", []tapping.Species{tapping.SugarMaple}, 2, 3, 0, "read", "Houle et al. 2015"},
+	{"maple sap", []tapping.Species{tapping.Maple}, 0, 0, 2, "read", "van den Berg, Perkins, Isselhardt 2019, Agric. Sci. 10:32-45"},
+	{"boxelder and Norway maple, Utah", []tapping.Species{tapping.Boxelder, tapping.NorwayMaple}, 2.2, 2.8, 0, "read", "Mathews et al. 2024, HortTechnology 34(1):52"},
+	{"black walnut", []tapping.Species{tapping.BlackWalnut}, 1.0, 1.5, 0, "read", "Rechlin and Fotos"},
+	{"birch", []tapping.Species{tapping.Birch}, 0.5, 2, 0, "read", "Farrell (Cornell)"},
+	{"silver maple", []tapping.Species{tapping.SilverMaple}, 0, 0, 1.7, "memory", ""},
 }
 
 // SugarFigures returns the published sugar contents of sap. Birch sap holds
@@ -39,17 +40,17 @@ func SugarFigures() []SugarFigure {
 	return out
 }
 
-// SeasonPart is the time of the season.
-type SeasonPart uint8
+// Part is the time of the season.
+type Part uint8
 
 // The parts that a figure can be told for.
 const (
-	WholeSeason SeasonPart = iota
-	SeasonEnd              // the last weeks, when sugar falls
+	WholeSeason Part = iota
+	SeasonEnd        // the last weeks, when sugar falls
 )
 
 // String names the part.
-func (p SeasonPart) String() string {
+func (p Part) String() string {
 	return words.Names{"whole season", "end of the season"}.Name(int(p))
 }
 
@@ -60,12 +61,12 @@ func (p SeasonPart) String() string {
 // 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
 //
 // A species that nobody published a figure of here gives a span of NaN and
-// [ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
+// [tapping.ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
 // mean alone was published, low and high are that mean. Check: sugar maple, 1.5 to 3 Brix.
-func SapSugar(s Species, part SeasonPart) (Figure[units.Brix], error) {
-	const fn = "tapping.SapSugar"
+func SapSugar(s tapping.Species, part Part) (Figure[units.Brix], error) {
+	const fn = "season.SapSugar"
 	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}
-	if err := limit.Count(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "tapping.WholeSeason or tapping.SeasonEnd"); err != nil {
+	if err := limit.Count(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "season.WholeSeason or season.SeasonEnd"); err != nil {
 		return none, err
 	}
 	var span Figure[units.Brix]
@@ -89,7 +90,7 @@ func SapSugar(s Species, part SeasonPart) (Figure[units.Brix], error) {
 		span.Source += "; " + source
 	}
 	if span.Source == "" {
-		return none, fmt.Errorf("%s: the sugar of %v sap: %w: measure yours", fn, s, ErrNotCovered)
+		return none, fmt.Errorf("%s: the sugar of %v sap: %w: measure yours", fn, s, tapping.ErrNotCovered)
 	}
 	if part == SeasonEnd {
 		span.High = span.Low + (span.High-span.Low)/2

@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"errors"

@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"math"
@@ -69,8 +69,8 @@ type DegreeDayRule struct {
 // Base: -95 to 60 C. Upper: base to +Inf. Outside it returns the zero rule and a
 // [*units.RangeError].
 func NewDegreeDayRule(m DegreeDayMethod, base, upper units.Temperature) (DegreeDayRule, error) {
-	const fn = "tapping.NewDegreeDayRule"
-	if err := limit.Count(fn, "method", int(m), 0, int(ModifiedSine), "tapping.DailyMean, tapping.SingleSine or tapping.ModifiedSine"); err != nil {
+	const fn = "season.NewDegreeDayRule"
+	if err := limit.Count(fn, "method", int(m), 0, int(ModifiedSine), "season.DailyMean, season.SingleSine or season.ModifiedSine"); err != nil {
 		return DegreeDayRule{}, err
 	}
 	if err := limit.Within(fn, "base", base.Celsius(), minAir, maxAir, 1, "C", "50 F is usual for buds"); err != nil {

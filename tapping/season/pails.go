@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"math"
@@ -66,7 +66,7 @@ const (
 // Check: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US gal
 // in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h 20 min.
 func PailRound(pails []Pail, sap Figure[units.Volume], flowing, next time.Duration) ([]PailOutlook, error) {
-	const fn = "tapping.PailRound"
+	const fn = "season.PailRound"
 	if err := checkPailSap(fn, sap, flowing, next); err != nil {
 		return nil, err
 	}

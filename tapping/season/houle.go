@@ -1,4 +1,4 @@
-package tapping
+package season
 
 import (
 	"math"
@@ -38,7 +38,7 @@ var houleBase = units.Celsius(5)
 // c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check: 15
 // events and 10 degree-days give 0.8688.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
-	const fn = "tapping.HouleProbability"
+	const fn = "season.HouleProbability"
 	if err := limit.Count(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
 		return math.NaN(), err
 	}

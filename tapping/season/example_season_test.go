@@ -1,11 +1,11 @@
-package tapping_test
+package season_test
 
 import (
 	"fmt"
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,13 +20,13 @@ const exampleWeek = `date,tmin_f,tmax_f
 2025-03-07,28,47
 `
 
-func exampleWeather() tapping.Weather {
-	w, _ := tapping.ReadWeather(strings.NewReader(exampleWeek))
+func exampleWeather() season.Weather {
+	w, _ := season.ReadWeather(strings.NewReader(exampleWeek))
 	return w
 }
 
 func ExampleReadWeather() {
-	w, err := tapping.ReadWeather(strings.NewReader(exampleWeek))
+	w, err := season.ReadWeather(strings.NewReader(exampleWeek))
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -42,13 +42,13 @@ func ExampleReadWeather() {
 
 func ExampleNewWeather() {
 	d := time.Date(2025, 3, 1, 0, 0, 0, 0, time.UTC)
-	_, err := tapping.NewWeather([]tapping.Day{{Date: d}, {Date: d}})
+	_, err := season.NewWeather([]season.Day{{Date: d}, {Date: d}})
 	fmt.Println(err)
-	// Output: tapping.NewWeather: day 2: 2025-03-01: given twice
+	// Output: season.NewWeather: day 2: 2025-03-01: given twice
 }
 
 func ExampleWeather() {
-	var w tapping.Weather
+	var w season.Weather
 	fmt.Println(w.Len())
 	// Output: 0
 }
@@ -79,8 +79,8 @@ func ExampleWeather_Shift() {
 }
 
 func ExampleDay() {
-	d := tapping.Day{Min: units.Fahrenheit(24), Max: units.Fahrenheit(41)}
-	fmt.Println(tapping.SapFlowDay().Met(d))
+	d := season.Day{Min: units.Fahrenheit(24), Max: units.Fahrenheit(41)}
+	fmt.Println(season.SapFlowDay().Met(d))
 	// Output: true
 }
 
@@ -91,14 +91,14 @@ func ExampleGap() {
 }
 
 func ExampleGap_Days() {
-	g := tapping.Gap{From: time.Date(2024, 2, 28, 0, 0, 0, 0, time.UTC), To: time.Date(2024, 3, 1, 0, 0, 0, 0, time.UTC)}
+	g := season.Gap{From: time.Date(2024, 2, 28, 0, 0, 0, 0, time.UTC), To: time.Date(2024, 3, 1, 0, 0, 0, 0, time.UTC)}
 	fmt.Println(g.Days())
 	// Output: 3
 }
 
 // Which days of the week run, by whom.
 func ExampleCriteria() {
-	for _, c := range tapping.Criteria() {
+	for _, c := range season.Criteria() {
 		n := 0
 		for _, d := range exampleWeather().Days() {
 			if c.Met(d) {
@@ -114,61 +114,61 @@ func ExampleCriteria() {
 }
 
 func ExampleCriterion() {
-	var c tapping.Criterion
-	fmt.Println(c.Met(tapping.Day{}))
+	var c season.Criterion
+	fmt.Println(c.Met(season.Day{}))
 	// Output: false
 }
 
 func ExampleCriterion_Name() {
-	fmt.Println(tapping.VigorousRun().Name())
+	fmt.Println(season.VigorousRun().Name())
 	// Output: vigorous run, UVM
 }
 
 func ExampleCriterion_Source() {
-	fmt.Println(tapping.SapFlowDay().Source())
+	fmt.Println(season.SapFlowDay().Source())
 	// Output: Skinner, DeGaetano, Chabot 2010, Climatic Change 100:685-702, from memory: minimum below -1.1 C (30 F), maximum above 2.2 C (36 F)
 }
 
 func ExampleCriterion_Met() {
-	d := tapping.Day{Min: units.Celsius(-8), Max: units.Celsius(1)}
-	fmt.Println(tapping.SapFlowDay().Met(d))
+	d := season.Day{Min: units.Celsius(-8), Max: units.Celsius(1)}
+	fmt.Println(season.SapFlowDay().Met(d))
 	// Output: false
 }
 
 func ExampleNewCriterion() {
-	c, _ := tapping.NewCriterion("our hill", units.Celsius(-2), units.Celsius(4))
-	fmt.Println(c.Met(tapping.Day{Min: units.Celsius(-3), Max: units.Celsius(5)}))
+	c, _ := season.NewCriterion("our hill", units.Celsius(-2), units.Celsius(4))
+	fmt.Println(c.Met(season.Day{Min: units.Celsius(-3), Max: units.Celsius(5)}))
 	// Output: true
 }
 
 func ExampleSapFlowDay() {
-	fmt.Println(tapping.SapFlowDay().Name())
+	fmt.Println(season.SapFlowDay().Name())
 	// Output: sap-flow day, Skinner 2010
 }
 
 func ExampleVigorousRun() {
-	d := tapping.Day{Min: units.Fahrenheit(25), Max: units.Fahrenheit(45)}
-	fmt.Println(tapping.VigorousRun().Met(d))
+	d := season.Day{Min: units.Fahrenheit(25), Max: units.Fahrenheit(45)}
+	fmt.Println(season.VigorousRun().Met(d))
 	// Output: true
 }
 
 func ExampleFreezeThawEvent() {
-	d := tapping.Day{Min: units.Celsius(-1), Max: units.Celsius(4)}
-	fmt.Println(tapping.FreezeThawEvent().Met(d))
+	d := season.Day{Min: units.Celsius(-1), Max: units.Celsius(4)}
+	fmt.Println(season.FreezeThawEvent().Met(d))
 	// Output: true
 }
 
 func ExampleGrowingDegreeDays() {
-	d := tapping.Day{Min: units.Fahrenheit(40), Max: units.Fahrenheit(64)}
-	fmt.Printf("%.1f\n", tapping.GrowingDegreeDays(d, units.Fahrenheit(50)).Fahrenheit())
+	d := season.Day{Min: units.Fahrenheit(40), Max: units.Fahrenheit(64)}
+	fmt.Printf("%.1f\n", season.GrowingDegreeDays(d, units.Fahrenheit(50)).Fahrenheit())
 	// Output: 2.0
 }
 
 // 3.183 and none: the table of methods, 60 and 40 F over 50 F.
 func ExampleDegreeDayRule_Day() {
-	d := tapping.Day{Min: units.Fahrenheit(40), Max: units.Fahrenheit(60)}
-	for _, m := range []tapping.DegreeDayMethod{tapping.DailyMean, tapping.SingleSine} {
-		r, err := tapping.NewDegreeDayRule(m, units.Fahrenheit(50), units.Fahrenheit(86))
+	d := season.Day{Min: units.Fahrenheit(40), Max: units.Fahrenheit(60)}
+	for _, m := range []season.DegreeDayMethod{season.DailyMean, season.SingleSine} {
+		r, err := season.NewDegreeDayRule(m, units.Fahrenheit(50), units.Fahrenheit(86))
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -183,15 +183,15 @@ func ExampleDegreeDayRule_Day() {
 // The night of April 2 is colder: the second half wave falls to 30 F, and the
 // day is half of 3.183 and half of 2.542.
 func ExampleDegreeDayRule_Days() {
-	april := func(day int, low, high float64) tapping.Day {
-		return tapping.Day{Date: time.Date(2031, time.April, day, 0, 0, 0, 0, time.UTC), Min: units.Fahrenheit(low), Max: units.Fahrenheit(high)}
+	april := func(day int, low, high float64) season.Day {
+		return season.Day{Date: time.Date(2031, time.April, day, 0, 0, 0, 0, time.UTC), Min: units.Fahrenheit(low), Max: units.Fahrenheit(high)}
 	}
-	w, err := tapping.NewWeather([]tapping.Day{april(1, 40, 60), april(2, 30, 60)})
+	w, err := season.NewWeather([]season.Day{april(1, 40, 60), april(2, 30, 60)})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, d := range tapping.BloomRule().Days(w) {
+	for _, d := range season.BloomRule().Days(w) {
 		fmt.Printf("%.2f\n", d.Fahrenheit())
 	}
 	// Output:
@@ -200,33 +200,33 @@ func ExampleDegreeDayRule_Days() {
 }
 
 func ExampleBloomRule() {
-	r := tapping.BloomRule()
+	r := season.BloomRule()
 	fmt.Println(r.Method(), r.Base().Text(units.ScaleFahrenheit, 0), r.Upper().Text(units.ScaleFahrenheit, 0))
 	// Output: modified sine wave 50 F 86 F
 }
 
 func ExampleDegreeDays() {
-	fmt.Println(tapping.DegreeDays(10).Fahrenheit())
+	fmt.Println(season.DegreeDays(10).Fahrenheit())
 	// Output: 18
 }
 
 func ExampleDegreeDays_Celsius() {
-	fmt.Printf("%.1f\n", tapping.FahrenheitDegreeDays(18).Celsius())
+	fmt.Printf("%.1f\n", season.FahrenheitDegreeDays(18).Celsius())
 	// Output: 10.0
 }
 
 func ExampleDegreeDays_Fahrenheit() {
-	fmt.Println(tapping.DegreeDays(20).Fahrenheit())
+	fmt.Println(season.DegreeDays(20).Fahrenheit())
 	// Output: 36
 }
 
 func ExampleFahrenheitDegreeDays() {
-	fmt.Printf("%.1f\n", float64(tapping.FahrenheitDegreeDays(9)))
+	fmt.Printf("%.1f\n", float64(season.FahrenheitDegreeDays(9)))
 	// Output: 5.0
 }
 
 func ExampleSilverMapleBloom() {
-	first, full := tapping.SilverMapleBloom()
+	first, full := season.SilverMapleBloom()
 	fmt.Printf("%.0f and %.0f\n", first.Fahrenheit(), full.Fahrenheit())
 	// Output: 34 and 42
 }
@@ -235,10 +235,10 @@ func ExampleSilverMapleBloom() {
 func ExampleHouleProbability() {
 	for _, c := range []struct {
 		events int
-		warmth tapping.DegreeDays
+		warmth season.DegreeDays
 	}{{0, 0}, {9, 0}, {15, 10}, {25, 60}} {
-		p, _ := tapping.HouleProbability(c.events, c.warmth)
-		fmt.Printf("%.4f %v\n", p, p > tapping.HouleThreshold)
+		p, _ := season.HouleProbability(c.events, c.warmth)
+		fmt.Printf("%.4f %v\n", p, p > season.HouleThreshold)
 	}
 	// Output:
 	// 0.0061 false
@@ -248,6 +248,6 @@ func ExampleHouleProbability() {
 }
 
 func ExampleHouleThreshold() {
-	fmt.Println(tapping.HouleThreshold)
+	fmt.Println(season.HouleThreshold)
 	// Output: 0.51
 }

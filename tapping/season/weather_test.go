@@ -1,4 +1,4 @@
-package tapping_test
+package season_test
 
 import (
 	"bytes"
@@ -10,7 +10,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -23,19 +23,19 @@ func date(s string) time.Time {
 	return d
 }
 
-func day(s string, low, high float64) tapping.Day {
-	return tapping.Day{Date: date(s), Min: units.Celsius(low), Max: units.Celsius(high)}
+func day(s string, low, high float64) season.Day {
+	return season.Day{Date: date(s), Min: units.Celsius(low), Max: units.Celsius(high)}
 }
 
-func weather(t testing.TB, days ...tapping.Day) tapping.Weather {
-	return must[tapping.Weather](t)(tapping.NewWeather(days))
+func weather(t testing.TB, days ...season.Day) season.Weather {
+	return must[season.Weather](t)(season.NewWeather(days))
 }
 
-func gap(from, to string, line int) tapping.Gap {
-	return tapping.Gap{From: date(from), To: date(to), Line: line}
+func gap(from, to string, line int) season.Gap {
+	return season.Gap{From: date(from), To: date(to), Line: line}
 }
 
-func sameGaps(a, b []tapping.Gap) bool {
+func sameGaps(a, b []season.Gap) bool {
 	if len(a) != len(b) {
 		return false
 	}
@@ -56,7 +56,7 @@ func TestReadDaily(t *testing.T) {
 		"2024-03-03,,-1,41\r\n" +
 		"2024-03-04,,-1,\r\n" +
 		"2024-03-05,,,41\r\n"
-	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader(table)))
+	w := must[season.Weather](t)(season.ReadWeather(strings.NewReader(table)))
 	if w.Len() != 3 {
 		t.Fatalf("%d days", w.Len())
 	}
@@ -64,7 +64,7 @@ func TestReadDaily(t *testing.T) {
 	if !d[0].Date.Equal(date("2024-02-27")) || !near(d[0].Min.Celsius(), -6.1) || !near(d[0].Max.Fahrenheit(), 40) {
 		t.Errorf("first day %+v", d[0])
 	}
-	want := []tapping.Gap{gap("2024-02-28", "2024-02-28", 4), gap("2024-03-01", "2024-03-02", 6), gap("2024-03-04", "2024-03-05", 7)}
+	want := []season.Gap{gap("2024-02-28", "2024-02-28", 4), gap("2024-03-01", "2024-03-02", 6), gap("2024-03-04", "2024-03-05", 7)}
 	if !sameGaps(w.Gaps(), want) {
 		t.Errorf("gaps %+v, want %+v", w.Gaps(), want)
 	}
@@ -86,7 +86,7 @@ func hourly(d string, skip int, temp func(h int) float64) string {
 func TestReadHourly(t *testing.T) {
 	swing := func(h int) float64 { return -5 + 10*math.Sin(math.Pi*float64(h)/24) }
 	table := "time,temp_c\n" + hourly("2024-03-01", 0, swing) + hourly("2024-03-02", 5, swing) + hourly("2024-03-03", 4, swing) + hourly("2024-03-06", 0, swing)
-	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader(table)))
+	w := must[season.Weather](t)(season.ReadWeather(strings.NewReader(table)))
 	if w.Len() != 3 {
 		t.Fatalf("%d days, gaps %+v", w.Len(), w.Gaps())
 	}
@@ -98,12 +98,12 @@ func TestReadHourly(t *testing.T) {
 		t.Errorf("third day's minimum %v", d[1].Min)
 	}
 	// 19 readings are too few: the day is missing, and its first row is named.
-	want := []tapping.Gap{gap("2024-03-02", "2024-03-02", 26), gap("2024-03-04", "2024-03-05", 65)}
+	want := []season.Gap{gap("2024-03-02", "2024-03-02", 26), gap("2024-03-04", "2024-03-05", 65)}
 	if !sameGaps(w.Gaps(), want) {
 		t.Errorf("gaps %+v, want %+v", w.Gaps(), want)
 	}
 	for _, row := range []string{"2024-03-01 00:00,1", "2024-03-01T00:00:00,1", "2024-03-01 00:00:00,1"} {
-		if _, err := tapping.ReadWeather(strings.NewReader("time,temp_f\n" + row + "\n")); err != nil {
+		if _, err := season.ReadWeather(strings.NewReader("time,temp_f\n" + row + "\n")); err != nil {
 			t.Errorf("%s: %v", row, err)
 		}
 	}
@@ -114,7 +114,7 @@ func TestReadHourly(t *testing.T) {
 func TestHourlyStartsAtTheExtreme(t *testing.T) {
 	up := func(h int) float64 { return 5 + float64(h)/4 }
 	down := func(h int) float64 { return -5 - float64(h)/4 }
-	w := must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader("time,temp_c\n" + hourly("2024-03-01", 0, up) + hourly("2024-03-02", 0, down))))
+	w := must[season.Weather](t)(season.ReadWeather(strings.NewReader("time,temp_c\n" + hourly("2024-03-01", 0, up) + hourly("2024-03-02", 0, down))))
 	d := w.Days()
 	if len(d) != 2 || !near(d[0].Min.Celsius(), 5) || !near(d[0].Max.Celsius(), 10.75) || !near(d[1].Max.Celsius(), -5) || !near(d[1].Min.Celsius(), -10.75) {
 		t.Errorf("%+v", d)
@@ -128,7 +128,7 @@ func TestWeatherTellsTheTemperature(t *testing.T) {
 	}{
 		{-96, 5, -96, -95, 60}, {-5, 61, 61, -95, 60}, {5, 4, 5, -95, 4},
 	} {
-		_, err := tapping.NewWeather([]tapping.Day{day("2024-03-01", c.min, c.max)})
+		_, err := season.NewWeather([]season.Day{day("2024-03-01", c.min, c.max)})
 		e := (*units.RangeError)(nil)
 		if !errors.As(err, &e) || !near(e.Value, c.value) || !near(e.Low, c.low) || !near(e.High, c.high) {
 			t.Errorf("%v to %v C: %v", c.min, c.max, err)
@@ -169,7 +169,7 @@ func TestReadWeatherRefuses(t *testing.T) {
 		{"far year by hours", hours + "1600-03-01T01:00,5\n1600-03-02T01:00,5\n", 2, "time", units.ErrRange},
 		{"far last year by hours", hours + "1600-03-01T01:00,\n", 2, "time", units.ErrRange},
 	} {
-		w, err := tapping.ReadWeather(strings.NewReader(c.table))
+		w, err := season.ReadWeather(strings.NewReader(c.table))
 		rowError(t, c.name, err, c.line, c.column, c.reason)
 		if w.Len() != 0 {
 			t.Errorf("%s: days with an error", c.name)
@@ -181,11 +181,11 @@ func TestReadWeatherRefuses(t *testing.T) {
 // follow each other are one gap, also where it is the first.
 func TestGapsOfADay(t *testing.T) {
 	w := weather(t, day("2024-03-01", -5, 5), day("2024-03-03", -5, 5))
-	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-02", 0)}) {
+	if !sameGaps(w.Gaps(), []season.Gap{gap("2024-03-02", "2024-03-02", 0)}) {
 		t.Errorf("gaps %+v", w.Gaps())
 	}
-	w = must[tapping.Weather](t)(tapping.ReadWeather(strings.NewReader("date,tmin_c,tmax_c\n2024-03-01,-1,5\n2024-03-02,,\n2024-03-05,-1,5\n")))
-	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2024-03-02", "2024-03-04", 3)}) {
+	w = must[season.Weather](t)(season.ReadWeather(strings.NewReader("date,tmin_c,tmax_c\n2024-03-01,-1,5\n2024-03-02,,\n2024-03-05,-1,5\n")))
+	if !sameGaps(w.Gaps(), []season.Gap{gap("2024-03-02", "2024-03-04", 3)}) {
 		t.Errorf("gaps %+v", w.Gaps())
 	}
 }
@@ -200,39 +200,39 @@ func TestShiftTellsTheDifference(t *testing.T) {
 
 func TestNewWeather(t *testing.T) {
 	w := weather(t, day("2023-12-30", -5, 5), day("2024-01-02", -5, 5))
-	if !sameGaps(w.Gaps(), []tapping.Gap{gap("2023-12-31", "2024-01-01", 0)}) {
+	if !sameGaps(w.Gaps(), []season.Gap{gap("2023-12-31", "2024-01-01", 0)}) {
 		t.Errorf("gaps %+v", w.Gaps())
 	}
 	// Of a date only year, month and day count, in its own zone.
 	zone := time.FixedZone("far", 14*3600)
-	late := tapping.Day{Date: time.Date(2024, 3, 1, 23, 30, 0, 0, zone), Max: units.Celsius(1)}
+	late := season.Day{Date: time.Date(2024, 3, 1, 23, 30, 0, 0, zone), Max: units.Celsius(1)}
 	if got := weather(t, late).Days()[0].Date; !got.Equal(date("2024-03-01")) {
 		t.Errorf("1 March became %v", got)
 	}
 	for name, c := range map[string]struct {
-		days   []tapping.Day
+		days   []season.Day
 		reason error
 	}{
-		"twice": {[]tapping.Day{day("2024-01-01", 0, 1), day("2024-01-01", 0, 1)}, records.ErrDuplicate},
-		"back":  {[]tapping.Day{day("2024-01-02", 0, 1), day("2024-01-01", 0, 1)}, records.ErrOrder},
-		"cross": {[]tapping.Day{day("2024-01-02", 2, 1)}, units.ErrRange},
-		"NaN":   {[]tapping.Day{day("2024-01-02", math.NaN(), 1)}, units.ErrRange},
+		"twice": {[]season.Day{day("2024-01-01", 0, 1), day("2024-01-01", 0, 1)}, records.ErrDuplicate},
+		"back":  {[]season.Day{day("2024-01-02", 0, 1), day("2024-01-01", 0, 1)}, records.ErrOrder},
+		"cross": {[]season.Day{day("2024-01-02", 2, 1)}, units.ErrRange},
+		"NaN":   {[]season.Day{day("2024-01-02", math.NaN(), 1)}, units.ErrRange},
 	} {
-		if w, err := tapping.NewWeather(c.days); !errors.Is(err, c.reason) || w.Len() != 0 {
+		if w, err := season.NewWeather(c.days); !errors.Is(err, c.reason) || w.Len() != 0 {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
 	for year, ok := range map[string]bool{"1699": false, "1700": true, "2300": true, "2301": false} {
-		if _, err := tapping.NewWeather([]tapping.Day{day(year+"-06-01", 0, 1)}); errors.Is(err, units.ErrRange) == ok {
+		if _, err := season.NewWeather([]season.Day{day(year+"-06-01", 0, 1)}); errors.Is(err, units.ErrRange) == ok {
 			t.Errorf("year %s: %v", year, err)
 		}
 	}
 	checkRange(t, "minimum", -95, 60, func(x float64) error {
-		_, err := tapping.NewWeather([]tapping.Day{day("2024-01-02", x, 60)})
+		_, err := season.NewWeather([]season.Day{day("2024-01-02", x, 60)})
 		return err
 	})
 	checkRange(t, "maximum", -95, 60, func(x float64) error {
-		_, err := tapping.NewWeather([]tapping.Day{day("2024-01-02", -95, x)})
+		_, err := season.NewWeather([]season.Day{day("2024-01-02", -95, x)})
 		return err
 	})
 	checkRange(t, "Shift", -10, 10, func(x float64) error { _, err := w.Shift(units.TempDiff(x)); return err })
@@ -243,7 +243,7 @@ func FuzzReadWeather(f *testing.F) {
 	f.Add([]byte("time,temp_f\n2024-03-01T00:00,21\n2024-03-01 01:00,20.5\n"))
 	f.Add([]byte("\ufeffdate,\"tmin_c\",tmax_c\r\n\"2024-03-01\",-1,5\r\n"))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		w, err := tapping.ReadWeather(bytes.NewReader(data))
+		w, err := season.ReadWeather(bytes.NewReader(data))
 		if err != nil {
 			var re *records.RowError
 			if !errors.As(err, &re) || re.Line < 0 || w.Len() != 0 || len(err.Error()) > 1000 {
@@ -251,7 +251,7 @@ func FuzzReadWeather(f *testing.F) {
 			}
 			return
 		}
-		again, err := tapping.NewWeather(w.Days())
+		again, err := season.NewWeather(w.Days())
 		if err != nil || again.Len() != w.Len() {
 			t.Fatalf("the days that were read are refused: %v", err)
 		}
@@ -259,12 +259,12 @@ func FuzzReadWeather(f *testing.F) {
 }
 
 // fiftyYears is invented weather: a sine over the year with noise.
-func fiftyYears(r *rand.Rand) []tapping.Day {
-	var days []tapping.Day
+func fiftyYears(r *rand.Rand) []season.Day {
+	var days []season.Day
 	for d := date("1975-01-01"); d.Year() < 2025; d = d.AddDate(0, 0, 1) {
 		mean := 6 - 15*math.Cos(2*math.Pi*float64(d.YearDay()-15)/365) + 4*r.NormFloat64()
 		half := 3 + 3*r.Float64()
-		days = append(days, tapping.Day{Date: d, Min: units.Celsius(mean - half), Max: units.Celsius(mean + half)})
+		days = append(days, season.Day{Date: d, Min: units.Celsius(mean - half), Max: units.Celsius(mean + half)})
 	}
 	return days
 }
@@ -278,7 +278,7 @@ func BenchmarkReadWeather(b *testing.B) {
 	b.SetBytes(int64(text.Len()))
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := tapping.ReadWeather(strings.NewReader(text.String())); err != nil {
+		if _, err := season.ReadWeather(strings.NewReader(text.String())); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -286,10 +286,10 @@ func BenchmarkReadWeather(b *testing.B) {
 
 func BenchmarkHistory(b *testing.B) {
 	w := weather(b, fiftyYears(rand.New(rand.NewPCG(19, 20)))...)
-	rule := tapping.SeasonRule{Criterion: tapping.SapFlowDay(), RunDays: 3}
+	rule := season.Rule{Criterion: season.SapFlowDay(), RunDays: 3}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := tapping.History(w, rule); err != nil {
+		if _, err := season.History(w, rule); err != nil {
 			b.Fatal(err)
 		}
 	}

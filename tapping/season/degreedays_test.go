@@ -1,4 +1,4 @@
-package tapping_test
+package season_test
 
 import (
 	"errors"
@@ -6,15 +6,15 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
-func rule(t testing.TB, m tapping.DegreeDayMethod, base, upper float64) tapping.DegreeDayRule {
-	return must[tapping.DegreeDayRule](t)(tapping.NewDegreeDayRule(m, units.Fahrenheit(base), units.Fahrenheit(upper)))
+func rule(t testing.TB, m season.DegreeDayMethod, base, upper float64) season.DegreeDayRule {
+	return must[season.DegreeDayRule](t)(season.NewDegreeDayRule(m, units.Fahrenheit(base), units.Fahrenheit(upper)))
 }
 
-func fahrenheitDay(date string, low, high float64) tapping.Day {
+func fahrenheitDay(date string, low, high float64) season.Day {
 	d := day(date, 0, 0)
 	d.Min, d.Max = units.Fahrenheit(low), units.Fahrenheit(high)
 	return d
@@ -39,7 +39,7 @@ func TestSineIsTheWave(t *testing.T) {
 		next := high - 50*r.Float64()
 		d := fahrenheitDay("2031-04-01", low, high)
 		w := weather(t, d, fahrenheitDay("2031-04-02", next, high))
-		single, double := rule(t, tapping.SingleSine, 50, 86), rule(t, tapping.ModifiedSine, 50, 86)
+		single, double := rule(t, season.SingleSine, 50, 86), rule(t, season.ModifiedSine, 50, 86)
 		want := wave(low, high, 50, 86)
 		if got := single.Day(d).Fahrenheit(); math.Abs(got-want) > 1e-6*max(1, want) {
 			t.Errorf("%v to %v F: %v, want %v", low, high, got, want)
@@ -56,7 +56,7 @@ func TestSineIsTheWave(t *testing.T) {
 // The days after a gap do not know the next night, and fall to their own.
 func TestModifiedSineByHand(t *testing.T) {
 	w := weather(t, fahrenheitDay("2031-04-01", 40, 60), fahrenheitDay("2031-04-02", 30, 60), fahrenheitDay("2031-04-05", 40, 60))
-	got := tapping.BloomRule().Days(w)
+	got := season.BloomRule().Days(w)
 	for i, want := range []float64{2.8625, 2.542, 3.183} {
 		if math.Abs(got[i].Fahrenheit()-want) > 0.0006 {
 			t.Errorf("day %d: %v, want %v", i, got[i].Fahrenheit(), want)
@@ -65,7 +65,7 @@ func TestModifiedSineByHand(t *testing.T) {
 	// The night after is warmer than the day: a front came. The half wave stands
 	// still at the day's high, 10 F above the base.
 	w = weather(t, fahrenheitDay("2031-04-01", 60, 60), fahrenheitDay("2031-04-02", 65, 70))
-	if got := tapping.BloomRule().Days(w)[0].Fahrenheit(); !near(got, 10) {
+	if got := season.BloomRule().Days(w)[0].Fahrenheit(); !near(got, 10) {
 		t.Errorf("before a warm night: %v, want 10", got)
 	}
 }
@@ -73,23 +73,23 @@ func TestModifiedSineByHand(t *testing.T) {
 func TestDegreeDayRuleRefuses(t *testing.T) {
 	inf := units.Celsius(math.Inf(1))
 	checkRange(t, "base", -95, 60, func(x float64) error {
-		_, err := tapping.NewDegreeDayRule(tapping.DailyMean, units.Celsius(x), inf)
+		_, err := season.NewDegreeDayRule(season.DailyMean, units.Celsius(x), inf)
 		return err
 	})
 	for _, c := range []struct {
-		m           tapping.DegreeDayMethod
+		m           season.DegreeDayMethod
 		base, upper float64
-	}{{3, 10, 30}, {tapping.SingleSine, 10, 9.99}, {tapping.SingleSine, 10, math.NaN()}, {tapping.SingleSine, 10, math.Inf(-1)}} {
-		if r, err := tapping.NewDegreeDayRule(c.m, units.Celsius(c.base), units.Celsius(c.upper)); !errors.Is(err, units.ErrRange) || r != (tapping.DegreeDayRule{}) {
+	}{{3, 10, 30}, {season.SingleSine, 10, 9.99}, {season.SingleSine, 10, math.NaN()}, {season.SingleSine, 10, math.Inf(-1)}} {
+		if r, err := season.NewDegreeDayRule(c.m, units.Celsius(c.base), units.Celsius(c.upper)); !errors.Is(err, units.ErrRange) || r != (season.DegreeDayRule{}) {
 			t.Errorf("%+v: %v, %v", c, r, err)
 		}
 	}
-	r := tapping.BloomRule()
-	if r.Method() != tapping.ModifiedSine || !near(r.Base().Fahrenheit(), 50) || !near(r.Upper().Fahrenheit(), 86) {
+	r := season.BloomRule()
+	if r.Method() != season.ModifiedSine || !near(r.Base().Fahrenheit(), 50) || !near(r.Upper().Fahrenheit(), 86) {
 		t.Errorf("%+v", r)
 	}
-	nan := tapping.Day{Min: units.Celsius(math.NaN()), Max: units.Celsius(20)}
-	for _, m := range []tapping.DegreeDayMethod{tapping.DailyMean, tapping.SingleSine, tapping.ModifiedSine} {
+	nan := season.Day{Min: units.Celsius(math.NaN()), Max: units.Celsius(20)}
+	for _, m := range []season.DegreeDayMethod{season.DailyMean, season.SingleSine, season.ModifiedSine} {
 		if got := rule(t, m, 50, 86).Day(nan); got != 0 {
 			t.Errorf("%v of NaN: %v", m, got)
 		}
