@@ -4,9 +4,7 @@ import (
 	"errors"
 	"math"
 	"testing"
-	"time"
 
-	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -53,44 +51,4 @@ func checkRange(t *testing.T, name string, low, high float64, f func(x float64) 
 			t.Errorf("%s(%v): error %q tells another limit", name, x, err)
 		}
 	}
-}
-
-func date(s string) time.Time {
-	d, err := time.Parse(time.DateOnly, s)
-	if err != nil {
-		panic(err)
-	}
-	return d
-}
-
-func day(s string, low, high float64) season.Day {
-	return season.Day{Date: date(s), Min: units.Celsius(low), Max: units.Celsius(high)}
-}
-
-const oneDay = 24 * time.Hour
-
-// course makes days of hard frost, with running days at the given offsets.
-func course(t *testing.T, from, to string, running ...string) season.Weather {
-	runs := map[string]bool{}
-	for _, s := range running {
-		runs[s] = true
-	}
-	var days []season.Day
-	for d := date(from); !d.After(date(to)); d = d.AddDate(0, 0, 1) {
-		s := d.Format(time.DateOnly)
-		if runs[s] {
-			days = append(days, day(s, -5, 5))
-		} else {
-			days = append(days, day(s, -15, -5))
-		}
-	}
-	return weather(t, days...)
-}
-
-func timing(t testing.TB, w season.Weather, days int) season.TapTiming {
-	return must[season.TapTiming](t)(season.NewTapTiming(w, season.Rule{Criterion: season.SapFlowDay()}, time.Duration(days)*oneDay))
-}
-
-func weather(t testing.TB, days ...season.Day) season.Weather {
-	return must[season.Weather](t)(season.NewWeather(days))
 }

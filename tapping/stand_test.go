@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -13,7 +12,6 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/sapreckoner/tapping"
-	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -130,21 +128,6 @@ func TestRowLimit(t *testing.T) {
 	}
 	_, err := tapping.ReadStand(strings.NewReader(row(80 << 10)))
 	rowError(t, "a longer one", err, 2, "", says("longer than 64 KiB"))
-}
-
-type broken struct{}
-
-var errBroken = errors.New("the disk is gone")
-
-func (broken) Read([]byte) (int, error) { return 0, errBroken }
-
-func TestReadersPassOnErrors(t *testing.T) {
-	r := io.MultiReader(strings.NewReader("dbh_in\n12\n"), broken{})
-	_, err := tapping.ReadStand(r)
-	rowError(t, "stand", err, 0, "", errBroken)
-	r = io.MultiReader(strings.NewReader("date,tmin_c,tmax_c\n"), broken{})
-	_, err = season.ReadWeather(r)
-	rowError(t, "weather", err, 0, "", errBroken)
 }
 
 func stand(t testing.TB, inches ...float64) []tapping.Tree {

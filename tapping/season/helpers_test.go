@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -77,3 +79,29 @@ func rowError(t *testing.T, name string, err error, line int, column string, rea
 type says string
 
 func (s says) Error() string { return string(s) }
+
+func fact(t *testing.T, table, name string) check.Row {
+	t.Helper()
+	rows := must[*check.Table](t)(check.Load(table)).Rows
+	for _, r := range rows {
+		if r.Name() == name {
+			return r
+		}
+	}
+	t.Fatalf("%s has no row %q", table, name)
+	return check.Row{}
+}
+
+func band(t testing.TB, diameter, height, bit, depth float64, taps int) tapping.TappingBand {
+	return must[tapping.TappingBand](t)(tapping.NewTappingBand(units.Inches(diameter), units.Inches(height), hole(t, bit, depth), taps))
+}
+
+type broken struct{}
+
+func (broken) Read([]byte) (int, error) { return 0, errBroken }
+
+var errBroken = errors.New("the disk is gone")
+
+func hole(t testing.TB, bit, depth float64) tapping.Hole {
+	return must[tapping.Hole](t)(tapping.NewHole(units.Inches(bit), units.Inches(depth), 0))
+}

@@ -8,6 +8,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
 )
@@ -34,4 +35,15 @@ func weights(ws ...string) []money.Contribution {
 		out[i] = money.Contribution{Name: strconv.Itoa(i), Weight: dec(w)}
 	}
 	return out
+}
+
+func gallons(v units.Volume) float64 { return v.USGallons() }
+
+func syrupLot(t *testing.T, v units.Volume) sugar.Lot {
+	t.Helper()
+	l, err := sugar.NewLot(v, 66.9, units.Celsius(20))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l
 }

@@ -1,4 +1,4 @@
-package tapping_test
+package season_test
 
 import (
 	"math"

@@ -1,4 +1,4 @@
-package yield_test
+package money_test
 
 import (
 	"errors"

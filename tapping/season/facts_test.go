@@ -1,10 +1,9 @@
-package tapping_test
+package season_test
 
 import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
@@ -83,16 +82,4 @@ func TestFacts(t *testing.T) {
 			t.Errorf("%v to %v C: %v", c.low, c.high, got)
 		}
 	}
-}
-
-func fact(t *testing.T, table, name string) check.Row {
-	t.Helper()
-	rows := must[*check.Table](t)(check.Load(table)).Rows
-	for _, r := range rows {
-		if r.Name() == name {
-			return r
-		}
-	}
-	t.Fatalf("%s has no row %q", table, name)
-	return check.Row{}
 }
