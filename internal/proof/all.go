@@ -8,5 +8,5 @@ import (
 
 // All returns every claim of the module, in the order of the packages.
 func All() []check.Claim {
-	return slices.Concat(Units(), Density(), SugarWater(), Sugar(), Boil(), BoilHeat(), BoilPan(), Yield(), Tapping())
+	return slices.Concat(Units(), Density(), SugarWater(), Sugar(), Boil(), BoilHeat(), Fuel(), Pan(), Finish(), Yield(), Packing(), Money(), Tapping(), Season())
 }

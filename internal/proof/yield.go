@@ -3,16 +3,11 @@ package proof
 import (
 	"fmt"
 
-	"github.com/shopspring/decimal"
-
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -23,24 +18,11 @@ func Yield() []check.Claim {
 		{Table: "ratio-rules-worked", Column: "error", Func: "yield.Rule.ErrorAt", Got: ruleError},
 		{Table: "sap-to-syrup-rules", Column: "constant", Func: "yield.Rule.Constants", Got: ruleConstant},
 		{Table: "sap-to-syrup-published", Column: "gallons", Func: "yield.Rule.Ratio", Got: ruleRatio},
-		{Table: "sap-purchase", Column: "usd", Func: "money.Offer.PerUSGallon", Got: sapPrice},
-		{Table: "pool-shares-worked", Column: "share", Func: "money.Divide", Got: poolShare},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.State.PerTap", Got: statePerTap},
 		{Table: "nass-yield-per-tap", Column: "gal_per_tap", Func: "yield.PastSeason.PerTap", Got: seasonPerTap},
-		{Table: "confection-ceilings", Column: "value", Func: "finish.ProductWeight", Got: productCeiling},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Account", Select: when("quantity", "sugar"), Got: sugarHeld},
 		{Table: "season-account-worked", Column: "value", Func: "yield.Season.Expect", Select: when("quantity", "as syrup"), Got: syrupHeld},
 		{Table: "tank-worked", Column: "gallons", Func: "yield.Tank.Volume", Got: tankVolume},
-		{Table: "capping-temperature", Column: "value_F", Func: "packing.Container.AfterFilling", Select: when("quantity", "once warmed"),
-			Got: func(r check.Row) (float64, error) {
-				t, err := glassJar(r, r.Float("given_F")).AfterFilling(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
-				return t.Fahrenheit(), err
-			}},
-		{Table: "capping-temperature", Column: "value_F", Func: "packing.Container.FillAt", Select: when("quantity", "poured at"),
-			Got: func(r check.Row) (float64, error) {
-				t, err := glassJar(r, r.Float("value_F")).FillAt(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
-				return t.Fahrenheit(), err
-			}},
 		{Table: "tank-factors", Column: "factor", Func: "yield.UprightCylinder", Got: tankFactor},
 	}
 }
@@ -95,56 +77,6 @@ func ruleError(row check.Row) (float64, error) {
 	return off.Percents(), err
 }
 
-// sapPrice rounds as the row says.
-func sapPrice(row check.Row) (float64, error) {
-	step := decimal.New(1, -4)
-	if row.Text("quantity") == "price, rounded to a cent" {
-		step = decimal.New(1, -2)
-	}
-	offer := money.Offer{
-		SyrupPerPound:     decimal.NewFromFloat(row.Float("price_per_lb")),
-		Share:             decimal.NewFromFloat(row.Float("share")),
-		Rule:              yield.Jones1946,
-		PoundsPerUSGallon: decimal.NewFromFloat(row.Float("lb_per_gallon")),
-		PriceStep:         step,
-		Cent:              decimal.New(1, -2),
-	}
-	price, err := offer.PerUSGallon(units.Brix(row.Float("sap_brix")))
-	return price.InexactFloat64(), err
-}
-
-// poolShare divides 100 percent among all rows of the table and returns that of
-// this row.
-func poolShare(row check.Row) (float64, error) {
-	table, err := check.Load("pool-shares-worked")
-	if err != nil {
-		return 0, err
-	}
-	var among []money.Contribution
-	for _, r := range table.Rows {
-		b := units.Brix(r.Float("sap_brix"))
-		rho, err := density.Solution(b, units.Celsius(20))
-		if err != nil {
-			return 0, err
-		}
-		c, err := money.BySugar(r.Name(), b.Sugar(rho.Mass(units.USGallons(r.Float("gallons")))))
-		if err != nil {
-			return 0, err
-		}
-		among = append(among, c)
-	}
-	portions, err := money.Divide(decimal.NewFromInt(100), 2, among)
-	if err != nil {
-		return 0, err
-	}
-	for _, p := range portions {
-		if p.Name == row.Name() {
-			return p.Amount.InexactFloat64(), nil
-		}
-	}
-	return 0, fmt.Errorf("no portion %q", row.Name())
-}
-
 // statePerTap is the figure that the package carries.
 func statePerTap(row check.Row) (float64, error) {
 	for s := yield.Maine; s <= yield.UnitedStates; s++ {
@@ -164,25 +96,6 @@ func seasonPerTap(row check.Row) (float64, error) {
 		Syrup: units.USGallons(1000 * row.Float("production_thousand_gal")),
 	}.PerTap()
 	return v.USGallons(), err
-}
-
-// productCeiling is the weight of a gallon's solids, or of those solids at the
-// strength that boils at the row's rise.
-func productCeiling(row check.Row) (float64, error) {
-	lot, err := sugar.NewLot(units.USGallon, brix(row), units.Celsius(20))
-	if err != nil {
-		return 0, err
-	}
-	moisture := units.Share(0)
-	if row.Text("quantity") == "product" {
-		b, err := boil.BrixFromRise(units.FahrenheitDegrees(row.Float("rise_F")), units.Atmosphere)
-		if err != nil {
-			return 0, err
-		}
-		moisture = 100 - units.Share(b)
-	}
-	w, err := finish.ProductWeight(lot, moisture)
-	return w.Pounds(), err
 }
 
 // pans is a season that starts with what is in the pans and has nothing else.

@@ -1,4 +1,4 @@
-package boil_test
+package money_test
 
 import (
 	"testing"
@@ -7,4 +7,4 @@ import (
 	"example.org/sapreckoner/internal/proof"
 )
 
-func TestPublishedPan(t *testing.T) { check.Run(t, proof.BoilPan()...) }
+func TestPublished(t *testing.T) { check.Run(t, proof.Money()...) }

@@ -9,8 +9,8 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// BoilPan returns the claims of the pans of package boil.
-func BoilPan() []check.Claim {
+// Pan returns the claims of package pan.
+func Pan() []check.Claim {
 	return []check.Claim{
 		{Table: "plug-flow-worked", Column: "value", Func: "pan.PlugFlow", Select: when("quantity", "strength"),
 			Got: func(r check.Row) (float64, error) {

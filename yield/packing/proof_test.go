@@ -1,0 +1,10 @@
+package packing_test
+
+import (
+	"testing"
+
+	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proof"
+)
+
+func TestPublished(t *testing.T) { check.Run(t, proof.Packing()...) }
