@@ -24,9 +24,9 @@
 //
 // # Where a figure is checked
 //
-// Every published figure is a row of a table in internal/check/tables, whose
+// Every published figure is a row of a table in internal/proving/check/tables, whose
 // header names the source, how the figure was obtained and its tolerance. The
-// package internal/proof binds each column to the function that must reproduce
+// package internal/proving/proof binds each column to the function that must reproduce
 // it, and the tests called TestPublished of each package run them, one subtest
 // for a row:
 //

@@ -9,8 +9,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/internal/proving/check"
+	"example.org/sapreckoner/internal/proving/proof"
 )
 
 var update = flag.Bool("update", false, "write docs/figures.jsonl and the generated parts of README.md and doc.go anew")

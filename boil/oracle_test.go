@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

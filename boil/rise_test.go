@@ -7,8 +7,8 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/internal/proving/proof"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -5,7 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -8,7 +8,7 @@ import (
 	"slices"
 	"strconv"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/internal/clip"
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/words"
 )
 
 // alsoCalled are the trade's and the Latin names of the species, in small

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )

@@ -3,8 +3,8 @@ package yield
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/shelf"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/shelf"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

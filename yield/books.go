@@ -6,8 +6,8 @@ import (
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/internal/clip"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"

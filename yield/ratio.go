@@ -4,9 +4,9 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
-	"example.org/sapreckoner/internal/shelf"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
+	"example.org/sapreckoner/internal/base/shelf"
 	"example.org/sapreckoner/units"
 )
 

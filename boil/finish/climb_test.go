@@ -8,7 +8,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 

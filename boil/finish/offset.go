@@ -5,8 +5,8 @@ import (
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -9,7 +9,7 @@ import (
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

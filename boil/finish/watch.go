@@ -6,7 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

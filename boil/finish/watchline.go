@@ -4,7 +4,7 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 

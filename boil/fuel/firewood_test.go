@@ -6,8 +6,8 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
 )
 

@@ -7,7 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 

@@ -2,7 +2,7 @@ package fuel
 
 import (
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -1,8 +1,6 @@
 package pan
 
-import (
-	"example.org/sapreckoner/internal/numeric"
-)
+import "example.org/sapreckoner/internal/base/numeric"
 
 // The events of a simulation of n compartments are numbered: 0 to n-1 for a
 // compartment that starts or ceases to boil, n to 2n-1 for one that becomes too

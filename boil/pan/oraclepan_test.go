@@ -10,7 +10,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -6,7 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -11,7 +11,7 @@ import (
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -6,7 +6,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 

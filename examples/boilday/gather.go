@@ -6,7 +6,7 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"

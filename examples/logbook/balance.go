@@ -6,7 +6,7 @@ import (
 	"slices"
 
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/yield"
 )

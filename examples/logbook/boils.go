@@ -9,7 +9,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"

@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/packing"

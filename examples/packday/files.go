@@ -6,7 +6,7 @@ import (
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )

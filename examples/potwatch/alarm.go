@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -4,7 +4,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 func (p page) watchPart(part *cli.Part) {

@@ -6,7 +6,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 	"example.org/sapreckoner/sugar"
 )
 

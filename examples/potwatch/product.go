@@ -2,7 +2,7 @@ package main
 
 import (
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -10,7 +10,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )

@@ -6,8 +6,8 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/coef"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )

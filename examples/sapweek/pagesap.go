@@ -6,7 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"

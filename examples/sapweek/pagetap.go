@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping/season"
 )
 

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"

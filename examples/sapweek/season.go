@@ -8,7 +8,7 @@ import (
 	"io"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )

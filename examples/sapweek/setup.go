@@ -10,8 +10,8 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"

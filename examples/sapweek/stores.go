@@ -7,8 +7,8 @@ import (
 	"math"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // Invented deliveries with what a hurried hand writes: line 4 is line 3 again,

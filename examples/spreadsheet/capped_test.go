@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // endless repeats a text.

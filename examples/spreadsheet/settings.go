@@ -9,8 +9,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
 )

@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"

@@ -3,8 +3,8 @@ package season
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 

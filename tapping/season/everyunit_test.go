@@ -5,7 +5,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"

@@ -4,8 +4,8 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

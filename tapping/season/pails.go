@@ -4,9 +4,9 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/clip"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 

@@ -5,8 +5,8 @@ import (
 	"sort"
 	"time"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 

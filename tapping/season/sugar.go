@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"slices"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/words"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/tapping"
 )
 

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 )
 
 // The range of a hole's life.

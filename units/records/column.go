@@ -10,7 +10,7 @@ import (
 	"time"
 	"unicode"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
 )
 

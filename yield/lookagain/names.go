@@ -8,7 +8,7 @@ import (
 	"strings"
 	"unicode"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
 )
 
 // Bounds of the comparison of names.

@@ -6,8 +6,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/shelf"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/shelf"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )

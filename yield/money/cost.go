@@ -3,7 +3,7 @@ package money
 import (
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 )
 
 // A Cost is what was paid for one thing, or what one's own hours and wood are

@@ -8,7 +8,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -3,7 +3,7 @@ package money
 import (
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -6,7 +6,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/packing"
 )
