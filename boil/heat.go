@@ -58,7 +58,8 @@ func (h HeatDemand) PerWater() units.SpecificEnergy {
 
 // PreheaterCeiling returns the share of the heat that warms the sap to its
 // boiling point: the most that a preheater without a fire of its own can save,
-// and only if it brings the sap to the boil. See [example.org/sapreckoner/boil/fuel.Effect.Apply].
+// and only if it brings the sap to the boil. See
+// [example.org/sapreckoner/boil/fuel.Effect.Apply].
 //
 // Check value: 15.3 percent for 40 F sap of 2 Brix to 66 (computed; published
 // gains of heat exchangers are 15 to 17 percent, USDA Forest Service).

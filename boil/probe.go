@@ -96,10 +96,11 @@ func (p Probe) brix(fn string, shown, water, least units.Temperature) (units.Bri
 }
 
 // Surface returns the boiling point at the surface of the liquid in which the
-// thermometer shows so much, as a [example.org/sapreckoner/boil/finish.Watch] wants its readings: that of
-// [Probe.Brix]. Liquid that is not at the boil yet is no hotter below than above;
-// from a reading under that of boiling water the share of water is taken away, so
-// that readings of one evening stay in their order.
+// thermometer shows so much, as a [example.org/sapreckoner/boil/finish.Watch]
+// wants its readings: that of [Probe.Brix]. Liquid that is not at the boil yet
+// is no hotter below than above; from a reading under that of boiling water the
+// share of water is taken away, so that readings of one evening stay in their
+// order.
 //
 // Range: 0 C to what 92 Brix shows; the rest as of [Probe.Shows]. Outside the
 // range the answer is NaN and a [units.RangeError]. Check value: 219.51 F where

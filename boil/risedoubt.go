@@ -23,10 +23,10 @@ const riseShare = 0.1 / 4.199
 // where [Rise] gives 4.000, 2.4 percent more (from memory); the ratio of vapor
 // pressures leaves out that steam is no perfect gas, 0.06 K at syrup (from
 // memory); published stops lie 0.03 to 0.11 K below (read and from memory, see
-// [example.org/sapreckoner/boil/finish.SyrupFinishes]); thin solutions are within 2.3 percent of isopiestic
-// measurements (from memory). None of the parts is known to be the right one, and
-// so no correction is made. Check value: 0.18 F, 0.43 Brix, at 66.9 Brix and 1
-// atm (computed).
+// [example.org/sapreckoner/boil/finish.SyrupFinishes]); thin solutions are
+// within 2.3 percent of isopiestic measurements (from memory). None of the parts
+// is known to be the right one, and so no correction is made. Check value: 0.18
+// F, 0.43 Brix, at 66.9 Brix and 1 atm (computed).
 func RiseDoubt(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
 	rise, err := riseOf("boil.RiseDoubt", sugar.Solute{}, brix, pressure)
 	if err != nil {

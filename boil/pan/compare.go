@@ -8,7 +8,8 @@ import (
 
 // Comparison is one day on two rigs, or two days on one: what a preheater, a
 // membrane, a hotter fire or a bigger pan would buy. Dry wood burns hotter, and
-// less of it is needed: [example.org/sapreckoner/boil/fuel.Fuel.Needed] for the heat of either outcome.
+// less of it is needed: [example.org/sapreckoner/boil/fuel.Fuel.Needed] for the
+// heat of either outcome.
 type Comparison struct {
 	Now, Then Outcome
 }

@@ -12,9 +12,9 @@ var (
 	ErrOrder     = errors.New("out of order")
 )
 
-// RowError says which cell of a table could not be used, and why: [ErrDuplicate],
-// [ErrOrder], [example.org/sapreckoner/units.ErrRange], the error of the reader, or what is wrong with
-// the table and how to write it.
+// RowError says which cell of a table could not be used, and why:
+// [ErrDuplicate], [ErrOrder], [example.org/sapreckoner/units.ErrRange], the
+// error of the reader, or what is wrong with the table and how to write it.
 type RowError struct {
 	Line   int    // from 1; 0 where the table as a whole is meant
 	Column string // as the header names it; empty where the whole line is meant
