@@ -5,28 +5,40 @@
 // # The map
 //
 //   - [example.org/sapreckoner/units]: quantities, their exact factors, text.
+//   - [example.org/sapreckoner/units/records]: CSV with units in its header.
 //   - [example.org/sapreckoner/density]: what a sugar solution weighs, and what
 //     instruments in it read.
 //   - [example.org/sapreckoner/sugar]: lots of liquid, blends, concentrating,
 //     legal density, color, and what sugar does to water.
-//   - [example.org/sapreckoner/boil]: boiling points, heat, fuel, pans, finishing.
-//   - [example.org/sapreckoner/yield]: sap to syrup, the season's account,
-//     packing, sharing, buying.
-//   - [example.org/sapreckoner/tapping]: trunks, holes, wood, season.
+//   - [example.org/sapreckoner/boil]: pressure, boiling points, the heat that
+//     boiling takes, rates.
+//   - [example.org/sapreckoner/boil/fuel]: wood, other fuels, efficiency.
+//   - [example.org/sapreckoner/boil/pan]: a rig, a day, the night, many days.
+//   - [example.org/sapreckoner/boil/finish]: when it is syrup or candy, and how
+//     sure that is.
+//   - [example.org/sapreckoner/yield]: sap to syrup, forecast, the season's
+//     account, tanks, trace.
+//   - [example.org/sapreckoner/yield/packing]: containers, hot filling, filters,
+//     what to lay in.
+//   - [example.org/sapreckoner/yield/money]: buying, sharing, cost.
+//   - [example.org/sapreckoner/yield/lookagain]: rows of a record to see again.
+//   - [example.org/sapreckoner/tapping]: trunks, guidelines, holes, wood.
+//   - [example.org/sapreckoner/tapping/season]: weather, running days, sap to
+//     come.
 //
 // # Start here
 //
 // Each package comment teaches its part of the job in about a page, and every
 // exported name has an example that runs. Three of them are whole: a finishing
-// in package boil, a mended blend in package sugar, a season in package yield.
+// in package finish, a mended blend in package sugar, a season in package yield.
 // The programs in examples do a whole piece of the job from the command line;
 // each answers -h.
 //
 // # Where a figure is checked
 //
-// Every published figure is a row of a table in internal/check/tables, whose
+// Every published figure is a row of a table in internal/proving/check/tables, whose
 // header names the source, how the figure was obtained and its tolerance. The
-// package internal/proof binds each column to the function that must reproduce
+// package internal/proving/proof binds each column to the function that must reproduce
 // it, and the tests called TestPublished of each package run them, one subtest
 // for a row:
 //
@@ -101,59 +113,66 @@
 //	  sucrose-boiling-rise-1atm         closed form of the rise
 //	  boiling-rise-exact                boil.Rise
 //	  syrup-finish-rise                 boil.Rise
-//	  rise-inverted                     boil.Solute.BrixFromRise
+//	  rise-inverted                     boil.BrixFromRiseOf
 //	                                    sugar.Solute.BrixFromWaterActivity
 //	  syrup-point-worked                boil.Water
 //	                                    boil.SyrupPoint
 //	                                    boil.Rise
 //	                                    boil.BrixFromRise
 //	  boiling-errors-worked             boil.SyrupPoint and others
+//	                                    boil.Probe.Shows
 //	  latent-heat                       boil.LatentHeat
-//	  cordwood-kentucky                 boil.Firewood
-//	  cordwood-missouri                 boil.Firewood
-//	  fuel-heat                         boil.FuelsByVolume and others
-//	  firewood-net-constants            boil.WoodHeat
 //	  evaporation-heat-worked           boil.LatentHeat on the masses of boil.Heat
 //	  evaporation-published             boil.LatentHeat on the masses of boil.Heat
 //	  evaporation-worked                boil.Heat
 //	  boiling-heat-worked               boil.HeatDemand.PreheaterCeiling
 //	                                    units.Share
-//	                                    boil.LearnEfficiency
 //	                                    units.Area.Volume
-//	  confections                       boil.ConfectionFinishes
-//	  syrup-finish-rise                 boil.SyrupFinishes and boil.Rise
-//	  boiling-errors-worked             boil.ErrorCost
-//	                                    boil.ThermometerStop.Parts
-//	  plug-flow-worked                  boil.PlugFlow
-//	                                    boil.Rig.Steady
-//	                                    boil.Transit
+//	boil/fuel
+//	  cordwood-kentucky                 fuel.Firewood
+//	  cordwood-missouri                 fuel.Firewood
+//	  boiling-heat-worked               fuel.LearnEfficiency
+//	  fuel-heat                         fuel.ByVolume and others
+//	  firewood-net-constants            fuel.WoodHeat
+//	boil/pan
+//	  plug-flow-worked                  pan.PlugFlow
+//	                                    pan.Rig.Steady
+//	                                    pan.Transit
+//	boil/finish
+//	  confection-ceilings               finish.ProductWeight
+//	  confections                       finish.ConfectionFinishes
+//	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
+//	  boiling-errors-worked             finish.ErrorCost
+//	                                    finish.ThermometerStop.Parts
 //	yield
 //	  ratio-rules-worked                yield.Rule.ErrorAt
 //	  sap-to-syrup-rules                yield.Rule.Constants
 //	  sap-to-syrup-published            yield.Rule.Ratio
-//	  sap-purchase                      yield.Offer.PerUSGallon
-//	  pool-shares-worked                yield.Divide
 //	  nass-yield-per-tap                yield.State.PerTap
 //	                                    yield.PastSeason.PerTap
-//	  confection-ceilings               yield.ProductWeight
 //	  season-account-worked             yield.Season.Account
 //	                                    yield.Season.Expect
 //	  tank-worked                       yield.Tank.Volume
-//	  capping-temperature               yield.Container.AfterFilling
-//	                                    yield.Container.FillAt
 //	  tank-factors                      yield.UprightCylinder
+//	yield/money
+//	  sap-purchase                      money.Offer.PerUSGallon
+//	  pool-shares-worked                money.Divide
+//	yield/packing
+//	  capping-temperature               packing.Container.AfterFilling
+//	                                    packing.Container.FillAt
 //	tapping
 //	  tap-guidelines                    tapping.Guideline.Taps
 //	  hole-worked                       tapping.Hole.Volume
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
-//	  natural-vacuum-worked             tapping.NaturalVacuum
+//	tapping/season
+//	  natural-vacuum-worked             season.NaturalVacuum
 //	                                    density.Solution times g
-//	  producing-week-coefficients       tapping.HouleProbability
-//	  producing-week-worked             tapping.HouleProbability
-//	  degree-day-methods                tapping.GrowingDegreeDays
-//	                                    tapping.DegreeDayRule.Day
-//	  sap-sugar                         tapping.SugarFigures
+//	  producing-week-coefficients       season.HouleProbability
+//	  producing-week-worked             season.HouleProbability
+//	  degree-day-methods                season.GrowingDegreeDays
+//	                                    season.DegreeDayRule.Day
+//	  sap-sugar                         season.SugarFigures
 //
 // The other tables there hold facts, such as cautions.
 //

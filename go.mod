@@ -1,6 +1,6 @@
 module example.org/sapreckoner
 
-go 1.26
+go 1.25
 
 require (
 	github.com/google/go-cmp v0.7.0

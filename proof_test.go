@@ -9,8 +9,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/internal/proving/check"
+	"example.org/sapreckoner/internal/proving/proof"
 )
 
 var update = flag.Bool("update", false, "write docs/figures.jsonl and the generated parts of README.md and doc.go anew")
@@ -72,9 +72,15 @@ func TestDocMap(t *testing.T) {
 		{"units", proof.Units()},
 		{"density", proof.Density()},
 		{"sugar", slices.Concat(proof.SugarWater(), proof.Sugar())},
-		{"boil", slices.Concat(proof.Boil(), proof.BoilHeat(), proof.BoilPan())},
+		{"boil", slices.Concat(proof.Boil(), proof.BoilHeat())},
+		{"boil/fuel", proof.Fuel()},
+		{"boil/pan", proof.Pan()},
+		{"boil/finish", proof.Finish()},
 		{"yield", proof.Yield()},
+		{"yield/money", proof.Money()},
+		{"yield/packing", proof.Packing()},
 		{"tapping", proof.Tapping()},
+		{"tapping/season", proof.Season()},
 	} {
 		bound += len(p.claims)
 		fmt.Fprintf(&b, "//\t%s\n", p.name)

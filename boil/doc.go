@@ -1,6 +1,6 @@
 // Package boil tells where water and syrup boil, at the elevation and in the
-// weather of the day, what it costs to boil water off in heat, fuel and hours,
-// how a pan behaves through a day, and when the syrup is done.
+// weather of the day, what it costs in heat to boil water off, and how fast a pan
+// does it.
 //
 // # Pressure first
 //
@@ -33,7 +33,7 @@
 //
 // [Rise] solves that, [BrixFromRise] goes back, and [SyrupPoint] is the sum. The
 // rise is 7.56 F at 66.9 Brix and 1 atm and shrinks with the pressure, which a
-// fixed "7 degrees over water" leaves out. Inverted sugar raises it: [Solute].
+// fixed "7 degrees over water" leaves out. Inverted sugar raises it: [sugar.Solute].
 //
 // # Heat
 //
@@ -46,71 +46,17 @@
 // where climb warms what is left as its boiling point rises. A gallon of syrup
 // from 2 Brix takes about 400,000 Btu, and 15 percent of them go into warming
 // the sap: that is all a preheater can save, and only one that takes its heat
-// from steam or smoke saves any ([HeatDemand.PreheaterCeiling], [Effects]).
+// from steam or smoke saves any ([HeatDemand.PreheaterCeiling],
+// [example.org/sapreckoner/boil/fuel.Effects]).
 //
-// # Fuel
+// # Rooms
 //
-// A heat value means little without its [Basis]: gross, less the moisture of
-// the fuel, net, or delivered. An [Efficiency] belongs to one of them, and one
-// that does not fit its fuel is refused with a [BasisError]. [Fuel.Needed] and
-// [Fuel.Makes] are
-//
-//	fuel = heat/(heat value x efficiency)
-//
-// Wood is bought by the cord and burned by its moisture M, as a part of its wet
-// weight ([WoodHeat], [Firewood]):
-//
-//	net heat = 8600 (1-M) - 1050 (M + 0.54 (1-M))   Btu/lb
-//
-// There is no safe default for the efficiency. [LearnEfficiency] takes it from
-// past boils; [HomeBuiltPan] and [BuiltEvaporator] are the published ranges, and
-// an answer from a range is a [Span]. [PanRate], [LevelRate] and [HeatRate] tell
-// how much water goes off in an hour: by rule, by a dipstick, or by the fire.
-//
-// # A pan through the day
-//
-// A [Rig] is a row of compartments over one fire, from kettle to partitioned
-// pan, and a [Day] is what comes to it. [Rig.Run] boils through the day by the
-// balances of each compartment,
-//
-//	d(sugar)/dt = sugar in - sugar out
-//	d(water)/dt = water in - water out - (heat - warming)/L
-//
-// and tells syrup, hours, heat and what is left; [Rig.Trace] shows each moment.
-// A fire of wood is not out when the wood is: with P its full heat and H the
-// half-life of its coals ([Rig.Coals]), they still give
-//
-//	integral of P 2^(-t/H) dt = P H/ln 2
-//
-// and the last wood goes on so much earlier.
-// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
-// through every compartment, which then stands at B = 100 S/outflow. Without any
-// mixing, a share f of the way along, that is [PlugFlow]:
-//
-//	B = B0/(1 - f (1 - B0/Bs))
-//
-// [Contents.Overnight] cools what stays in the pans, [Rig.Chase] saves it with
-// water at the end of the season, and [Compare] boils one day on two rigs.
-// [Backlog] is about many days: tanks, hours of fire, and sap that waits too
-// long.
-//
-// # The finish
-//
-// What stands in the finishing pan with nothing poured in is a [Batch]. Its
-// sugar stays, so with m the mass and E the water that goes off in a time
-//
-//	dB/dt = B E/m        1/B falls along a straight line in time
-//
-// and the strength climbs ever faster. A [Watch] fits that line to readings of
-// the thermometer and tells the minutes left and their uncertainty. A batch
-// climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
-//
-// [ThermometerStop.Parts] and [HydrometerStop.Parts] tell how uncertain a stop by
-// each instrument is, [ErrorCost] and [DepthCost] what an error does to the syrup,
-// and [LearnOffset] what one's own rig shows. [PotReading] needs neither: a pot
-// weighed half way to syrup is done at mass x B/B1. [SyrupFinishes] and
-// [ConfectionFinishes] are published points, and [Finish.At] takes one to the
-// pressure of the day.
+// Fuel and efficiency have a room of their own,
+// [example.org/sapreckoner/boil/fuel], as have the pan through the day,
+// [example.org/sapreckoner/boil/pan], and the finish,
+// [example.org/sapreckoner/boil/finish]. They need this package and not each
+// other. [PanRate] and [LevelRate] tell how much water goes off in an hour: by
+// rule, and by a dipstick.
 //
 // # Numbers
 //

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -8,7 +8,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

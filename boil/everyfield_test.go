@@ -5,8 +5,12 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -51,32 +55,32 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		limittest.InEveryUnit(t, name, low, high, units.ParsePower, call)
 	}
 
-	day := func() boil.Day {
-		return boil.Day{Pressure: units.Atmosphere, Out: time.Hour, Sap: []boil.Sap{{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}}}
+	day := func() pan.Day {
+		return pan.Day{Pressure: units.Atmosphere, Out: time.Hour, Sap: []pan.Sap{{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}}}
 	}
-	run := func(rig boil.Rig, d boil.Day) error {
+	run := func(rig pan.Rig, d pan.Day) error {
 		_, err := rig.Run(d)
 		return err
 	}
 	// A compartment that the fire does not boil away in ten seconds.
-	pan := func(c boil.Compartment, heat units.Power) error {
-		return run(boil.Rig{Compartments: []boil.Compartment{c}, Heat: heat}, day())
+	vessel := func(c pan.Compartment, heat units.Power) error {
+		return run(pan.Rig{Compartments: []pan.Compartment{c}, Heat: heat}, day())
 	}
 	foot, inch := units.SquareFoot, units.Inch
 	power("Rig.Heat", "1 W", "1e8 W", func(w units.Power) error {
-		return pan(boil.Compartment{Area: 100 * units.SquareMeter, Depth: units.Meter, SafeDepth: inch}, w)
+		return vessel(pan.Compartment{Area: 100 * units.SquareMeter, Depth: units.Meter, SafeDepth: inch}, w)
 	})
 	limittest.InEveryUnit(t, "Compartment.Area", "1e-4 m2", "1e4 m2", units.ParseArea, func(a units.Area) error {
-		return pan(boil.Compartment{Area: a, Depth: 2 * inch, SafeDepth: inch}, 100*units.Watt)
+		return vessel(pan.Compartment{Area: a, Depth: 2 * inch, SafeDepth: inch}, 100*units.Watt)
 	})
 	length("Compartment.Depth", "1 mm", "10 m", func(l units.Length) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: l, SafeDepth: units.Millimeter / 2}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: l, SafeDepth: units.Millimeter / 2}, units.Kilowatt)
 	})
 	length("Compartment.SafeDepth", "0.1 mm", "1.98 in", func(l units.Length) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: l}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: l}, units.Kilowatt)
 	})
 	share("Compartment.Fire", "", "100 %", func(s units.Share) error {
-		return pan(boil.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: inch, Fire: s}, units.Kilowatt)
+		return vessel(pan.Compartment{Area: 10 * foot, Depth: 2 * inch, SafeDepth: inch, Fire: s}, units.Kilowatt)
 	})
 	temp("Rig.PreheatTo", "0 C", "100 C", func(at units.Temperature) error {
 		rig := kettle()
@@ -84,9 +88,9 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		return run(rig, day())
 	})
 	volume("Rig.Pail", "", "24 in3", func(v units.Volume) error { // an inch over 24 in2
-		return run(boil.Rig{
-			Compartments: []boil.Compartment{{Area: 24 * units.SquareInch, Depth: 2 * inch, SafeDepth: inch}, {Area: foot, Depth: 2 * inch, SafeDepth: inch}},
-			Heat:         units.Kilowatt, Feed: boil.PailFeed, Pail: v,
+		return run(pan.Rig{
+			Compartments: []pan.Compartment{{Area: 24 * units.SquareInch, Depth: 2 * inch, SafeDepth: inch}, {Area: foot, Depth: 2 * inch, SafeDepth: inch}},
+			Heat:         units.Kilowatt, Feed: pan.PailFeed, Pail: v,
 		}, day())
 	})
 	brix("DrawOff.At", "1 Brix", "74 Brix", func(b units.Brix) error {
@@ -120,12 +124,12 @@ func TestFieldsInEveryUnit(t *testing.T) {
 		return run(kettle(), d)
 	})
 
-	plan := func(b boil.Backlog, g boil.Gathering) error {
+	plan := func(b pan.Backlog, g pan.Gathering) error {
 		_, err := b.Plan(g)
 		return err
 	}
-	backlog := boil.Backlog{Storage: 300 * units.USGallon, Hours: 8 * time.Hour, Heat: 40 * units.Kilowatt, Syrup: 66.9, At: units.Atmosphere}
-	gathering := boil.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
+	backlog := pan.Backlog{Storage: 300 * units.USGallon, Hours: 8 * time.Hour, Heat: 40 * units.Kilowatt, Syrup: 66.9, At: units.Atmosphere}
+	gathering := pan.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	volume("Backlog.Storage", "", "1e6 m3", func(v units.Volume) error { b := backlog; b.Storage = v; return plan(b, gathering) })
 	power("Backlog.Heat", "1 W", "1e8 W", func(w units.Power) error { b := backlog; b.Heat = w; return plan(b, gathering) })
 	brix("Backlog.Syrup", "", "74 Brix", func(s units.Brix) error { b := backlog; b.Syrup = s; return plan(b, gathering) })
@@ -133,7 +137,7 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	temp("Gathering.Temperature", "0 C", "100 C", func(at units.Temperature) error { g := gathering; g.Temperature = at; return plan(backlog, g) })
 	brix("Gathering.Brix", "", "66.85 Brix", func(s units.Brix) error { g := gathering; g.Brix = s; return plan(backlog, g) })
 
-	pot := boil.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
+	pot := finish.PotReading{Gross: 25 * units.Pound, Tare: 5 * units.Pound, Brix: 33.45}
 	mass("PotReading.Gross", "", "1e5 kg", func(m units.Mass) error { p := pot; p.Gross = m; return num(p.Target(66.9)) })
 	mass("PotReading.ScaleBy", "", "1e5 kg", func(m units.Mass) error { p := pot; p.ScaleBy = m; return num(p.Target(66.9)) })
 	brix("PotReading.Brix", "5 Brix", "80 Brix", func(b units.Brix) error { p := pot; p.Brix = b; return num(p.Target(100)) })
@@ -141,19 +145,19 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	brix("PotReading.Target", "33.45 Brix", "100 Brix", func(b units.Brix) error { return num(pot.Target(b)) })
 	mass("PotReading.At", "11.69 lb", "25 lb", func(m units.Mass) error { return num(pot.At(m)) })
 
-	watch := func(w boil.Watch, shown ...float64) error {
-		var rs []boil.WatchReading
+	watch := func(w finish.Watch, shown ...float64) error {
+		var rs []finish.WatchReading
 		for i, f := range shown {
-			rs = append(rs, boil.WatchReading{At: time.Duration(i) * time.Minute, Shown: units.Fahrenheit(f)})
+			rs = append(rs, finish.WatchReading{At: time.Duration(i) * time.Minute, Shown: units.Fahrenheit(f)})
 		}
 		return num(w.Outlook(rs...))
 	}
-	own := boil.Watch{Target: 66.9, Water: units.Celsius(100), ProbeBy: units.FahrenheitDegree / 3}
+	own := finish.Watch{Target: 66.9, Water: units.Celsius(100), ProbeBy: units.FahrenheitDegree / 3}
 	diff("Watch.ProbeBy", "0.001 C deg", "5 C deg", func(d units.TempDiff) error { w := own; w.ProbeBy = d; return watch(w, 217, 217.5, 218.1) })
 	diff("Watch.WaterBy", "", "5 C deg", func(d units.TempDiff) error { w := own; w.WaterBy = d; return watch(w, 230, 230.5, 231.1) })
 	brix("Watch.Target", "30 Brix", "92 Brix", func(b units.Brix) error { w := own; w.Target = b; return watch(w, 217, 217.5, 218.1) })
 
-	batch := boil.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
+	batch := finish.Batch{Mass: 10 * units.Kilogram, Brix: 60, Evaporation: 10 * units.KilogramPerHour}
 	mass("Batch.Mass", "1 g", "1e6 kg", func(m units.Mass) error { b := batch; b.Mass = m; return num(b.Time(66.9)) })
 	brix("Batch.Brix", "0.1 Brix", "92 Brix", func(s units.Brix) error { b := batch; b.Brix = s; return num(b.Time(92)) })
 	limittest.InEveryUnit(t, "Batch.Evaporation", "1e-9 kg/s", "1000 kg/s", units.ParseMassRate, func(r units.MassRate) error {
@@ -169,14 +173,14 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	})
 	pressure("CoastOn, pressure", "20 kPa", "120 kPa", func(p units.Pressure) error { return num(batch.CoastOn(units.Kilojoule, p)) })
 
-	contents := func(l boil.Contents) error {
-		return num(l.Overnight(boil.Night{Air: units.Celsius(0), Halving: time.Hour, Length: time.Hour}))
+	contents := func(l pan.Contents) error {
+		return num(l.Overnight(pan.Night{Air: units.Celsius(0), Halving: time.Hour, Length: time.Hour}))
 	}
 	mass("Liquid", "", "1e8 kg", func(m units.Mass) error {
-		return contents(boil.Contents{{Water: m, Temperature: units.Celsius(50)}})
+		return contents(pan.Contents{{Water: m, Temperature: units.Celsius(50)}})
 	})
 	temp("Liquid.Temperature", "0 C", "110 C", func(at units.Temperature) error {
-		return contents(boil.Contents{{Sugar: 1, Water: 9, Temperature: at}})
+		return contents(pan.Contents{{Sugar: 1, Water: 9, Temperature: at}})
 	})
 	level := func(area units.Area, l units.Length, v units.Volume) error {
 		_, err := boil.LevelRate(area, 0, boil.LevelReading{Level: units.Meter}, boil.LevelReading{At: time.Hour, Level: l, Added: v})
@@ -190,16 +194,16 @@ func TestFieldsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "PressureAtDepth, density", "900 kg/m3", "1500 kg/m3", units.ParseDensity, func(d units.Density) error {
 		return num(boil.PressureAtDepth(units.Atmosphere, inch, d))
 	})
-	length("DepthCost", "-0.5 m", "0.5 m", func(l units.Length) error { return num(boil.DepthCost(66.9, units.Atmosphere, l)) })
-	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(boil.ErrorCost(80, units.Atmosphere, d)) })
-	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(boil.ErrorCost(b, units.Atmosphere, 0)) })
-	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(boil.FullCord(v, boil.Stacked)) })
-	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(boil.PlugFlow(2, 66.9, s)) })
-	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(boil.PlugFlow(2, b, 50*units.Percent)) })
-	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.Solute{Inverted: s}.Rise(66.9, units.Atmosphere)) })
+	length("DepthCost", "-0.5 m", "0.5 m", func(l units.Length) error { return num(finish.DepthCost(66.9, units.Atmosphere, l)) })
+	diff("ErrorCost", "-5 C deg", "5 C deg", func(d units.TempDiff) error { return num(finish.ErrorCost(80, units.Atmosphere, d)) })
+	brix("ErrorCost, strength", "50 Brix", "80 Brix", func(b units.Brix) error { return num(finish.ErrorCost(b, units.Atmosphere, 0)) })
+	volume("FullCord", "", "1e6 m3", func(v units.Volume) error { return num(fuel.FullCord(v, fuel.Stacked)) })
+	share("PlugFlow", "", "100 %", func(s units.Share) error { return num(pan.PlugFlow(2, 66.9, s)) })
+	brix("PlugFlow, syrup", "2 Brix", "92 Brix", func(b units.Brix) error { return num(pan.PlugFlow(2, b, 50*units.Percent)) })
+	share("Solute.Inverted", "", "20 %", func(s units.Share) error { return num(boil.RiseOf(sugar.Solute{Inverted: s}, 66.9, units.Atmosphere)) })
 	share("Learned efficiency", "1 %", "100 %", func(s units.Share) error {
 		demand := boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}
-		return num(boil.HeatRate(units.Kilowatt, boil.Gross, demand, boil.Efficiency{Low: s, High: s, Basis: boil.Gross}))
+		return num(fuel.HeatRate(units.Kilowatt, fuel.Gross, demand, fuel.Efficiency{Low: s, High: s, Basis: fuel.Gross}))
 	})
 	mass("batch on a thermometer", "1 g", "", func(m units.Mass) error { b := batch; b.Mass = m; return num(b.Coast(time.Microsecond)) })
 

@@ -4,8 +4,10 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -38,7 +40,7 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	temp("BrixFromFreezingPoint", "", "0 C", func(at units.Temperature) error { return errOf(sugar.BrixFromFreezingPoint(at)) })
 	temp("LatentHeat", "0 C", "140 C", func(at units.Temperature) error { return errOf(boil.LatentHeat(at)) })
 	temp("Overnight", "-60 C", "60 C", func(at units.Temperature) error {
-		return errOf(boil.Contents{{Sugar: 1, Water: 9, Temperature: units.Celsius(90)}}.Overnight(boil.Night{Air: at, Halving: 3600e9}))
+		return errOf(pan.Contents{{Sugar: 1, Water: 9, Temperature: units.Celsius(90)}}.Overnight(pan.Night{Air: at, Halving: 3600e9}))
 	})
 	limittest.InEveryUnit(t, "NewLot, volume", "", "1e6 m3", units.ParseVolume, func(v units.Volume) error { return errOf(sugar.NewLot(v, 2, c20)) })
 	limittest.InEveryUnit(t, "NewLotByMass", "", "1e9 kg", units.ParseMass, func(m units.Mass) error { return errOf(sugar.NewLotByMass(m, 2, c20)) })
@@ -61,12 +63,12 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	limittest.InEveryUnit(t, "StationPressure", "25 inHg", "32.5 inHg", units.ParsePressure, func(p units.Pressure) error {
 		return errOf(boil.StationPressure(p, 300))
 	})
-	limittest.InEveryUnit(t, "FaceCord", "0.15 m", "2.5 m", units.ParseLength, func(l units.Length) error { return errOf(boil.FaceCord(l)) })
+	limittest.InEveryUnit(t, "FaceCord", "0.15 m", "2.5 m", units.ParseLength, func(l units.Length) error { return errOf(fuel.FaceCord(l)) })
 	limittest.InEveryUnit(t, "PanRate", "", "1000 m2", units.ParseArea, func(a units.Area) error { return errOf(boil.PanRate(boil.FlatPan, a)) })
 	limittest.InEveryUnit(t, "HeatRate", "", "1e9 W", units.ParsePower, func(w units.Power) error {
-		return errOf(boil.HeatRate(w, boil.Delivered, boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}, boil.Efficiency{}))
+		return errOf(fuel.HeatRate(w, fuel.Delivered, boil.HeatDemand{Sugar: 1, Water: 10, Latent: 2e7, From: 2, To: 66}, fuel.Efficiency{}))
 	})
-	limittest.InEveryUnit(t, "WoodHeat", "", "70 %", units.ParseShare, func(m units.Share) error { return errOf(boil.WoodHeat(boil.WetMoisture(m))) })
+	limittest.InEveryUnit(t, "WoodHeat", "", "70 %", units.ParseShare, func(m units.Share) error { return errOf(fuel.WoodHeat(fuel.WetMoisture(m))) })
 	limittest.InEveryUnit(t, "Concentrate", "", "85 Brix", units.ParseBrix, func(b units.Brix) error {
 		sap, _ := sugar.NewLot(units.Liter, 2, c20)
 		return errOf(sugar.Concentrate(sap, b))

@@ -2,7 +2,6 @@ package boil_test
 
 import (
 	"fmt"
-	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/sugar"
@@ -25,16 +24,6 @@ func ExampleDownToVolume() {
 	off, err := boil.DownToVolume(sap, 5.83*units.USGallon, units.Atmosphere)
 	fmt.Println("take it off at", off.Brix().Text(0), err)
 	// Output: take it off at 20 Brix <nil>
-}
-
-// The figures of [boil.HeatRate], turned round: 353.22 lb of water take 404,680
-// Btu, 87.28 lb in an hour 100,000.
-func ExamplePowerFor() {
-	sap, _ := sugar.NewLot(60*units.USGallon, 2, units.Fahrenheit(40))
-	demand, _ := boil.Heat(sap, 66, units.Atmosphere)
-	p, err := boil.PowerFor(87.28*units.PoundPerHour, boil.Delivered, demand, boil.Efficiency{})
-	fmt.Printf("%.0f thousand Btu/h %v\n", p.Middle.BtusITPerHour()/1000, err)
-	// Output: 100 thousand Btu/h <nil>
 }
 
 // 0.1 K at the stop of syrup.
@@ -82,35 +71,4 @@ func ExampleProbe_Depth() {
 	over, err := boil.Probe{Pressure: units.Atmosphere}.Depth(units.Fahrenheit(219.84), 66.9)
 	fmt.Println(over.Text(units.Inch, 0), err)
 	// Output: 2 in <nil>
-}
-
-// Sap of the day before stands in the tanks: 100 gallons are boiled in an evening,
-// see [boil.Backlog.Plan], the old first, and what came today waits.
-func ExampleBacklog_PlanFrom() {
-	b := boil.Backlog{
-		Storage: 300 * units.USGallon,
-		Hours:   5 * time.Hour,
-		Heat:    404680 / 43.389 * 100 / 5 * units.BtuITPerHour,
-		Syrup:   66,
-		At:      units.Atmosphere,
-		Keep:    24 * time.Hour,
-	}
-	sap := boil.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}
-	plan, err := b.PlanFrom([]boil.Standing{{Gathering: sap, Age: 24 * time.Hour}}, sap, boil.Gathering{})
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	for i, e := range plan.Evenings {
-		fmt.Printf("day %d: boil %s, waiting %s\n", i, e.Boiled.Text(units.USGallon, 0), e.Waiting.Text(units.USGallon, 0))
-	}
-	// Output:
-	// day 0: boil 100 US gal, waiting 100 US gal
-	// day 1: boil 100 US gal, waiting 0 US gal
-}
-
-func ExampleStanding() {
-	s := boil.Standing{Gathering: boil.Gathering{Volume: 100 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}, Age: 36 * time.Hour}
-	fmt.Println(s.Volume.Text(units.USGallon, 0), "for", s.Age.Hours(), "hours")
-	// Output: 100 US gal for 36 hours
 }

@@ -156,10 +156,10 @@ func ExampleSyrupPoint() {
 
 // What a thermometer set for 66.9 Brix of sucrose makes of sap whose sugar is
 // partly inverted.
-func ExampleSolute() {
+func ExampleRiseOf_inverted() {
 	for _, share := range []units.Share{5 * units.Percent, 10 * units.Percent} {
-		sap := boil.Solute(sugar.Solute{Inverted: share}) // as package sugar has it
-		b, err := sap.BrixFromRise(7.56*units.FahrenheitDegree, units.Atmosphere)
+		sap := sugar.Solute(sugar.Solute{Inverted: share}) // as package sugar has it
+		b, err := boil.BrixFromRiseOf(sap, 7.56*units.FahrenheitDegree, units.Atmosphere)
 		if err != nil {
 			log.Fatal(err)
 		}
@@ -171,14 +171,14 @@ func ExampleSolute() {
 }
 
 // The sap of birches is refused.
-func ExampleSolute_refused() {
-	_, err := boil.Solute{Inverted: units.Whole}.SyrupPoint(66.9, units.Atmosphere)
+func ExampleRiseOf_refused() {
+	_, err := boil.SyrupPointOf(sugar.Solute{Inverted: units.Whole}, 66.9, units.Atmosphere)
 	fmt.Println(err)
-	// Output: boil.Solute.SyrupPoint: inverted share 100 % is outside 0 to 20 %: a thermometer does not finish such a sap: syrup of glucose and fructose, as of birch, would stop at 51.5 Brix at the temperature of 66.9 Brix maple syrup, which ferments; finish it by density
+	// Output: boil.SyrupPointOf: inverted share 100 % is outside 0 to 20 %: a thermometer does not finish such a sap: syrup of glucose and fructose, as of birch, would stop at 51.5 Brix at the temperature of 66.9 Brix maple syrup, which ferments; finish it by density
 }
 
-func ExampleSolute_Rise() {
-	d, err := boil.Solute{Inverted: 5 * units.Percent}.Rise(66.9, units.Atmosphere)
+func ExampleRiseOf() {
+	d, err := boil.RiseOf(sugar.Solute{Inverted: 5 * units.Percent}, 66.9, units.Atmosphere)
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -186,8 +186,8 @@ func ExampleSolute_Rise() {
 	// Output: 8.0 F deg
 }
 
-func ExampleSolute_BrixFromRise() {
-	b, err := boil.Solute{Inverted: 5 * units.Percent}.BrixFromRise(7.56*units.FahrenheitDegree, units.Atmosphere)
+func ExampleBrixFromRiseOf() {
+	b, err := boil.BrixFromRiseOf(sugar.Solute{Inverted: 5 * units.Percent}, 7.56*units.FahrenheitDegree, units.Atmosphere)
 	if err != nil {
 		log.Fatal(err)
 	}
@@ -196,8 +196,8 @@ func ExampleSolute_BrixFromRise() {
 }
 
 // With 5 percent inverted, 66.9 Brix boils 0.4 F higher than sucrose does.
-func ExampleSolute_SyrupPoint() {
-	t, err := boil.Solute{Inverted: 5 * units.Percent}.SyrupPoint(66.9, units.Atmosphere)
+func ExampleSyrupPointOf() {
+	t, err := boil.SyrupPointOf(sugar.Solute{Inverted: 5 * units.Percent}, 66.9, units.Atmosphere)
 	if err != nil {
 		log.Fatal(err)
 	}

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -28,7 +28,7 @@ var (
 
 // A HeatDemand is what it takes to boil a lot of sap down: the water that must
 // go off and the heat that must get into the liquid. What the fire must give is
-// more: see [Efficiency].
+// more: see [example.org/sapreckoner/boil/fuel.Efficiency].
 type HeatDemand struct {
 	From, To units.Brix
 	Sugar    units.Mass   // it stays in the pan
@@ -58,7 +58,8 @@ func (h HeatDemand) PerWater() units.SpecificEnergy {
 
 // PreheaterCeiling returns the share of the heat that warms the sap to its
 // boiling point: the most that a preheater without a fire of its own can save,
-// and only if it brings the sap to the boil. See [Effect.Apply].
+// and only if it brings the sap to the boil. See
+// [example.org/sapreckoner/boil/fuel.Effect.Apply].
 //
 // Check value: 15.3 percent for 40 F sap of 2 Brix to 66 (computed; published
 // gains of heat exchangers are 15 to 17 percent, USDA Forest Service).
@@ -100,7 +101,10 @@ var (
 
 const emptyDemand = "ask boil.Heat for a lot with sap in it, and a stronger target"
 
-// check tells whether there is water to boil, and what it costs.
+// Check returns nil if there is water to boil, and it is told what it costs; a
+// [units.RangeError] otherwise, as of the zero HeatDemand.
+func (h HeatDemand) Check() error { return h.check("boil.HeatDemand.Check") }
+
 func (h HeatDemand) check(fn string) error {
 	if err := demandMass.Check(fn, h.Water.Kilograms()); err != nil {
 		return err
@@ -161,7 +165,7 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(from), High: heatTarget.High, Unit: "Brix",
 			Hint: "the sap is stronger than that already: boiling never thins"}
 	}
-	start, err := Solute{}.point(fn, from, p)
+	start, err := pointOf(fn, sugar.Solute{}, from, p)
 	if err != nil {
 		return HeatDemand{}, err
 	}
@@ -195,7 +199,7 @@ func boilDown(fn string, solids units.Mass, from, to units.Brix, start units.Tem
 		if i == heatSteps-1 {
 			next = to
 		}
-		u, err := Solute{}.point(fn, next, p)
+		u, err := pointOf(fn, sugar.Solute{}, next, p)
 		if err != nil {
 			return 0, 0, err
 		}
@@ -215,4 +219,15 @@ func boilDown(fn string, solids units.Mass, from, to units.Brix, start units.Tem
 		b, t = next, u
 	}
 	return latent, climb, nil
+}
+
+// More returns the ceiling of a preheater that takes its heat from steam or
+// smoke, as the water that the same fire boils off beyond: with the sap fed at
+// its boiling point only steam is left to make.
+//
+// Check value: 18.1 percent where [HeatDemand.PreheaterCeiling] is 15.3
+// (computed).
+func (h HeatDemand) More() units.Share {
+	s := h.PreheaterCeiling().Fraction()
+	return units.FractionShare(s / (1 - s))
 }

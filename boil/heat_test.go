@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

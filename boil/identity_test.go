@@ -4,7 +4,6 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
-	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/sugar"
@@ -42,36 +41,6 @@ func TestHeatToItsOwnStrength(t *testing.T) {
 	}
 }
 
-// A batch is stopped at its own strength for the strength to which it coasts, and
-// a pot weighs at its own strength what it weighs.
-func TestBatchAndPotAtTheirOwnStrength(t *testing.T) {
-	rng := rand.New(rand.NewPCG(65, 1))
-	for hundredths := 3000; hundredths <= 8000; hundredths++ {
-		b := units.Brix(float64(hundredths) / 100)
-		batch := boil.Batch{Mass: units.Mass(5 + 50*rng.Float64()), Brix: b, Evaporation: units.KilogramsPerHour(1 + 9*rng.Float64())}
-		halving := time.Duration(rng.Float64() * float64(3*time.Minute))
-		to, err := batch.Coast(halving)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if at, err := batch.LastFiring(to, halving); err != nil || math.Abs(float64(at-b)) > 1e-9 {
-			t.Errorf("last firing of %v Brix for %v: %v, %v", float64(b), float64(to), float64(at), err)
-		}
-		l, err := sugar.NewLotByMass(batch.Mass, b, units.Celsius(100))
-		if err != nil {
-			t.Fatal(err)
-		}
-		batch.Brix = l.Brix()
-		if d, err := batch.Time(b); err != nil || d != 0 {
-			t.Errorf("time from %v Brix to itself: %v, %v", float64(b), d, err)
-		}
-		pot := boil.PotReading{Gross: batch.Mass + 2, Tare: 2, Brix: l.Brix(), ScaleBy: 0.01, BrixBy: 0.2}
-		if w, err := pot.Target(b); err != nil || !(math.Abs(float64(w.Off)) <= 1e-9) || math.Abs(float64(w.Gross-pot.Gross)) > 1e-9 {
-			t.Errorf("pot from %v Brix to itself: %+v, %v", float64(b), w, err)
-		}
-	}
-}
-
 // What boils at the temperature of water, in whatever unit it was read, is water.
 func TestRiseOfNothing(t *testing.T) {
 	for kPa := 50.0; kPa <= 110; kPa += 0.37 {
@@ -83,81 +52,6 @@ func TestRiseOfNothing(t *testing.T) {
 		back := units.Fahrenheit(w.Fahrenheit())
 		if b, err := boil.BrixFromRise(back.Sub(w), p); err != nil || !(b >= 0 && b < 1e-6) {
 			t.Errorf("a rise of %v at %v kPa: %v Brix, %v", float64(back.Sub(w)), kPa, float64(b), err)
-		}
-	}
-}
-
-// Syrup leaves the pan at the boiling point of its own strength under the
-// pressure of the day: that of [boil.SyrupPoint], 7.1 to 7.6 F above water
-// near 66 Brix by any handbook.
-func TestDaysSyrupIsAtItsBoilingPoint(t *testing.T) {
-	for _, p := range []units.Pressure{1 * units.Atmosphere, 85 * units.Kilopascal} {
-		day, err := kettle().Run(boil.Day{Pressure: p, Out: 24 * time.Hour,
-			Sap: []boil.Sap{{Volume: 43.389 * units.USGallon, Brix: 2, Temperature: units.Celsius(20)}}})
-		if err != nil {
-			t.Fatal(err)
-		}
-		want, err := boil.SyrupPoint(day.Syrup.Brix(), p)
-		if err != nil {
-			t.Fatal(err)
-		}
-		got := []units.Temperature{day.Syrup.Temperature}
-		for _, d := range day.Draws {
-			got = append(got, d.Temperature)
-		}
-		for i, at := range got {
-			if !(math.Abs(float64(at.Sub(want))) < 0.05) {
-				t.Errorf("%v kPa, no. %d: syrup of %v Brix at %v C, want %v", p.Kilopascals(), i, float64(day.Syrup.Brix()), at.Celsius(), want.Celsius())
-			}
-		}
-		if len(got) < 2 {
-			t.Error("no draw")
-		}
-	}
-}
-
-// Delivered heat has its efficiency in it: the fuel is the heat over its figure
-// and no more, and an amount of it holds its figure, told as delivered. By hand:
-// 230,000 Btu from oil of 115,000 Btu to the gallon are 2 gallons.
-func TestDeliveredFuel(t *testing.T) {
-	oil := boil.Fuel[units.Volume]{Name: "oil", Heat: 115000 * units.BtuIT, Per: units.USGallon, Basis: boil.Delivered}
-	need, err := oil.Needed(230000*units.BtuIT, boil.Efficiency{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, v := range []units.Volume{need.Low, need.Middle, need.High} {
-		if math.Abs(v.USGallons()-2) > 1e-12 {
-			t.Errorf("%v US gal, want 2", v.USGallons())
-		}
-	}
-	h, err := oil.Of(2 * units.USGallon)
-	if err != nil || h.Basis != boil.Delivered || math.Abs(float64(h.Energy/(230000*units.BtuIT))-1) > 1e-12 {
-		t.Errorf("%+v, %v", h, err)
-	}
-	made, err := oil.Makes(2*units.USGallon, boil.Efficiency{})
-	if err != nil || math.Abs(float64(made.Middle/(230000*units.BtuIT))-1) > 1e-12 {
-		t.Errorf("%+v, %v", made, err)
-	}
-}
-
-// After a cold night the ice of each compartment begins at the freezing point of
-// its own strength: of 2 Brix -0.12 C and of 10 Brix -0.63 C (CRC Handbook,
-// concentrative properties of aqueous solutions, from memory). It is told
-// whether the compartment froze or not.
-func TestMeltingPointAfterANight(t *testing.T) {
-	held := boil.Contents{
-		{Sugar: 2, Water: 98, Temperature: units.Celsius(90)},
-		{Sugar: 10, Water: 90, Temperature: units.Celsius(95)},
-	}
-	for _, air := range []float64{-20, 10} {
-		m, err := held.Overnight(boil.Night{Length: 100 * time.Hour, Air: units.Celsius(air), Halving: time.Hour})
-		if err != nil {
-			t.Fatal(err)
-		}
-		for i, want := range []float64{-0.12, -0.63} {
-			if got := m.Ice[i].Point.Celsius(); math.Abs(got-want) > 0.02 || m.Ice[i].Forms != (air < 0) {
-				t.Errorf("air of %v C, compartment %d: ice at %v C (forms: %v), want %v", air, i+1, got, m.Ice[i].Forms, want)
-			}
 		}
 	}
 }

@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/units"
 )
 

@@ -6,7 +6,10 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,10 +32,10 @@ func TestMonotone(t *testing.T) {
 		{"rise against strength", true, 0, 92, func(x float64) (float64, error) { return plain(boil.Rise(units.Brix(x), p)) }},
 		{"rise against pressure", true, 20, 120, func(x float64) (float64, error) { return plain(boil.Rise(66, kilo(x))) }},
 		{"point against inverted sugar", true, 0, 20, func(x float64) (float64, error) {
-			return degrees(boil.Solute{Inverted: units.Share(x)}.SyrupPoint(66, p))
+			return degrees(boil.SyrupPointOf(sugar.Solute{Inverted: units.Share(x)}, 66, p))
 		}},
 		{"latent heat", false, 0, 140, func(x float64) (float64, error) { return plain(boil.LatentHeat(units.Celsius(x))) }},
-		{"heat of wood against moisture", false, 0, 70, func(x float64) (float64, error) { return plain(boil.WoodHeat(boil.WetMoisture(x))) }},
+		{"heat of wood against moisture", false, 0, 70, func(x float64) (float64, error) { return plain(fuel.WoodHeat(fuel.WetMoisture(x))) }},
 		{"pressure against depth", true, 0, 2, func(x float64) (float64, error) { return plain(boil.PressureAtDepth(p, units.Length(x), 1200)) }},
 		{"heat against the sap's strength", false, 1, 60, func(x float64) (float64, error) {
 			h, err := boil.Heat(sap(t, 100, units.Brix(x), units.Celsius(4)), 66, p)
@@ -43,7 +46,7 @@ func TestMonotone(t *testing.T) {
 			return float64(h.Total()), err
 		}},
 		{"strength after longer", true, 0, 60, func(x float64) (float64, error) {
-			b := boil.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.001}
+			b := finish.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.001}
 			return plain(b.After(time.Duration(x * float64(time.Minute))))
 		}},
 	} {
@@ -62,9 +65,9 @@ func TestSpansAreInOrder(t *testing.T) {
 	}
 	up := func(low, high float64) float64 { return low + (high-low)*rng.Float64() }
 	demand := mustHeat(t, sap(t, 100, 2, units.Celsius(4)), 66, units.Atmosphere)
-	propane := boil.Propane()
+	propane := fuel.Propane()
 	for range 2000 {
-		e := boil.Efficiency{Low: units.Share(up(1, 60)), Basis: boil.Gross}
+		e := fuel.Efficiency{Low: units.Share(up(1, 60)), Basis: fuel.Gross}
 		e.High = e.Low + units.Share(up(0, 40))
 		need, err := propane.Needed(units.Energy(up(0, 1e9)), e)
 		check("fuel needed", err, float64(need.Low), float64(need.Middle), float64(need.High))
@@ -72,15 +75,15 @@ func TestSpansAreInOrder(t *testing.T) {
 		check("fuel left", nil, float64(left.Low), float64(left.Middle), float64(left.High))
 		makes, err := propane.Makes(units.Volume(up(0, 10)), e)
 		check("heat made", err, float64(makes.Low), float64(makes.Middle), float64(makes.High))
-		rate, err := boil.HeatRate(units.Power(up(0, 1e5)), boil.Gross, demand, e)
+		rate, err := fuel.HeatRate(units.Power(up(0, 1e5)), fuel.Gross, demand, e)
 		check("evaporation", err, float64(rate.Low), float64(rate.Middle), float64(rate.High))
 		area, err := boil.PanRate(boil.PanKind(1+rng.IntN(2)), units.Area(up(0.1, 10)))
 		check("pan", err, float64(area.Low), float64(area.Middle), float64(area.High))
-		change := boil.Effect{Low: units.Share(up(0, 100)), Preheats: rng.IntN(2) == 0}
+		change := fuel.Effect{Low: units.Share(up(0, 100)), Preheats: rng.IntN(2) == 0}
 		change.High = change.Low + units.Share(up(0, 100))
 		better, err := change.Apply(units.MassRate(up(0, 1)), demand)
 		check("change", err, float64(better.Low), float64(better.Middle), float64(better.High))
-		done := boil.Finish{Low: units.TempDiff(up(0, 20))}
+		done := finish.Finish{Low: units.TempDiff(up(0, 20))}
 		done.High = done.Low + units.TempDiff(up(0, 7))
 		b, err := done.Strength()
 		check("strength", err, float64(b.Low), float64(b.Middle), float64(b.High))
@@ -88,10 +91,10 @@ func TestSpansAreInOrder(t *testing.T) {
 		check("moisture", err, float64(w.Low), float64(w.Middle), float64(w.High))
 		low, high, err := done.At(units.Pressure(up(60, 105)) * units.Kilopascal)
 		check("point", err, low.Celsius(), low.Celsius(), high.Celsius())
-		firing := func() boil.Firing {
-			return boil.Firing{Into: units.Energy(up(1e8, 4e8)), Burned: boil.FuelHeat{Energy: units.Gigajoule, Basis: boil.Gross}}
+		firing := func() fuel.Firing {
+			return fuel.Firing{Into: units.Energy(up(1e8, 4e8)), Burned: fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross}}
 		}
-		l, err := boil.LearnEfficiency(firing(), firing(), firing())
+		l, err := fuel.LearnEfficiency(firing(), firing(), firing())
 		check("learned", err, float64(l.Low), float64(l.Middle()), float64(l.High))
 	}
 }

@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -91,7 +91,7 @@ func TestOracleIAPWS(t *testing.T) {
 	for kPa := 20.0; kPa <= 120; kPa += 25 {
 		for b := 0.0; b <= 92; b += 11.5 {
 			for _, share := range []float64{0, 5, 20} {
-				d, err := boil.Solute{Inverted: units.Percents(share)}.Rise(units.Brix(b), units.Kilopascals(kPa))
+				d, err := boil.RiseOf(sugar.Solute{Inverted: units.Percents(share)}, units.Brix(b), units.Kilopascals(kPa))
 				if err != nil {
 					t.Fatal(err)
 				}

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -19,7 +19,7 @@ import (
 type Probe struct {
 	Pressure units.Pressure // on the surface
 	Over     units.Length   // liquid over the probe
-	Sugar    Solute         // the zero value is sucrose
+	Sugar    sugar.Solute   // the zero value is sucrose
 }
 
 // What a probe may be asked for.
@@ -96,10 +96,11 @@ func (p Probe) brix(fn string, shown, water, least units.Temperature) (units.Bri
 }
 
 // Surface returns the boiling point at the surface of the liquid in which the
-// thermometer shows so much, as a [Watch] wants its readings: that of
-// [Probe.Brix]. Liquid that is not at the boil yet is no hotter below than above;
-// from a reading under that of boiling water the share of water is taken away, so
-// that readings of one evening stay in their order.
+// thermometer shows so much, as a [example.org/sapreckoner/boil/finish.Watch]
+// wants its readings: that of [Probe.Brix]. Liquid that is not at the boil yet
+// is no hotter below than above; from a reading under that of boiling water the
+// share of water is taken away, so that readings of one evening stay in their
+// order.
 //
 // Range: 0 C to what 92 Brix shows; the rest as of [Probe.Shows]. Outside the
 // range the answer is NaN and a [units.RangeError]. Check value: 219.51 F where
@@ -121,7 +122,7 @@ func (p Probe) Surface(shown units.Temperature) (units.Temperature, error) {
 	if err != nil {
 		return nan, err
 	}
-	return p.Sugar.point(fn, b, p.Pressure)
+	return pointOf(fn, p.Sugar, b, p.Pressure)
 }
 
 // Depth returns how much liquid of a strength stands over a probe that shows so
@@ -176,12 +177,12 @@ func (p Probe) check(fn string, b units.Brix) error {
 	if err := probeBrix.Check(fn, float64(b)); err != nil {
 		return err
 	}
-	return p.Sugar.check(fn, b, p.Pressure)
+	return checkRise(fn, p.Sugar, b, p.Pressure)
 }
 
 // shows is [Probe.Shows], unchecked.
 func (p Probe) shows(fn string, b units.Brix) (units.Temperature, error) {
-	at, err := p.Sugar.point(fn, b, p.Pressure)
+	at, err := pointOf(fn, p.Sugar, b, p.Pressure)
 	if err != nil || p.Over == 0 {
 		return at, err
 	}
@@ -189,7 +190,7 @@ func (p Probe) shows(fn string, b units.Brix) (units.Temperature, error) {
 	if err != nil {
 		return units.Celsius(math.NaN()), err
 	}
-	return p.Sugar.point(fn, b, p.Pressure+units.Pascals(weight*p.Over.Meters()))
+	return pointOf(fn, p.Sugar, b, p.Pressure+units.Pascals(weight*p.Over.Meters()))
 }
 
 // headOf returns the pressure of a meter of liquid of b Brix that boils at a

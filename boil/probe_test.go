@@ -7,7 +7,8 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -28,7 +29,7 @@ func TestProbeUnderTwoInches(t *testing.T) {
 
 func randomProbe(rng *rand.Rand) boil.Probe {
 	return boil.Probe{Pressure: units.Kilopascals(20 + 100*rng.Float64()), Over: units.Meters(0.5 * rng.Float64()),
-		Sugar: boil.Solute{Inverted: units.Share(20 * rng.Float64())}}
+		Sugar: sugar.Solute{Inverted: units.Share(20 * rng.Float64())}}
 }
 
 // Strength, surface and depth come back from what is shown.
@@ -44,7 +45,7 @@ func TestProbeRoundTrip(t *testing.T) {
 		back, err := p.Brix(shown)
 		deep, err2 := p.Depth(shown, b)
 		surface, err3 := p.Surface(shown)
-		plain, err4 := p.Sugar.SyrupPoint(b, p.Pressure)
+		plain, err4 := boil.SyrupPointOf(p.Sugar, b, p.Pressure)
 		if err := errors.Join(err, err2, err3, err4); err != nil {
 			t.Fatal(err)
 		}
@@ -176,7 +177,7 @@ func FuzzProbe(f *testing.F) {
 	f.Add(20.0, 0.5, 20.0, 60.0)
 	f.Add(math.NaN(), math.Inf(1), -1.0, math.NaN())
 	f.Fuzz(func(t *testing.T, kPa, over, inverted, celsius float64) {
-		p := boil.Probe{Pressure: units.Kilopascals(kPa), Over: units.Meters(over), Sugar: boil.Solute{Inverted: units.Share(inverted)}}
+		p := boil.Probe{Pressure: units.Kilopascals(kPa), Over: units.Meters(over), Sugar: sugar.Solute{Inverted: units.Share(inverted)}}
 		b, err := p.Brix(units.Celsius(celsius))
 		if err != nil {
 			if !math.IsNaN(float64(b)) {

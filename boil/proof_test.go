@@ -3,8 +3,8 @@ package boil_test
 import (
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/internal/proving/check"
+	"example.org/sapreckoner/internal/proving/proof"
 )
 
 func TestPublished(t *testing.T) { check.Run(t, proof.Boil()...) }

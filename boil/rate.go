@@ -5,7 +5,8 @@ import (
 	"time"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -36,9 +37,6 @@ var (
 	panRange = limit.Range{Arg: "area of the pan", Low: 0, High: 1000, Unit: "m2",
 		Below: "an area cannot be less than none",
 		Above: "check square feet against square inches"}
-	powerRange = limit.Range{Arg: "power", Low: 0, High: 1e9, Unit: "W",
-		Below: "a fire gives no less than no heat",
-		Above: "check the unit of the power"}
 	levelRange = limit.Range{Arg: "level", Low: 0, High: 2, Unit: "m",
 		Below: "measure the level up from the bottom",
 		Above: "check inches against feet"}
@@ -59,13 +57,13 @@ var (
 // Source: producers' manuals, from memory: 1 gal/ft2/h of flat pan; 2 gal/ft2/h
 // of the plan area of a flue pan, 1.5 to 3 with forced draft. Check value: 20 US
 // gal/h, from 15 to 30, of 10 ft2 of flue pan.
-func PanRate(kind PanKind, area units.Area) (Span[units.VolumeRate], error) {
+func PanRate(kind PanKind, area units.Area) (units.Span[units.VolumeRate], error) {
 	const fn = "boil.PanRate"
 	if err := panRange.Check(fn, area.SquareMeters()); err != nil {
-		return nanSpan[units.VolumeRate](), err
+		return limit.NoSpan[units.VolumeRate](), err
 	}
-	flux := func(low, middle, high float64) (Span[units.VolumeRate], error) {
-		return Span[units.VolumeRate]{
+	flux := func(low, middle, high float64) (units.Span[units.VolumeRate], error) {
+		return units.Span[units.VolumeRate]{
 			Low:    units.USGallonsPerSquareFootHour(low).Through(area),
 			Middle: units.USGallonsPerSquareFootHour(middle).Through(area),
 			High:   units.USGallonsPerSquareFootHour(high).Through(area),
@@ -77,37 +75,8 @@ func PanRate(kind PanKind, area units.Area) (Span[units.VolumeRate], error) {
 	case FluePan:
 		return flux(1.5, 2, 3)
 	}
-	return nanSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
+	return limit.NoSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
 		Hint: "say boil.FlatPan or boil.FluePan, or measure your own rate"}
-}
-
-// HeatRate returns the water that a fire boils off in a pan fed with cold sap: a
-// burner's rating, or [Fuel.Of] the wood of an hour, times the efficiency, over
-// the heat that a pound of water takes with the warming of its sap. Give a
-// demand of [Heat] for the sap and the syrup of the day, and a power on the
-// basis of the efficiency; for heat that is in the sap already, such as that of
-// an element under its surface, give the zero [Efficiency] and [Delivered].
-//
-// Range: 0 to 1e9 W; a demand with water to boil. Uncertainty: that of the
-// efficiency. Outside the range the answer is NaN and a [units.RangeError] or a
-// [BasisError].
-//
-// Check value: 87.3 lb in an hour of 100,000 Btu/h delivered, 2 Brix sap at 40 F
-// to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).
-func HeatRate(power units.Power, on Basis, demand HeatDemand, at Efficiency) (Span[units.MassRate], error) {
-	const fn = "boil.HeatRate"
-	if err := powerRange.Check(fn, power.Watts()); err != nil {
-		return nanSpan[units.MassRate](), err
-	}
-	if err := demand.check(fn); err != nil {
-		return nanSpan[units.MassRate](), err
-	}
-	share, err := at.of(fn, on)
-	if err != nil {
-		return nanSpan[units.MassRate](), err
-	}
-	whole := units.MassRate(float64(power) / float64(demand.PerWater()))
-	return Span[units.MassRate]{whole * units.MassRate(share.Low), whole * units.MassRate(share.Middle), whole * units.MassRate(share.High)}, nil
 }
 
 // A LevelReading is the level in the pan at a time after the fire was lit. Added
@@ -164,7 +133,7 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 	}
 	var out MeasuredRate
 	var lost, before float64 // kg since the first reading, and s of the one before
-	var sum lineSum
+	var sum numeric.LineSum
 	for i, r := range readings {
 		if err := levelRange.Check(fn, r.Level.Meters()); err != nil {
 			return MeasuredRate{}, err
@@ -188,13 +157,13 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 			out.ColdStart = units.Mass(lost)
 		}
 		out.Readings++
-		sum.add(at/3600, lost, 1)
+		sum.Add(at/3600, lost, 1)
 	}
 	if out.Readings < 2 {
 		return bad("readings after the cold start", float64(out.Readings), 2, math.Inf(1), "", "read the level again, a good while later")
 	}
-	line := sum.fit()
-	out.Warm = units.KilogramsPerHour(line.slope)
-	out.WarmBy = units.KilogramsPerHour(line.slopeError(sum.scatter(line)))
+	line := sum.Fit()
+	out.Warm = units.KilogramsPerHour(line.Slope)
+	out.WarmBy = units.KilogramsPerHour(line.SlopeError(sum.Scatter(line)))
 	return out, nil
 }

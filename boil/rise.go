@@ -3,7 +3,7 @@ package boil
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -31,28 +31,6 @@ const (
 	hottest = 140.0
 )
 
-// Solute is the sugar of the sap. The zero value is pure sucrose, which the
-// plain functions mean:
-//
-//	boil.SyrupPoint(66.9, p)
-//	boil.Solute{Inverted: 3 * units.Percent}.SyrupPoint(66.9, p)
-//
-// Inverted is the share of the mass of the sugar that is glucose and fructose,
-// each molecule of which raises the boiling point like one of sucrose: see
-// [example.org/sapreckoner/sugar.Solute]. A thermometer set for sucrose then
-// stops the syrup too thin: 5 percent make the 7.56 F of 66.9 Brix a stop at
-// 65.9, 10 percent at 65.0. The share is seldom known to better than half of
-// itself; let it widen the uncertainty, and trust the hydrometer.
-//
-// It has the fields of [example.org/sapreckoner/sugar.Solute] and converts from
-// one: boil.Solute(s).
-//
-// A share of more than 20 percent is refused: a sap of glucose and fructose, as
-// of birch, would stop at 51.5 Brix, and syrup of that strength ferments.
-type Solute struct {
-	Inverted units.Share
-}
-
 // Rise returns how far above water a solution of b Brix of sucrose boils, both
 // under pressure p.
 //
@@ -60,7 +38,7 @@ type Solute struct {
 // fixed rise of 7.2 F overshoots by 0.33 Brix at 90 kPa and by 0.65 at 80.
 // Uncertainty: 2.4 percent of the rise, 0.1 K at 66.9 Brix: see [RiseDoubt];
 // published finishing points lie up to 0.2 F lower. At 66 Brix 0.1 F is 0.26 Brix.
-// Inverted sugar adds: see [Solute]. Outside the range the answer is NaN and a
+// Inverted sugar adds: see [sugar.Solute]. Outside the range the answer is NaN and a
 // [units.RangeError].
 //
 // It is the exact form: the temperature at which the water activity, of the
@@ -71,15 +49,15 @@ type Solute struct {
 // the activity; IAPWS R7-97(2012) for water. Check value: 4.199 K (7.56 F) at
 // 66.9 Brix and 1 atm (computed).
 func Rise(b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	return Solute{}.rise("boil.Rise", b, p)
+	return riseOf("boil.Rise", sugar.Solute{}, b, p)
 }
 
-// Rise is the function [Rise] for a sugar of which a part is inverted.
+// RiseOf is the function [Rise] for a sugar of which a part is inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 7.56 F at
 // 65.9 Brix, 5 percent and 1 atm (computed).
-func (s Solute) Rise(b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	return s.rise("boil.Solute.Rise", b, p)
+func RiseOf(s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {
+	return riseOf("boil.RiseOf", s, b, p)
 }
 
 // BrixFromRise returns the sugar content of a sucrose solution that boils by
@@ -89,30 +67,30 @@ func (s Solute) Rise(b units.Brix, p units.Pressure) (units.TempDiff, error) {
 //
 // Check value: 66.9 Brix of 7.56 F at 1 atm (computed).
 func BrixFromRise(rise units.TempDiff, p units.Pressure) (units.Brix, error) {
-	return Solute{}.fromRise("boil.BrixFromRise", rise, p)
+	return brixFromRiseOf("boil.BrixFromRise", sugar.Solute{}, rise, p)
 }
 
-// BrixFromRise is the function [BrixFromRise] for a sugar of which a part is
+// BrixFromRiseOf is the function [BrixFromRise] for a sugar of which a part is
 // inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 65.9 Brix
 // of 7.56 F, 5 percent and 1 atm (computed).
-func (s Solute) BrixFromRise(rise units.TempDiff, p units.Pressure) (units.Brix, error) {
-	return s.fromRise("boil.Solute.BrixFromRise", rise, p)
+func BrixFromRiseOf(s sugar.Solute, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
+	return brixFromRiseOf("boil.BrixFromRiseOf", s, rise, p)
 }
 
-func (s Solute) rise(fn string, b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	if err := s.check(fn, b, p); err != nil {
+func riseOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {
+	if err := checkRise(fn, s, b, p); err != nil {
 		return units.TempDiff(math.NaN()), err
 	}
 	water := units.Kelvin(saturation(p.Pascals()))
-	syrup, err := s.point(fn, b, p)
+	syrup, err := pointOf(fn, s, b, p)
 	return syrup.Sub(water), err
 }
 
-func (s Solute) fromRise(fn string, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
+func brixFromRiseOf(fn string, s sugar.Solute, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
 	nan := units.Brix(math.NaN())
-	if err := s.check(fn, 0, p); err != nil {
+	if err := checkRise(fn, s, 0, p); err != nil {
 		return nan, err
 	}
 	water := units.Kelvin(saturation(p.Pascals()))
@@ -123,28 +101,28 @@ func (s Solute) fromRise(fn string, rise units.TempDiff, p units.Pressure) (unit
 	least := 1.0
 	if rise >= 0 && at.Celsius() <= hottest {
 		var err error
-		if least, err = sugar.Solute(s).WaterActivity(units.Brix(riseBrix.High), at); err != nil {
+		if least, err = s.WaterActivity(units.Brix(riseBrix.High), at); err != nil {
 			return nan, units.Under(fn, err)
 		}
 	}
 	a := p.Pascals() / vapor(at.Kelvin())
 	if !(rise >= 0 && (a >= least || limit.Same(a, least))) {
-		top, err := s.point(fn, units.Brix(riseBrix.High), p)
+		top, err := pointOf(fn, s, units.Brix(riseBrix.High), p)
 		if err != nil {
 			return nan, err
 		}
 		return nan, &units.RangeError{Func: fn, Arg: "rise", Value: float64(rise), Low: 0, High: top.Sub(water).CelsiusDegrees(), Unit: "C deg",
 			Hint: "it counts from the boiling point of water today, and ends at 92 Brix: boil water and read the thermometer again"}
 	}
-	b, err := sugar.Solute(s).BrixFromWaterActivity(min(max(a, least), 1), at)
+	b, err := s.BrixFromWaterActivity(min(max(a, least), 1), at)
 	if err != nil {
 		return nan, units.Under(fn, err)
 	}
 	return b, nil
 }
 
-// check tells whether s, b and p lie in the range.
-func (s Solute) check(fn string, b units.Brix, p units.Pressure) error {
+// checkRise tells whether s, b and p lie in the range.
+func checkRise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) error {
 	if err := riseInverted.Check(fn, float64(s.Inverted)); err != nil {
 		return err
 	}
@@ -154,19 +132,19 @@ func (s Solute) check(fn string, b units.Brix, p units.Pressure) error {
 	return panPressure.Check(fn, p.Kilopascals())
 }
 
-// point returns the boiling point of a solution that was checked.
+// pointOf returns the boiling point of a solution that was checked.
 //
 // The water of a solution of activity a boils under p where pure water boils
 // under p/a. The activity hardly moves with temperature, and so the point where
 // both belong together is found by going round: what is left after a round is a
 // small and nearly constant share of what was left before, and the second round
 // on takes that into account.
-func (s Solute) point(fn string, b units.Brix, p units.Pressure) (units.Temperature, error) {
+func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
 	k := saturation(p.Pascals())
 	last, share := 0.0, 0.0
 	step := math.Inf(1)
 	for range pointSteps {
-		a, err := sugar.Solute(s).WaterActivity(b, units.Kelvin(k))
+		a, err := s.WaterActivity(b, units.Kelvin(k))
 		if err != nil {
 			return units.Celsius(math.NaN()), units.Under(fn, err)
 		}

@@ -7,8 +7,9 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/internal/proving/proof"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -21,16 +22,16 @@ func TestRiseLimits(t *testing.T) {
 		d, err := boil.Rise(66.9, units.Kilopascals(x))
 		return d.CelsiusDegrees(), err
 	})
-	limittest.Edges(t, "boil.Solute.Rise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
-		d, err := boil.Solute{Inverted: units.Percents(x)}.Rise(66.9, units.Atmosphere)
+	limittest.Edges(t, "boil.RiseOf", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+		d, err := boil.RiseOf(sugar.Solute{Inverted: units.Percents(x)}, 66.9, units.Atmosphere)
 		return d.CelsiusDegrees(), err
 	})
 	limittest.Edges(t, "boil.BrixFromRise", "pressure", 20, 120, 95, func(x float64) (float64, error) {
 		b, err := boil.BrixFromRise(4, units.Kilopascals(x))
 		return float64(b), err
 	})
-	limittest.Edges(t, "boil.Solute.BrixFromRise", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
-		b, err := boil.Solute{Inverted: units.Percents(x)}.BrixFromRise(4, units.Atmosphere)
+	limittest.Edges(t, "boil.BrixFromRiseOf", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+		b, err := boil.BrixFromRiseOf(sugar.Solute{Inverted: units.Percents(x)}, 4, units.Atmosphere)
 		return float64(b), err
 	})
 	for _, rise := range []units.TempDiff{-1, 60} {
@@ -43,13 +44,13 @@ func TestRiseLimits(t *testing.T) {
 	// their limits together.
 	for _, kPa := range []float64{20, 120} {
 		p := units.Kilopascals(kPa)
-		for _, s := range []boil.Solute{{}, {Inverted: 20}} {
-			top, err := s.Rise(92, p)
+		for _, s := range []sugar.Solute{{}, {Inverted: 20}} {
+			top, err := boil.RiseOf(s, 92, p)
 			if err != nil {
 				t.Fatal(err)
 			}
-			limittest.Edges(t, "boil.Solute.BrixFromRise", "rise", 0, top.CelsiusDegrees(), 4, func(x float64) (float64, error) {
-				b, err := s.BrixFromRise(units.CelsiusDegrees(x), p)
+			limittest.Edges(t, "boil.BrixFromRiseOf", "rise", 0, top.CelsiusDegrees(), 4, func(x float64) (float64, error) {
+				b, err := boil.BrixFromRiseOf(s, units.CelsiusDegrees(x), p)
 				return float64(b), err
 			})
 		}
@@ -61,12 +62,12 @@ func TestRiseRoundTrip(t *testing.T) {
 	for range 3000 {
 		b := units.Brix(92 * rng.Float64())
 		p := units.Kilopascals(20 + 100*rng.Float64())
-		s := boil.Solute{Inverted: units.Percents(20 * rng.Float64())}
-		rise, err := s.Rise(b, p)
+		s := sugar.Solute{Inverted: units.Percents(20 * rng.Float64())}
+		rise, err := boil.RiseOf(s, b, p)
 		if err != nil {
 			t.Fatal(err)
 		}
-		back, err := s.BrixFromRise(rise, p)
+		back, err := boil.BrixFromRiseOf(s, rise, p)
 		// A rise is the difference of two temperatures near 400 K, which float64
 		// holds to 6e-14 K; at thin sap 0.015 K make a Brix.
 		if err != nil || !near(float64(back), float64(b), 1e-10) {
@@ -77,10 +78,10 @@ func TestRiseRoundTrip(t *testing.T) {
 
 func TestRiseGrows(t *testing.T) {
 	for _, kPa := range []float64{20, 80, 101.325, 120} {
-		for _, s := range []boil.Solute{{}, {Inverted: 20}} {
+		for _, s := range []sugar.Solute{{}, {Inverted: 20}} {
 			last := -1.0
 			for b := 0.0; b <= 92; b += 0.25 {
-				d, err := s.Rise(units.Brix(b), units.Kilopascals(kPa))
+				d, err := boil.RiseOf(s, units.Brix(b), units.Kilopascals(kPa))
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -132,7 +133,7 @@ func TestRiseOfWaterIsZero(t *testing.T) {
 func TestInvertedShareLowersTheStop(t *testing.T) {
 	last := 100.0
 	for _, share := range []float64{0, 2, 5, 10, 20} {
-		b, err := boil.Solute{Inverted: units.Percents(share)}.BrixFromRise(units.FahrenheitDegrees(7.56), units.Atmosphere)
+		b, err := boil.BrixFromRiseOf(sugar.Solute{Inverted: units.Percents(share)}, units.FahrenheitDegrees(7.56), units.Atmosphere)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -150,16 +151,16 @@ func FuzzBrixFromRise(f *testing.F) {
 	f.Add(-1.0, 101.325, 0.0)
 	f.Add(math.NaN(), math.Inf(1), math.NaN())
 	f.Fuzz(func(t *testing.T, rise, kPa, share float64) {
-		s := boil.Solute{Inverted: units.Percents(share)}
+		s := sugar.Solute{Inverted: units.Percents(share)}
 		p := units.Kilopascals(kPa)
-		b, err := s.BrixFromRise(units.CelsiusDegrees(rise), p)
+		b, err := boil.BrixFromRiseOf(s, units.CelsiusDegrees(rise), p)
 		if err != nil {
 			if !math.IsNaN(float64(b)) {
 				t.Errorf("%v beside %v", b, err)
 			}
 			return
 		}
-		back, err := s.Rise(b, p)
+		back, err := boil.RiseOf(s, b, p)
 		if err != nil || !near(back.CelsiusDegrees(), rise, 1e-10) {
 			t.Errorf("%v K, %v, %v %%: %v and back %v, %v", rise, p, share, b, back, err)
 		}

@@ -5,8 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -21,72 +20,24 @@ func TestSweep(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	rig := boil.Rig{
-		Compartments: []boil.Compartment{
-			{Area: 6 * units.SquareFoot, Depth: 2 * units.Inch, SafeDepth: units.Inch, Fire: 60},
-			{Area: 3 * units.SquareFoot, Depth: 1.5 * units.Inch, SafeDepth: units.Inch, Fire: 40},
-		},
-		Heat: 40 * units.Kilowatt, Feed: boil.FloatFeed,
-		Draw: boil.DrawOff{At: 66.5, Until: 65.5, Rate: 6 * units.LiterPerMinute},
-	}
-	held, err := rig.Fill(2, units.Celsius(20), p)
-	if err != nil {
-		t.Fatal(err)
-	}
-	gathered := boil.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	day := boil.Day{Start: held, Sap: []boil.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
-	wood := boil.FirewoodKentucky()[0]
 	sweep.Run(t, sweep.Package{
 		Funcs: []any{
-			boil.AltimeterSetting, boil.BrixFromRise, boil.BuiltEvaporator, boil.Compare, boil.ConfectionFinishes, boil.DepthCost, boil.Down, boil.DownToVolume,
-			boil.Effects, boil.Electricity, boil.ErrorCost, boil.FaceCord, boil.FirewoodKentucky, boil.FirewoodMissouri,
-			boil.FuelsByEnergy, boil.FuelsByMass, boil.FuelsByVolume, boil.FullCord, boil.GenericCordwood, boil.Halving, boil.Heat,
-			boil.HeatRate, boil.HeatingOil, boil.HomeBuiltPan, boil.LatentHeat, boil.LearnEfficiency, boil.LearnOffset, boil.LevelRate,
-			boil.NaturalGas, boil.NaturalGasTherms, boil.NetWood, boil.PanRate, boil.Pellets, boil.PlugFlow, boil.PowerFor, boil.PressureAt,
-			boil.PressureAtDepth, boil.PressureFromWater, boil.Propane, boil.Rise, boil.RiseDoubt, boil.Spoiling, boil.StationPressure,
-			boil.SyrupFinishes, boil.SyrupPoint, boil.Transit, boil.Water, boil.WeatherAt, boil.WoodHeat,
+			boil.AltimeterSetting, boil.BrixFromRise, boil.BrixFromRiseOf, boil.Down, boil.DownToVolume, boil.Heat, boil.LatentHeat, boil.LevelRate,
+			boil.PanRate, boil.PressureAt, boil.PressureAtDepth, boil.PressureFromWater, boil.Rise, boil.RiseOf, boil.RiseDoubt, boil.StationPressure,
+			boil.SyrupPoint, boil.SyrupPointOf, boil.Water, boil.WeatherAt,
 		},
 		Values: []any{
-			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10), 300 * units.Meter,
-			units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20), 12 * units.SquareFoot,
-			50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour,
-			sap, demand, rig, gathered, day, held, wood, wood.Cord(), boil.Propane(), boil.Pellets(), boil.Electricity(),
-			boil.Stacked, boil.UsualWeather, boil.Weather{}, boil.FlatPan, boil.FloatFeed, boil.Gross, boil.Lit, boil.GrowthFast, boil.Spike,
-			boil.WetMoisture(20), boil.DryMoisture(25), boil.BuiltEvaporator(), boil.Effects()[0], boil.SyrupFinishes()[0],
-			boil.FuelHeat{Energy: units.Gigajoule, Basis: boil.Gross}, boil.Firing{Burned: boil.FuelHeat{Energy: units.Gigajoule, Basis: boil.Gross}, Into: 400 * units.Megajoule},
-			boil.PastStop{When: time.Unix(1e9, 0), Pressure: p, Stop: units.Fahrenheit(219.2), Cup: 66.5},
-			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
-			boil.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
-			boil.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, boil.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
-			boil.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.002}, boil.Comparison{}, boil.Drawn{}, boil.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
-			boil.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour},
-			boil.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(90), CupBy: 1, ReadingBy: 0.2, ScaleBy: 0.2},
-			boil.ThermometerStop{Target: 66.9, Pressure: p, ProbeBy: 0.2, BarometerBy: 100, DepthBy: units.Inch, InvertedBy: 1},
-			boil.Learned{Efficiency: boil.BuiltEvaporator()}, &boil.BasisError{}, &boil.Chased{}, &boil.Outcome{}, boil.Moment{},
-			boil.Offset{Mean: 0.1, Spread: 0.1, Stops: 3}, boil.PotReading{Gross: 10 * units.Kilogram, Tare: units.Kilogram, Brix: 60, ScaleBy: 0.01, BrixBy: 0.3},
-			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: boil.Solute{Inverted: 2}}, boil.Standing{Gathering: boil.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
-			boil.Solute{Inverted: 3}, boil.Watch{Target: 66.9, Water: units.Celsius(99.5), WaterBy: 0.1, ProbeBy: 0.1},
-			boil.WatchReading{At: time.Minute, Shown: units.Celsius(103)}, boil.WatchReading{At: 2 * time.Minute, Shown: units.Celsius(103.4)},
+			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10),
+			300 * units.Meter, units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20),
+			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand,
+			boil.UsualWeather, boil.Weather{}, boil.FlatPan, boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
+			units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3}, boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},
+			sugar.Solute{Inverted: 3},
 		},
 		Except: map[string]string{
-			"HeatDemand.From: NaN":    "it is told, not reckoned with",
-			"HeatDemand.To: NaN":      "the same, save for the density of the syrup",
-			"Rig.Pail: NaN":           "a float feed pours no pails",
-			"Rig.HeatFor: NaN":        "the heat is what it finds",
-			"LearnEfficiency: finite": "NaN is the spread of a single boil",
-			"LearnOffset: finite":     "the same of a single stop",
-			"Offset.Stop: finite":     "the same",
-			"Offset.Late: NaN":        "it is not taken unless the offset drifts",
-			"LevelRate: finite":       "two readings do not scatter",
-			"Firewood.Heat: NaN":      "a weight has no use for the heat",
-			"Firewood.OtherHeat: NaN": "nor for this",
-			"Firewood.Green: NaN":     "nor for the moisture of another state",
-			"Effect.Apply: NaN":       "what does not warm the sap has no use for the demand",
-			"Finish.Printed: NaN":     "it is told, not reckoned with",
-			"Drawn.VolumeAt: name":    "it is that of its liquid",
-			"Liquid.Temperature: NaN": "the volume is asked for at another",
-			"Watch.Outlook: half":     "what is odd about the readings is told all the same",
+			"HeatDemand.From: NaN": "it is told, not reckoned with",
+			"HeatDemand.To: NaN":   "the same, save for the density of the syrup",
+			"LevelRate: finite":    "two readings do not scatter",
 		},
-		Few: map[string]int{"Rig.Trace": 0, "Rig.Run": 300, "Rig.Chase": 300, "Compare": 100, "Rig.HeatFor": 300},
 	})
 }

@@ -3,6 +3,7 @@ package boil
 import (
 	"math"
 
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -22,21 +23,21 @@ import (
 // Source: as of [Water] and [Rise]. Check value: 105.2 C at 66.9 Brix and 105
 // kPa (computed).
 func SyrupPoint(b units.Brix, p units.Pressure) (units.Temperature, error) {
-	return Solute{}.syrupPoint("boil.SyrupPoint", b, p)
+	return syrupPointOf("boil.SyrupPoint", sugar.Solute{}, b, p)
 }
 
-// SyrupPoint is the function [SyrupPoint] for a sugar of which a part is
+// SyrupPointOf is the function [SyrupPoint] for a sugar of which a part is
 // inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 219.51 F at
 // 65.9 Brix, 5 percent and 1 atm (computed).
-func (s Solute) SyrupPoint(b units.Brix, p units.Pressure) (units.Temperature, error) {
-	return s.syrupPoint("boil.Solute.SyrupPoint", b, p)
+func SyrupPointOf(s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
+	return syrupPointOf("boil.SyrupPointOf", s, b, p)
 }
 
-func (s Solute) syrupPoint(fn string, b units.Brix, p units.Pressure) (units.Temperature, error) {
-	if err := s.check(fn, b, p); err != nil {
+func syrupPointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
+	if err := checkRise(fn, s, b, p); err != nil {
 		return units.Celsius(math.NaN()), err
 	}
-	return s.point(fn, b, p)
+	return pointOf(fn, s, b, p)
 }

@@ -4,7 +4,8 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -17,8 +18,8 @@ func TestSyrupPointLimits(t *testing.T) {
 		v, err := boil.SyrupPoint(66.9, units.Kilopascals(x))
 		return v.Celsius(), err
 	})
-	limittest.Edges(t, "boil.Solute.SyrupPoint", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
-		v, err := boil.Solute{Inverted: units.Percents(x)}.SyrupPoint(66.9, units.Atmosphere)
+	limittest.Edges(t, "boil.SyrupPointOf", "inverted share", 0, 20, 5, func(x float64) (float64, error) {
+		v, err := boil.SyrupPointOf(sugar.Solute{Inverted: units.Percents(x)}, 66.9, units.Atmosphere)
 		return v.Celsius(), err
 	})
 }

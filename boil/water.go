@@ -3,8 +3,8 @@ package boil
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

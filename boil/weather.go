@@ -44,7 +44,7 @@ type Weather struct {
 	Fit Fit
 	// Usual and Most are what most days bring there, and all weather; the Middle
 	// of both is the standard atmosphere.
-	Usual, Most Span[units.Pressure]
+	Usual, Most units.Span[units.Pressure]
 	// Water is where water boils there in average weather, and Hotter by how much
 	// it boils hotter under the pressure held against it: negative where cooler. If
 	// the pressure comes of a thermometer in boiling water, and weather does not
@@ -78,8 +78,8 @@ func WeatherAt(station units.Pressure, elevation units.Length) (Weather, error) 
 		return Weather{}, units.Under(fn, err)
 	}
 	w := Weather{Setting: altimetry(station, elevation)}
-	span := func(low, high float64) Span[units.Pressure] {
-		return Span[units.Pressure]{
+	span := func(low, high float64) units.Span[units.Pressure] {
+		return units.Span[units.Pressure]{
 			Low:    altimetry(units.InchesMercury(low), -elevation),
 			Middle: average,
 			High:   altimetry(units.InchesMercury(high), -elevation),

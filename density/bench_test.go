@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/base/coef"
 	"example.org/sapreckoner/units"
 )
 

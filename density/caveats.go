@@ -1,7 +1,7 @@
 package density
 
 import (
-	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/base/coef"
 	"example.org/sapreckoner/units"
 )
 

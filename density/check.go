@@ -3,7 +3,7 @@ package density
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

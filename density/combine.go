@@ -6,9 +6,9 @@ import (
 	"math"
 	"strconv"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/measure"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 

@@ -4,8 +4,8 @@ import (
 	"math"
 	"testing"
 
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 

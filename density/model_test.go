@@ -4,7 +4,7 @@ import (
 	"math"
 	"testing"
 
-	"example.org/sapreckoner/internal/numeric/numerictest"
+	"example.org/sapreckoner/internal/base/numeric/numerictest"
 	"example.org/sapreckoner/units"
 )
 

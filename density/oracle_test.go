@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 )
 
 // GNU units carries Table 114 of NBS Circular C440 and draws straight lines

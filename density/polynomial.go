@@ -1,6 +1,6 @@
 package density
 
-import "example.org/sapreckoner/internal/coef"
+import "example.org/sapreckoner/internal/base/coef"
 
 // The ICUMSA polynomial of sucrose solutions on the water of Kell. These are
 // the kernels: mass fraction w and degrees Celsius c come in unchecked.

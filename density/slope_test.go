@@ -3,7 +3,7 @@ package density
 import (
 	"testing"
 
-	"example.org/sapreckoner/internal/numeric/numerictest"
+	"example.org/sapreckoner/internal/base/numeric/numerictest"
 )
 
 func TestSlopes(t *testing.T) {

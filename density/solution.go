@@ -1,7 +1,7 @@
 package density
 
 import (
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

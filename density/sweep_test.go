@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/units"
 )
 

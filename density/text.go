@@ -1,6 +1,6 @@
 package density
 
-import "example.org/sapreckoner/internal/measure"
+import "example.org/sapreckoner/internal/base/measure"
 
 // The text of the numbers that name their convention names it too. A bare "36
 // Be" or "1.325 SG" is read where the type says which one is meant.

@@ -3,8 +3,8 @@ package density
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/measure"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/units"
 )
 

@@ -3,9 +3,9 @@ package sugar
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 

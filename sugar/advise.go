@@ -3,8 +3,8 @@ package sugar
 import (
 	"fmt"
 
-	"example.org/sapreckoner/internal/enum"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/enum"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

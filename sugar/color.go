@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/enum"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/enum"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

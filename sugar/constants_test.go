@@ -5,7 +5,7 @@ import (
 	"math"
 	"testing"
 
-	"example.org/sapreckoner/internal/coef"
+	"example.org/sapreckoner/internal/base/coef"
 	"example.org/sapreckoner/units"
 )
 

@@ -5,7 +5,7 @@ import (
 	"math"
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

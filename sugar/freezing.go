@@ -3,8 +3,8 @@ package sugar
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 

@@ -5,7 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -3,7 +3,7 @@ package sugar
 import (
 	"fmt"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

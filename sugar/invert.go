@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/internal/enum"
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/enum"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -82,7 +82,7 @@ func MeterFromInverted(inverted units.Share, dilution float64) (Glucose, error) 
 
 // A Confection is a product whose making depends on inverted sugar: too little
 // and it sets hard or coarse, too much and it stays soft or never sets. What a
-// product weighs is told by [example.org/sapreckoner/yield.ProductWeight]. The
+// product weighs is told by [example.org/sapreckoner/boil/finish.ProductWeight]. The
 // zero value is none.
 type Confection uint8
 

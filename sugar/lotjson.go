@@ -5,8 +5,8 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/object"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/object"
 	"example.org/sapreckoner/units"
 )
 

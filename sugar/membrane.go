@@ -5,7 +5,7 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

@@ -1,6 +1,6 @@
 package sugar
 
-import "example.org/sapreckoner/internal/coef"
+import "example.org/sapreckoner/internal/base/coef"
 
 // between interpolates a table of percents that stand step degrees apart from 0
 // C on, and returns the slope too: a cubic between two rows, with the slopes of

@@ -1,6 +1,6 @@
 package sugar
 
-import "example.org/sapreckoner/internal/measure"
+import "example.org/sapreckoner/internal/base/measure"
 
 var absorbances = measure.Of[Absorbance]{Parse: "sugar.ParseAbsorbance", Units: []measure.Symbol{
 	{Size: 1, Text: "A", Also: []string{"absorbance"}},

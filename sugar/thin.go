@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 

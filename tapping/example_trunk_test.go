@@ -205,16 +205,6 @@ A2,57,sugar maple,slow
 	// A2 2
 }
 
-func ExampleRowError() {
-	_, err := tapping.ReadStand(strings.NewReader("tree,dbh_in\nA1,14\nA2,14 in\n"))
-	fmt.Println(err)
-	var e *tapping.RowError
-	fmt.Println(errors.As(err, &e), e.Line)
-	// Output:
-	// line 3, column dbh_in: "14 in" is not a plain number (the unit stands in the header)
-	// true 3
-}
-
 func ExampleSpeciesNamed() {
 	for _, name := range []string{"hard maple", "Acer rubrum", "white ash"} {
 		s, err := tapping.SpeciesNamed(name)

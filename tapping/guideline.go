@@ -8,12 +8,13 @@ import (
 	"slices"
 	"strconv"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
 // ErrNotCovered is what the errors of silent sources unwrap to: a guideline says
 // nothing about the trunk ([*NotCoveredError]), or nobody published a figure of
-// the species here ([SapSugar]).
+// the species here ([example.org/sapreckoner/tapping/season.SapSugar]).
 var ErrNotCovered = errors.New("not covered")
 
 // NotCoveredError says that a guideline is silent about a trunk. Silence is no
@@ -90,21 +91,21 @@ func NewGuideline(info GuidelineInfo) (Guideline, error) {
 	if err := checkLength(fn, "unit", info.Unit, units.Millimeter, units.Meter, "the unit that the rule is printed in"); err != nil {
 		return Guideline{}, err
 	}
-	if err := checkCount(fn, "number of steps", len(info.Steps), 1, maxSteps, guidelinesHint); err != nil {
+	if err := limit.Count(fn, "number of steps", len(info.Steps), 1, maxSteps, guidelinesHint); err != nil {
 		return Guideline{}, err
 	}
 	end := 0.0
 	for i, s := range info.Steps {
-		if err := checkCount(fn, "taps", s.Taps, 0, maxTaps, guidelinesHint); err != nil {
+		if err := limit.Count(fn, "taps", s.Taps, 0, maxTaps, guidelinesHint); err != nil {
 			return Guideline{}, err
 		}
-		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" from", s.From, end, math.MaxFloat64, "steps ascend and do not overlap"); err != nil {
+		if err := limit.Number(fn, "step "+strconv.Itoa(i+1)+" from", s.From, end, math.MaxFloat64, "steps ascend and do not overlap"); err != nil {
 			return Guideline{}, err
 		}
 		if i > 0 && !info.Steps[i-1].Before && !s.After && s.From <= end {
 			return Guideline{}, fmt.Errorf("%s: steps %d and %d both hold %g: set Before on the first or After on the second", fn, i, i+1, end)
 		}
-		if err := checkNumber(fn, "step "+strconv.Itoa(i+1)+" to", s.To, s.From, math.Inf(1), "it ends above its start"); err != nil {
+		if err := limit.Number(fn, "step "+strconv.Itoa(i+1)+" to", s.To, s.From, math.Inf(1), "it ends above its start"); err != nil {
 			return Guideline{}, err
 		}
 		if !(s.To > s.From) { // what it holds is open there

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -37,10 +38,10 @@ const (
 	OverLimit
 )
 
-var legalityNames = names{"not compared", "within the limit", "nominal size at the limit", "over the limit"}
+var legalityNames = words.Names{"not compared", "within the limit", "nominal size at the limit", "over the limit"}
 
 // String returns the answer in words.
-func (l Legality) String() string { return legalityNames.name(int(l)) }
+func (l Legality) String() string { return legalityNames.Name(int(l)) }
 
 // Compare returns how bit and depth stand to the limit. The comparison is made
 // in millimeters rounded to 1e-6. A bit of 7/16 in is 11.11 mm: against a limit

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -52,7 +53,7 @@ func (p Planner) Map(record []OldHole, year int, next []Position) (string, error
 	if err := p.checkUse(fn, record, year); err != nil {
 		return "", err
 	}
-	if err := checkCount(fn, "new holes", len(next), 0, maxRecord, "this year's holes"); err != nil {
+	if err := limit.Count(fn, "new holes", len(next), 0, maxRecord, "this year's holes"); err != nil {
 		return "", err
 	}
 	for _, at := range next {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -73,7 +74,7 @@ func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reac
 	if err := checkLength(fn, "diameter", diameter, 2*hole.depth, maxDiameter, "the hole must fit into half the trunk"); err != nil {
 		return Planner{}, err
 	}
-	if err := checkCount(fn, "year", year, firstYear, lastYear, "the year of the diameter"); err != nil {
+	if err := limit.Count(fn, "year", year, firstYear, lastYear, "the year of the diameter"); err != nil {
 		return Planner{}, err
 	}
 	if err := checkLength(fn, "growth", growth, 0, maxGrowth, growthHint); err != nil {
@@ -185,7 +186,7 @@ func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	if err := p.checkUse(fn, record, year); err != nil {
 		return nil, err
 	}
-	if err := checkCount(fn, "taps", taps, 1, maxTaps, "holes this year"); err != nil {
+	if err := limit.Count(fn, "taps", taps, 1, maxTaps, "holes this year"); err != nil {
 		return nil, err
 	}
 	w := p.work(record, year)
@@ -218,13 +219,13 @@ func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 	if err := p.checkUse(fn, record, from); err != nil {
 		return Plan{}, err
 	}
-	if err := checkCount(fn, "years", years, 1, most, "years to plan"); err != nil {
+	if err := limit.Count(fn, "years", years, 1, most, "years to plan"); err != nil {
 		return Plan{}, err
 	}
-	if err := checkCount(fn, "last year", from+years-1, firstYear, lastYear, "years to plan"); err != nil {
+	if err := limit.Count(fn, "last year", from+years-1, firstYear, lastYear, "years to plan"); err != nil {
 		return Plan{}, err
 	}
-	if err := checkCount(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
+	if err := limit.Count(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
 		return Plan{}, err
 	}
 	w := p.work(record, from)
@@ -252,7 +253,7 @@ func (p Planner) checkUse(fn string, record []OldHole, year int) error {
 	if p.diameter == 0 {
 		return fmt.Errorf("%s: make the planner with tapping.NewPlanner: %w", fn, ErrNoRoom)
 	}
-	if err := checkCount(fn, "year", year, firstYear, lastYear, "the year to drill in"); err != nil {
+	if err := limit.Count(fn, "year", year, firstYear, lastYear, "the year to drill in"); err != nil {
 		return err
 	}
 	return checkRecord(fn, record)

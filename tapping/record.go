@@ -3,7 +3,7 @@ package tapping
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -67,14 +67,14 @@ const (
 
 // checkRecord is the door for the record of a trunk.
 func checkRecord(fn string, record []OldHole) error {
-	if err := checkCount(fn, "holes in the record", len(record), 0, maxRecord, "holes that closed long ago can be left out"); err != nil {
+	if err := limit.Count(fn, "holes in the record", len(record), 0, maxRecord, "holes that closed long ago can be left out"); err != nil {
 		return err
 	}
 	for _, h := range record {
 		if err := checkHole(fn, h.Hole); err != nil {
 			return err
 		}
-		if err := checkCount(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
+		if err := limit.Count(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
 			return err
 		}
 		if err := checkAngle(fn, "angle of a hole", h.At); err != nil {

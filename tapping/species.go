@@ -4,7 +4,8 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/words"
 )
 
 // alsoCalled are the trade's and the Latin names of the species, in small
@@ -40,7 +41,7 @@ var otherTrees = []string{
 // A name that is none of these is an error, with the nearest name that is.
 func SpeciesNamed(text string) (Species, error) {
 	name := strings.ToLower(strings.Join(strings.Fields(strings.ReplaceAll(text, "-", " ")), " "))
-	if i, err := speciesNames.find("species", name); err == nil {
+	if i, err := speciesNames.Find("species", name); err == nil {
 		return Species(i), nil
 	}
 	if s, ok := alsoCalled[name]; ok {
@@ -58,47 +59,8 @@ func SpeciesNamed(text string) (Species, error) {
 	for also := range alsoCalled {
 		known = append(known, also)
 	}
-	if near := nearest(name, known); near != "" {
+	if near := words.Nearest(name, known); near != "" {
 		return 0, fmt.Errorf("%q is no species known here: is it %s?", clip.Text(strings.TrimSpace(text)), near)
 	}
 	return 0, fmt.Errorf("%q is no species known here: want one of %s, its trade or Latin name, or another tree such as oak", clip.Text(strings.TrimSpace(text)), strings.Join(speciesNames, ", "))
-}
-
-// nearest returns the name that differs in the fewest letters, the first of the
-// alphabet of several, where they are fewer than a third of the text's.
-func nearest(text string, known []string) (near string) {
-	const longest = 40 // letters; no name is longer
-	if len(text) > longest {
-		return ""
-	}
-	least := (len(text) + 2) / 3
-	for _, name := range known {
-		n := changes(strings.ToLower(name), text)
-		if n < least || n == least && near != "" && name < near {
-			near, least = name, n
-		}
-	}
-	return near
-}
-
-// changes counts the letters to add, drop or replace to make one text of
-// another.
-func changes(a, b string) int {
-	row := make([]int, len(b)+1)
-	for k := range row {
-		row[k] = k
-	}
-	for i := range len(a) {
-		before := row[0]
-		row[0] = i + 1
-		for k := range len(b) {
-			cost := before
-			if a[i] != b[k] {
-				cost++
-			}
-			before = row[k+1]
-			row[k+1] = min(cost, row[k]+1, row[k+1]+1)
-		}
-	}
-	return row[len(b)]
 }

@@ -5,9 +5,9 @@ import (
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/internal/clip"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // ReadStand reads the trees of a stand from a CSV table whose header carries
@@ -25,18 +25,18 @@ import (
 // [Species.UnmarshalText] and [Vigor.UnmarshalText]. A column note is passed
 // over, and any other is refused, so that a misspelled vigor is not lost.
 //
-// It reads row by row, rows of up to 64 KiB. Errors are [*RowError].
+// It reads row by row, rows of up to 64 KiB. Errors are [*records.RowError].
 func ReadStand(r io.Reader) ([]Tree, error) {
 	var s standRows
 	t, err := records.Open("", r)
 	switch {
 	case err == io.EOF:
-		err = &RowError{Err: errors.New("the table is empty: the first line names its columns, " + standHeader)}
+		err = &records.RowError{Err: errors.New("the table is empty: the first line names its columns, " + standHeader)}
 	case err == nil:
 		err = s.read(t)
 	}
 	if err != nil {
-		return nil, rowError(err)
+		return nil, records.Row(err)
 	}
 	return s.trees, nil
 }
@@ -75,7 +75,7 @@ func (s *standRows) read(t *records.Reader) error {
 		}
 		if s.label != "" {
 			if first, again := s.first[s.label]; again {
-				return t.Fail("tree", fmt.Errorf("tree %q stands on line %d: %w: stems of one tree follow each other", clip.Text(s.label), first, ErrDuplicate))
+				return t.Fail("tree", fmt.Errorf("tree %q stands on line %d: %w: stems of one tree follow each other", clip.Text(s.label), first, records.ErrDuplicate))
 			}
 			s.first[s.label] = t.Line()
 		}
@@ -118,7 +118,7 @@ func (s *standRows) trunk() (trunk Trunk, column string, err error) {
 	if err != nil {
 		return Trunk{}, "species", err
 	}
-	vigor, err := vigorNames.find("vigor", s.vigor)
+	vigor, err := vigorNames.Find("vigor", s.vigor)
 	if err != nil {
 		return Trunk{}, "vigor", err
 	}

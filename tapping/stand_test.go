@@ -4,15 +4,16 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"math"
 	"math/rand/v2"
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
-	"github.com/google/go-cmp/cmp"
+	"example.org/sapreckoner/units/records"
 )
 
 const standTable = "\ufeffTree, girth_in ,species,vigor,note\r\n" +
@@ -66,7 +67,7 @@ func (s says) Error() string { return string(s) }
 // reason. Line 0 is the table as a whole.
 func rowError(t *testing.T, name string, err error, line int, column string, reason error) {
 	t.Helper()
-	var re *tapping.RowError
+	var re *records.RowError
 	if !errors.As(err, &re) || re.Line != line || re.Column != column {
 		t.Errorf("%s: error %v, want line %d, column %q", name, err, line, column)
 		return
@@ -107,8 +108,8 @@ func TestReadStandRefuses(t *testing.T) {
 		{"decimal comma", "tree,dbh_in\nA,12,5\n", 2, "", says("3 cells where")},
 		{"open quote", "tree,dbh_in\n\"A,12\n", 2, "", says("a quote that is not closed")},
 		{"text after quote", "tree,dbh_in\n\"A\"B,12\n", 2, "", says("quote")},
-		{"tree again", "tree,dbh_in\nA,12\nB,13\nA,14\n", 4, "tree", tapping.ErrDuplicate},
-		{"not UTF-8", "tree,dbh_in\n\xff\xfe,12\n", 2, "", says("UTF-8")},
+		{"tree again", "tree,dbh_in\nA,12\nB,13\nA,14\n", 4, "tree", records.ErrDuplicate},
+		{"not UTF-8", "tree,dbh_in\n\xff\xfe,12\n", 2, "tree", says("UTF-8")},
 		{"long line", "tree,dbh_in\n" + strings.Repeat("A", 80<<10) + ",12\n", 2, "", says("longer than 64 KiB")},
 	} {
 		trees, err := tapping.ReadStand(strings.NewReader(c.table))
@@ -127,21 +128,6 @@ func TestRowLimit(t *testing.T) {
 	}
 	_, err := tapping.ReadStand(strings.NewReader(row(80 << 10)))
 	rowError(t, "a longer one", err, 2, "", says("longer than 64 KiB"))
-}
-
-type broken struct{}
-
-var errBroken = errors.New("the disk is gone")
-
-func (broken) Read([]byte) (int, error) { return 0, errBroken }
-
-func TestReadersPassOnErrors(t *testing.T) {
-	r := io.MultiReader(strings.NewReader("dbh_in\n12\n"), broken{})
-	_, err := tapping.ReadStand(r)
-	rowError(t, "stand", err, 0, "", errBroken)
-	r = io.MultiReader(strings.NewReader("date,tmin_c,tmax_c\n"), broken{})
-	_, err = tapping.ReadWeather(r)
-	rowError(t, "weather", err, 0, "", errBroken)
 }
 
 func stand(t testing.TB, inches ...float64) []tapping.Tree {
@@ -163,8 +149,8 @@ func TestCountStand(t *testing.T) {
 		t.Errorf("trunks by taps: %s", d)
 	}
 	want := []tapping.StandClass{
-		{0, 6 * units.Inch, 1, 0}, {6 * units.Inch, 12 * units.Inch, 1, 0}, {12 * units.Inch, 18 * units.Inch, 2, 2},
-		{18 * units.Inch, 24 * units.Inch, 2, 3}, {24 * units.Inch, 30 * units.Inch, 2, 4},
+		{From: 0, To: 6 * units.Inch, Trunks: 1, Taps: 0}, {From: 6 * units.Inch, To: 12 * units.Inch, Trunks: 1, Taps: 0}, {From: 12 * units.Inch, To: 18 * units.Inch, Trunks: 2, Taps: 2},
+		{From: 18 * units.Inch, To: 24 * units.Inch, Trunks: 2, Taps: 3}, {From: 24 * units.Inch, To: 30 * units.Inch, Trunks: 2, Taps: 4},
 	}
 	if d := cmp.Diff(want, c.Classes, cmp.Comparer(func(a, b units.Length) bool { return near(float64(a), float64(b)) })); d != "" {
 		t.Errorf("classes: %s", d)
@@ -248,7 +234,7 @@ func FuzzReadStand(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		trees, err := tapping.ReadStand(bytes.NewReader(data))
 		if err != nil {
-			var re *tapping.RowError
+			var re *records.RowError
 			if !errors.As(err, &re) || re.Line < 0 || trees != nil || len(err.Error()) > 1000 {
 				t.Fatalf("error %v with %d trees", err, len(trees))
 			}

@@ -3,7 +3,8 @@ package tapping
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -62,18 +63,18 @@ const (
 	Unhealthy // dieback, rot, conks, large wounds: no tap
 )
 
-var vigorNames = names{"not judged", "healthy", "slow", "unhealthy"}
+var vigorNames = words.Names{"not judged", "healthy", "slow", "unhealthy"}
 
 // String returns the name that [Vigor.UnmarshalText] reads.
-func (v Vigor) String() string { return vigorNames.name(int(v)) }
+func (v Vigor) String() string { return vigorNames.Name(int(v)) }
 
 // MarshalText returns the name of the class.
-func (v Vigor) MarshalText() ([]byte, error) { return vigorNames.marshal("vigor", int(v)) }
+func (v Vigor) MarshalText() ([]byte, error) { return vigorNames.Marshal("vigor", int(v)) }
 
 // UnmarshalText reads "healthy", "slow", "unhealthy", "not judged" or nothing,
 // which is not judged.
 func (v *Vigor) UnmarshalText(text []byte) error {
-	i, err := vigorNames.find("vigor", string(text))
+	i, err := vigorNames.Find("vigor", string(text))
 	if err == nil {
 		*v = Vigor(i)
 	}
@@ -98,16 +99,16 @@ const (
 	OtherTree // known, and none of these: see [SpeciesNamed]
 )
 
-var speciesNames = names{
+var speciesNames = words.Names{
 	"maple", "sugar maple", "red maple", "silver maple", "Norway maple",
 	"boxelder", "black walnut", "birch", "other tree",
 }
 
 // String returns the name that [Species.UnmarshalText] reads.
-func (s Species) String() string { return speciesNames.name(int(s)) }
+func (s Species) String() string { return speciesNames.Name(int(s)) }
 
 // MarshalText returns the name of the species.
-func (s Species) MarshalText() ([]byte, error) { return speciesNames.marshal("species", int(s)) }
+func (s Species) MarshalText() ([]byte, error) { return speciesNames.Marshal("species", int(s)) }
 
 // UnmarshalText reads a name as [SpeciesNamed].
 func (s *Species) UnmarshalText(text []byte) error {
@@ -139,10 +140,10 @@ func NewTrunk(dbh units.Length, species Species, vigor Vigor) (Trunk, error) {
 	if err := diameterRange.Check(fn, float64(dbh)); err != nil {
 		return Trunk{}, err
 	}
-	if err := checkCount(fn, "species", int(species), 0, int(OtherTree), "use the constants of package tapping"); err != nil {
+	if err := limit.Count(fn, "species", int(species), 0, int(OtherTree), "use the constants of package tapping"); err != nil {
 		return Trunk{}, err
 	}
-	if err := checkCount(fn, "vigor", int(vigor), 0, int(Unhealthy), "use the constants of package tapping"); err != nil {
+	if err := limit.Count(fn, "vigor", int(vigor), 0, int(Unhealthy), "use the constants of package tapping"); err != nil {
 		return Trunk{}, err
 	}
 	return Trunk{dbh, species, vigor}, nil

@@ -3,7 +3,7 @@ package tapping
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/limit"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -70,7 +70,7 @@ func NewTappingBand(diameter, height units.Length, hole Hole, taps int) (Tapping
 	if err := checkLength(fn, "height", height, minBandHeight, maxBandHeight, "the band that the holes are spread over"); err != nil {
 		return TappingBand{}, err
 	}
-	if err := checkCount(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
+	if err := limit.Count(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
 		return TappingBand{}, err
 	}
 	return TappingBand{diameter, height, hole, taps}, nil
@@ -108,7 +108,7 @@ func (b TappingBand) Conductive(growth units.Length, tapped, rested int) (units.
 	if err := b.checkUse(fn, growth, tapped); err != nil {
 		return nan[units.Share](), err
 	}
-	if err := checkCount(fn, "rested", rested, 0, maxYears, "years"); err != nil {
+	if err := limit.Count(fn, "rested", rested, 0, maxYears, "years"); err != nil {
 		return nan[units.Share](), err
 	}
 	return b.conductive(growth, tapped, rested), nil
@@ -215,12 +215,12 @@ func (b TappingBand) checkUse(fn string, growth units.Length, tapped int) error 
 	if err := checkLength(fn, "growth", growth, 0, maxGrowth, growthHint); err != nil {
 		return err
 	}
-	return checkCount(fn, "tapped", tapped, 0, maxYears, "years")
+	return limit.Count(fn, "tapped", tapped, 0, maxYears, "years")
 }
 
 // checkMade refuses the zero band.
 func (b TappingBand) checkMade(fn string) error {
-	return checkCount(fn, "taps", b.taps, 1, maxTaps, "make the band with tapping.NewTappingBand")
+	return limit.Count(fn, "taps", b.taps, 1, maxTaps, "make the band with tapping.NewTappingBand")
 }
 
 func checkTarget(fn string, target, best units.Share, hint string) error {

@@ -5,7 +5,7 @@ import (
 	"math"
 	"strconv"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
 )
 
 // ErrRange is what every [*RangeError] unwraps to: an argument lies outside the

@@ -4,7 +4,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/sweep"
+	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,6 +29,7 @@ func swept() sweep.Package {
 			units.ImperialGallonsPerHour, units.ParseVolumeRate, units.UnderArg, units.Systems, units.Reason, units.AsFlag,
 		},
 		Values: []any{
+			units.Span[units.Volume]{Low: 1, Middle: 2, High: 3},
 			units.Degree, units.ScaleFahrenheit, units.Acre, 66 * units.DegreeBrix, units.Density(1320), units.Megajoule, units.Flux(1e-5), units.Foot,
 			units.Pound, units.KilogramPerHour, units.Kilowatt, units.Kilopascal, units.Percent, units.SpecificEnergy(2e6),
 			units.SpecificHeat(4000), units.TempDiff(4), units.Celsius(20), units.Viscosity(1e-3), units.USGallon, units.VolumeRate(1e-4), units.Metric, units.AsFlag(new(units.Volume), "60 US gal"),

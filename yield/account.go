@@ -3,6 +3,8 @@ package yield
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/shelf"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -96,17 +98,17 @@ func add(fn, volume, brix string, lots []sugar.Lot, m Measured) (sum, error) {
 	if len(lots) == 0 {
 		return s, nil
 	}
-	if err := within(fn, volume, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
+	if err := limit.In(fn, volume, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
 		return sum{}, err
 	}
-	if err := within(fn, brix, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
+	if err := limit.In(fn, brix, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
 		return sum{}, err
 	}
 	for _, l := range lots {
 		if l.Empty() {
 			continue
 		}
-		v, err := l.VolumeAt(label())
+		v, err := l.VolumeAt(shelf.Temperature())
 		if err != nil {
 			return sum{}, units.Under(fn, err)
 		}
@@ -141,7 +143,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 		return
 	}
 	in := sap.sugar + before.sugar
-	err = within(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
+	err = limit.In(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
 	return
 }
 
@@ -167,10 +169,10 @@ func (s Season) Account() (Account, error) {
 	if err != nil {
 		return Account{}, err
 	}
-	if err := within(fn, "taps", float64(s.Taps), 0, maxTaps, "", "0 if not counted"); err != nil {
+	if err := limit.In(fn, "taps", float64(s.Taps), 0, maxTaps, "", "0 if not counted"); err != nil {
 		return Account{}, err
 	}
-	if err := within(fn, "days", float64(s.Days), 0, maxDays, "", "0 if not counted"); err != nil {
+	if err := limit.In(fn, "days", float64(s.Days), 0, maxDays, "", "0 if not counted"); err != nil {
 		return Account{}, err
 	}
 	in := sap.sugar + before.sugar
@@ -234,18 +236,18 @@ func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error)
 	if err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "loss", loss.Percents(), 0, 100, "%", "the share of the sugar that is lost, from a past season's account"); err != nil {
+	if err := limit.In(fn, "loss", loss.Percents(), 0, 100, "%", "the share of the sugar that is lost, from a past season's account"); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "syrup", float64(syrup), minSyrupBrix, maxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
+	if err := limit.In(fn, "syrup", float64(syrup), minSyrupBrix, shelf.MaxBrix, "Brix", "syrup is 66 to 68.9 in most laws"); err != nil {
 		return nan[units.Volume](), err
 	}
-	per, err := sugarDensity(fn, syrup)
+	per, err := shelf.Sugar(fn, syrup)
 	if err != nil {
 		return nan[units.Volume](), err
 	}
 	in, kept := sap.sugar+before.sugar, after.sugar+chased.sugar
-	if err := within(fn, "sugar kept", kept, 0, in, "kg", "more is held than came in: check the readings of what is held"); err != nil {
+	if err := limit.In(fn, "sugar kept", kept, 0, in, "kg", "more is held than came in: check the readings of what is held"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return units.Volume(max(0, in-kept) * max(0, 1-loss.Fraction()) / per), nil

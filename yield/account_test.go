@@ -205,14 +205,14 @@ func TestSeasonLimits(t *testing.T) {
 }
 
 func TestMeasuredLimits(t *testing.T) {
-	for _, m := range []yield.Measured{{0.01, 0.01}, {50, 5}} {
+	for _, m := range []yield.Measured{{Volume: 0.01, Brix: 0.01}, {Volume: 50, Brix: 5}} {
 		s := season(t)
 		s.SapMeasured = m
 		if _, err := s.Account(); err != nil {
 			t.Error(err)
 		}
 	}
-	for _, m := range []yield.Measured{{0.0099, 0.1}, {50.1, 0.1}, {2, 0.0099}, {2, 5.01}, {-1, 0.1}, {2, -1}, {units.Share(inf), 0.1}, {2, units.Brix(notNum)}} {
+	for _, m := range []yield.Measured{{Volume: 0.0099, Brix: 0.1}, {Volume: 50.1, Brix: 0.1}, {Volume: 2, Brix: 0.0099}, {Volume: 2, Brix: 5.01}, {Volume: -1, Brix: 0.1}, {Volume: 2, Brix: -1}, {Volume: units.Share(inf), Brix: 0.1}, {Volume: 2, Brix: units.Brix(notNum)}} {
 		s := season(t)
 		s.SapMeasured = m
 		if _, err := s.Account(); !errors.Is(err, units.ErrRange) {

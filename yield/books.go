@@ -6,7 +6,8 @@ import (
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -156,7 +157,7 @@ func (b *Books) checkParts(fn string, lots []BulkLot) error {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
 			if m := p.Mass.Kilograms(); !(m >= leastMass && m <= mostMass) { // the name is made only when it is needed
-				if err := within(fn, clip.Text(l.ID)+": "+item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot"); err != nil {
+				if err := limit.In(fn, clip.Text(l.ID)+": "+limit.Item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot"); err != nil {
 					return err
 				}
 			}

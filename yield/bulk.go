@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -21,10 +22,10 @@ type Repacking struct {
 // answer is the zero Repacking and a [units.RangeError].
 func Repacked(held, packed sugar.Lot) (Repacking, error) {
 	const fn = "yield.Repacked"
-	if err := within(fn, "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
+	if err := limit.In(fn, "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
 		return Repacking{}, err
 	}
-	if err := within(fn, "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
+	if err := limit.In(fn, "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
 		return Repacking{}, err
 	}
 	missing := held.Sugar() - packed.Sugar()

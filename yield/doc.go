@@ -1,6 +1,5 @@
-// Package yield keeps the sugar's books from the first pail to the last gift:
-// how much syrup the sap makes, what became of the sugar in a season, how the
-// syrup fits into jars, what the sap is worth, and who gets which part.
+// Package yield keeps the sugar's books: how much syrup the sap makes, what became
+// of the sugar in a season, and which jar came from which boil.
 //
 // # Sugar in is sugar out
 //
@@ -18,8 +17,9 @@
 // # Before the season
 //
 // A [Forecast] says on what [Basis] it stands: one's own past seasons are worth
-// more than any table. [LayIn] turns its high end into wood, containers, filters
-// and tank. A [Tank] tells volume from depth, and where to cut its dipstick.
+// more than any table. [example.org/sapreckoner/yield/packing.LayIn] turns its
+// high end into wood, containers, filters and tank. A [Tank] tells volume from
+// depth, and where to cut its dipstick.
 //
 // # The season's account
 //
@@ -33,39 +33,12 @@
 // percent of loss that is uncertain by four says that nothing is known to be
 // missing. [Season.Expect] is the way forward, from sap to syrup.
 //
-// # Filtering and packing
+// # Rooms
 //
-// Volumes here are at 68 F (20 C), at which labels are measured, unless the
-// function takes a temperature. Syrup shrinks by 3 percent from the filler to
-// the shelf:
-//
-//	V_hot = V_68 rho(68 F)/rho(hot)
-//
-// [Container.Fill] tells the line to fill to, the weight that the scale shows
-// and the headspace. Syrup and jar meet where the heat that one loses is what
-// the other takes up ([Container.AfterFilling]), and the seal needs 180 F there:
-// [Container.FillAt] goes back to how hot the syrup must be. [PackingHeatOf]
-// holds a temperature against published advice.
-//
-// [FewestContainers] and [InMix] choose containers for a lot, [CheckNet] weighs a
-// sample of them, and [Books] tie every jar to its lots, boils and days.
-// [FilterTime], [FiltersFor] and [CakeLoss] are the filter's part, [ProductWeight]
-// that of candy, sugar and cream: sugar/(1 - moisture), beside the weights that
-// practice gets ([ProductFigures]).
-//
-// # Sharing, buying and cost
-//
-// Prices, payments and jars are exact decimals
-// ([github.com/shopspring/decimal.Decimal]) or integers, never binary
-// fractions. [Divide] rounds every portion down and hands out what is left, to
-// the last cent, by largest remainder, so that the parts always add up to the
-// whole; [DivideJars] does it with jars. An [Offer] prices sap by its sugar,
-//
-//	price of a gallon of sap = share x price of a pound of syrup x pounds in it
-//
-// and a [Statement] rounds line by line and adds up to the cent. A decimal
-// beyond 30 digits before or behind the point is refused, because money never
-// needs it and memory is finite.
+// Containers, filling and filters have a room of their own,
+// [example.org/sapreckoner/yield/packing], as have buying, sharing and cost,
+// [example.org/sapreckoner/yield/money], and the rows of a record to look at
+// again, [example.org/sapreckoner/yield/lookagain].
 //
 // # Cautions
 //

@@ -3,12 +3,14 @@ package yield_test
 import (
 	"errors"
 	"testing"
-	"time"
 
-	"example.org/sapreckoner/internal/limit/limittest"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
+	"example.org/sapreckoner/yield/packing"
 )
 
 func syrupLot(t *testing.T, v units.Volume) sugar.Lot {
@@ -80,74 +82,74 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	volume("Tank.DipstickByVolume", "", "4608 in3", func(v units.Volume) error { return num(box.DipstickByVolume(nil, v)) })
 
 	volume("Container.Label", "1 mL", "250 L", func(v units.Volume) error {
-		_, err := yield.Container{Label: v}.Fill(66.9, c20, 0)
+		_, err := packing.Container{Label: v}.Fill(66.9, c20, 0)
 		return err
 	})
 	volume("Container.Brimful", "1 US pt", "500 L", func(v units.Volume) error {
-		f, err := yield.Container{Label: units.USPint, Brimful: v}.Fill(66.9, c20, 0)
+		f, err := packing.Container{Label: units.USPint, Brimful: v}.Fill(66.9, c20, 0)
 		if err == nil && f.Headspace < 0 {
 			return errors.New("less than no headspace")
 		}
 		return err
 	})
 	share("margin", "", "10 %", func(s units.Share) error {
-		_, err := yield.Container{Label: units.USPint}.Fill(66.9, c20, s)
+		_, err := packing.Container{Label: units.USPint}.Fill(66.9, c20, s)
 		return err
 	})
 	jar := func(at, wall units.Temperature, m units.Mass, c units.SpecificHeat) error {
-		return num(yield.Container{Label: units.USQuart, Mass: m, SpecificHeat: c}.AfterFilling(66.9, at, wall))
+		return num(packing.Container{Label: units.USQuart, Mass: m, SpecificHeat: c}.AfterFilling(66.9, at, wall))
 	}
 	temp("AfterFilling", "0 C", "110 C", func(at units.Temperature) error { return jar(at, c20, units.Pound, 0) })
 	temp("AfterFilling, wall", "0 C", "110 C", func(at units.Temperature) error { return jar(units.Celsius(85), at, units.Pound, 0) })
 	temp("WarmTo", "", "185 F", func(at units.Temperature) error {
-		return num(yield.Container{Label: units.USQuart, Mass: units.Pound}.WarmTo(66.9, units.Celsius(85), at))
+		return num(packing.Container{Label: units.USQuart, Mass: units.Pound}.WarmTo(66.9, units.Celsius(85), at))
 	})
-	temp("PackingHeatOf", "0 C", "110 C", func(at units.Temperature) error { return num(yield.PackingHeatOf(at)) })
+	temp("PackingHeatOf", "0 C", "110 C", func(at units.Temperature) error { return num(packing.PackingHeatOf(at)) })
 	mass("Container.Mass", "1 g", "100 kg", func(m units.Mass) error { return jar(units.Celsius(85), c20, m, 0) })
 	limittest.InEveryUnit(t, "Container.SpecificHeat", "0.1 kJ/(kg K)", "5 kJ/(kg K)", units.ParseSpecificHeat, func(c units.SpecificHeat) error {
 		return jar(units.Celsius(85), c20, units.Pound, c)
 	})
 	volume("CheckNet", "1 mL", "250 L", func(v units.Volume) error {
-		return num(yield.CheckNet(v, 66.9, 0, 0, []units.Mass{units.Pound}))
+		return num(packing.CheckNet(v, 66.9, 0, 0, []units.Mass{units.Pound}))
 	})
 	mass("CheckNet, net", "", "1000 kg", func(m units.Mass) error {
-		return num(yield.CheckNet(units.Liter, 66.9, 0, 0, []units.Mass{m}))
+		return num(packing.CheckNet(units.Liter, 66.9, 0, 0, []units.Mass{m}))
 	})
 	volume("FewestContainers, lot", "1 mL", "200 m3", func(v units.Volume) error {
-		return num(yield.FewestContainers(syrupLot(t, v), 0, yield.Supply{Container: yield.Container{Label: units.Milliliter, Brimful: 2 * units.Milliliter}, OnHand: 3}))
+		return num(packing.FewestContainers(syrupLot(t, v), 0, packing.Supply{Container: packing.Container{Label: units.Milliliter, Brimful: 2 * units.Milliliter}, OnHand: 3}))
 	})
 
-	volume("FiltersFor", "", "1e6 m3", func(v units.Volume) error { return num(yield.FiltersFor(v, yield.GravityFilter)) })
-	volume("FiltersFor, perFilter", "0.1 US gal", "1000 US gal", func(v units.Volume) error { return num(yield.FiltersFor(units.Liter, v)) })
-	limittest.InEveryUnit(t, "FilterAid", "", "200 kg/m3", units.ParseDensity, func(d units.Density) error { return num(yield.FilterAid(units.Liter, d)) })
-	mass("CakeLoss", "", "1e6 kg", func(m units.Mass) error { return num(yield.CakeLoss(m, 0, 0, 66.9, c20)) })
-	mass("CakeLoss, dry aid", "", "11 lb", func(m units.Mass) error { return num(yield.CakeLoss(11*units.Pound, m, 0, 66.9, c20)) })
+	volume("FiltersFor", "", "1e6 m3", func(v units.Volume) error { return num(packing.FiltersFor(v, packing.GravityFilter)) })
+	volume("FiltersFor, perFilter", "0.1 US gal", "1000 US gal", func(v units.Volume) error { return num(packing.FiltersFor(units.Liter, v)) })
+	limittest.InEveryUnit(t, "FilterAid", "", "200 kg/m3", units.ParseDensity, func(d units.Density) error { return num(packing.FilterAid(units.Liter, d)) })
+	mass("CakeLoss", "", "1e6 kg", func(m units.Mass) error { return num(packing.CakeLoss(m, 0, 0, 66.9, c20)) })
+	mass("CakeLoss, dry aid", "", "11 lb", func(m units.Mass) error { return num(packing.CakeLoss(11*units.Pound, m, 0, 66.9, c20)) })
 	mass("CakeLoss, niter", "", "9 lb", func(m units.Mass) error {
-		return num(yield.CakeLoss(11*units.Pound, 2*units.Pound, m, 66.9, c20))
+		return num(packing.CakeLoss(11*units.Pound, 2*units.Pound, m, 66.9, c20))
 	})
-	share("ProductWeight", "", "35 %", func(s units.Share) error { return num(yield.ProductWeight(syrupLot(t, units.Liter), s)) })
+	share("ProductWeight", "", "35 %", func(s units.Share) error { return num(finish.ProductWeight(syrupLot(t, units.Liter), s)) })
 	volume("LayIn, syrup", "", "1e6 m3", func(v units.Volume) error {
-		return num(yield.LayIn(100, v, yield.Container{Label: 250 * units.Liter}, yield.Habits{SyrupPerCord: 20 * units.USGallon}))
+		return num(packing.LayIn(100, v, packing.Container{Label: 250 * units.Liter}, packing.Habits{SyrupPerCord: 20 * units.USGallon}))
 	})
-	habits := func(h yield.Habits) error {
+	habits := func(h packing.Habits) error {
 		if h.SyrupPerCord == 0 {
 			h.SyrupPerCord = 20 * units.USGallon
 		}
-		return num(yield.LayIn(100, 25*units.USGallon, yield.Container{Label: units.USQuart}, h))
+		return num(packing.LayIn(100, 25*units.USGallon, packing.Container{Label: units.USQuart}, h))
 	}
-	volume("Habits.SyrupPerCord", "0.1 US gal", "100 US gal", func(v units.Volume) error { return habits(yield.Habits{SyrupPerCord: v}) })
-	volume("Habits.PerFilter", "0.1 US gal", "1000 US gal", func(v units.Volume) error { return habits(yield.Habits{PerFilter: v}) })
-	volume("Habits.PeakPerTap", "0.1 US gal", "20 US gal", func(v units.Volume) error { return habits(yield.Habits{PeakPerTap: v}) })
-	share("Habits.Spare", "", "100 %", func(s units.Share) error { return habits(yield.Habits{Spare: s}) })
-	volume("PeakPerTap", "", "1e6 m3", func(v units.Volume) error { return num(yield.PeakPerTap([]units.Volume{v}, 1)) })
+	volume("Habits.SyrupPerCord", "0.1 US gal", "100 US gal", func(v units.Volume) error { return habits(packing.Habits{SyrupPerCord: v}) })
+	volume("Habits.PerFilter", "0.1 US gal", "1000 US gal", func(v units.Volume) error { return habits(packing.Habits{PerFilter: v}) })
+	volume("Habits.PeakPerTap", "0.1 US gal", "20 US gal", func(v units.Volume) error { return habits(packing.Habits{PeakPerTap: v}) })
+	share("Habits.Spare", "", "100 %", func(s units.Share) error { return habits(packing.Habits{Spare: s}) })
+	volume("PeakPerTap", "", "1e6 m3", func(v units.Volume) error { return num(packing.PeakPerTap([]units.Volume{v}, 1)) })
 	volume("PastSeason.PerTap", "", "1e6 m3", func(v units.Volume) error { return num(yield.PastSeason{Taps: 1, Syrup: v}.PerTap()) })
-	mass("BySugar", "", "1e7 kg", func(m units.Mass) error { return num(yield.BySugar("a", m)) })
+	mass("BySugar", "", "1e7 kg", func(m units.Mass) error { return num(money.BySugar("a", m)) })
 	volume("Jars.Label", "1 mL", "10 m3", func(v units.Volume) error {
-		who, err := yield.ByTaps("a", 1)
+		who, err := money.ByTaps("a", 1)
 		if err != nil {
 			return err
 		}
-		return num(yield.DivideJars([]yield.Jars{{Label: v, Count: 1}}, []yield.Contribution{who}))
+		return num(money.DivideJars([]money.Jars{{Label: v, Count: 1}}, []money.Contribution{who}))
 	})
 	mass("Books, part", "1e-6 kg", "1e9 kg", func(m units.Mass) error {
 		_, err := yield.NewBooks([]yield.Boil{{ID: "b"}}, []yield.BulkLot{{ID: "l", Parts: []yield.Part{{From: "b", Mass: m}}}}, nil)
@@ -181,104 +183,4 @@ func TestLimitsInEveryUnit(t *testing.T) {
 	brix("Ratio, sap", "0.1 Brix", "66.9 Brix", func(b units.Brix) error { return num(yield.Ratio(b, 66.9)) })
 	brix("Ratio, syrup", "0.1 Brix", "85 Brix", func(b units.Brix) error { return num(yield.Ratio(0.1, b)) })
 	brix("RuleOf86", "0.5 Brix", "30 Brix", func(b units.Brix) error { return num(yield.RuleOf86(b)) })
-}
-
-// A figure that misses its limit by less than a hair gets the answer of the
-// limit. Expected by hand.
-func TestHairBeyondTheLimit(t *testing.T) {
-	const less, more = 1 - 5e-12, 1 + 5e-12
-	if b, err := yield.BrixFromRatio(less, 66.9); err != nil || !(b > 66.8999999 && b < 66.9000001) {
-		t.Errorf("one volume of sap for one of syrup is syrup: %v, %v", b, err)
-	}
-	thinnest, err := yield.Ratio(0.1, 66.9)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, ratio := range []float64{thinnest, thinnest * more} {
-		if b, err := yield.BrixFromRatio(ratio, 66.9); err != nil || !(b > 0.0999999 && b < 0.1000001) {
-			t.Errorf("%v volumes are of 0.1 Brix: %v, %v", ratio, b, err)
-		}
-	}
-
-	// Three pounds of cake are one of aid and two of niter, in tenths too.
-	lost, err := yield.CakeLoss(0.3*units.Kilogram, 0.1*units.Kilogram, 0.2*units.Kilogram, 66.9, units.Celsius(20))
-	if err != nil || lost.Mass() > 1e-12 {
-		t.Errorf("nothing but aid and niter: %v, %v", lost, err)
-	}
-
-	// Just what is ordered fills what is ordered, even where the lot lies on the
-	// part in a billion that may be short.
-	quart := yield.Container{Label: units.USQuart}
-	for _, part := range []float64{1, 1 - 1e-9, (1 - 1e-9) * less} {
-		plan, err := yield.FewestContainers(syrupLot(t, 4*units.USQuart*units.Volume(part)), 0, yield.Supply{Container: quart, OnHand: 9, AtLeast: 4})
-		if err != nil || len(plan.Lines) != 1 || plan.Lines[0].Count != 4 {
-			t.Errorf("%v of four quarts: %+v, %v", part, plan, err)
-		}
-	}
-
-	// A lot made of itself is found, whatever the masses are.
-	_, err = yield.NewBooks(nil, []yield.BulkLot{
-		{ID: "a", Parts: []yield.Part{{From: "b", Mass: 1e9 * units.Kilogram * more}}},
-		{ID: "b", Parts: []yield.Part{{From: "a", Mass: units.Kilogram}}},
-	}, nil)
-	if !errors.Is(err, yield.ErrCircular) {
-		t.Errorf("a circle: %v", err)
-	}
-
-	// All that came in is held: no syrup, and not less.
-	lot := syrupLot(t, 10*units.Liter)
-	held, err := sugar.NewLotByMass(lot.Mass()*more, 66.9, units.Celsius(20))
-	if err != nil {
-		t.Fatal(err)
-	}
-	measured := yield.Measured{Volume: 2 * units.Percent, Brix: 0.1}
-	season := yield.Season{Sap: []sugar.Lot{lot}, SapMeasured: measured, HeldAfter: []sugar.Lot{held}, HeldMeasured: measured}
-	if v, err := season.Expect(0, 66.9); err != nil || v < 0 || v > 1e-12 {
-		t.Errorf("all is held: %v, %v", v, err)
-	}
-	season.HeldAfter = nil
-	if v, err := season.Expect(units.Whole*more, 66.9); err != nil || v < 0 || v > 0 {
-		t.Errorf("all is lost: %v, %v", v, err)
-	}
-	solids, err := yield.ProductWeight(lot, 0)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if s, err := yield.ProductMoisture(lot, solids*less); err != nil || s < 0 || s > 1e-9 {
-		t.Errorf("dry sugar: %v, %v", s, err)
-	}
-}
-
-// Jars that hold what their label says pass, at every label and strength: the
-// weight is that of [yield.NetCheck], and back from it the volume is the label.
-func TestFullJarsPass(t *testing.T) {
-	for ml := 50.0; ml < 5000; ml += 37.3 {
-		for b := units.Brix(60); b <= 70; b += 0.7 {
-			label := units.Milliliters(ml)
-			first, err := yield.CheckNet(label, b, 0, 0, []units.Mass{units.Pound})
-			if err != nil {
-				t.Fatal(err)
-			}
-			for n := 1; n <= 7; n += 2 {
-				net := make([]units.Mass, n)
-				for i := range net {
-					net[i] = first.LabelWeight
-				}
-				if got, err := yield.CheckNet(label, b, 0, 0, net); err != nil || !got.Passes || got.Short != 0 {
-					t.Fatalf("%d jars of %v at %v, each of its label's weight: %+v, %v", n, label, b, got, err)
-				}
-			}
-		}
-	}
-	// A part in a billion short is short.
-	first, err := yield.CheckNet(units.Liter, 66.9, 0, 0, []units.Mass{units.Pound})
-	if err != nil {
-		t.Fatal(err)
-	}
-	if got, err := yield.CheckNet(units.Liter, 66.9, 0, 0, []units.Mass{first.LabelWeight * (1 - 1e-9)}); err != nil || got.Passes || got.Short != 1 {
-		t.Errorf("%+v, %v", got, err)
-	}
-	if d, err := yield.FilterTime(1000*time.Hour, 66, units.Celsius(80), units.Celsius(80)); err != nil || d != 1000*time.Hour {
-		t.Errorf("%v, %v", d, err)
-	}
 }

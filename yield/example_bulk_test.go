@@ -5,8 +5,6 @@ import (
 	"fmt"
 	"time"
 
-	"github.com/shopspring/decimal"
-
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -94,15 +92,4 @@ func ExampleRepacked() {
 	r, err := yield.Repacked(byMass(units.Pounds(400), 66.9), byMass(units.Pounds(390), 67.5))
 	fmt.Println(r.Lost.Text(units.Pound, 1), r.WaterLost.Text(units.Pound, 1), err)
 	// Output: 6.4 lb 3.6 lb <nil>
-}
-
-// (85 + 240 + 61.50)/15.5 = 24.935.
-func ExampleCostPerUSGallon() {
-	cost, err := yield.CostPerUSGallon([]yield.Cost{
-		{Item: "wood", Amount: decimal.NewFromInt(85)},
-		{Item: "hours", Amount: decimal.NewFromInt(240)},
-		{Item: "jars", Amount: decimal.RequireFromString("61.50")},
-	}, decimal.RequireFromString("15.5"), decimal.RequireFromString("0.01"))
-	fmt.Println(cost, err)
-	// Output: 24.94 <nil>
 }

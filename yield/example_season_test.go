@@ -7,6 +7,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // A gathering is a line in the notebook of two invented households that boil
@@ -27,7 +28,7 @@ var notebook = []gathering{
 
 var drawn = []units.Volume{5 * units.USGallon, 7 * units.USGallon} // of 66.9 Brix
 
-var filled = []yield.Jars{
+var filled = []money.Jars{
 	{Label: units.USQuart, Count: 30},
 	{Label: units.USPint, Count: 36},
 }
@@ -79,15 +80,15 @@ func Example_season() {
 	fmt.Println(a.SyrupPerTap.Text(units.USGallon, 2), "of syrup a tap")
 
 	// Sap of different strength is pooled: what counts is the sugar.
-	var among []yield.Contribution
+	var among []money.Contribution
 	for _, who := range []string{"Hill house", "Creek lot"} {
-		c, err := yield.BySugar(who, brought[who])
+		c, err := money.BySugar(who, brought[who])
 		if err != nil {
 			log.Fatal(err)
 		}
 		among = append(among, c)
 	}
-	baskets, err := yield.DivideJars(filled, among)
+	baskets, err := money.DivideJars(filled, among)
 	if err != nil {
 		log.Fatal(err)
 	}

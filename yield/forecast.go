@@ -3,6 +3,7 @@ package yield
 import (
 	"slices"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -14,7 +15,7 @@ const (
 )
 
 // A Basis is what a forecast rests on, best first. (That of a heat is a
-// [example.org/sapreckoner/boil.Basis].)
+// [example.org/sapreckoner/boil/fuel.Basis].)
 type Basis uint8
 
 const (
@@ -77,10 +78,10 @@ func (p PastSeason) PerTap() (units.Volume, error) {
 }
 
 func (p PastSeason) perTap(fn, arg string) (units.Volume, error) {
-	if err := within(fn, arg+".Taps", float64(p.Taps), 1, maxTaps, "", "the taps of that season"); err != nil {
+	if err := limit.In(fn, arg+".Taps", float64(p.Taps), 1, maxTaps, "", "the taps of that season"); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, arg+".Syrup", p.Syrup.CubicMeters(), 0, maxVolume, "m3", "the syrup of that season"); err != nil {
+	if err := limit.In(fn, arg+".Syrup", p.Syrup.CubicMeters(), 0, maxVolume, "m3", "the syrup of that season"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return p.Syrup / units.Volume(p.Taps), nil
@@ -94,12 +95,12 @@ func (p PastSeason) perTap(fn, arg string) (units.Volume, error) {
 // the range the answer is the zero Forecast and a [units.RangeError].
 func ForecastFromPast(taps int, past []PastSeason) (Forecast, error) {
 	const fn = "yield.ForecastFromPast"
-	if err := within(fn, "past", float64(len(past)), 1, 1000, "", "without a past season use yield.ForecastFromGravity"); err != nil {
+	if err := limit.In(fn, "past", float64(len(past)), 1, 1000, "", "without a past season use yield.ForecastFromGravity"); err != nil {
 		return Forecast{}, err
 	}
 	perTap := make([]units.Volume, len(past))
 	for i, p := range past {
-		v, err := p.perTap(fn, item("past", i, ""))
+		v, err := p.perTap(fn, limit.Item("past", i, ""))
 		if err != nil {
 			return Forecast{}, err
 		}
@@ -110,7 +111,7 @@ func ForecastFromPast(taps int, past []PastSeason) (Forecast, error) {
 
 // forecast multiplies taps with the range and the median of the given yields.
 func forecast(fn string, basis Basis, taps int, perTap []units.Volume) (Forecast, error) {
-	if err := within(fn, "taps", float64(taps), 1, maxTaps, "", "the taps to be set"); err != nil {
+	if err := limit.In(fn, "taps", float64(taps), 1, maxTaps, "", "the taps to be set"); err != nil {
 		return Forecast{}, err
 	}
 	slices.Sort(perTap)
@@ -204,14 +205,14 @@ func (s State) PerTap(year int) (units.Volume, error) {
 	if err := s.valid(fn); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "year", float64(year), firstYear, lastYear, "", "the years that are kept here"); err != nil {
+	if err := limit.In(fn, "year", float64(year), firstYear, lastYear, "", "the years that are kept here"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return units.USGallons(states[s].perTap[year-firstYear]), nil
 }
 
 func (s State) valid(fn string) error {
-	return within(fn, "state", float64(s), float64(Maine), float64(UnitedStates), "", "choose one, such as yield.Vermont")
+	return limit.In(fn, "state", float64(s), float64(Maine), float64(UnitedStates), "", "choose one, such as yield.Vermont")
 }
 
 // ForecastFromState forecasts from a state's averages of 2019 to 2021, for want

@@ -4,9 +4,8 @@ import (
 	"errors"
 	"math"
 	"testing"
-	"time"
 
-	"example.org/sapreckoner/internal/check"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
@@ -130,93 +129,5 @@ func TestSeasonsCount(t *testing.T) {
 	}
 	if _, err := yield.ForecastFromPast(1, past); !errors.Is(err, units.ErrRange) {
 		t.Errorf("1001 seasons: %v", err)
-	}
-}
-
-// The peak that stands for one that is not known is that of the table.
-func TestPeakFromMemory(t *testing.T) {
-	table, err := check.Load("season-criteria")
-	if err != nil {
-		t.Fatal(err)
-	}
-	seen := 0
-	for _, r := range table.Rows {
-		if r.Name() != "storage, a day of sap per tap" {
-			continue
-		}
-		seen++
-		if got, want := yield.PeakFromMemory.USGallons(), r.Float("low"); !(math.Abs(got-want) < 1e-9) {
-			t.Errorf("%v US gal a tap, the table has %v", got, want)
-		}
-	}
-	if seen != 1 {
-		t.Errorf("%d rows of 1 found in the table", seen)
-	}
-}
-
-func TestLayInLimits(t *testing.T) {
-	pint := jar(units.USPint)
-	s, err := yield.LayIn(1, 0, pint, yield.Habits{})
-	if err != nil || s.Containers != 0 || s.Filters != 0 || !math.IsNaN(float64(s.Wood)) || !s.PeakRemembered {
-		t.Errorf("%+v, %v", s, err)
-	}
-	for name, h := range map[string]yield.Habits{
-		"cord":      {SyrupPerCord: units.USGallons(0.09)},
-		"cord NaN":  {SyrupPerCord: units.Volume(notNum)},
-		"cord inf":  {SyrupPerCord: units.Volume(inf)},
-		"filter":    {PerFilter: -units.USGallon},
-		"peak":      {PeakPerTap: units.USGallons(20.1)},
-		"peak NaN":  {PeakPerTap: units.Volume(notNum)},
-		"held":      {Held: 30*24*time.Hour + time.Second},
-		"held, neg": {Held: -time.Hour},
-		"spare":     {Spare: 100.1},
-		"negative":  {Spare: -1},
-	} {
-		if s, err := yield.LayIn(10, units.USGallon, pint, h); !errors.Is(err, units.ErrRange) || s != (yield.Stores{}) {
-			t.Errorf("%s: %+v, %v", name, s, err)
-		}
-	}
-	for name, try := range map[string]func() (yield.Stores, error){
-		"no taps":    func() (yield.Stores, error) { return yield.LayIn(0, 1, pint, yield.Habits{}) },
-		"negative":   func() (yield.Stores, error) { return yield.LayIn(1, -1, pint, yield.Habits{}) },
-		"NaN":        func() (yield.Stores, error) { return yield.LayIn(1, units.Volume(notNum), pint, yield.Habits{}) },
-		"no label":   func() (yield.Stores, error) { return yield.LayIn(1, 1, jar(0), yield.Habits{}) },
-		"containers": func() (yield.Stores, error) { return yield.LayIn(1, 1e6, jar(units.Milliliter), yield.Habits{}) },
-	} {
-		if s, err := try(); !errors.Is(err, units.ErrRange) || s != (yield.Stores{}) {
-			t.Errorf("%s: %+v, %v", name, s, err)
-		}
-	}
-	// Sixteen pints are two gallons: rounding must not make it 17.
-	s, err = yield.LayIn(7, units.USGallons(2), pint, yield.Habits{PeakPerTap: units.USGallons(3), Held: 48 * time.Hour, PerFilter: units.USGallon, SyrupPerCord: units.USGallons(10)})
-	if err != nil || s.Containers != 16 || s.Filters != 2 || s.PeakRemembered ||
-		!(math.Abs(gallons(s.Tank)-42) < 1e-9) || !(math.Abs(s.Wood.Cords()-0.2) < 1e-12) {
-		t.Errorf("%+v, %v", s, err)
-	}
-}
-
-func TestPeakPerTap(t *testing.T) {
-	if v, err := yield.PeakPerTap([]units.Volume{1, 5, 2}, 10); err != nil || !(math.Abs(float64(v)-0.5) < 1e-15) {
-		t.Errorf("%v, %v", v, err)
-	}
-	for name, days := range map[string][]units.Volume{
-		"none": nil, "negative": {1, -1}, "NaN": {1, units.Volume(notNum)}, "infinite": {units.Volume(inf)}, "a sea": {1e6 + 1},
-	} {
-		v, err := yield.PeakPerTap(days, 10)
-		refused(t, name, "yield.PeakPerTap", float64(v), err)
-	}
-	for _, taps := range []int{0, -1, 100_000_001} {
-		v, err := yield.PeakPerTap([]units.Volume{1}, taps)
-		refused(t, "taps", "yield.PeakPerTap", float64(v), err)
-	}
-}
-
-// Containers from a milliliter to 250 L.
-func TestLayInContainers(t *testing.T) {
-	for liters, ok := range map[float64]bool{0.0009: false, 0.001: true, 250: true, 250.1: false} {
-		_, err := yield.LayIn(10, 10*units.Liter, yield.Container{Label: units.Liters(liters)}, yield.Habits{})
-		if (err == nil) != ok || !ok && !errors.Is(err, units.ErrRange) {
-			t.Errorf("%v L: %v", liters, err)
-		}
 	}
 }

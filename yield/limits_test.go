@@ -7,11 +7,12 @@ import (
 	"testing"
 	"time"
 
-	"github.com/shopspring/decimal"
-
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // Every documented limit of a number: inside, on both ends, just outside, NaN
@@ -21,14 +22,14 @@ func TestLimits(t *testing.T) {
 	syrup := lotOf(t, units.USGallon, 66.9, units.Celsius(20))
 	bottle := glass(units.USPint, units.Grams(300))
 	hot, cold := units.Celsius(85), units.Celsius(20)
-	offered := func(change func(*yield.Offer)) error {
+	offered := func(change func(*money.Offer)) error {
 		o := byBalance()
 		change(&o)
 		_, err := o.PerUSGallon(30)
 		return err
 	}
-	habits := func(h yield.Habits) error {
-		_, err := yield.LayIn(10, units.USGallon, pint, h)
+	habits := func(h packing.Habits) error {
+		_, err := packing.LayIn(10, units.USGallon, pint, h)
 		return err
 	}
 	measured := func(m yield.Measured) error {
@@ -48,23 +49,23 @@ func TestLimits(t *testing.T) {
 			return err
 		}},
 		"sap of RuleOf86":  {0.5, 30, func(x float64) error { _, err := yield.RuleOf86(units.Brix(x)); return err }},
-		"sugar of BySugar": {0, 1e7, func(x float64) error { _, err := yield.BySugar("", units.Kilograms(x)); return err }},
+		"sugar of BySugar": {0, 1e7, func(x float64) error { _, err := money.BySugar("", units.Kilograms(x)); return err }},
 		"label of DivideJars": {1, 1e7, func(x float64) error {
-			_, err := yield.DivideJars([]yield.Jars{{Label: units.Milliliters(x), Count: 1}}, weights("1"))
+			_, err := money.DivideJars([]money.Jars{{Label: units.Milliliters(x), Count: 1}}, weights("1"))
 			return err
 		}},
-		"syrup of Offer":   {60, 70, func(x float64) error { return offered(func(o *yield.Offer) { o.Syrup = units.Brix(x) }) }},
-		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *yield.Offer) { o.MinBrix = units.Brix(x) }) }},
+		"syrup of Offer":   {60, 70, func(x float64) error { return offered(func(o *money.Offer) { o.Syrup = units.Brix(x) }) }},
+		"minimum of Offer": {0, 30, func(x float64) error { return offered(func(o *money.Offer) { o.MinBrix = units.Brix(x) }) }},
 		"step of Prices":   {0.01, 30, func(x float64) error { _, err := byRule().Prices(nil, 2, 3, units.Brix(x)); return err }},
 		"side of a tank":   {0.01, 30, func(x float64) error { _, err := yield.LyingCylinder(units.Length(x), 1); return err }},
 		"label of Fill":    {1e-6, 0.25, func(x float64) error { _, err := jar(units.Volume(x)).Fill(66, hot, 0); return err }},
 		"margin of Fill":   {0, 10, func(x float64) error { _, err := pint.Fill(66, hot, units.Share(x)); return err }},
 		"allowance": {0, 0.5, func(x float64) error {
-			_, err := yield.CheckNet(units.Liter/2, 66, units.Liters(x), 0, []units.Mass{1})
+			_, err := packing.CheckNet(units.Liter/2, 66, units.Liters(x), 0, []units.Mass{1})
 			return err
 		}},
 		"weight of a jar": {0, 1000, func(x float64) error {
-			_, err := yield.CheckNet(units.USPint, 66, 0, 0, []units.Mass{units.Mass(x)})
+			_, err := packing.CheckNet(units.USPint, 66, 0, 0, []units.Mass{units.Mass(x)})
 			return err
 		}},
 		"lot to pack":     {1e-6, 200, func(x float64) error { return packable(x) }},
@@ -76,22 +77,22 @@ func TestLimits(t *testing.T) {
 			_, err := yield.PastSeason{Taps: 1, Syrup: units.Volume(x)}.PerTap()
 			return err
 		}},
-		"sap of a day":     {0, 1e6, func(x float64) error { _, err := yield.PeakPerTap([]units.Volume{units.Volume(x)}, 1); return err }},
-		"packing heat":     {0, 110, func(x float64) error { _, err := yield.PackingHeatOf(units.Celsius(x)); return err }},
+		"sap of a day":     {0, 1e6, func(x float64) error { _, err := packing.PeakPerTap([]units.Volume{units.Volume(x)}, 1); return err }},
+		"packing heat":     {0, 110, func(x float64) error { _, err := packing.PackingHeatOf(units.Celsius(x)); return err }},
 		"fill of a bottle": {0, 110, func(x float64) error { _, err := bottle.AfterFilling(66, units.Celsius(x), cold); return err }},
 		"wall of a bottle": {0, 110, func(x float64) error { _, err := bottle.AfterFilling(66, hot, units.Celsius(x)); return err }},
 		"mass of a bottle": {0.001, 100, func(x float64) error {
 			_, err := glass(units.Liters(200), units.Mass(x)).AfterFilling(66, hot, cold)
 			return err
 		}},
-		"volume to filter":  {0, 1e6, func(x float64) error { _, err := yield.FiltersFor(units.Volume(x), units.USGallon); return err }},
-		"volume for aid":    {0, 1e6, func(x float64) error { _, err := yield.FilterAid(units.Volume(x), 1); return err }},
-		"dose of aid":       {0, 200, func(x float64) error { _, err := yield.FilterAid(1, units.Density(x)); return err }},
-		"wet cake":          {0, 1e6, func(x float64) error { _, err := yield.CakeLoss(units.Mass(x), 0, 0, 66, hot); return err }},
-		"dry aid":           {0, 5, func(x float64) error { _, err := yield.CakeLoss(5, units.Mass(x), 0, 66, hot); return err }},
-		"niter":             {0, 3, func(x float64) error { _, err := yield.CakeLoss(5, 2, units.Mass(x), 66, hot); return err }},
-		"a filter's volume": {0.1, 1000, func(x float64) error { _, err := yield.FiltersFor(1, units.USGallons(x)); return err }},
-		"moisture":          {0, 35, func(x float64) error { _, err := yield.ProductWeight(syrup, units.Share(x)); return err }},
+		"volume to filter":  {0, 1e6, func(x float64) error { _, err := packing.FiltersFor(units.Volume(x), units.USGallon); return err }},
+		"volume for aid":    {0, 1e6, func(x float64) error { _, err := packing.FilterAid(units.Volume(x), 1); return err }},
+		"dose of aid":       {0, 200, func(x float64) error { _, err := packing.FilterAid(1, units.Density(x)); return err }},
+		"wet cake":          {0, 1e6, func(x float64) error { _, err := packing.CakeLoss(units.Mass(x), 0, 0, 66, hot); return err }},
+		"dry aid":           {0, 5, func(x float64) error { _, err := packing.CakeLoss(5, units.Mass(x), 0, 66, hot); return err }},
+		"niter":             {0, 3, func(x float64) error { _, err := packing.CakeLoss(5, 2, units.Mass(x), 66, hot); return err }},
+		"a filter's volume": {0.1, 1000, func(x float64) error { _, err := packing.FiltersFor(1, units.USGallons(x)); return err }},
+		"moisture":          {0, 35, func(x float64) error { _, err := finish.ProductWeight(syrup, units.Share(x)); return err }},
 		"mass of a part":    {1e-6, 1e9, func(x float64) error { return bulk(x) }},
 		"heat of the walls": {0.1, 5, func(x float64) error {
 			c := bottle
@@ -101,11 +102,11 @@ func TestLimits(t *testing.T) {
 			_, err := c.AfterFilling(66, hot, cold)
 			return err
 		}},
-		"habit, cord":   {0.1, 100, func(x float64) error { return habits(yield.Habits{SyrupPerCord: units.USGallons(x)}) }},
-		"habit, filter": {0.1, 1000, func(x float64) error { return habits(yield.Habits{PerFilter: units.USGallons(x)}) }},
-		"habit, peak":   {0.1, 20, func(x float64) error { return habits(yield.Habits{PeakPerTap: units.USGallons(x)}) }},
-		"habit, held":   {1, 720, func(x float64) error { return habits(yield.Habits{Held: hours(x)}) }},
-		"habit, spare":  {0, 100, func(x float64) error { return habits(yield.Habits{Spare: units.Share(x)}) }},
+		"habit, cord":   {0.1, 100, func(x float64) error { return habits(packing.Habits{SyrupPerCord: units.USGallons(x)}) }},
+		"habit, filter": {0.1, 1000, func(x float64) error { return habits(packing.Habits{PerFilter: units.USGallons(x)}) }},
+		"habit, peak":   {0.1, 20, func(x float64) error { return habits(packing.Habits{PeakPerTap: units.USGallons(x)}) }},
+		"habit, held":   {1, 720, func(x float64) error { return habits(packing.Habits{Held: hours(x)}) }},
+		"habit, spare":  {0, 100, func(x float64) error { return habits(packing.Habits{Spare: units.Share(x)}) }},
 	} {
 		// A part in a billion is what a trip through a unit may cost.
 		eps := 1e-9 * math.Max(tt.high, 1e-3)
@@ -140,7 +141,7 @@ func packable(x float64) error {
 	if err != nil {
 		return err
 	}
-	_, err = yield.FewestContainers(lot, 0, yield.Supply{Container: jar(units.Liters(200)), OnHand: yield.Plenty})
+	_, err = packing.FewestContainers(lot, 0, packing.Supply{Container: jar(units.Liters(200)), OnHand: packing.Plenty})
 	return err
 }
 
@@ -148,70 +149,6 @@ func packable(x float64) error {
 func bulk(x float64) error {
 	_, err := yield.NewBooks([]yield.Boil{{ID: "1"}}, []yield.BulkLot{{ID: "A", Parts: []yield.Part{{From: "1", Mass: units.Mass(x)}}}}, nil)
 	return err
-}
-
-// Lists and decimals on and beyond their limits.
-func TestExactLimits(t *testing.T) {
-	long := make([]yield.Contribution, 100_000)
-	for i := range long {
-		long[i].Weight = decimal.NewFromInt(1)
-	}
-	if _, err := yield.Divide(dec("1"), 0, long); err != nil {
-		t.Error(err)
-	}
-	if _, err := yield.Divide(dec("1"), 0, append(long, long[0])); !errors.Is(err, units.ErrRange) {
-		t.Errorf("100,001 contributors: %v", err)
-	}
-	offered := func(set func(o *yield.Offer, d decimal.Decimal)) func(d decimal.Decimal) error {
-		return func(d decimal.Decimal) error {
-			o := byRule()
-			set(&o, d)
-			_, err := o.PerUSGallon(2)
-			return err
-		}
-	}
-	for name, tt := range map[string]struct {
-		low, high, below, above string
-		try                     func(d decimal.Decimal) error
-	}{
-		"price of syrup": {"0", "1000000000", "-1e-30", "1000000000.000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.SyrupPerPound = d })},
-		"share":          {"0", "1", "-1e-30", "1.000000000000000000000000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Share = d })},
-		"pounds":         {"8", "15", "7.999", "15.001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PoundsPerUSGallon = d })},
-		"price step":     {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.PriceStep = d })},
-		"cent":           {"1e-9", "1e9", "9e-10", "1000000001", offered(func(o *yield.Offer, d decimal.Decimal) { o.Cent = d })},
-		"weight": {"1e-30", "1e30", "1e-31", "1000000000000000000000000000001", func(d decimal.Decimal) error {
-			_, err := yield.Divide(dec("1"), 0, []yield.Contribution{{Weight: d}})
-			return err
-		}},
-		"delivery": {"0", "10000000", "-0.001", "10000000.001", func(d decimal.Decimal) error {
-			_, err := byRule().Statement([]yield.Delivery{{USGallons: d, Sap: 2}})
-			return err
-		}},
-		"cost": {"0", "1e9", "-0.01", "1000000000.01", func(d decimal.Decimal) error {
-			_, err := yield.CostPerUSGallon([]yield.Cost{{Amount: d}}, dec("1"), dec("0.01"))
-			return err
-		}},
-		"gallons of a cost": {"0.001", "1e7", "0.00099", "10000000.001", func(d decimal.Decimal) error {
-			_, err := yield.CostPerUSGallon([]yield.Cost{{Amount: dec("1")}}, d, dec("0.01"))
-			return err
-		}},
-	} {
-		for _, s := range []string{tt.low, tt.high} {
-			if err := tt.try(dec(s)); err != nil {
-				t.Errorf("%s of %s: %v", name, s, err)
-			}
-		}
-		for _, s := range []string{tt.below, tt.above} {
-			if err := tt.try(dec(s)); !errors.Is(err, units.ErrRange) {
-				t.Errorf("%s of %s: %v", name, s, err)
-			}
-		}
-		for _, exp := range []int32{31, -31, 1_000_000_000, -1_000_000_000, math.MaxInt32, math.MinInt32} {
-			if err := tt.try(decimal.New(1, exp)); !errors.Is(err, units.ErrRange) {
-				t.Errorf("%s of 1e%d: %v", name, exp, err)
-			}
-		}
-	}
 }
 
 // hours returns x hours; a time that no Duration holds as the longest.

@@ -5,11 +5,14 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"example.org/sapreckoner/internal/limit/limittest"
+	"github.com/shopspring/decimal"
+
+	"example.org/sapreckoner/internal/base/limit/limittest"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"github.com/shopspring/decimal"
+	"example.org/sapreckoner/yield/money"
+	"example.org/sapreckoner/yield/packing"
 )
 
 func plain[Q ~float64](x Q, err error) (float64, error) { return float64(x), err }
@@ -54,16 +57,16 @@ func TestMonotone(t *testing.T) {
 func TestNothingIsLost(t *testing.T) {
 	rng := rand.New(rand.NewPCG(12, 8))
 	for range 300 {
-		among := make([]yield.Contribution, 1+rng.IntN(8))
+		among := make([]money.Contribution, 1+rng.IntN(8))
 		for i := range among {
-			c, err := yield.ByTaps(string(rune('a'+i)), 1+rng.IntN(1000))
+			c, err := money.ByTaps(string(rune('a'+i)), 1+rng.IntN(1000))
 			if err != nil {
 				t.Fatal(err)
 			}
 			among[i] = c
 		}
 		whole := decimal.New(rng.Int64N(1e9), -2)
-		portions, err := yield.Divide(whole, 2, among)
+		portions, err := money.Divide(whole, 2, among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -74,8 +77,8 @@ func TestNothingIsLost(t *testing.T) {
 		if !sum.Equal(whole) {
 			t.Fatalf("%v among %v: the portions are %v", whole, among, sum)
 		}
-		jars := []yield.Jars{{Label: units.USQuart, Count: rng.IntN(100)}, {Label: units.USPint, Count: 1 + rng.IntN(100)}}
-		baskets, err := yield.DivideJars(jars, among)
+		jars := []money.Jars{{Label: units.USQuart, Count: rng.IntN(100)}, {Label: units.USPint, Count: 1 + rng.IntN(100)}}
+		baskets, err := money.DivideJars(jars, among)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -92,9 +95,9 @@ func TestNothingIsLost(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		plan, err := yield.FewestContainers(lot, units.Share(2*rng.Float64()),
-			yield.Supply{Container: yield.Container{Label: units.USPint}, OnHand: rng.IntN(50)},
-			yield.Supply{Container: yield.Container{Label: 250 * units.Milliliter}, OnHand: rng.IntN(50)})
+		plan, err := packing.FewestContainers(lot, units.Share(2*rng.Float64()),
+			packing.Supply{Container: packing.Container{Label: units.USPint}, OnHand: rng.IntN(50)},
+			packing.Supply{Container: packing.Container{Label: 250 * units.Milliliter}, OnHand: rng.IntN(50)})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -4,7 +4,9 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
+	"example.org/sapreckoner/internal/base/shelf"
 	"example.org/sapreckoner/units"
 )
 
@@ -30,17 +32,17 @@ const ratioHint = "sap reads 1 to 4 Brix, a concentrate up to 20 or so; syrup is
 // 66.0 Brix (computed).
 func Ratio(sap, syrup units.Brix) (float64, error) {
 	const fn = "yield.Ratio"
-	if err := within(fn, "syrup", float64(syrup), minSapBrix, maxBrix, "Brix", ratioHint); err != nil {
+	if err := limit.In(fn, "syrup", float64(syrup), minSapBrix, shelf.MaxBrix, "Brix", ratioHint); err != nil {
 		return math.NaN(), err
 	}
-	if err := within(fn, "sap", float64(sap), minSapBrix, float64(syrup), "Brix", ratioHint); err != nil {
+	if err := limit.In(fn, "sap", float64(sap), minSapBrix, float64(syrup), "Brix", ratioHint); err != nil {
 		return math.NaN(), err
 	}
-	in, err := sugarDensity(fn, sap)
+	in, err := shelf.Sugar(fn, sap)
 	if err != nil {
 		return math.NaN(), err
 	}
-	out, err := sugarDensity(fn, syrup)
+	out, err := shelf.Sugar(fn, syrup)
 	if err != nil {
 		return math.NaN(), err
 	}
@@ -56,23 +58,23 @@ func Ratio(sap, syrup units.Brix) (float64, error) {
 // 43.389 to 66.0 Brix is sap of 2.000 Brix (computed).
 func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 	const fn = "yield.BrixFromRatio"
-	if err := within(fn, "syrup", float64(syrup), minSapBrix, maxBrix, "Brix", ratioHint); err != nil {
+	if err := limit.In(fn, "syrup", float64(syrup), minSapBrix, shelf.MaxBrix, "Brix", ratioHint); err != nil {
 		return nan[units.Brix](), err
 	}
-	out, err := sugarDensity(fn, syrup)
+	out, err := shelf.Sugar(fn, syrup)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	least, err := sugarDensity(fn, minSapBrix)
+	least, err := shelf.Sugar(fn, minSapBrix)
 	if err != nil {
 		return nan[units.Brix](), err
 	}
-	if err := within(fn, "ratio", ratio, 1, out/least, "", "volumes of sap per volume of syrup: 43 for sap of 2 Brix"); err != nil {
+	if err := limit.In(fn, "ratio", ratio, 1, out/least, "", "volumes of sap per volume of syrup: 43 for sap of 2 Brix"); err != nil {
 		return nan[units.Brix](), err
 	}
 	ratio = min(max(ratio, 1), out/least) // by a hair
 	excess := func(b float64) float64 {
-		rho, err := density.Solution(units.Brix(b), label())
+		rho, err := density.Solution(units.Brix(b), shelf.Temperature())
 		if err != nil {
 			return math.NaN()
 		}
@@ -80,7 +82,7 @@ func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 	}
 	b, ok := numeric.Root(excess, minSapBrix, float64(syrup), 1e-11)
 	if !ok {
-		return nan[units.Brix](), within(fn, "ratio", math.NaN(), 1, out/least, "", "")
+		return nan[units.Brix](), limit.In(fn, "ratio", math.NaN(), 1, out/least, "", "")
 	}
 	return units.Brix(b), nil
 }
@@ -137,7 +139,7 @@ func (r Rule) Constants() (over, less float64) {
 
 // valid checks that r is one of the rules.
 func (r Rule) valid(fn string) error {
-	return within(fn, "rule", float64(r), float64(Jones1946), float64(Revised669Less), "",
+	return limit.In(fn, "rule", float64(r), float64(Jones1946), float64(Revised669Less), "",
 		"choose one, such as yield.Jones1946")
 }
 
@@ -173,7 +175,7 @@ func (r Rule) ratio(fn string, sap units.Brix) (float64, error) {
 	if err := r.valid(fn); err != nil {
 		return math.NaN(), err
 	}
-	if err := within(fn, "sap", float64(sap), minRuleBrix, maxRuleBrix, "Brix", "beyond it use yield.Ratio, which is exact"); err != nil {
+	if err := limit.In(fn, "sap", float64(sap), minRuleBrix, maxRuleBrix, "Brix", "beyond it use yield.Ratio, which is exact"); err != nil {
 		return math.NaN(), err
 	}
 	return rules[r].over/float64(sap) - rules[r].less, nil

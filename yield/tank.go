@@ -3,7 +3,8 @@ package yield
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/numeric"
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -46,7 +47,7 @@ type Tank struct {
 
 // side checks one inner side of a tank.
 func side(fn, arg string, l units.Length) error {
-	return within(fn, arg, l.Meters(), minSide, maxSide, "m", "the inner side, from 1 cm to 30 m")
+	return limit.In(fn, arg, l.Meters(), minSide, maxSide, "m", "the inner side, from 1 cm to 30 m")
 }
 
 // sides checks the inner sides of a tank in the order of its arguments.
@@ -164,7 +165,7 @@ func (t Tank) Volume(depth units.Length) (units.Volume, error) {
 	if err := t.made(fn); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := within(fn, "depth", depth.Meters(), 0, t.height, "m", "the tank is no deeper: check the unit and where the stick stood"); err != nil {
+	if err := limit.In(fn, "depth", depth.Meters(), 0, t.height, "m", "the tank is no deeper: check the unit and where the stick stood"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return units.Volume(t.volume(depth.Meters())), nil
@@ -182,7 +183,7 @@ func (t Tank) Depth(v units.Volume) (units.Length, error) {
 		return nan[units.Length](), err
 	}
 	full := t.volume(t.height)
-	if err := withinLiters(fn, "volume", v, 0, units.Volume(full), "the tank holds no more"); err != nil {
+	if err := limit.Liters(fn, "volume", v, 0, units.Volume(full), "the tank holds no more"); err != nil {
 		return nan[units.Length](), err
 	}
 	return units.Length(t.depth(v.CubicMeters(), full)), nil
@@ -205,7 +206,7 @@ func (t *Tank) depth(v, full float64) float64 {
 
 // made refuses the zero Tank.
 func (t *Tank) made(fn string) error {
-	return within(fn, "tank height", t.height, minSide, maxSide, "m", "make the tank first, with yield.RectangularTank or another shape")
+	return limit.In(fn, "tank height", t.height, minSide, maxSide, "m", "make the tank first, with yield.RectangularTank or another shape")
 }
 
 // volume returns the volume at depth h, unchecked.
@@ -263,7 +264,7 @@ func (t Tank) Dipstick(dst []DipstickMark, step units.Length) ([]DipstickMark, e
 	if err := t.made(fn); err != nil {
 		return dst, err
 	}
-	if err := within(fn, "step", step.Meters(), t.height/maxMarks, t.height, "m", "a step between two marks"); err != nil {
+	if err := limit.In(fn, "step", step.Meters(), t.height/maxMarks, t.height, "m", "a step between two marks"); err != nil {
 		return dst, err
 	}
 	for i := 1; float64(i)*step.Meters() < t.height*(1-1e-9); i++ {
@@ -286,7 +287,7 @@ func (t Tank) DipstickByVolume(dst []DipstickMark, step units.Volume) ([]Dipstic
 		return dst, err
 	}
 	full := t.volume(t.height)
-	if err := withinLiters(fn, "step", step, units.Volume(full/maxMarks), units.Volume(full), "a step between two marks"); err != nil {
+	if err := limit.Liters(fn, "step", step, units.Volume(full/maxMarks), units.Volume(full), "a step between two marks"); err != nil {
 		return dst, err
 	}
 	for i := 1; float64(i)*step.CubicMeters() < full*(1-1e-9); i++ {

@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 func TestBoilday(t *testing.T) {

@@ -8,7 +8,10 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -48,7 +51,7 @@ func (p *plan) power(s *setup) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	power, err := boil.PowerFor(rate, boil.Delivered, demand, boil.Efficiency{})
+	power, err := fuel.PowerFor(rate, fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 
@@ -100,14 +103,14 @@ func (p page) coalsOverrun(part *cli.Part) {
 	o := &p.run.Outcome
 	water := p.coals
 	need := p.given.safe + units.Length(float64(water)/hotWater/float64(p.run.first))
-	if p.given.coals > 0 && slices.ContainsFunc(p.run.stops, func(s stop) bool { return s.what == boil.Banked.String() }) {
+	if p.given.coals > 0 && slices.ContainsFunc(p.run.stops, func(s stop) bool { return s.what == pan.EventBanked.String() }) {
 		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(water), p.deep(need)))
 	}
 	if !(o.ToCome > 0) {
 		return
 	}
 	what := "take no. 1 below its safe depth of " + p.In(cli.Length(p.given.safe))
-	if o.End == boil.Finished {
+	if o.End == pan.EventFinished {
 		what = "take it past the target"
 	}
 	part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s and %s at %s, even if no more wood goes on after the first. Without sap to pour in, no. 1 would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s",
@@ -119,7 +122,7 @@ const hotWater = 955.0
 
 // coalsEnd finds the last wood of a single pan, with the water that the coals boil off
 // behind it, and the time at which they have done so but for near.
-func (p *plan) coalsEnd(s *setup, at, end boil.Batch) error {
+func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	p.lastWood = p.done
 	if s.coals == 0 {
 		return nil
@@ -142,7 +145,7 @@ func (p *plan) coalsEnd(s *setup, at, end boil.Batch) error {
 }
 
 // cold is the volume of a liquid at the temperature of a label.
-func cold(l boil.Liquid) units.Volume {
+func cold(l pan.Liquid) units.Volume {
 	v, err := l.VolumeAt(label)
 	if err != nil {
 		return 0

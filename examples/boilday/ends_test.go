@@ -3,7 +3,7 @@ package main
 import (
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // What a message quotes as the range of a flag is accepted; but a reading at the

@@ -6,10 +6,10 @@ import (
 	"time"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // rated is the temperature at which membranes are rated: 55 F, Ohio State
@@ -102,11 +102,11 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 		return nil
 	}
 	// A hair of rounding must not fail 190 F.
-	if most := yield.PourMost(); s.pack.Celsius() > most.Celsius()+1e-9 {
+	if most := packing.PourMost(); s.pack.Celsius() > most.Celsius()+1e-9 {
 		return cli.For("pack", fmt.Errorf("no source read fills hotter than %s (%s): let the syrup cool to that, or it darkens and throws niter",
 			most.Text(units.ScaleFahrenheit, 0), most.Text(units.ScaleCelsius, 1)))
 	}
-	c := yield.Container{Label: s.bottle}
+	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
 		return cli.For(flagOf(err, "bottle", "packing", "pack"), err)
@@ -120,7 +120,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	if err != nil {
 		return cli.For("pack", err)
 	}
-	plan, err := yield.FewestContainers(hot, 0, yield.Supply{Container: c, OnHand: yield.Plenty})
+	plan, err := packing.FewestContainers(hot, 0, packing.Supply{Container: c, OnHand: packing.Plenty})
 	if err != nil {
 		return cli.For("bottle", err)
 	}
@@ -153,8 +153,8 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
-	if p.given.pack.Compare(yield.CappingLeast()) < 0 {
-		part.Remark("Syrup is sealed at " + p.whole(yield.CappingLeast()) + " or above, or molds may live: fill it hotter.")
+	if p.given.pack.Compare(packing.CappingLeast()) < 0 {
+		part.Remark("Syrup is sealed at " + p.whole(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
 	}
 }
 

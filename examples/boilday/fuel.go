@@ -5,13 +5,14 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 
 func (s *setup) declareFuel(f *cli.Flags) {
 	var species []string
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		species = append(species, w.Species)
 	}
 	f.Group("Fire")
@@ -38,9 +39,9 @@ func (p *plan) fire(s *setup) (err error) {
 	if p.run != nil {
 		p.heat = p.run.Heat
 	}
-	at, how := boil.HomeBuiltPan(), "a range for a home-built flat pan, from memory: learn your own from a past day and give -efficiency"
+	at, how := fuel.HomeBuiltPan(), "a range for a home-built flat pan, from memory: learn your own from a past day and give -efficiency"
 	if s.fuel != "wood" {
-		at, how = boil.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
+		at, how = fuel.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
 	}
 	if s.fuel == "wood" {
 		if err := cli.Within("moisture", "moisture", s.moisture, 0, 120, 1, "%", "a pin meter shows the dry basis, and hardly any green wood is so wet: check the meter"); err != nil {
@@ -49,21 +50,21 @@ func (p *plan) fire(s *setup) (err error) {
 	}
 	given := s.learned
 	if given {
-		at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Gross}
+		at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Gross}
 		how = fmt.Sprintf("at %s of the gross heat", s.efficiency.Text(0))
 	}
 	p.burn.how = how
 	switch s.fuel {
 	case "oil":
-		return p.liquid(boil.HeatingOil(), at)
+		return p.liquid(fuel.HeatingOil(), at)
 	case "propane":
-		return p.liquid(boil.Propane(), at)
+		return p.liquid(fuel.Propane(), at)
 	case "pellets":
-		need, err := boil.Pellets().Needed(p.heat, at)
+		need, err := fuel.Pellets().Needed(p.heat, at)
 		p.burn.low, p.burn.high = cli.Mass(need.Low), cli.Mass(need.High)
 		return cli.For("efficiency", err)
 	}
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		if w.Species == s.wood {
 			return p.cords(s, w, at, given)
 		}
@@ -71,37 +72,37 @@ func (p *plan) fire(s *setup) (err error) {
 	return nil
 }
 
-func (p *plan) liquid(fuel boil.Fuel[units.Volume], at boil.Efficiency) error {
-	need, err := fuel.Needed(p.heat, at)
+func (p *plan) liquid(stock fuel.Fuel[units.Volume], at fuel.Efficiency) error {
+	need, err := stock.Needed(p.heat, at)
 	p.burn.low, p.burn.high = cli.Volume(need.Low), cli.Volume(need.High)
 	return cli.For("efficiency", err)
 }
 
 // airDry is the moisture at which a share of the gross heat is taken for one of
 // the net heat, on the dry basis.
-const airDry boil.DryMoisture = 20
+const airDry fuel.DryMoisture = 20
 
 // onNet returns an efficiency on the gross heat of wood as one on its net heat: as
 // much of it gets into the sap from air-dry wood.
-func onNet(e boil.Efficiency) (boil.Efficiency, error) {
-	bone, err := boil.WoodHeat(0)
+func onNet(e fuel.Efficiency) (fuel.Efficiency, error) {
+	bone, err := fuel.WoodHeat(0)
 	if err != nil {
 		return e, err
 	}
-	dry, err := boil.WoodHeat(airDry.Wet())
+	dry, err := fuel.WoodHeat(airDry.Wet())
 	if err != nil {
 		return e, err
 	}
-	const burned = 0.54 * 1050 // Btu for a pound of dry wood: see [boil.WoodHeat]
+	const burned = 0.54 * 1050 // Btu for a pound of dry wood: see [fuel.WoodHeat]
 	gross := (bone.BtusITPerPound() + burned) / (1 + float64(airDry)/100)
 	ratio := units.Share(gross / dry.BtusITPerPound())
-	return boil.Efficiency{Low: e.Low * ratio, High: e.High * ratio, Basis: boil.Net}, nil
+	return fuel.Efficiency{Low: e.Low * ratio, High: e.High * ratio, Basis: fuel.Net}, nil
 }
 
 // cords counts wood by its net heat at its moisture. A cord holds the same dry
 // wood whatever the water in it, so that cords follow the net heat of that.
-func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) error {
-	fuel, err := w.Net(boil.DryMoisture(s.moisture))
+func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) error {
+	stock, err := w.Net(fuel.DryMoisture(s.moisture))
 	if err != nil {
 		return cli.For("moisture", err)
 	}
@@ -110,14 +111,14 @@ func (p *plan) cords(s *setup, w boil.Firewood, at boil.Efficiency, given bool) 
 			return err
 		}
 	} else {
-		at.Basis = boil.Net
+		at.Basis = fuel.Net
 		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
 	}
-	need, err := fuel.Needed(p.heat, at)
+	need, err := stock.Needed(p.heat, at)
 	if err != nil {
 		return cli.For("efficiency", err)
 	}
-	cord, err := w.CordWeight(boil.DryMoisture(s.moisture))
+	cord, err := w.CordWeight(fuel.DryMoisture(s.moisture))
 	if err != nil {
 		return cli.For("moisture", err)
 	}

@@ -4,7 +4,7 @@ import (
 	"encoding/json"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // A cord holds the same dry wood, so cords go as the net heat of a pound of that:

@@ -6,10 +6,10 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // A gathering is sap from one source.

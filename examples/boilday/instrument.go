@@ -4,7 +4,7 @@ import (
 	"errors"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 

@@ -7,11 +7,13 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // label is the temperature at which syrup is sold by volume: 68 F.
@@ -40,8 +42,8 @@ type plan struct {
 
 	membrane *membraneRun        // nil without one
 	measured density.Measurement // of a reading at the mark
-	packed   *yield.PackPlan     // nil if no bottle is named, or if there is no syrup
-	filling  yield.Filling
+	packed   *packing.PackPlan   // nil if no bottle is named, or if there is no syrup
+	filling  packing.Filling
 
 	firing      // the clock of a single pan
 	run    *run // of a pan of compartments; nil if there is one alone
@@ -252,7 +254,7 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	if err := p.coalsEnd(s, boil.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, boil.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
+	if err := p.coalsEnd(s, finish.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, finish.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
 		return err
 	}
 	return p.takeOff(s, end)

@@ -4,9 +4,9 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -51,7 +51,7 @@ func (p *plan) finishInPot(s *setup) error {
 			return cli.For("pot-rate", err)
 		}
 	}
-	batch := boil.Batch{Mass: p.takeoff.Mass(), Brix: p.takeoff.Brix(), Evaporation: rate}
+	batch := finish.Batch{Mass: p.takeoff.Mass(), Brix: p.takeoff.Brix(), Evaporation: rate}
 	if p.pot.boiling, err = batch.Time(s.target); err != nil {
 		return cli.For("pot-rate", err)
 	}

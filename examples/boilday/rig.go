@@ -7,7 +7,8 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/pan"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -46,7 +47,7 @@ type stop struct {
 
 // run is the simulated day.
 type run struct {
-	boil.Outcome
+	pan.Outcome
 	stops []stop
 	noSap bool // the tank ran empty
 
@@ -75,18 +76,18 @@ func (p *plan) simulate(s *setup) error {
 	if err != nil {
 		return err
 	}
-	rig := boil.Rig{
+	rig := pan.Rig{
 		Heat: power,
-		Draw: boil.DrawOff{At: s.target, Until: s.drawTo}, Coals: s.coals,
+		Draw: pan.DrawOff{At: s.target, Until: s.drawTo}, Coals: s.coals,
 	}
 	for _, a := range s.compartments {
-		rig.Compartments = append(rig.Compartments, boil.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
+		rig.Compartments = append(rig.Compartments, pan.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
 	}
-	day := boil.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
+	day := pan.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
 	day.Sap = p.loads(s)
 	p.over = day.Out
 	p.run = &run{first: s.compartments[0]}
-	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m boil.Moment) bool {
+	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m pan.Moment) bool {
 		p.run.note(m)
 		return true
 	})
@@ -100,7 +101,7 @@ func (p *plan) simulate(s *setup) error {
 // single compartment.
 func (p *plan) kettle(s *setup) error {
 	o := &p.run.Outcome
-	if len(s.compartments) > 1 || len(o.Draws) > 0 || !p.run.noSap || o.ToCome > 0 || o.End == boil.Finished || !o.WasLow && !p.run.wooded || o.LastWood >= p.over {
+	if len(s.compartments) > 1 || len(o.Draws) > 0 || !p.run.noSap || o.ToCome > 0 || o.End == pan.EventFinished || !o.WasLow && !p.run.wooded || o.LastWood >= p.over {
 		return nil
 	}
 	in := o.Held[0]
@@ -118,14 +119,14 @@ func (p *plan) kettle(s *setup) error {
 
 // loads is the sap as it comes to the tank at the pan: each gathering from a
 // file at its time, and concentrate all at the start.
-func (p *plan) loads(s *setup) []boil.Sap {
-	load := func(at time.Duration, l sugar.Lot) boil.Sap {
-		return boil.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
+func (p *plan) loads(s *setup) []pan.Sap {
+	load := func(at time.Duration, l sugar.Lot) pan.Sap {
+		return pan.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
 	}
 	if p.membrane != nil || s.sapFile == "" {
-		return []boil.Sap{load(0, p.sap)}
+		return []pan.Sap{load(0, p.sap)}
 	}
-	var loads []boil.Sap
+	var loads []pan.Sap
 	for _, g := range p.gatherings {
 		loads = append(loads, load(max(0, g.when.Sub(p.start)), g.lot))
 	}
@@ -134,29 +135,29 @@ func (p *plan) loads(s *setup) []boil.Sap {
 
 // note writes a moment into the timeline. The many events of a busy valve are
 // left to the table of draws.
-func (r *run) note(m boil.Moment) {
-	r.noSap = r.noSap || m.Event == boil.SapOut
-	if m.Event == boil.LastWood {
+func (r *run) note(m pan.Moment) {
+	r.noSap = r.noSap || m.Event == pan.EventSapOut
+	if m.Event == pan.EventLastWood {
 		r.wooded, r.depth, r.tank = true, units.Length(m.Volume(0)/units.Volume(r.first)), m.SapLeft()
 	}
 	switch m.Event {
-	case boil.DrawShuts, boil.PailIn, boil.OffBoil:
+	case pan.EventDrawShuts, pan.EventPailIn, pan.EventOffBoil:
 		return
-	case boil.DrawOpens:
+	case pan.EventDrawOpens:
 		if r.opened() {
 			return
 		}
 	}
-	if n := len(r.stops); n == most || m.Event == boil.Reading && n > 0 && r.stops[n-1].at == m.At {
+	if n := len(r.stops); n == most || m.Event == pan.EventReading && n > 0 && r.stops[n-1].at == m.At {
 		return
 	}
 	s := stop{at: m.At, what: m.Event.String(), drawn: m.Drawn().Mass(), sapLeft: m.SapLeft()}
 	switch m.Event {
-	case boil.Reading:
+	case pan.EventReading:
 		s.what = ""
-	case boil.Boils, boil.Low, boil.TooThick:
+	case pan.EventBoils, pan.EventLow, pan.EventTooThick:
 		s.what = fmt.Sprintf("%s, no. %d", s.what, m.Compartment+1)
-	case boil.DrawOpens:
+	case pan.EventDrawOpens:
 		s.what = "first syrup"
 	}
 	for i := range m.Len() {

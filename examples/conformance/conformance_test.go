@@ -4,8 +4,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/internal/proving/check"
 )
 
 // The table of all sources is README.md's, held by a test at the root.

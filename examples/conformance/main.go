@@ -17,9 +17,9 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/proof"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/proving/check"
+	"example.org/sapreckoner/internal/proving/proof"
 )
 
 func main() { program().Exit() }

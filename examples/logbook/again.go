@@ -3,7 +3,7 @@ package main
 import (
 	"fmt"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

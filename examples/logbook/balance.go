@@ -5,8 +5,8 @@ import (
 	"maps"
 	"slices"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/yield"
 )
@@ -54,17 +54,17 @@ func (b *book) balance() (yield.Account, error) {
 // An efficiency is what was learned on one fuel.
 type efficiency struct {
 	burnt
-	boil.Learned
+	fuel.Learned
 }
 
 // efficiencies learns from the boils on each fuel.
 func (b *book) efficiencies() (all []efficiency, err error) {
-	for fuel, boils := range b.learns {
-		learned, err := boil.LearnEfficiency(boils...)
+	for burned, boils := range b.learns {
+		learned, err := fuel.LearnEfficiency(boils...)
 		if err != nil {
 			return nil, err
 		}
-		all = append(all, efficiency{fuel, learned})
+		all = append(all, efficiency{burned, learned})
 	}
 	slices.SortFunc(all, func(x, y efficiency) int {
 		return cmp.Or(cmp.Compare(x.fuel, y.fuel), cmp.Compare(x.of, y.of))

@@ -8,9 +8,10 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -82,49 +83,49 @@ func kindOf(kind string) (string, error) {
 	return "", fmt.Errorf("%q is not known: wood, oil, propane, pellets, or a species such as sugar maple (go run ./examples/boilday -h lists them)", kind)
 }
 
-func species(kind string) (boil.Firewood, bool) {
-	for _, w := range boil.FirewoodKentucky() {
+func species(kind string) (fuel.Firewood, bool) {
+	for _, w := range fuel.FirewoodKentucky() {
 		if strings.EqualFold(w.Species, kind) {
 			return w, true
 		}
 	}
-	return boil.Firewood{}, false
+	return fuel.Firewood{}, false
 }
 
 // heat returns the heat in an amount of a stock. That of wood is net where the
 // species or the weight is known, and gross of a cord of whatever wood.
-func heat(k stock, amount float64, moisture boil.DryMoisture) (boil.FuelHeat, error) {
+func heat(k stock, amount float64, moisture fuel.DryMoisture) (fuel.Heat, error) {
 	volume, mass := units.CubicMeters(amount), units.Kilograms(amount)
 	switch k.kind {
 	case oil:
-		return boil.HeatingOil().Of(volume)
+		return fuel.HeatingOil().Of(volume)
 	case propane:
-		return boil.Propane().Of(volume)
+		return fuel.Propane().Of(volume)
 	case pellets:
-		return boil.Pellets().Of(mass)
+		return fuel.Pellets().Of(mass)
 	}
 	if k.weighed {
-		wood, err := boil.NetWood(moisture.Wet())
+		wood, err := fuel.NetWood(moisture.Wet())
 		if err != nil {
-			return boil.FuelHeat{}, err
+			return fuel.Heat{}, err
 		}
 		return wood.Of(mass)
 	}
 	w, ok := species(k.kind)
 	if !ok {
-		return boil.GenericCordwood().Of(volume)
+		return fuel.GenericCordwood().Of(volume)
 	}
 	wood, err := w.Net(moisture)
 	if err != nil {
-		return boil.FuelHeat{}, err
+		return fuel.Heat{}, err
 	}
 	return wood.Of(volume)
 }
 
 // group returns under which name a fuel is learned on: the net heats of all wood
 // compare.
-func group(kind string, on boil.Basis) string {
-	if on == boil.Net {
+func group(kind string, on fuel.Basis) string {
+	if on == fuel.Net {
 		return anyWood
 	}
 	return kind
@@ -142,7 +143,7 @@ func (b *book) readBoils() error {
 	var (
 		f        firing
 		sap      sapCols
-		fuel     fuelCols
+		burns    fuelCols
 		end      units.Brix
 		moisture units.Share
 	)
@@ -153,7 +154,7 @@ func (b *book) readBoils() error {
 		records.Share("moisture", &moisture).Optional(),
 	}
 	cols = append(cols, sap.cols("sap")...)
-	cols = append(cols, fuel.cols("burned")...)
+	cols = append(cols, burns.cols("burned")...)
 	list := lookagain.List{Most: mostLooked, VolumeUnit: "L"}
 	defer b.look(&list)
 	return b.file(sheet{
@@ -183,7 +184,7 @@ func (b *book) readBoils() error {
 			if demand.Water <= 0 {
 				return r.Fail("end", errors.New("no water was boiled off"))
 			}
-			k, amount, err := fuel.stock(r, "burned")
+			k, amount, err := burns.stock(r, "burned")
 			if err != nil {
 				return err
 			}
@@ -194,7 +195,7 @@ func (b *book) readBoils() error {
 			if err := dryMoisture.Check("", wet.Percents()); err != nil {
 				return r.Fail("moisture", err)
 			}
-			held, err := heat(k, amount, boil.DryMoisture(wet))
+			held, err := heat(k, amount, fuel.DryMoisture(wet))
 			if err != nil {
 				return r.Fail("moisture", err)
 			}
@@ -209,11 +210,11 @@ func (b *book) readBoils() error {
 			f.sap, f.water, f.heat, f.volume = lot.Mass(), demand.Water, demand.Total(), lot.Volume()
 			f.burnt = burnt{group(k.kind, held.Basis), held.Basis}
 			list.Add(lookagain.Row{File: b.given.shown("boils.csv"), Line: r.Line(), Day: f.lit, Strength: float64(lot.Brix()), Volume: sap.volume.Liters(),
-				Whole: whole(f.lit, f.fired, sap, fuel, end, moisture)})
+				Whole: whole(f.lit, f.fired, sap, burns, end, moisture)})
 			b.boils = append(b.boils, f)
 			b.boiled.add(lot)
 			b.stock(k).burned += amount
-			b.learns[f.burnt] = append(b.learns[f.burnt], boil.Firing{Into: demand.Total(), Burned: held})
+			b.learns[f.burnt] = append(b.learns[f.burnt], fuel.Firing{Into: demand.Total(), Burned: held})
 			return nil
 		},
 	})
@@ -221,14 +222,14 @@ func (b *book) readBoils() error {
 
 func (b *book) readFuel() error {
 	var (
-		when time.Time
-		fuel fuelCols
+		when  time.Time
+		burns fuelCols
 	)
 	return b.file(sheet{
 		name: "fuel.csv", one: []string{"laid", "weighed"},
-		cols: append([]records.Col{records.Time("day", &when, dates...)}, fuel.cols("laid")...),
+		cols: append([]records.Col{records.Time("day", &when, dates...)}, burns.cols("laid")...),
 		row: func(r *records.Reader) error {
-			k, amount, err := fuel.stock(r, "laid")
+			k, amount, err := burns.stock(r, "laid")
 			if err != nil {
 				return err
 			}

@@ -9,11 +9,11 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -91,7 +91,7 @@ type book struct {
 	sources map[string]*total
 
 	boils  []firing
-	learns map[burnt][]boil.Firing
+	learns map[burnt][]fuel.Firing
 	laid   map[stock]*laid
 	boiled total
 
@@ -100,7 +100,7 @@ type book struct {
 }
 
 func newBook(s *setup, e *cli.Env) *book {
-	return &book{given: s, reads: e.Reads, progress: e.Progress(), sources: map[string]*total{}, learns: map[burnt][]boil.Firing{},
+	return &book{given: s, reads: e.Reads, progress: e.Progress(), sources: map[string]*total{}, learns: map[burnt][]fuel.Firing{},
 		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}, syrups: lookagain.List{Most: mostLooked}}
 }
 
@@ -246,7 +246,7 @@ type firing struct {
 // not compare.
 type burnt struct {
 	fuel string
-	of   boil.Basis
+	of   fuel.Basis
 }
 
 // stock is a fuel as it is laid in, by volume or by weight.

@@ -5,7 +5,7 @@ import (
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 

@@ -12,7 +12,7 @@ import (
 	"testing"
 	"testing/fstest"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // Whatever the files hold, the book is read or refused, what is counted is

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // The season's own files are never replaced by the chart, nor is a file that

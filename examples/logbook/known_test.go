@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // A season of one gallon, whose figures are known: 43.389 US gal of sap of 2.0

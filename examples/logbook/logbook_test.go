@@ -11,7 +11,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 func TestLogbook(t *testing.T) {

@@ -6,10 +6,10 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

@@ -13,7 +13,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 

@@ -6,7 +6,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )

@@ -7,10 +7,10 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

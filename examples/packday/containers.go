@@ -7,14 +7,14 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/units/records"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // supplies returns the containers on hand, largest first as given.
-func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) {
+func (s *setup) supplies(e *cli.Env, demo bool) (all []packing.Supply, err error) {
 	if s.containerFile == "" && !demo {
 		for _, part := range strings.Split(s.containers, ",") {
 			supply, err := parseSupply(part)
@@ -28,7 +28,7 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) 
 		return all, nil
 	}
 	var (
-		c                       yield.Container
+		c                       packing.Container
 		onHand, atLeast, atMost float64
 		wall                    string
 	)
@@ -38,7 +38,7 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) 
 		records.Volume("brim", &c.Brimful).Optional(), records.Mass("empty", &c.Mass).Optional(), records.Text("material", &wall).Optional(),
 	}
 	err = eachRow(e, "container-file", s.containerFile, demoContainers, mostKinds, cols, func(r *records.Reader) error {
-		supply := yield.Supply{Container: c, OnHand: yield.Plenty}
+		supply := packing.Supply{Container: c, OnHand: packing.Plenty}
 		if wrong, err := inFile(&supply, onHand, atLeast, atMost); err != nil {
 			return r.Fail(wrong, err)
 		}
@@ -66,7 +66,7 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []yield.Supply, err error) 
 
 // addSupply checks what both ways of giving containers share. The error names
 // the column that is wrong.
-func addSupply(all *[]yield.Supply, s yield.Supply) (wrong string, err error) {
+func addSupply(all *[]packing.Supply, s packing.Supply) (wrong string, err error) {
 	if l := s.Container.Label; !(l >= leastLabel && l <= mostLabel) {
 		return "label", named(s.Container.Name, errors.New("labels go from 5 mL to 60 L (0.17 US fl oz to 16 US gal): check the unit"))
 	}
@@ -90,9 +90,9 @@ func key(name string) string { return strings.ReplaceAll(strings.ToLower(name), 
 
 // parseSupply reads "12x8 US fl oz", "any 1 US qt", "at least 6x1 US pt", "at most
 // 6x1 US pt" or "exactly 6x1 US pt".
-func parseSupply(s string) (yield.Supply, error) {
+func parseSupply(s string) (packing.Supply, error) {
 	s = strings.TrimSpace(s)
-	supply := yield.Supply{OnHand: yield.Plenty}
+	supply := packing.Supply{OnHand: packing.Plenty}
 	label, any := strings.CutPrefix(s, "any ")
 	if !any {
 		order, counted := "", s
@@ -103,7 +103,7 @@ func parseSupply(s string) (yield.Supply, error) {
 		}
 		count, rest, ok := strings.Cut(counted, "x")
 		n, err := strconv.Atoi(strings.TrimSpace(count))
-		if !ok || err != nil || n < 0 || n > yield.Plenty {
+		if !ok || err != nil || n < 0 || n > packing.Plenty {
 			return supply, fmt.Errorf("%q: write how many of which label, such as 12x8 US fl oz, any 1 US qt, or at least 6x1 US pt", s)
 		}
 		label = rest
@@ -115,13 +115,13 @@ func parseSupply(s string) (yield.Supply, error) {
 		}
 	}
 	v, err := units.ParseVolume(label)
-	supply.Container = yield.Container{Name: strings.Join(strings.Fields(label), " "), Label: v}
+	supply.Container = packing.Container{Name: strings.Join(strings.Fields(label), " "), Label: v}
 	return supply, err
 }
 
 // inFile reads the columns of a file that count: what is on hand, and the orders.
 // The error names the column that is wrong.
-func inFile(s *yield.Supply, onHand, atLeast, atMost float64) (wrong string, err error) {
+func inFile(s *packing.Supply, onHand, atLeast, atMost float64) (wrong string, err error) {
 	for _, c := range []struct {
 		name  string
 		count float64
@@ -129,7 +129,7 @@ func inFile(s *yield.Supply, onHand, atLeast, atMost float64) (wrong string, err
 		switch {
 		case math.IsNaN(c.count):
 			continue
-		case !(c.count >= 0 && c.count <= yield.Plenty && c.count == math.Trunc(c.count)):
+		case !(c.count >= 0 && c.count <= packing.Plenty && c.count == math.Trunc(c.count)):
 			return c.name, errors.New("a whole number of empty containers")
 		case c.name != "at_least":
 			s.OnHand = min(s.OnHand, int(c.count))
@@ -146,7 +146,7 @@ func inFile(s *yield.Supply, onHand, atLeast, atMost float64) (wrong string, err
 func material(name string) (units.SpecificHeat, error) {
 	switch name {
 	case "", "glass":
-		return yield.GlassHeat, nil
+		return packing.GlassHeat, nil
 	case "steel":
 		return 0.47 * units.KilojoulePerKilogramKelvin, nil
 	case "plastic":

@@ -3,10 +3,11 @@ package main
 import (
 	"math"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // label is the temperature at which syrup is sold by volume: 68 F.
@@ -37,16 +38,16 @@ type day struct {
 	thick, thickCold units.Viscosity
 
 	pack      sugar.Lot // what is packed, at the temperature of packing
-	plan      yield.PackPlan
+	plan      packing.PackPlan
 	short     bool   // the containers run out
 	seals     []seal // of each kind
 	coldest   int    // of those filled; -1 if none is known
 	packed    units.Mass
 	leftSugar units.Mass
 
-	helpers []yield.Contribution
+	helpers []money.Contribution
 	by      string
-	baskets []yield.Basket
+	baskets []money.Basket
 }
 
 // syrup is a lot with what is known about it.

@@ -6,9 +6,9 @@ import (
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // The invented kitchen.

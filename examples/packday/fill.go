@@ -4,10 +4,11 @@ import (
 	"errors"
 	"math"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // cooled is syrup that stood too long before the filter.
@@ -28,10 +29,10 @@ func (d *day) filter() (err error) {
 	}
 	d.filters = 1
 	if math.IsNaN(float64(s.dose)) {
-		if d.filters, err = yield.FiltersFor(l.Volume(), s.each); err != nil {
+		if d.filters, err = packing.FiltersFor(l.Volume(), s.each); err != nil {
 			return cli.For("filter-each", err)
 		}
-	} else if d.aid, err = yield.FilterAid(cool, s.dose); err != nil {
+	} else if d.aid, err = packing.FilterAid(cool, s.dose); err != nil {
 		return cli.For("aid-dose", err)
 	}
 	keeps := s.keeps * units.Volume(d.filters)
@@ -48,7 +49,7 @@ func (d *day) filter() (err error) {
 }
 
 // fill plans the containers.
-func (d *day) fill(supplies []yield.Supply) (err error) {
+func (d *day) fill(supplies []packing.Supply) (err error) {
 	s := d.given
 	from := "containers"
 	if s.containerFile != "" {
@@ -59,7 +60,7 @@ func (d *day) fill(supplies []yield.Supply) (err error) {
 			return cli.For(from, named(supply.Container.Name, err))
 		}
 	}
-	if d.plan, err = yield.FewestContainers(d.pack, s.margin, supplies...); err != nil {
+	if d.plan, err = packing.FewestContainers(d.pack, s.margin, supplies...); err != nil {
 		return cli.For(from, err)
 	}
 	d.leftSugar = d.pack.Brix().Sugar(d.plan.LeftMass)
@@ -83,10 +84,10 @@ func (d *day) share() (err error) {
 	if len(d.helpers) == 0 {
 		return nil
 	}
-	var jars []yield.Jars
+	var jars []money.Jars
 	for _, line := range d.plan.Lines {
-		jars = append(jars, yield.Jars{Label: line.Container.Label, Count: line.Count})
+		jars = append(jars, money.Jars{Label: line.Container.Label, Count: line.Count})
 	}
-	d.baskets, err = yield.DivideJars(jars, d.helpers)
+	d.baskets, err = money.DivideJars(jars, d.helpers)
 	return cli.For("helper-file", err)
 }

@@ -7,15 +7,15 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/units/records"
+	"example.org/sapreckoner/yield/money"
 )
 
 // helpers returns who shares the jars, and by what. There are none without a
 // file, except in the demo.
-func (s *setup) helpers(e *cli.Env, demo bool) (all []yield.Contribution, by string, err error) {
+func (s *setup) helpers(e *cli.Env, demo bool) (all []money.Contribution, by string, err error) {
 	if s.helperFile == "" && !demo {
 		return nil, "", nil
 	}
@@ -58,21 +58,21 @@ func (s *setup) helpers(e *cli.Env, demo bool) (all []yield.Contribution, by str
 }
 
 // contribution returns what one brought, by the column that counts.
-func contribution(name, by string, worked time.Duration, taps float64, brought units.Mass, parts float64) (yield.Contribution, error) {
+func contribution(name, by string, worked time.Duration, taps float64, brought units.Mass, parts float64) (money.Contribution, error) {
 	const mostParts = 1e6
 	switch by {
 	case "worked":
-		return yield.ByHours(name, worked)
+		return money.ByHours(name, worked)
 	case "sugar":
-		return yield.BySugar(name, brought)
+		return money.BySugar(name, brought)
 	case "taps":
 		if !(taps >= 0 && taps <= mostParts && taps == math.Trunc(taps)) {
-			return yield.Contribution{}, errors.New("a whole number of taps, up to a million")
+			return money.Contribution{}, errors.New("a whole number of taps, up to a million")
 		}
-		return yield.ByTaps(name, int(taps))
+		return money.ByTaps(name, int(taps))
 	}
 	if !(parts >= 0 && parts <= mostParts) {
-		return yield.Contribution{}, errors.New("parts go from 0 to a million")
+		return money.Contribution{}, errors.New("parts go from 0 to a million")
 	}
-	return yield.Contribution{Name: name, Weight: decimal.NewFromFloat(parts)}, nil
+	return money.Contribution{Name: name, Weight: decimal.NewFromFloat(parts)}, nil
 }

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 func TestPackday(t *testing.T) {

@@ -5,19 +5,19 @@ import (
 	"math"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 func (p page) packPart(part *cli.Part) {
 	s := p.given
 	// The temperature is in the range of the library: it made the plan.
-	heat, _ := yield.PackingHeatOf(s.packAt)
-	least := p.Degrees(yield.CappingLeast())
-	note := strings.ReplaceAll(heat.String(), yield.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
-	if cold := p.cold(); len(cold) > 0 && heat == yield.RightToFill {
+	heat, _ := packing.PackingHeatOf(s.packAt)
+	least := p.Degrees(packing.CappingLeast())
+	note := strings.ReplaceAll(heat.String(), packing.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
+	if cold := p.cold(); len(cold) > 0 && heat == packing.RightToFill {
 		note = "right at the filler; the empties are too cool for the " + list(cold) + ": see the heat at capping"
 	}
 	part.Row("at", "Pack at", cli.Temperature(s.packAt), note)
@@ -70,8 +70,8 @@ func list(names []string) string {
 
 // howToFill is how heat is kept until the lid is on.
 func (p page) howToFill(warm string) string {
-	return warm + ", fill the smallest first while the syrup is hottest, never above " + p.Degrees(yield.PourMost()) +
-		", cap at once, and probe one filled jar: it must hold " + p.Degrees(yield.CappingLeast()) + "."
+	return warm + ", fill the smallest first while the syrup is hottest, never above " + p.Degrees(packing.PourMost()) +
+		", cap at once, and probe one filled jar: it must hold " + p.Degrees(packing.CappingLeast()) + "."
 }
 
 // warmJars tells how empties are warmed.
@@ -79,7 +79,7 @@ const warmJars = "Warm glass slowly, in an oven set low or in hot water, drain i
 
 func (p page) cappingPart(part *cli.Part) {
 	s := p.given
-	least := p.Degrees(yield.CappingLeast())
+	least := p.Degrees(packing.CappingLeast())
 	part.Row("empties", "Empties at", cli.Temperature(s.wall))
 	var rows [][]cli.Value
 	unknown := false
@@ -101,8 +101,8 @@ func (p page) cappingPart(part *cli.Part) {
 		{Key: "warm", Head: "warm empties to"}}, rows)
 	if cold := p.cold(); len(cold) > 0 {
 		part.Item("By the cautious reading, once the glass has warmed, the syrup in the " + list(cold) + " would stand below " + least + ": such a jar may not seal, and mold may grow in it.")
-		if s.packAt.Compare(yield.CappingLeast()) < 0 {
-			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(yield.PourLeast()) + " first.")
+		if s.packAt.Compare(packing.CappingLeast()) < 0 {
+			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(packing.PourLeast()) + " first.")
 		} else {
 			part.Item(p.howToFill("Warm the empties to what the table says"))
 			part.Item(warmJars)

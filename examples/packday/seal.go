@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // A seal is whether a container is still hot enough to seal, and how warm its
@@ -18,10 +18,10 @@ func (s seal) known() bool { return !math.IsNaN(s.warmed.Celsius()) }
 
 // cold reports whether the container may not seal as it is filled. A hair of
 // rounding must not fail 180 F.
-func (s seal) cold() bool { return s.warmed.Celsius() < yield.CappingLeast().Celsius()-1e-9 }
+func (s seal) cold() bool { return s.warmed.Celsius() < packing.CappingLeast().Celsius()-1e-9 }
 
 // seal weighs the heat of the syrup against that of a container.
-func (d *day) seal(c yield.Container) (s seal, err error) {
+func (d *day) seal(c packing.Container) (s seal, err error) {
 	unknown := units.Celsius(math.NaN())
 	s = seal{unknown, unknown}
 	if c.Mass <= 0 {
@@ -31,7 +31,7 @@ func (d *day) seal(c yield.Container) (s seal, err error) {
 		return s, err
 	}
 	if s.cold() {
-		if s.warm, err = c.WarmTo(d.pack.Brix(), d.given.packAt, yield.CappingLeast()); err != nil {
+		if s.warm, err = c.WarmTo(d.pack.Brix(), d.given.packAt, packing.CappingLeast()); err != nil {
 			s.warm = unknown // the syrup itself is too cool
 		}
 	}

@@ -8,11 +8,11 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // setup is what the flags say.
@@ -166,7 +166,7 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("filter-each", "syrup", s.each, 0.1*units.USGallon, 1000*units.USGallon, units.USGallon, "US gal", "a gravity filter passes about 3"),
 		cli.Within("filter-keeps", "syrup", s.keeps, 0, 50*units.USGallon, units.USGallon, "US gal", "weigh the filter wet and dry"),
 		cli.Within("margin", "margin", s.margin, 0, 10, 1, "%", "what is filled above the label, such as 0.5 %"),
-		cli.WithinTemperature("pack-at", "temperature", s.packAt, 0, yield.PourMost().Celsius(), hot),
+		cli.WithinTemperature("pack-at", "temperature", s.packAt, 0, packing.PourMost().Celsius(), hot),
 		cli.WithinTemperature("wall", "temperature", s.wall, 0, 110, "the empty containers"),
 		cli.WithinTemperature("store", "temperature", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
 	)

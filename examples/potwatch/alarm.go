@@ -3,8 +3,8 @@ package main
 import (
 	"fmt"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -68,7 +68,7 @@ func (p *evening) leap() string {
 		return ""
 	}
 	o := w.Odd[len(w.Odd)-1]
-	if !o.Open || o.What != boil.Spike {
+	if !o.Open || o.What != finish.Spike {
 		return ""
 	}
 	b, err := t.strength(t.surface(w.readings[o.Index].Shown))

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 func badFlags() (cases []clitest.Bad) {

@@ -1,6 +1,6 @@
 package main
 
-import "example.org/sapreckoner/internal/cli"
+import "example.org/sapreckoner/examples/internal/cli"
 
 // cautions warn of a target at which syrup does not keep, then of the work.
 func (p *evening) cautions() []string {

@@ -5,8 +5,8 @@ import (
 	"math"
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 
@@ -35,7 +35,7 @@ func coalsTake(last, target units.Brix, halfLife time.Duration) time.Duration {
 
 // watchFire finds the time left and the last firing. The flag is where the rate
 // comes from.
-func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err error) {
+func watchFire(b finish.Batch, flag string, s *setup, t *thermometer) (w fire, err error) {
 	if w.past = b.Brix > s.target; !w.past {
 		if w.left, err = b.Time(s.target); err != nil {
 			return w, cli.For(flag, err)
@@ -44,7 +44,7 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 	if s.coals == 0 {
 		return w, nil
 	}
-	if w.coasts, err = b.Coast(s.coals); errors.Is(err, boil.ErrBurns) {
+	if w.coasts, err = b.Coast(s.coals); errors.Is(err, finish.ErrBurns) {
 		w.burns = true
 		return w, nil
 	}
@@ -55,7 +55,7 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 		return w, nil
 	}
 	last, err := b.LastFiring(s.target, s.coals)
-	if errors.Is(err, boil.ErrCoalsFinish) {
+	if errors.Is(err, finish.ErrCoalsFinish) {
 		return w, nil
 	}
 	if err != nil {
@@ -77,7 +77,7 @@ func watchFire(b boil.Batch, flag string, s *setup, t *thermometer) (w fire, err
 func (w *watch) watchFire(s *setup, t *thermometer) (fire, error) {
 	const any = 10 * units.Kilogram
 	lost := any * units.Mass(w.PerMinute/w.Now)
-	return watchFire(boil.Batch{Mass: any, Brix: w.Now, Evaporation: units.MassRate(lost.Kilograms()/time.Minute.Seconds()) * units.KilogramPerSecond}, "readings", s, t)
+	return watchFire(finish.Batch{Mass: any, Brix: w.Now, Evaporation: units.MassRate(lost.Kilograms()/time.Minute.Seconds()) * units.KilogramPerSecond}, "readings", s, t)
 }
 
 // tooLate tells what to do about coals that give too much: common practice.

@@ -7,9 +7,7 @@
 //	go run ./examples/potwatch -h
 package main
 
-import (
-	"example.org/sapreckoner/internal/cli"
-)
+import "example.org/sapreckoner/examples/internal/cli"
 
 func main() { program().Exit() }
 

@@ -5,8 +5,9 @@ import (
 	"fmt"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 
@@ -132,7 +133,7 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 		shows = cli.Words(fmt.Sprintf("line of %d", w.Used))
 	case f.Given("shows"):
 		at, shows = s.shows, cli.Temperature(s.shows)
-		if p.heat, err = t.sugar().BrixFromRise(t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
+		if p.heat, err = boil.BrixFromRiseOf(t.sugar(), t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
 			return cli.For("shows", err)
 		}
 	default:
@@ -148,11 +149,11 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 
 // pot is a pot on a scale.
 type pot struct {
-	read       boil.PotReading
-	stop       boil.PotTarget
+	read       finish.PotReading
+	stop       finish.PotTarget
 	now, nowBy units.Brix // 0 if it was not weighed again
 
-	batch boil.Batch // of what it loses; zero if that was not told
+	batch finish.Batch // of what it loses; zero if that was not told
 	fire  fire
 }
 
@@ -161,7 +162,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 	if !f.Given("gross") {
 		return nil, nil
 	}
-	k := &pot{read: boil.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
+	k := &pot{read: finish.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
 	var err error
 	if k.stop, err = k.read.Target(s.target); err != nil {
 		return nil, cli.For(of(err, "gross", "reading", "pot-brix", "target", "pot-brix"), err)
@@ -179,7 +180,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 		mass, brix = s.grossNow-s.tare, k.now
 	}
 	if f.Given("boils-off") {
-		k.batch = boil.Batch{Mass: mass, Brix: brix, Evaporation: s.boilsOff}
+		k.batch = finish.Batch{Mass: mass, Brix: brix, Evaporation: s.boilsOff}
 		k.fire, err = watchFire(k.batch, "boils-off", s, t)
 	}
 	return k, err

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 

@@ -3,8 +3,8 @@ package main
 import (
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 func (p page) watchPart(part *cli.Part) {
@@ -91,7 +91,7 @@ func (p page) oddTable(part *cli.Part) {
 	part.Table("odd", []cli.Column{{Key: "at", Head: "odd reading"}, {Key: "shown", Head: "shown"}, {Key: "what", Head: "what it was"}}, rows)
 	switch o := w.Odd[len(w.Odd)-1]; {
 	case !o.Open:
-	case o.What == boil.Dip:
+	case o.What == finish.Dip:
 		part.Remark("The last reading is left out until the next one decides: as low again, something was poured in or the fire sank.")
 	default:
 		part.Remark("The last reading is left out until the next one decides: as high again, it is true. Read again at once, the probe clear of the pan.")

@@ -5,10 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 	"example.org/sapreckoner/sugar"
-	"example.org/sapreckoner/yield"
 )
 
 func TestPotwatch(t *testing.T) {
@@ -111,7 +110,7 @@ func TestKinds(t *testing.T) {
 		finishes[k.finish], figures[k.figure], syrups[k.syrup] = true, true, true
 	}
 	known := map[string]bool{}
-	for _, f := range boil.ConfectionFinishes() {
+	for _, f := range finish.ConfectionFinishes() {
 		if known[f.Product] = true; !finishes[f.Product] {
 			t.Errorf("no word for %s", f.Product)
 		}
@@ -119,7 +118,7 @@ func TestKinds(t *testing.T) {
 	if len(known) != len(kinds) {
 		t.Errorf("%d products and %d words", len(known), len(kinds))
 	}
-	for _, f := range yield.ProductFigures() {
+	for _, f := range finish.ProductFigures() {
 		if !figures[f.Product] {
 			t.Errorf("no word for the weight of %s", f.Product)
 		}

@@ -4,8 +4,10 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -18,14 +20,14 @@ func (t *thermometer) shows(b units.Brix) (units.Temperature, error) {
 	if t.learned == nil {
 		return t.probe().Shows(b)
 	}
-	at, err := t.sugar().SyrupPoint(b, t.pressure)
+	at, err := boil.SyrupPointOf(t.sugar(), b, t.pressure)
 	return at.Add(t.learned.off), err
 }
 
 // sugar is that of the sap. What a rig has learned holds the inverted share.
-func (t *thermometer) sugar() boil.Solute {
+func (t *thermometer) sugar() sugar.Solute {
 	if t.learned != nil {
-		return boil.Solute{}
+		return sugar.Solute{}
 	}
 	return t.sap
 }
@@ -51,7 +53,7 @@ func (t *thermometer) surface(shown units.Temperature) units.Temperature {
 
 // strength is that of liquid which boils at a temperature at its surface.
 func (t *thermometer) strength(surface units.Temperature) (units.Brix, error) {
-	return t.sugar().BrixFromRise(max(surface.Sub(t.water), 0), t.pressure)
+	return boil.BrixFromRiseOf(t.sugar(), max(surface.Sub(t.water), 0), t.pressure)
 }
 
 // byHeat takes the strength from the boiling point. How uncertain it is follows
@@ -66,7 +68,7 @@ func (t *thermometer) byHeat(shows cli.Value, at units.Temperature, b, scatter u
 	}
 	by := parts.Total
 	if t.learned != nil {
-		if by, err = boil.ErrorCost(b, t.pressure, t.learned.by); err != nil {
+		if by, err = finish.ErrorCost(b, t.pressure, t.learned.by); err != nil {
 			return nil, false
 		}
 		by = root(by, scatter)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -22,13 +23,13 @@ func TestSurfaceTurnsShowsRound(t *testing.T) {
 			"past stops":     {over: units.Inch, learned: &own{off: 0.4}},
 		} {
 			th := with
-			th.pressure, th.water, th.sap = p, water, boil.Solute{Inverted: 4}
+			th.pressure, th.water, th.sap = p, water, sugar.Solute{Inverted: 4}
 			for b := units.Brix(30); b <= 80; b += 5 {
 				shown, err := th.shows(b)
 				if err != nil {
 					t.Fatal(err)
 				}
-				plain, err := th.sugar().SyrupPoint(b, p)
+				plain, err := boil.SyrupPointOf(th.sugar(), b, p)
 				if err != nil {
 					t.Fatal(err)
 				}

@@ -1,11 +1,10 @@
 package main
 
 import (
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
 )
 
 // kinds are the further products: the word of the flag, and what the packages
@@ -37,16 +36,16 @@ var label = units.Celsius(20)
 type product struct {
 	name    string
 	points  []point
-	figures []yield.ProductFigure
+	figures []finish.ProductFigure
 	syrup   sugar.Confection
 }
 
 // point is one published point, today.
 type point struct {
-	boil.Finish
+	finish.Finish
 	low, high   units.Temperature
-	strength    boil.Span[units.Brix]
-	moisture    boil.Span[units.Share]
+	strength    units.Span[units.Brix]
+	moisture    units.Span[units.Share]
 	least, most units.Mass // of a US gallon of syrup, if nothing sticks
 }
 
@@ -61,7 +60,7 @@ func (s *setup) product(t *thermometer) (*product, error) {
 			continue
 		}
 		m := &product{name: k.word, syrup: k.syrup}
-		for _, f := range boil.ConfectionFinishes() {
+		for _, f := range finish.ConfectionFinishes() {
 			if f.Product != k.finish {
 				continue
 			}
@@ -71,7 +70,7 @@ func (s *setup) product(t *thermometer) (*product, error) {
 			}
 			m.points = append(m.points, p)
 		}
-		for _, f := range yield.ProductFigures() {
+		for _, f := range finish.ProductFigures() {
 			if f.Product == k.figure {
 				m.figures = append(m.figures, f)
 			}
@@ -92,9 +91,9 @@ func (p *point) today(pressure units.Pressure, syrup sugar.Lot) (err error) {
 	if p.moisture, err = p.Moisture(); err != nil {
 		return err
 	}
-	if p.least, err = yield.ProductWeight(syrup, p.moisture.Low); err != nil {
+	if p.least, err = finish.ProductWeight(syrup, p.moisture.Low); err != nil {
 		return err
 	}
-	p.most, err = yield.ProductWeight(syrup, p.moisture.High)
+	p.most, err = finish.ProductWeight(syrup, p.moisture.High)
 	return err
 }

@@ -4,8 +4,10 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
@@ -18,9 +20,9 @@ type thermometer struct {
 	plain    units.Temperature // stop at the surface
 	reckoned units.Temperature // the same under the syrup over the probe
 	syrup    units.Temperature // what it shows at the stop: reckoned, or learned
-	sap      boil.Solute
-	stop     boil.ThermometerStop
-	parts    boil.ThermometerParts
+	sap      sugar.Solute
+	stop     finish.ThermometerStop
+	parts    finish.ThermometerParts
 
 	over    units.Length // 0 if it was not told
 	cost    units.Brix   // of the syrup over the probe; NaN if it was not told
@@ -37,20 +39,20 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if err := cli.Within(from, "pressure at the pan", pressure, 50*units.Kilopascal, 110*units.Kilopascal, units.InchMercury, "inHg", "no sugarhouse stands so high or so low: check its unit"); err != nil {
 		return nil, err
 	}
-	t := &thermometer{pressure: pressure, from: from, sap: boil.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
+	t := &thermometer{pressure: pressure, from: from, sap: sugar.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
 	if t.water, err = boil.Water(pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
 	if t.sucrose, err = boil.SyrupPoint(s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
-	if t.plain, err = t.sap.SyrupPoint(s.target, pressure); err != nil {
+	if t.plain, err = boil.SyrupPointOf(t.sap, s.target, pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
-	t.stop = boil.ThermometerStop{Target: s.target, Pressure: pressure, ProbeBy: s.probeBy, DepthBy: s.depthBy,
+	t.stop = finish.ThermometerStop{Target: s.target, Pressure: pressure, ProbeBy: s.probeBy, DepthBy: s.depthBy,
 		BarometerBy: s.barometerBy, Inverted: s.inverted, InvertedBy: s.invertedBy}
 	if from == cli.ByElevation && !f.Given("barometer-by") {
-		// Weather that nobody measured: common practice, as of boil.ThermometerStop.
+		// Weather that nobody measured: common practice, as of finish.ThermometerStop.
 		t.stop.BarometerBy = 0.3 * units.InchMercury
 	}
 	if t.parts, err = t.stop.Parts(); err != nil {
@@ -58,7 +60,7 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	}
 	if f.Given("over") {
 		t.over = s.over
-		if t.cost, err = boil.DepthCost(s.target, pressure, s.over); err != nil {
+		if t.cost, err = finish.DepthCost(s.target, pressure, s.over); err != nil {
 			return nil, cli.For("over", err)
 		}
 	}
@@ -72,8 +74,8 @@ type float struct {
 	stem  density.Hydrometer
 	reads units.Brix
 	baume density.Baume145
-	stop  boil.HydrometerStop
-	parts boil.HydrometerParts
+	stop  finish.HydrometerStop
+	parts finish.HydrometerParts
 	marks []mark
 }
 
@@ -122,7 +124,7 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 	if err != nil {
 		return nil, cli.For("cup", err)
 	}
-	h.stop = boil.HydrometerStop{Target: s.target, Instrument: h.stem, Cup: s.cup, CupBy: standard(s.doubt.Thermometer),
+	h.stop = finish.HydrometerStop{Target: s.target, Instrument: h.stem, Cup: s.cup, CupBy: standard(s.doubt.Thermometer),
 		ScaleBy: m.Parts.Calibration, ReadingBy: m.Parts.Division}
 	if h.parts, err = h.stop.Parts(); err != nil {
 		return nil, cli.For("cup", err)

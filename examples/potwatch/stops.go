@@ -8,14 +8,15 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // own is what the thermometer has shown at past stops.
 type own struct {
-	boil.Offset
+	finish.Offset
 	byWater bool // the stops count from water boiled with the same thermometer
 	rows    []pastRow
 	twice   int // rows that stand twice
@@ -32,7 +33,7 @@ type own struct {
 // pastRow is a row of the file.
 type pastRow struct {
 	line int
-	stop boil.PastStop
+	stop finish.PastStop
 	off  units.TempDiff // of this stop alone
 }
 
@@ -48,11 +49,11 @@ func (p *evening) stops(e *cli.Env) (*own, error) {
 	if err := o.read(s.stops, file); err != nil {
 		return nil, err
 	}
-	var past []boil.PastStop
+	var past []finish.PastStop
 	for _, r := range o.rows {
 		past = append(past, r.stop)
 	}
-	if o.Offset, err = boil.LearnOffset(past...); err != nil {
+	if o.Offset, err = finish.LearnOffset(past...); err != nil {
 		return nil, cli.For("stops", err)
 	}
 	t := p.thermometer
@@ -78,7 +79,7 @@ func (p *evening) stops(e *cli.Env) (*own, error) {
 	if least := read * units.TempDiff(math.Sqrt(1+1/float64(o.Stops))); o.by < least {
 		o.by, o.floored = least, true
 	}
-	if o.cost, err = boil.ErrorCost(s.target, t.pressure, o.by); err != nil {
+	if o.cost, err = finish.ErrorCost(s.target, t.pressure, o.by); err != nil {
 		return nil, cli.For("stops", err)
 	}
 	if o.cost < t.parts.Total {
@@ -102,7 +103,7 @@ func (o *own) odd(path string) error {
 
 func (o *own) read(path string, file io.Reader) error {
 	var (
-		stop  boil.PastStop
+		stop  finish.PastStop
 		water units.Temperature
 	)
 	r, err := records.Open(path, file)
@@ -128,7 +129,7 @@ func (o *own) read(path string, file io.Reader) error {
 	if err != nil {
 		return err
 	}
-	seen := make(map[boil.PastStop]bool)
+	seen := make(map[finish.PastStop]bool)
 	return rows(r, path, mostStops, func() error {
 		if o.byWater {
 			var err error
@@ -137,7 +138,7 @@ func (o *own) read(path string, file io.Reader) error {
 			}
 		}
 		// One by one, so that what is wrong has a line and a column.
-		alone, err := boil.LearnOffset(stop)
+		alone, err := finish.LearnOffset(stop)
 		if err != nil {
 			return r.Fail(of(err, "stop", "cup", "cup", "pressure", column), err)
 		}

@@ -9,10 +9,10 @@ import (
 	"slices"
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // The invented evening.
@@ -65,13 +65,13 @@ func rows(r *records.Reader, path string, most int, row func() error) error {
 
 // watch is the timed readings and what comes of them.
 type watch struct {
-	readings []boil.WatchReading
+	readings []finish.WatchReading
 	start    time.Time // of the clock; zero if minutes were counted
 	clock    bool
 
 	passed int // readings of liquid too thin to tell, before the boil
 
-	boil.Outlook
+	finish.Outlook
 	tooFew bool // since the last setback
 	fire   fire // if it climbs and there are coals
 }
@@ -93,8 +93,8 @@ func (p *evening) readings(e *cli.Env) (*watch, error) {
 	for i, r := range boils {
 		boils[i].Shown = t.surface(r.Shown)
 	}
-	w.Outlook, err = boil.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sugar(), Learned: t.learned != nil}.Outlook(boils...)
-	if errors.Is(err, boil.ErrFewReadings) {
+	w.Outlook, err = finish.Watch{Target: s.target, Water: t.water, WaterBy: s.waterBy, ProbeBy: s.probeBy, Sugar: t.sugar(), Learned: t.learned != nil}.Outlook(boils...)
+	if errors.Is(err, finish.ErrFewReadings) {
 		w.tooFew, err = true, nil
 	}
 	if err != nil {
@@ -116,7 +116,7 @@ const thinnest units.Brix = 30
 // thermometer tells, and those before two that were as cold since: sap was
 // poured in. One cold reading among warm ones is a dip, which the watch finds.
 func (w *watch) pass(t *thermometer) {
-	cold := func(r boil.WatchReading) bool {
+	cold := func(r finish.WatchReading) bool {
 		b, err := t.strength(t.surface(r.Shown))
 		return err == nil && b < thinnest
 	}
@@ -174,7 +174,7 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 		if c := shown.Celsius(); !(c >= low && c <= high) {
 			return r.Fail("shown", &units.RangeError{Arg: "temperature", Value: c, Low: low, High: high, Unit: "C", Hint: "a pot of syrup boils near 219 F"})
 		}
-		w.readings = append(w.readings, boil.WatchReading{At: after, Shown: shown})
+		w.readings = append(w.readings, finish.WatchReading{At: after, Shown: shown})
 		return nil
 	})
 	return w, err

@@ -3,7 +3,7 @@ package main
 import (
 	"strings"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 func badInput() (cases []clitest.Bad) {

@@ -6,10 +6,12 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -22,14 +24,14 @@ type evenings struct {
 	pressure  units.Pressure
 	from      string // the flag that tells it
 	keep      time.Duration
-	growth    boil.Growth
+	growth    pan.Growth
 	low, high firing
 	burns     [2]units.Volume // wood
 }
 
 // A firing is a plan of the fire with the syrup that it makes.
 type firing struct {
-	boil.Plan
+	pan.Plan
 	power units.Power
 	syrup units.Volume
 }
@@ -48,9 +50,9 @@ var (
 	byTomorrow = wait{"boil it by tomorrow", 24 * time.Hour}
 )
 
-// waits reads the guide of boil.Spoiling to the careful side.
-func waits(g boil.Growth) wait {
-	if g == boil.GrowthSlow || g == boil.GrowthBetween {
+// waits reads the guide of pan.Spoiling to the careful side.
+func waits(g pan.Growth) wait {
+	if g == pan.GrowthSlow || g == pan.GrowthBetween {
 		return byTomorrow
 	}
 	return today
@@ -65,12 +67,12 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
 		return err
 	}
-	p.growth = boil.Spoiling(s.sapTemp)
+	p.growth = pan.Spoiling(s.sapTemp)
 	if p.keep = s.keep; p.keep == 0 {
 		p.keep = waits(p.growth).plan
 	}
-	least := func(v tapping.Span[units.Volume]) units.Volume { return v.Low }
-	most := func(v tapping.Span[units.Volume]) units.Volume { return v.High }
+	least := func(v season.Figure[units.Volume]) units.Volume { return v.Low }
+	most := func(v season.Figure[units.Volume]) units.Volume { return v.High }
 	if p.low, err = p.firing(f, p.sugar.Low, least); err != nil {
 		return err
 	}
@@ -81,20 +83,20 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 }
 
 // firing plans one end of the band.
-func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(tapping.Span[units.Volume]) units.Volume) (out firing, err error) {
+func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
 	s := p.given
 	if out.power, err = p.power(f, brix); err != nil {
 		return out, err
 	}
-	gathered := make([]boil.Gathering, len(p.all))
+	gathered := make([]pan.Gathering, len(p.all))
 	for i, v := range p.all {
-		gathered[i] = boil.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
+		gathered[i] = pan.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
 	}
-	stands := boil.Standing{Gathering: boil.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
-	out.Plan, err = boil.Backlog{
+	stands := pan.Standing{Gathering: pan.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
+	out.Plan, err = pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.PlanFrom([]boil.Standing{stands}, gathered...)
+	}.PlanFrom([]pan.Standing{stands}, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
 			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
@@ -124,7 +126,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	power, err := boil.PowerFor(water.MassRate(s.rate), boil.Delivered, demand, boil.Efficiency{})
+	power, err := fuel.PowerFor(water.MassRate(s.rate), fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 
@@ -141,23 +143,23 @@ func (s *setup) syrupOf(held units.Mass) (units.Volume, error) {
 // moisture; the range for home-built pans is of the gross heat of the species.
 func (p *plan) burn(f *cli.Flags) error {
 	s := p.given
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		if w.Species != s.wood {
 			continue
 		}
-		fuel, at := w.Cord(), boil.HomeBuiltPan()
+		burned, at := w.Cord(), fuel.HomeBuiltPan()
 		if f.Given("efficiency") {
 			var err error
-			if fuel, err = w.Net(boil.DryMoisture(s.moisture)); err != nil {
+			if burned, err = w.Net(fuel.DryMoisture(s.moisture)); err != nil {
 				return cli.For("moisture", err)
 			}
-			at = boil.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: boil.Net}
+			at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Net}
 		}
-		least, err := fuel.Needed(p.low.Heat, at)
+		least, err := burned.Needed(p.low.Heat, at)
 		if err != nil {
 			return cli.For("efficiency", err)
 		}
-		most, err := fuel.Needed(p.high.Heat, at)
+		most, err := burned.Needed(p.high.Heat, at)
 		p.burns = [2]units.Volume{least.Low, most.High}
 		return cli.For("efficiency", err)
 	}

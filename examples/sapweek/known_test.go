@@ -9,7 +9,7 @@ import (
 	"strconv"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // A sapDay is a row of a weather file, in whole degrees F.

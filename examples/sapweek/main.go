@@ -6,9 +6,7 @@
 //	go run ./examples/sapweek -h
 package main
 
-import (
-	"example.org/sapreckoner/internal/cli"
-)
+import "example.org/sapreckoner/examples/internal/cli"
 
 func main() { program().Exit() }
 

@@ -6,9 +6,9 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/coef"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/coef"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -65,7 +65,7 @@ func yes(b bool) cli.Value {
 }
 
 // met counts the days that run.
-func met(days []tapping.Day, c tapping.Criterion) (n int) {
+func met(days []season.Day, c season.Criterion) (n int) {
 	for _, d := range days {
 		if c.Met(d) {
 			n++
@@ -76,7 +76,7 @@ func met(days []tapping.Day, c tapping.Criterion) (n int) {
 
 // columns are the criteria of the table, the one that the page counts with among
 // them.
-func (p page) columns() (keys []string, all []tapping.Criterion) {
+func (p page) columns() (keys []string, all []season.Criterion) {
 	keys = []string{"flow", "vigorous", "event"}
 	for _, k := range keys {
 		all = append(all, criteria[k]())
@@ -136,8 +136,8 @@ func (p page) standingPart(part *cli.Part) {
 		part.Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+number(p.rule.RunDays, "running day", "running days")+" within a week")
 	}
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
-	first, full := tapping.SilverMapleBloom()
-	bloom := tapping.BloomRule()
+	first, full := season.SilverMapleBloom()
+	bloom := season.BloomRule()
 	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloom.Base())+" and up to "+p.Degrees(bloom.Upper())+", "+since+"; by the "+bloom.Method().String()+", as the calendar below sums (read second-hand): the daily mean gives far less")
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
 	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", p.bloomWords())
@@ -169,13 +169,13 @@ func (p page) weeksTable(part *cli.Part, since string) {
 	part.Table("weeks", []cli.Column{{Key: "from", Head: "week from"}, {Key: "to", Head: "to"}, {Key: "events", Head: "events"}, {Key: "warmth", Head: "over 5 C"},
 		{Key: "probability", Head: "probability"}, {Key: "producing", Head: "producing"}}, rows)
 	part.Remark(fmt.Sprintf("Producing weeks by the equation of Houle et al. 2015: above %g. It was right about 83 %% of the producing weeks and 95 %% of the others in 11 regions of Quebec, 1999 to 2011; elsewhere it is unproven. Events are counted and warmth over 5 C is summed %s: where the paper begins to count was not seen.",
-		tapping.HouleThreshold, since))
+		season.HouleThreshold, since))
 	if past {
 		part.Remark(fmt.Sprintf("Not told: past %d events the equation takes every further one for a worse week. It was not made for so many, and says nothing of these weeks: go by the days that run.", int(houleTop)))
 	}
 }
 
-func warmth(d tapping.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
+func warmth(d season.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
 
 // number words a count.
 func number(n int, one, many string) string {

@@ -5,14 +5,15 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/boil/pan"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
 
-func rough(s tapping.Span[units.Volume]) cli.Value {
+func rough(s season.Figure[units.Volume]) cli.Value {
 	return cli.Between(cli.Rough(cli.Volume(s.Low)), cli.Rough(cli.Volume(s.High)))
 }
 
@@ -24,8 +25,8 @@ func (p page) sapPart(part *cli.Part) {
 	if p.how == "by a falling line" {
 		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
 	}
-	if p.given.drop > tapping.LongestDrop {
-		part.Remark("A fall of more than " + tapping.LongestDrop.Text(units.Foot, 1) + " (" + tapping.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
+	if p.given.drop > season.LongestDrop {
+		part.Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
 	}
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	var rows [][]cli.Value
@@ -78,7 +79,7 @@ func (p page) pailPart(part *cli.Part) {
 		}
 		row = append(row, rough(r.Then), cli.Words(r.Overflow.String()))
 		full := cli.Words("")
-		if r.Overflow != tapping.Lasts {
+		if r.Overflow != season.Lasts {
 			full, spills = cli.Hours(r.FullAfter), true
 		}
 		if daily {
@@ -135,7 +136,7 @@ func (p page) heatFrom() string {
 }
 
 // Between these bacteria in sap grow neither slowly nor fast: Ohio State University
-// Extension, as boil.Spoiling.
+// Extension, as pan.Spoiling.
 var cold, mild = units.Fahrenheit(40), units.Fahrenheit(50)
 
 // held tells for how long the tank is reckoned.
@@ -252,7 +253,7 @@ func (p page) cautions() []string {
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
 	)
-	if boil.Spoiling(p.given.sapTemp) == boil.GrowthFast {
+	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
 		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}
 	return list

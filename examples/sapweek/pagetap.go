@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping/season"
 )
 
 func (p page) tapPart(part *cli.Part) {
@@ -31,8 +31,8 @@ func (p page) tapPart(part *cli.Part) {
 		part.Remark("None of them has a run by " + p.rule.Criterion.Name() + ": look at -criterion and -run-days.")
 		return
 	}
-	row := func(name string, s tapping.Spread) []cli.Value {
-		words := func(c tapping.CalendarDay) cli.Value { return cli.Words(c.String()) }
+	row := func(name string, s season.Spread) []cli.Value {
+		words := func(c season.CalendarDay) cli.Value { return cli.Words(c.String()) }
 		return []cli.Value{cli.Words(name), words(s.Earliest), words(s.Lower), words(s.Median), words(s.Upper), words(s.Latest)}
 	}
 	part.Table("window", []cli.Column{{Key: "run", Head: "run"}, {Key: "earliest", Head: "earliest"}, {Key: "quarter", Head: "a quarter by"}, {Key: "median", Head: "half by"},
@@ -41,7 +41,7 @@ func (p page) tapPart(part *cli.Part) {
 	var rows [][]cli.Value
 	for _, v := range []struct {
 		name string
-		w    tapping.Window
+		w    season.Window
 	}{{off + " colder", p.ifColder}, {"as read", p.asRead}, {off + " warmer", p.ifWarmer}} {
 		if v.w.First.Years > 0 {
 			rows = append(rows, []cli.Value{cli.Words(v.name), cli.Words(v.w.First.Median.String()), cli.Words(v.w.Last.Median.String()), median(v.w.FlowDays)})

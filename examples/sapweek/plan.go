@@ -1,8 +1,8 @@
 package main
 
 import (
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping/season"
 )
 
 // plan is the days ahead worked out.
@@ -12,11 +12,11 @@ type plan struct {
 	borrowed string // the flags whose value is that of the invented grove
 	weather  bool   // the person's own
 
-	rule    tapping.SeasonRule
+	rule    season.Rule
 	line    bool // sap runs into the tank
 	learned bool // the efficiency is of net heat
 
-	season
+	course
 	sap
 	evenings
 	stores

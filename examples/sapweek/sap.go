@@ -5,10 +5,11 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // sap is what the taps give.
@@ -18,11 +19,11 @@ type sap struct {
 	how      string       // it is collected
 	best     units.Volume // of one tap on the best day
 	bestFrom string
-	perTap   []tapping.Span[units.Volume]
-	all      []tapping.Span[units.Volume] // of all taps, day by day
-	total    tapping.Span[units.Volume]
-	gain     tapping.Span[units.Share]
-	sugar    tapping.Span[units.Brix]
+	perTap   []season.Figure[units.Volume]
+	all      []season.Figure[units.Volume] // of all taps, day by day
+	total    season.Figure[units.Volume]
+	gain     season.Figure[units.Share]
+	sugar    season.Figure[units.Brix]
 	measured bool // the sugar is
 	rounds   []round
 }
@@ -30,11 +31,11 @@ type sap struct {
 // A round is one pail from one round to the next.
 type round struct {
 	first, last time.Time // days whose sap it takes
-	tapping.PailOutlook
+	season.PailOutlook
 }
 
 // aRun is a day that runs.
-var aRun = tapping.Day{Min: units.Celsius(-5), Max: units.Celsius(5)}
+var aRun = season.Day{Min: units.Celsius(-5), Max: units.Celsius(5)}
 
 // fewestFlowDays is the shortest season that the sap of a season is told of here:
 // 12 to 15 runs of one or several days are usual (University of Vermont
@@ -51,7 +52,7 @@ func (p *plan) expectSap(f *cli.Flags) error {
 	p.bestDay(high)
 	p.total.Source = most[0].Sap.Source
 	for i := range most {
-		tap := tapping.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High, Source: most[i].Sap.Source}
+		tap := season.Figure[units.Volume]{Span: units.Span[units.Volume]{Low: least[i].Sap.Low, High: most[i].Sap.High}, Source: most[i].Sap.Source}
 		if most[i].Runs {
 			tap.Low, tap.High = min(tap.Low, p.best), p.best
 		}
@@ -69,21 +70,21 @@ func (p *plan) expectSap(f *cli.Flags) error {
 // bestDay finds the sap of a tap on the best day, one figure for the days, the
 // pails and the tank: the person's own, else the greater of the model's and what
 // is remembered of sap by gravity.
-func (p *plan) bestDay(high tapping.SapModel) {
+func (p *plan) bestDay(high season.SapModel) {
 	p.best, p.bestFrom = p.given.peak, "as you say"
 	if p.best > 0 {
 		return
 	}
-	p.best, p.bestFrom = high.Day(aRun, tapping.SapFlowDay()).High, "the mean of the best fifth of days of a good season: give -peak"
-	if p.best < yield.PeakFromMemory {
-		p.best, p.bestFrom = yield.PeakFromMemory, "from memory: give -peak"
+	p.best, p.bestFrom = high.Day(aRun, season.SapFlowDay()).High, "the mean of the best fifth of days of a good season: give -peak"
+	if p.best < packing.PeakFromMemory {
+		p.best, p.bestFrom = packing.PeakFromMemory, "from memory: give -peak"
 	}
 }
 
 // models returns what one tap gives at the least and at the most. They differ
 // for a line without a pump alone, whose vacuum is anything from none, where air
 // gets in, to that of the full fall.
-func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
+func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 	s := p.given
 	flag := "flow-days"
 	p.flowDays, p.flowFrom = float64(s.flowDays), "as you say"
@@ -97,7 +98,7 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 			}
 		}
 	}
-	var gravity tapping.Method
+	var gravity season.Method
 	vacuum := s.vacuum
 	p.how = "by gravity"
 	switch {
@@ -105,25 +106,25 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 		p.how = "with a pump"
 	case f.Given("drop"):
 		p.how = "by a falling line"
-		if vacuum, err = tapping.NaturalVacuum(s.drop); err != nil {
+		if vacuum, err = season.NaturalVacuum(s.drop); err != nil {
 			return low, high, cli.For("drop", err)
 		}
 	}
-	method, err := tapping.WithVacuum(vacuum)
+	method, err := season.WithVacuum(vacuum)
 	if err != nil {
 		return low, high, cli.For("vacuum", err)
 	}
-	if p.gain, err = tapping.VacuumGain(vacuum); err != nil {
+	if p.gain, err = season.VacuumGain(vacuum); err != nil {
 		return low, high, cli.For("vacuum", err)
 	}
-	if high, err = tapping.NewSapModel(method, p.flowDays); err != nil {
+	if high, err = season.NewSapModel(method, p.flowDays); err != nil {
 		return low, high, cli.For(flag, err)
 	}
 	if !f.Given("drop") {
 		return high, high, nil
 	}
 	p.gain.Low = 0
-	low, err = tapping.NewSapModel(gravity, p.flowDays)
+	low, err = season.NewSapModel(gravity, p.flowDays)
 	return low, high, err
 }
 
@@ -131,10 +132,10 @@ func (p *plan) models(f *cli.Flags) (low, high tapping.SapModel, err error) {
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
 	if p.measured = f.Given("sugar"); p.measured {
-		p.sugar = tapping.Span[units.Brix]{Low: s.reading, High: s.reading, Source: "your own reading"}
+		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: "your own reading"}
 		return nil
 	}
-	p.sugar, err = tapping.SapSugar(s.species, parts[s.part])
+	p.sugar, err = season.SapSugar(s.species, parts[s.part])
 	if errors.Is(err, tapping.ErrNotCovered) {
 		err = fmt.Errorf("%w, and give -sugar", err)
 	}
@@ -148,7 +149,7 @@ func (p *plan) walk(f *cli.Flags) error {
 		return nil
 	}
 	each := max(1, int(s.round/day)) // days
-	pail := tapping.Pail{Label: "at a tap", Size: s.pail, Holds: s.inPails, Taps: s.perPail}
+	pail := season.Pail{Label: "at a tap", Size: s.pail, Holds: s.inPails, Taps: s.perPail}
 	for i := 0; i < len(p.days); i += each {
 		end := min(i+each, len(p.days))
 		come := p.perTap[i]
@@ -160,7 +161,7 @@ func (p *plan) walk(f *cli.Flags) error {
 		if each > 1 {
 			next = time.Duration(end-i) * day
 		}
-		out, err := tapping.PailRound([]tapping.Pail{pail}, come, s.flowing, next)
+		out, err := season.PailRound([]season.Pail{pail}, come, s.flowing, next)
 		if err != nil {
 			return cli.For("round", err)
 		}

@@ -8,8 +8,8 @@ import (
 	"io"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -26,25 +26,25 @@ var (
 // demoToday is the first of the days ahead in the invented grove.
 const demoToday = "2031-03-12"
 
-// season is where the season stands and what the days ahead look like.
-type season struct {
+// course is where the season stands and what the days ahead look like.
+type course struct {
 	start, today time.Time
 	missing      int // days from the start of the season to yesterday without figures
-	soFar        tapping.Season
-	toNow, toEnd tapping.DegreeDays   // by tapping.BloomRule
-	adds         []tapping.DegreeDays // of the days ahead
-	year         tapping.Weather      // of this season, with the days ahead
-	weeks        []tapping.Week       // those without a day missing
+	soFar        season.Season
+	toNow, toEnd season.DegreeDays   // by season.BloomRule
+	adds         []season.DegreeDays // of the days ahead
+	year         season.Weather      // of this season, with the days ahead
+	weeks        []season.Week       // those without a day missing
 
-	days                       []tapping.Day // ahead
-	ahead                      tapping.Weather
-	colder, warmer             []tapping.Day // the days ahead, a degree C off
-	stages                     []stage       // of the days ahead
-	timing                     tapping.TapTiming
-	call                       tapping.TapCall
+	days                       []season.Day // ahead
+	ahead                      season.Weather
+	colder, warmer             []season.Day // the days ahead, a degree C off
+	stages                     []stage      // of the days ahead
+	timing                     season.TapTiming
+	call                       season.TapCall
 	lives                      []lifeRow
 	history                    bool
-	ifColder, asRead, ifWarmer tapping.Window
+	ifColder, asRead, ifWarmer season.Window
 }
 
 // degree is how far a thermometer or a forecast is easily off.
@@ -61,13 +61,13 @@ func open(e *cli.Env, flag, path string, demo []byte) (io.ReadCloser, error) {
 	return e.Open(flag, path)
 }
 
-func readWeather(e *cli.Env, flag, path string, demo []byte) (tapping.Weather, error) {
+func readWeather(e *cli.Env, flag, path string, demo []byte) (season.Weather, error) {
 	in, err := open(e, flag, path, demo)
 	if err != nil {
-		return tapping.Weather{}, err
+		return season.Weather{}, err
 	}
 	defer in.Close()
-	w, err := tapping.ReadWeather(in)
+	w, err := season.ReadWeather(in)
 	if err == nil && w.Len() == 0 {
 		err = errors.New("no day with figures below the header: a day needs its low and its high, or 20 readings of its hours")
 	}
@@ -145,15 +145,15 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 }
 
 // rule is what counts as a run.
-func (s *setup) rule(f *cli.Flags) (tapping.SeasonRule, error) {
-	rule := tapping.SeasonRule{Criterion: criteria[s.criterion](), RunDays: s.runDays, Hemisphere: s.hemisphere()}
+func (s *setup) rule(f *cli.Flags) (season.Rule, error) {
+	rule := season.Rule{Criterion: criteria[s.criterion](), RunDays: s.runDays, Hemisphere: s.hemisphere()}
 	if !f.Given("night-below") {
 		return rule, nil
 	}
 	var err error
 	page := cli.Sheet{Metric: s.metric}
 	night, thaw := page.In(cli.Temperature(s.night)), page.In(cli.Temperature(s.thaw))
-	rule.Criterion, err = tapping.NewCriterion("own criterion, a night below "+night+" and a day above "+thaw, s.night, s.thaw)
+	rule.Criterion, err = season.NewCriterion("own criterion, a night below "+night+" and a day above "+thaw, s.night, s.thaw)
 	if err == nil && s.night.Compare(s.thaw) > 0 {
 		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
 	}
@@ -162,7 +162,7 @@ func (s *setup) rule(f *cli.Flags) (tapping.SeasonRule, error) {
 
 // part parts the days of this season into past ones, which it returns, and those
 // ahead, up to the first without a forecast.
-func (p *plan) part(days []tapping.Day) (past []tapping.Day, err error) {
+func (p *plan) part(days []season.Day) (past []season.Day, err error) {
 	next := p.today
 	for _, d := range days {
 		switch {
@@ -179,27 +179,27 @@ func (p *plan) part(days []tapping.Day) (past []tapping.Day, err error) {
 			p.today.Format(time.DateOnly), days[0].Date.Format(time.DateOnly), days[len(days)-1].Date.Format(time.DateOnly)))
 	}
 	p.missing = int(p.today.Sub(p.start)/day) - len(past)
-	p.ahead, err = tapping.NewWeather(p.days)
+	p.ahead, err = season.NewWeather(p.days)
 	return past, err
 }
 
 // standing finds where the season stands.
-func (p *plan) standing(past []tapping.Day) error {
-	before, err := tapping.NewWeather(past)
+func (p *plan) standing(past []season.Day) error {
+	before, err := season.NewWeather(past)
 	if err != nil {
 		return err
 	}
-	seasons, err := tapping.Seasons(before, p.rule)
+	seasons, err := season.Seasons(before, p.rule)
 	if err != nil {
 		return err
 	}
 	if len(seasons) > 0 {
 		p.soFar = seasons[0]
 	}
-	if p.year, err = tapping.NewWeather(append(past, p.days...)); err != nil {
+	if p.year, err = season.NewWeather(append(past, p.days...)); err != nil {
 		return err
 	}
-	adds := tapping.BloomRule().Days(p.year)
+	adds := season.BloomRule().Days(p.year)
 	for _, d := range adds[:len(past)] {
 		p.toNow += d
 	}
@@ -207,7 +207,7 @@ func (p *plan) standing(past []tapping.Day) error {
 	for _, d := range p.adds {
 		p.toEnd += d
 	}
-	for _, week := range tapping.ProducingWeeks(p.year, p.start.Year(), p.rule.Hemisphere) {
+	for _, week := range season.ProducingWeeks(p.year, p.start.Year(), p.rule.Hemisphere) {
 		if week.Missing == 0 && !week.Start.Before(p.today.AddDate(0, 0, -14)) {
 			p.weeks = append(p.weeks, week)
 		}
@@ -219,14 +219,14 @@ func (p *plan) standing(past []tapping.Day) error {
 func (p *plan) readHistory(e *cli.Env) error {
 	s := p.given
 	if s.history == "" && s.weather != "" {
-		return p.tapTime(tapping.Weather{})
+		return p.tapTime(season.Weather{})
 	}
 	w, err := readWeather(e, "history", s.history, demoHistory)
 	if err != nil {
 		return err
 	}
 	p.history = true
-	if p.ifColder, p.asRead, p.ifWarmer, err = tapping.Sensitivity(w, p.rule, degree); err != nil {
+	if p.ifColder, p.asRead, p.ifWarmer, err = season.Sensitivity(w, p.rule, degree); err != nil {
 		return err
 	}
 	return p.tapTime(w)

@@ -9,10 +9,11 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -68,19 +69,19 @@ type setup struct {
 }
 
 // criteria are the published ones, by the words of a flag.
-var criteria = map[string]func() tapping.Criterion{
-	"flow":     tapping.SapFlowDay,
-	"vigorous": tapping.VigorousRun,
-	"event":    tapping.FreezeThawEvent,
+var criteria = map[string]func() season.Criterion{
+	"flow":     season.SapFlowDay,
+	"vigorous": season.VigorousRun,
+	"event":    season.FreezeThawEvent,
 }
 
 // parts are the parts of the season, by the words of a flag.
-var parts = map[string]tapping.SeasonPart{"whole": tapping.WholeSeason, "end": tapping.SeasonEnd}
+var parts = map[string]season.Part{"whole": season.WholeSeason, "end": season.SeasonEnd}
 
 // declare declares the flags with the values of the demo.
 func (s *setup) declare(f *cli.Flags) {
 	var species []string
-	for _, w := range boil.FirewoodKentucky() {
+	for _, w := range fuel.FirewoodKentucky() {
 		species = append(species, w.Species)
 	}
 	f.Group("Weather")
@@ -244,11 +245,11 @@ func (s *setup) oneStandardInput() error {
 func (s *setup) line(f *cli.Flags) bool { return f.Given("vacuum") || f.Given("drop") }
 
 // hemisphere is where the spring is.
-func (s *setup) hemisphere() tapping.Hemisphere {
+func (s *setup) hemisphere() season.Hemisphere {
 	if s.south {
-		return tapping.South
+		return season.South
 	}
-	return tapping.North
+	return season.North
 }
 
 // borrowed lists the flags whose value is that of the invented grove.

@@ -3,7 +3,7 @@ package main
 import (
 	"slices"
 
-	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -23,7 +23,7 @@ var freezing = units.Celsius(0)
 // says that a day runs, frost does not gainsay it: the criterion may be a
 // person's own.
 func (p *plan) stageDays() {
-	_, full := tapping.SilverMapleBloom()
+	_, full := season.SilverMapleBloom()
 	sum := p.toNow
 	for i, d := range p.days {
 		sum += p.adds[i]
@@ -40,12 +40,12 @@ func (p *plan) stageDays() {
 
 // reached reports whether a sum of warmth is enough, but for what rounding takes
 // off one that is just so.
-func reached(sum, enough tapping.DegreeDays) bool { return sum+1e-9 >= enough }
+func reached(sum, enough season.DegreeDays) bool { return sum+1e-9 >= enough }
 
 // bloomWords words how far the buds are, by the warmth at the end of the days
 // ahead.
 func (p page) bloomWords() string {
-	first, full := tapping.SilverMapleBloom()
+	first, full := season.SilverMapleBloom()
 	switch {
 	case !reached(p.toEnd, first):
 		return "not yet in these days"

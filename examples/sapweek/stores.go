@@ -7,17 +7,18 @@ import (
 	"math"
 	"strings"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/limit"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // stores is the syrup of the season and what to lay in for it.
 type stores struct {
 	forecast yield.Forecast
-	laid     yield.Stores
+	laid     packing.Stores
 	tank     units.Volume
 }
 
@@ -138,7 +139,7 @@ func more(v units.Volume, gain units.Share) units.Volume {
 // layIn finds the stores for the high end of the forecast.
 func (p *plan) layIn() (err error) {
 	s := p.given
-	p.laid, err = yield.LayIn(s.taps, p.forecast.High, yield.Container{Label: s.jar}, yield.Habits{
+	p.laid, err = packing.LayIn(s.taps, p.forecast.High, packing.Container{Label: s.jar}, packing.Habits{
 		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: s.keep, Spare: s.spare,
 	})
 	p.tank = p.laid.Tank

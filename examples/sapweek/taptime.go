@@ -4,8 +4,9 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/tapping/season"
 )
 
 // The lives that are taken of a hole where the person tells none. The sources of
@@ -19,7 +20,7 @@ const (
 // A lifeRow is when holes of a life are best drilled.
 type lifeRow struct {
 	life time.Duration
-	tapping.TapWindow
+	season.TapWindow
 }
 
 // holeLife is the life that the page counts with, and where it is from.
@@ -37,9 +38,9 @@ func (p *plan) holeLife() (life time.Duration, from string) {
 }
 
 // tapTime finds when to tap by past springs, and what to do today.
-func (p *plan) tapTime(past tapping.Weather) (err error) {
+func (p *plan) tapTime(past season.Weather) (err error) {
 	life, _ := p.holeLife()
-	if p.timing, err = tapping.NewTapTiming(past, p.rule, life); err != nil {
+	if p.timing, err = season.NewTapTiming(past, p.rule, life); err != nil {
 		return cli.For("hole-life", err)
 	}
 	p.call = p.timing.Call(p.year, p.today)
@@ -47,7 +48,7 @@ func (p *plan) tapTime(past tapping.Weather) (err error) {
 		return nil
 	}
 	for _, l := range p.livesAround(life) {
-		t, err := tapping.NewTapTiming(past, p.rule, l)
+		t, err := season.NewTapTiming(past, p.rule, l)
 		if err != nil {
 			return cli.For("hole-life", err)
 		}
@@ -72,21 +73,21 @@ func (p page) callRows(part *cli.Part) {
 	c := p.call
 	words := c.Verdict.String()
 	switch on := c.On.Format("January 2"); c.Verdict {
-	case tapping.TapNow:
+	case season.TapNow:
 		words = "now: drill on " + on
 		if c.On.Equal(p.today) {
 			words = "now: drill today, " + on
 		}
-	case tapping.TapWait:
+	case season.TapWait:
 		words = "wait until " + on
 	}
 	notes := []string{c.Why}
-	if c.Verdict != tapping.TapTooLate {
+	if c.Verdict != season.TapTooLate {
 		notes = append(notes, "do not drill below "+p.Degrees(tapping.ColdestDrilling()))
 	}
 	part.Row("call", "If you have not tapped", cli.Words(words), notes...)
 	part.Row("life", "A hole gives sap for", cli.Number(life.Hours()/24, 0, "days"), from)
-	if c.Verdict == tapping.TapNow {
+	if c.Verdict == season.TapNow {
 		end := c.On.Add(life - day)
 		part.Row("dries", "A hole of "+c.On.Format("Jan 2")+" lasts to", cli.Date(end), "warm days shorten it, and it is never drilled anew in the season")
 	}

@@ -6,7 +6,7 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // table is a weather file of like days from January 1, 2030 on.

@@ -9,6 +9,7 @@ import (
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
+	"example.org/sapreckoner/yield/money"
 )
 
 // Verdicts on a delivery.
@@ -26,7 +27,7 @@ var (
 )
 
 // Strengths of sap that can be paid: yield.Ratio asks for the least, and
-// yield.Offer.Statement for the most.
+// money.Offer.Statement for the most.
 const (
 	minSap units.Brix = 0.1
 	maxSap units.Brix = 30
@@ -52,7 +53,7 @@ type account struct {
 	delivered totals
 	paid      totals
 	amount    decimal.Decimal // the sum of the lines
-	payments  []yield.Payment // in the order in which producers first appear
+	payments  []money.Payment // in the order in which producers first appear
 	producers map[string]int  // their places in payments
 	last      time.Time       // day of the latest delivery
 	again     lookagain.List
@@ -83,7 +84,7 @@ func (a *account) next() (row, error) {
 	sap := units.Brix(m.strength.InexactFloat64())
 	// Lines are rounded one by one and only then added: priced one by one, they are
 	// those of one long statement.
-	statement, err := a.offer.Statement([]yield.Delivery{{Slip: r.date.Format(time.DateOnly), Seller: r.producer, USGallons: r.gallons, Sap: sap}})
+	statement, err := a.offer.Statement([]money.Delivery{{Slip: r.date.Format(time.DateOnly), Seller: r.producer, USGallons: r.gallons, Sap: sap}})
 	if err != nil {
 		return row{}, a.rows.Fail("", err)
 	}
@@ -103,7 +104,7 @@ func (a *account) count(m *row) error {
 		}
 		k = len(a.payments)
 		a.producers[m.producer] = k
-		a.payments = append(a.payments, yield.Payment{Seller: m.producer})
+		a.payments = append(a.payments, money.Payment{Seller: m.producer})
 	}
 	a.delivered.add(m)
 	if m.paid {

@@ -8,8 +8,8 @@ import (
 	"strings"
 	"time"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

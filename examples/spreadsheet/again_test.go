@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/yield/lookagain"
 )
 

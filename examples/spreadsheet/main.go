@@ -18,7 +18,7 @@ package main
 import (
 	"os"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 const program = "spreadsheet"

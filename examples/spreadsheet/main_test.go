@@ -10,7 +10,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // binary is the built program.

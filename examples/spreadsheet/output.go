@@ -7,7 +7,7 @@ import (
 	"io"
 	"os"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // write writes to standard output or to the file that -out names.

@@ -14,10 +14,10 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
-	"example.org/sapreckoner/internal/records"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 )
 
 // Bounds of a file of readings.

@@ -9,10 +9,10 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/cli"
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // Steps of the bargain. Number formats of the sheets go with them.
@@ -28,7 +28,7 @@ type settings struct {
 	doubt      density.Doubt
 	minimum    units.Brix
 	syrup      units.Brix
-	offer      yield.Offer
+	offer      money.Offer
 	accepts    []lines
 	asked      [][2]string // each flag that the sheets show, in words
 }
@@ -139,7 +139,7 @@ func declare(f *cli.Flags) func() (settings, error) {
 		f.String(&texts[i], o.name, o.def, help)
 	}
 	return func() (settings, error) {
-		s := settings{offer: yield.Offer{PriceStep: priceStep, Cent: cent}}
+		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
 		for i, o := range options {
 			if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {
 				return settings{}, cli.For(o.name, err)
@@ -176,7 +176,7 @@ func argument(err error) string {
 	if errors.As(err, &outside) {
 		return outside.Arg
 	}
-	var money *yield.DecimalError
+	var money *money.DecimalError
 	if errors.As(err, &money) {
 		return money.Arg
 	}

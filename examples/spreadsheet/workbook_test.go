@@ -16,6 +16,7 @@ import (
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
+	"example.org/sapreckoner/yield/money"
 )
 
 // opened opens a spreadsheet.
@@ -71,7 +72,7 @@ func wantDeliveries(t *testing.T) [][]string {
 		"Syrup of 66.9 Brix, US gal", "Price per US gal", "Payment"}}
 	h := density.Hydrometer{GraduatedAt: units.Fahrenheit(38)}
 	doubt := density.Doubt{Division: 0.2, Calibration: 0.1, Thermometer: 2 * units.FahrenheitDegree}
-	offer := yield.Offer{SyrupPerPound: decimal.New(25, -1), Share: decimal.New(5, -1), Syrup: 66.9, MinBrix: 1.5,
+	offer := money.Offer{SyrupPerPound: decimal.New(25, -1), Share: decimal.New(5, -1), Syrup: 66.9, MinBrix: 1.5,
 		PriceStep: decimal.New(1, -4), Cent: decimal.New(1, -2)}
 	var volume, paidVolume, syrup, paidSyrup, amount big.Rat
 	rat := func(text string) *big.Rat {
@@ -205,8 +206,8 @@ func TestSourcesAndNotes(t *testing.T) {
 			t.Errorf("Sources: row %d has an empty cell: %q", y+1, r)
 		}
 	}
-	for y, want := range []string{"Function", "density.Hydrometer.Brix", "density.Hydrometer.Measure", "yield.Ratio", "yield.Offer.Statement",
-		"yield.Offer.Statement", "units.USGallon, units.ParseTemperature", "example.org/sapreckoner"} {
+	for y, want := range []string{"Function", "density.Hydrometer.Brix", "density.Hydrometer.Measure", "yield.Ratio", "money.Offer.Statement",
+		"money.Offer.Statement", "units.USGallon, units.ParseTemperature", "example.org/sapreckoner"} {
 		if sources[y][1] != want {
 			t.Errorf("Sources: row %d tells of %s, not %s", y+1, sources[y][1], want)
 		}

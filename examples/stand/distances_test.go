@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // An oldOne is an old hole on its trunk as the test reads them, in inches.

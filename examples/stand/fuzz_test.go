@@ -11,7 +11,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // Whatever the files hold, the stand is planned or refused in one line; a plan

@@ -8,13 +8,14 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"github.com/google/go-cmp/cmp"
 )
 
 var (

@@ -7,8 +7,8 @@ import (
 	"strings"
 	"testing"
 
-	"example.org/sapreckoner/internal/check"
-	"example.org/sapreckoner/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
 )
 

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"time"
 
-	"example.org/sapreckoner/internal/clip"
+	"example.org/sapreckoner/internal/base/clip"
 )
 
 // A Kind says why a row is to be seen again.

@@ -10,7 +10,7 @@
 //
 // From the root of the module:
 //
-//	go -C internal/tools run ./apitext -dir ../.. > internal/api/api.txt
+//	go -C internal/tools run ./apitext -dir ../.. > internal/proving/api/api.txt
 package main
 
 import (

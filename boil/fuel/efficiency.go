@@ -1,0 +1,171 @@
+package fuel
+
+import (
+	"math"
+
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/numeric"
+	"example.org/sapreckoner/units"
+)
+
+// An Efficiency is the share of a fuel's heat that gets into the sap, between
+// Low and High. It belongs to heat on one Basis: 60 percent of net heat are
+// 50 of gross. There is no safe default: learn it from a past day
+// ([LearnEfficiency]), or show the whole range ([HomeBuiltPan],
+// [BuiltEvaporator]).
+//
+// Range: 1 to 100 percent of gross heat and of heat less moisture; to 110
+// percent of net heat, where a fire that condenses its steam can pass 100. The
+// zero Efficiency means that none applies.
+type Efficiency struct {
+	Low, High units.Share
+	Basis     Basis
+}
+
+// Middle returns the middle between the ends: the best guess if the efficiency
+// was learned, and only the middle of a range if it was published.
+func (e Efficiency) Middle() units.Share { return (e.Low + e.High) / 2 }
+
+// What an efficiency may be.
+var (
+	efficiencyRange = limit.Range{Arg: "efficiency", Low: 1, High: 110, Unit: "%",
+		Below: "a share of one is written 65*units.Percent, and Low and High must both be set",
+		Above: "no fire gives more than it gets: check the weight of the fuel and its heat"}
+	wholeEfficiency = limit.Range{Arg: "efficiency", Low: 1, High: 100, Unit: "%",
+		Below: efficiencyRange.Below, Above: efficiencyRange.Above}
+)
+
+// check tells whether the efficiency makes sense.
+func (e Efficiency) check(fn string) error {
+	r := &wholeEfficiency
+	if e.Basis == Net {
+		r = &efficiencyRange
+	}
+	if err := r.Check(fn, float64(e.Low)); err != nil {
+		return err
+	}
+	if err := r.Check(fn, float64(e.High)); err != nil {
+		return err
+	}
+	if !(e.Low <= e.High || limit.Same(e.Low, e.High)) {
+		return &units.RangeError{Func: fn, Arg: "efficiency, high end", Value: float64(e.High), Low: float64(e.Low), High: r.High, Unit: "%",
+			Hint: "Low and High are the wrong way round"}
+	}
+	return nil
+}
+
+// of returns the share of heat on a basis that gets into the sap, as a part of
+// one.
+func (e Efficiency) of(fn string, heat Basis) (units.Span[float64], error) {
+	if heat == Delivered && e == (Efficiency{}) {
+		return units.Span[float64]{Low: 1, Middle: 1, High: 1}, nil
+	}
+	if heat == Delivered || heat != e.Basis {
+		return limit.NoSpan[float64](), &BasisError{Func: fn, Heat: heat, Efficiency: e.Basis}
+	}
+	if err := e.check(fn); err != nil {
+		return limit.NoSpan[float64](), err
+	}
+	return units.Span[float64]{Low: e.Low.Fraction(), Middle: e.Middle().Fraction(), High: e.High.Fraction()}, nil
+}
+
+// HomeBuiltPan returns what a home-built flat pan over an open fire of wood
+// makes of gross heat: 15 to 40 percent, from memory. Between its ends the wood
+// differs nearly threefold; a day's weighing narrows it ([LearnEfficiency]).
+func HomeBuiltPan() Efficiency {
+	return Efficiency{Low: 15 * units.Percent, High: 40 * units.Percent, Basis: Gross}
+}
+
+// BuiltEvaporator returns what built evaporators make of gross heat: 40 to 67
+// percent. The low end and 60 are of Ohio State University Extension for wood;
+// 65 is of the USDA Forest Service and Vermont AES for open pans, and 67 follows
+// from 1.5 lb of steam for a pound of water (USDA Forest Service). The sources
+// do not print the basis; the cord figures that belong to them are gross.
+func BuiltEvaporator() Efficiency {
+	return Efficiency{Low: 40 * units.Percent, High: 67 * units.Percent, Basis: Gross}
+}
+
+// A Firing is a past boil that was measured: the heat that got into the sap, as
+// of [boil.HeatDemand.Total], and the fuel that burned, as of [Fuel.Of].
+type Firing struct {
+	Into   units.Energy
+	Burned Heat
+}
+
+// A Learned is an efficiency learned from past boils.
+type Learned struct {
+	Efficiency             // holds the next boil two times of three
+	Boils      int         // it was learned from
+	Spread     units.Share // standard deviation from boil to boil; NaN of one
+}
+
+// oneDay is how far the only measured boil may mislead about the next, as a part
+// of the efficiency: weighing wood by the armful and reading a tank by the inch,
+// a judgment of ours and no published figure.
+const oneDay = 0.2
+
+// LearnEfficiency returns the efficiency that past boils had, all heat against
+// all fuel, for the next boil. Its ends hold the next boil two times of three:
+// the spread from boil to boil, wider the fewer they are. A single boil tells
+// the middle, and its ends are a fifth to each side: a judgment of ours.
+//
+// Count the fuel of the whole boil, kindling and cold start included, and the
+// heat of the sap that it boiled.
+//
+// Range: heats over 0, all on one basis that is not [Delivered]; at least one
+// boil. Outside the range the answer is empty and a [units.RangeError] or a
+// [BasisError].
+//
+// Check value: three boils of 40, 44 and 48 percent of equal fuel are 44 percent
+// with a spread of 4 (by arithmetic).
+func LearnEfficiency(boils ...Firing) (Learned, error) {
+	const fn = "fuel.LearnEfficiency"
+	if len(boils) == 0 {
+		return Learned{}, &units.RangeError{Func: fn, Arg: "boils", Low: 1, High: math.Inf(1),
+			Hint: "nothing to learn from: take a published range, such as fuel.HomeBuiltPan"}
+	}
+	basis := boils[0].Burned.Basis
+	var into, burned float64
+	for _, b := range boils {
+		if b.Burned.Basis != basis || basis < Gross || basis > Net {
+			return Learned{}, &BasisError{Func: fn, Heat: b.Burned.Basis, Efficiency: basis}
+		}
+		if err := heatRange.Check(fn, b.Into.Joules()); err != nil {
+			return Learned{}, err
+		}
+		if err := heatRange.Check(fn, b.Burned.Energy.Joules()); err != nil {
+			return Learned{}, err
+		}
+		into += b.Into.Joules()
+		burned += b.Burned.Energy.Joules()
+	}
+	mean := into / burned
+	l := Learned{Boils: len(boils), Spread: units.Share(math.NaN())}
+	apart := oneDay * mean
+	if n := float64(len(boils)); n > 1 {
+		var squares float64
+		for _, b := range boils {
+			off := b.Into.Joules()/b.Burned.Energy.Joules() - mean
+			squares += b.Burned.Energy.Joules() / burned * off * off
+		}
+		s := math.Sqrt(squares * n / (n - 1))
+		l.Spread = units.FractionShare(s)
+		apart = s * numeric.Widen(len(boils)-1) * math.Sqrt(1+1/n)
+	}
+	// The middle stays the mean: ends that boils far apart put beyond what an
+	// efficiency can be are drawn in on both sides.
+	least, most := wholeEfficiency.Low/100, wholeEfficiency.High/100
+	if basis == Net {
+		most = efficiencyRange.High / 100
+	}
+	if apart = min(apart, mean-least, most-mean); apart < 0 {
+		l.Efficiency = Efficiency{Low: units.FractionShare(mean), High: units.FractionShare(mean), Basis: basis}
+		return Learned{}, l.check(fn)
+	}
+	l.Efficiency = Efficiency{Low: units.FractionShare(mean - apart), High: units.FractionShare(mean + apart), Basis: basis}
+	return l, nil
+}
+
+var heatRange = limit.Range{Arg: "heat", Low: 1, High: 1e18, Unit: "J",
+	Below: "a boil without fuel or without water teaches nothing: leave it out",
+	Above: "check the unit of the heat"}

@@ -1,0 +1,109 @@
+package fuel_test
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/internal/base/limit/limittest"
+	"example.org/sapreckoner/units"
+)
+
+// firing is a boil of an efficiency in percent.
+func firing(percent float64) fuel.Firing {
+	const burned = 1e9
+	return fuel.Firing{Into: units.Joules(burned * percent / 100), Burned: fuel.Heat{Energy: burned, Basis: fuel.Net}}
+}
+
+func TestLearnEfficiency(t *testing.T) {
+	l, err := fuel.LearnEfficiency(firing(40), firing(44), firing(48))
+	if err != nil || !near(float64(l.Middle()), 44, 1e-9) || !near(float64(l.Spread), 4, 1e-9) || l.Basis != fuel.Net || l.Boils != 3 {
+		t.Errorf("%+v, middle %v, %v", l, l.Middle(), err)
+	}
+	one, err := fuel.LearnEfficiency(firing(40))
+	if err != nil || !near(float64(one.Low), 32, 1e-9) || !near(float64(one.High), 48, 1e-9) || !math.IsNaN(float64(one.Spread)) {
+		t.Errorf("one boil: %+v, %v", one, err)
+	}
+	wide, err := fuel.LearnEfficiency(firing(10), firing(90))
+	if err != nil || !near(float64(wide.Low), 1, 1e-9) || !near(float64(wide.High), 99, 1e-9) {
+		t.Errorf("boils far apart: %+v, %v", wide, err)
+	}
+	top, err := fuel.LearnEfficiency(firing(90), firing(110))
+	if err != nil || !near(float64(top.Low), 90, 1e-9) || !near(float64(top.High), 110, 1e-9) {
+		t.Errorf("boils near all of net heat: %+v, %v", top, err)
+	}
+	gross := func(percent float64) fuel.Firing {
+		f := firing(percent)
+		f.Burned.Basis = fuel.Gross
+		return f
+	}
+	whole, err := fuel.LearnEfficiency(gross(80), gross(100))
+	if err != nil || !near(float64(whole.Low), 80, 1e-9) || !near(float64(whole.High), 100, 1e-9) {
+		t.Errorf("boils near all of gross heat: %+v, %v", whole, err)
+	}
+}
+
+// Of many seasons drawn at random, the ends must hold the next boil two times of
+// three, however few boils were measured.
+func TestLearnedHoldsTheNext(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 6))
+	for _, n := range []int{2, 3, 5, 12} {
+		const seasons = 20000
+		held := 0
+		boils := make([]fuel.Firing, n)
+		for range seasons {
+			for i := range boils {
+				boils[i] = firing(50 + r.NormFloat64())
+			}
+			l, err := fuel.LearnEfficiency(boils...)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if next := units.Share(50 + r.NormFloat64()); next >= l.Low && next <= l.High {
+				held++
+			}
+		}
+		// Three standard deviations of a count of 20,000 are 0.01.
+		if share := float64(held) / seasons; !near(share, 0.6827, 0.012) {
+			t.Errorf("%d boils hold the next in %.3f of the seasons, want 0.683", n, share)
+		}
+	}
+}
+
+func TestLearnEfficiencyRefuses(t *testing.T) {
+	_, err := fuel.LearnEfficiency()
+	if e := (*units.RangeError)(nil); !errors.As(err, &e) || e.Value != 0 || e.Low != 1 {
+		t.Errorf("no boils: %v", err)
+	}
+	_, err = fuel.LearnEfficiency(firing(40), fuel.Firing{Into: 1, Burned: fuel.Heat{Energy: 10, Basis: fuel.Gross}})
+	wantBasis(t, "two bases", err)
+	for _, basis := range []fuel.Basis{0, fuel.Delivered, fuel.Delivered + 1} {
+		_, err = fuel.LearnEfficiency(fuel.Firing{Into: 1, Burned: fuel.Heat{Energy: 10, Basis: basis}})
+		wantBasis(t, basis.String(), err)
+	}
+	limittest.Edges(t, "fuel.LearnEfficiency", "heat", 1, 1e18, 1e9, func(x float64) (float64, error) {
+		l, err := fuel.LearnEfficiency(fuel.Firing{Into: units.Energy(x), Burned: fuel.Heat{Energy: units.Energy(x), Basis: fuel.Net}})
+		if err != nil {
+			return math.NaN(), err
+		}
+		return float64(l.Low), nil
+	})
+	for _, x := range []float64{0, math.NaN(), math.Inf(1), math.Inf(-1)} {
+		_, err = fuel.LearnEfficiency(fuel.Firing{Into: 10, Burned: fuel.Heat{Energy: units.Energy(x), Basis: fuel.Net}})
+		wantRange(t, "fuel", err)
+	}
+	_, err = fuel.LearnEfficiency(firing(111))
+	wantRange(t, "more than all", err)
+	_, err = fuel.LearnEfficiency(firing(0.5))
+	wantRange(t, "nearly none", err)
+}
+
+func TestPublishedEfficiencies(t *testing.T) {
+	for name, e := range map[string]fuel.Efficiency{"home-built": fuel.HomeBuiltPan(), "built": fuel.BuiltEvaporator()} {
+		if _, err := fuel.GenericCordwood().Needed(1e9, e); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}

@@ -1,0 +1,10 @@
+package pan_test
+
+import (
+	"testing"
+
+	"example.org/sapreckoner/internal/proving/check"
+	"example.org/sapreckoner/internal/proving/proof"
+)
+
+func TestPublished(t *testing.T) { check.Run(t, proof.Pan()...) }

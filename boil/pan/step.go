@@ -1,0 +1,132 @@
+package pan
+
+import "math"
+
+// Coefficients of the fifth-order method of Dormand and Prince with its
+// fourth-order error estimate and its continuous extension: J. R. Dormand and
+// P. J. Prince, Journal of Computational and Applied Mathematics 6 (1980) 19-26;
+// the extension as in E. Hairer, S. P. Norsett and G. Wanner, Solving Ordinary
+// Differential Equations I, 2nd ed., Springer 1993, DOPRI5 (from memory).
+var (
+	stageWeights = [7][6]float64{
+		{},
+		{1.0 / 5},
+		{3.0 / 40, 9.0 / 40},
+		{44.0 / 45, -56.0 / 15, 32.0 / 9},
+		{19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729},
+		{9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656},
+		{35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84},
+	}
+	errorWeights = [7]float64{71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40}
+	denseWeights = [7]float64{-12715105075.0 / 11282082432, 0, 87487479700.0 / 32700410799,
+		-10690763975.0 / 1880347072, 701980252875.0 / 199316789632, -1453857185.0 / 822651844, 69997945.0 / 29380423}
+)
+
+// stageTimes is how far along the step each stage lies.
+var stageTimes = [7]float64{0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1}
+
+// stepper takes one error-controlled step at a time.
+type stepper struct {
+	f     func(after float64, y, dy []float64) // so long after the start of the step
+	y     []float64                            // where the step starts
+	next  []float64                            // where it ends
+	slope [7][]float64                         // the stages; the first is at y, the last at next
+	scale []float64                            // the error that is allowed of each number
+	mid   []float64                            // where between puts its answer
+	poly  [][4]float64                         // the state along the step, once dense
+	dense bool
+}
+
+func newStepper(size int, f func(after float64, y, dy []float64)) *stepper {
+	room := make([]float64, 11*size)
+	cut := func() []float64 {
+		s := room[:size:size]
+		room = room[size:]
+		return s
+	}
+	s := &stepper{f: f, y: cut(), next: cut(), scale: cut(), mid: cut(), poly: make([][4]float64, size)}
+	for i := range s.slope {
+		s.slope[i] = cut()
+	}
+	return s
+}
+
+// try steps by h and returns the error as a share of the allowed one. NaN
+// means that the step went out of the range of the functions.
+func (s *stepper) try(h float64) float64 {
+	s.dense = false
+	for k := 1; k < 7; k++ {
+		w := &stageWeights[k]
+		for i, y := range s.y {
+			sum := 0.0
+			for j := range k {
+				sum += w[j] * s.slope[j][i]
+			}
+			s.next[i] = y + h*sum
+		}
+		s.f(stageTimes[k]*h, s.next, s.slope[k])
+	}
+	worst := 0.0
+	for i, allowed := range s.scale {
+		e := 0.0
+		for k := range errorWeights {
+			e += errorWeights[k] * s.slope[k][i]
+		}
+		e = math.Abs(h*e) / allowed
+		if math.IsNaN(e) {
+			return e
+		}
+		worst = max(worst, e)
+	}
+	return worst
+}
+
+// factor returns by how much the next step may be longer after one that was off
+// by a share e of what is allowed.
+func factor(e float64) float64 {
+	if !(e >= 0 && e < math.MaxFloat64) {
+		return 0.1
+	}
+	return min(5, max(0.1, 0.9*math.Pow(max(e, 1e-10), -0.2)))
+}
+
+// between returns the state at the share x of the last step, which was h long.
+// Like the step itself it is y plus a combination of the stages, and conserves
+// what they conserve.
+func (s *stepper) between(x, h float64) []float64 {
+	if !s.dense {
+		s.prepare(h)
+	}
+	for i, y := range s.y {
+		r := &s.poly[i]
+		s.mid[i] = y + x*(r[0]+(1-x)*(r[1]+x*(r[2]+(1-x)*r[3])))
+	}
+	return s.mid
+}
+
+// prepare finds the polynomials of the continuous extension.
+func (s *stepper) prepare(h float64) {
+	k := &s.slope
+	d := &denseWeights
+	for i, y := range s.y {
+		r := &s.poly[i]
+		r[0] = s.next[i] - y
+		r[1] = h*k[0][i] - r[0]
+		r[2] = r[0] - h*k[6][i] - r[1]
+		r[3] = h * (d[0]*k[0][i] + d[2]*k[2][i] + d[3]*k[3][i] + d[4]*k[4][i] + d[5]*k[5][i] + d[6]*k[6][i])
+	}
+	s.dense = true
+}
+
+// land moves on to the share x of the last step, which was h long. The slope
+// there is still to be found.
+func (s *stepper) land(x, h float64) {
+	s.between(x, h)
+	s.y, s.mid = s.mid, s.y
+}
+
+// accept moves on to the end of the step.
+func (s *stepper) accept() {
+	s.y, s.next = s.next, s.y
+	s.slope[0], s.slope[6] = s.slope[6], s.slope[0]
+}

@@ -1,0 +1,13 @@
+package limit
+
+import (
+	"math"
+
+	"example.org/sapreckoner/units"
+)
+
+// NoSpan is the answer that goes with an error.
+func NoSpan[Q ~float64]() units.Span[Q] {
+	nan := Q(math.NaN())
+	return units.Span[Q]{Low: nan, Middle: nan, High: nan}
+}

@@ -1,0 +1,39 @@
+package object_test
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/internal/base/object"
+	"example.org/sapreckoner/units"
+)
+
+func TestRead(t *testing.T) {
+	type tank struct {
+		Volume units.Volume `json:"volume"`
+	}
+	for text, want := range map[string]string{
+		`{"volume":"2 L"}`: "", ` {"volume":"2 L"} `: "", `{}`: "", `{"volume":null}`: "",
+		`null`: "braces", ``: "braces", `[]`: "braces", `"2 L"`: "braces", `2`: "braces",
+		`{"volume":"2 L"`: "unexpected", `{"volume":"2 L"}{}`: "follows", `{"volume":"2 L"} x`: "follows",
+		`{"volume":"2 L","vat":1}`: "unknown field", `{"volume":2}`: "in quotes", `{"volume":"2 gal"}`: "ambiguous",
+	} {
+		in := tank{units.Volume(math.NaN())}
+		err := object.Read("cellar.Tank.UnmarshalJSON", []byte(text), &in)
+		if (err == nil) != (want == "") || err != nil && (!strings.Contains(err.Error(), want) || !strings.HasPrefix(err.Error(), "cellar.Tank.UnmarshalJSON: ")) {
+			t.Errorf("%s: %v, want %q", text, err, want)
+		}
+		if text == `{}` || text == `{"volume":null}` {
+			if !math.IsNaN(float64(in.Volume)) {
+				t.Errorf("%s: %v is not unknown", text, in.Volume)
+			}
+		}
+	}
+	// The reason of a quantity comes through.
+	var pe *units.ParseError
+	if err := object.Read("f", []byte(`{"volume":"2 gal"}`), new(tank)); !errors.As(err, &pe) || !errors.Is(err, units.ErrAmbiguous) {
+		t.Errorf("%v", err)
+	}
+}

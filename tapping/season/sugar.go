@@ -1,0 +1,100 @@
+package season
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// SugarFigure is a published sugar content of sap. A figure that the source does
+// not print is 0, which no sap has.
+type SugarFigure struct {
+	What            string
+	Species         []tapping.Species
+	Low, High, Mean units.Brix
+	Obtained        string
+	Source          string
+}
+
+var sugarFigures = []SugarFigure{
+	{"sugar maple", []tapping.Species{tapping.SugarMaple}, 1.5, 3, 2.2, "read", "Quebec producers association"},
+	{"sugar maple", []tapping.Species{tapping.SugarMaple}, 2, 3, 0, "read", "Houle et al. 2015"},
+	{"maple sap", []tapping.Species{tapping.Maple}, 0, 0, 2, "read", "van den Berg, Perkins, Isselhardt 2019, Agric. Sci. 10:32-45"},
+	{"boxelder and Norway maple, Utah", []tapping.Species{tapping.Boxelder, tapping.NorwayMaple}, 2.2, 2.8, 0, "read", "Mathews et al. 2024, HortTechnology 34(1):52"},
+	{"black walnut", []tapping.Species{tapping.BlackWalnut}, 1.0, 1.5, 0, "read", "Rechlin and Fotos"},
+	{"birch", []tapping.Species{tapping.Birch}, 0.5, 2, 0, "read", "Farrell (Cornell)"},
+	{"silver maple", []tapping.Species{tapping.SilverMaple}, 0, 0, 1.7, "memory", ""},
+}
+
+// SugarFigures returns the published sugar contents of sap. Birch sap holds
+// other sugars: the boiling points and densities of this module are not for it.
+func SugarFigures() []SugarFigure {
+	out := slices.Clone(sugarFigures)
+	for i := range out {
+		out[i].Species = slices.Clone(out[i].Species)
+	}
+	return out
+}
+
+// Part is the time of the season.
+type Part uint8
+
+// The parts that a figure can be told for.
+const (
+	WholeSeason Part = iota
+	SeasonEnd        // the last weeks, when sugar falls
+)
+
+// String names the part.
+func (p Part) String() string {
+	return words.Names{"whole season", "end of the season"}.Name(int(p))
+}
+
+// SapSugar returns the range of sugar published for the species. Towards the
+// end of the season sugar falls (from memory): the range is then its lower
+// half. Sugar differs from tree to tree and from year to year: the same trees
+// of southern Vermont took 63 US gal of sap for one of syrup in 2018 and 50 in
+// 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
+//
+// A species that nobody published a figure of here gives a span of NaN and
+// [tapping.ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
+// mean alone was published, low and high are that mean. Check: sugar maple, 1.5 to 3 Brix.
+func SapSugar(s tapping.Species, part Part) (Figure[units.Brix], error) {
+	const fn = "season.SapSugar"
+	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}
+	if err := limit.Count(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "season.WholeSeason or season.SeasonEnd"); err != nil {
+		return none, err
+	}
+	var span Figure[units.Brix]
+	for _, f := range sugarFigures {
+		if !slices.Contains(f.Species, s) {
+			continue
+		}
+		low, high := f.Low, f.High
+		if low == 0 {
+			low, high = f.Mean, f.Mean
+		}
+		source := f.Source
+		if source == "" {
+			source = "from memory"
+		}
+		if span.Source == "" {
+			span = figure(low, high, source)
+			continue
+		}
+		span.Low, span.High = min(span.Low, low), max(span.High, high)
+		span.Source += "; " + source
+	}
+	if span.Source == "" {
+		return none, fmt.Errorf("%s: the sugar of %v sap: %w: measure yours", fn, s, tapping.ErrNotCovered)
+	}
+	if part == SeasonEnd {
+		span.High = span.Low + (span.High-span.Low)/2
+		span.Source += "; the fall at the end from memory"
+	}
+	return span, nil
+}

@@ -1,0 +1,3 @@
+package yield
+
+const maxVolume = 1e6 // m3

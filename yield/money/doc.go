@@ -1,0 +1,27 @@
+// Package money prices sap, divides what was made, and adds up what it cost, to
+// the last cent and the last jar.
+//
+// # Sharing, buying and cost
+//
+// Prices, payments and jars are exact decimals
+// ([github.com/shopspring/decimal.Decimal]) or integers, never binary
+// fractions. [Divide] rounds every portion down and hands out what is left, to
+// the last cent, by largest remainder, so that the parts always add up to the
+// whole; [DivideJars] does it with jars. An [Offer] prices sap by its sugar,
+//
+//	price of a gallon of sap = share x price of a pound of syrup x pounds in it
+//
+// and a [Statement] rounds line by line and adds up to the cent. A decimal
+// beyond 30 digits before or behind the point is refused, because money never
+// needs it and memory is finite.
+//
+// # Numbers
+//
+// Outside its range the answer is the zero value and a [*units.RangeError] or a
+// [*DecimalError] that tells the way out.
+//
+// # Cautions
+//
+// What may be bought and sold, and what a partner is owed, is a matter of local
+// law and of what was agreed.
+package money
