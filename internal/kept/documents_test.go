@@ -7,8 +7,9 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// current is the version that is in the making. A folder of its name is added
-// with the first document that it writes in another way.
+// current is the version whose folder this one must write to the letter. Once it
+// is out its folder is closed: a version that writes anything in another way, or
+// anything new, starts a folder of its own with all of the documents.
 const current = "v0.2.0"
 
 var nan = math.NaN()
