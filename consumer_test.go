@@ -59,11 +59,11 @@ func main() { fmt.Println(density.Water(units.Celsius(20))) }
 }
 
 // The consumers in examples/consumers are a module of their own: they see what a
-// stranger sees. They pass their tests by replace and vendored, and bring no
-// other module.
+// stranger sees. They pass their tests by replace and vendored, bring no other
+// module, and the column script does its work from the vendored copy.
 func TestConsumersOfTheTree(t *testing.T) {
 	if testing.Short() {
-		t.Skip("builds two programs twice")
+		t.Skip("builds three programs twice")
 	}
 	dir := t.TempDir()
 	if err := os.CopyFS(dir, os.DirFS("examples/consumers")); err != nil {
@@ -77,6 +77,27 @@ func TestConsumersOfTheTree(t *testing.T) {
 	goRun(t, dir, "test", "./...")
 	vendorsThisModuleAlone(t, dir)
 	goRun(t, dir, "test", "-mod=vendor", "./...")
+
+	script := filepath.Join(dir, "column.exe")
+	goRun(t, dir, "build", "-mod=vendor", "-o", script, "./column")
+	readings, err := os.Open("examples/consumers/column/testdata/readings.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer readings.Close()
+	cmd := exec.Command(script)
+	cmd.Stdin = readings
+	got, err := cmd.Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, err := os.ReadFile("examples/consumers/column/testdata/true.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if string(got) != string(want) {
+		t.Errorf("the vendored script writes\n%s\nwant\n%s", got, want)
+	}
 }
 
 // vendorsThisModuleAlone vendors what the module in dir imports.
