@@ -276,8 +276,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},
-		{"stray", `"stray": there are flags only`},
-		{"-nosuch", "no such flag"},
+		{"stray", `"stray": there are flags only`}, {"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
 	}
