@@ -137,7 +137,7 @@ func consumer(t *testing.T, program string) string {
 		t.Fatal(err)
 	}
 	for name, text := range map[string]string{
-		"go.mod":  "module example.org/consumer\n\ngo 1.26\n",
+		"go.mod":  "module example.org/consumer\n\ngo 1.25\n",
 		"go.sum":  string(sum), // the hashes are known: no checksum database is asked
 		"main.go": program,
 	} {

@@ -1,6 +1,6 @@
 module example.org/consumers
 
-go 1.26.0
+go 1.25
 
 replace example.org/sapreckoner => ../..
 

@@ -1,6 +1,6 @@
 module example.org/sapreckoner/examples/wallcard
 
-go 1.26
+go 1.25
 
 replace example.org/sapreckoner => ../..
 

@@ -3,8 +3,6 @@ package lookagain_test
 import (
 	"math/rand/v2"
 	"testing"
-
-	"example.org/sapreckoner/yield/lookagain"
 )
 
 // The names a letter apart are those that an exact comparison of all pairs finds.
