@@ -16,7 +16,9 @@ import (
 func TestMark(t *testing.T) {
 	for _, c := range []struct{ args, want, not string }{
 		{"-reading|67.0 Brix", "To do leave it", "Thin with"},
-		{"-reading|67.0 Brix|-target|66.9 Brix", "To do leave it", "Thin with"},
+		{"-reading|67.0 Brix|-target|66.9 Brix", "To do leave it (no reading tells it from the target:", "inside the rule:"},
+		// 68.4 is 1.5 from the target, four times the 0.36, and 0.5 under the 68.9 of the rule.
+		{"-reading|68.4 Brix", "To do leave it (inside the rule:", "no reading tells"},
 		{"-reading|66.5 Brix", "To do leave it", "Boil off"},
 		{"-reading|66.1 Brix", "To do read again", "Boil off"},
 		{"-reading|65.0 Brix", "Boil off, water", "To do"},

@@ -89,6 +89,15 @@ func (p page) closeTo() string {
 	return "What stays as close to the least strength is boiled on until it is sure."
 }
 
+// leave tells why syrup inside the rule is not heated again.
+func (p page) leave() string {
+	where := "inside the rule"
+	if math.Abs(float64(p.pool.lot.Brix()-p.given.target)) <= float64(p.pool.doubt) {
+		where = "no reading tells it from the target"
+	}
+	return where + ": heating it again would cost color and clearness"
+}
+
 // tooThin warns of syrup that is packed thinner than it keeps, or than the rule
 // allows; it is empty for other syrup.
 func (p page) tooThin() string {
@@ -173,7 +182,7 @@ func (p page) markPart(part *cli.Part) {
 	case p.own && (p.pool.verdict == sugar.TooThin || p.pool.verdict == sugar.TooDense):
 		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from the target that you gave, which the rule forbids")
 	default:
-		part.Row("action", "To do", cli.Words(p.do.String()), "no reading tells it from right: heating it again would cost color and clearness")
+		part.Row("action", "To do", cli.Words(p.do.String()), p.leave())
 	}
 	part.Row("heat", "Heat into the syrup", cli.Digits(cli.Energy(p.heat), 3))
 	cool, err := p.mark.lot.VolumeAt(label)

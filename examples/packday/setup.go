@@ -91,7 +91,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Containers")
 	f.Quantity(&s.packAt, "pack-at", "187 F", "temperature of the syrup as it is poured, 190 F at most")
 	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
-	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, any 1 US pt, at least 6x1 US pt, exactly 4x250 mL")
+	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
 	f.String(&s.containerFile, "container-file", "", "CSV of containers with brim and empty weight, instead of -containers; - is standard input")
 	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
