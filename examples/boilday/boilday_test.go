@@ -121,7 +121,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-efficiency|25 %", "", "540 lb (250 kg;", " to 5"},
 		{"-metric", "", "0.1 C deg on the thermometer", " F deg on"},
 		{"-metric", "", "Sap near 99 C and syrup near 103 C", "212 F"},
-		{"-metric", "", "below 4 C it keeps", "40 F"},
+		{"-metric", "", "hold it below 4 C, shaded", "40 F"},
 
 		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
 		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},

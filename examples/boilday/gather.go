@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // A gathering is sap from one source.
@@ -70,6 +71,7 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 		return nil, err
 	}
 	var together units.Volume
+	again := lookagain.List{VolumeUnit: "US gal"}
 	for {
 		err := r.Next()
 		if err == io.EOF {
@@ -94,6 +96,8 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 			return nil, r.Fail("volume", err)
 		}
 		gathered.doubt = m.Uncertainty
+		again.Add(lookagain.Row{File: s.sapFile, Line: r.Line(), Name: g.source, Strength: float64(m.Brix), Volume: sap.USGallons(),
+			Whole: fmt.Sprintln(g.when, g.source, sap, g.reading, g.read, temp)})
 		if gathered.source == "" {
 			gathered.source = "sap"
 		}
@@ -105,6 +109,7 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 	if len(all) == 0 {
 		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
 	}
+	s.again = again.Findings()
 	onOneDay(all)
 	return all, cli.Within("sap-file", "all sap", together, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit")
 }

@@ -68,6 +68,9 @@ func (p page) sapPart(part *cli.Part) {
 			cols = append(cols, cli.Column{Key: "read_at", Head: in})
 		}
 		part.Table("gatherings", append(cols, cli.Column{Key: "true", Head: "true"}), rows)
+		for _, f := range p.given.again {
+			part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
+		}
 	} else {
 		p.readingRow(part)
 	}
@@ -104,12 +107,16 @@ func (p page) clockPart(part *cli.Part) {
 	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
 	part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.heating)), "after "+minutes(p.heating))
+	if p.overrun { // it ends when somebody pours in what is missing, and no clock knows that
+		part.Remark(coldArch)
+		return
+	}
 	part.Row("last_sap", "Last sap in the pan", cli.Clock(p.start, p.start.Add(p.lastSap)), "after "+minutes(p.lastSap))
 	end := "It is syrup"
 	if p.small {
 		end = "Take it off the pan"
 	}
-	if p.given.coals > 0 && !p.overrun {
+	if p.given.coals > 0 {
 		when := "at " + p.stopAt.Text(1)
 		if p.stopAt == 0 {
 			when = "with the pan full and at least " + p.atLeast(p.sapThen) + " of sap still to go in"
@@ -153,8 +160,11 @@ func (p page) finishPart(part *cli.Part) {
 
 func (p page) waitPart(part *cli.Part) {
 	part.Row("volume", "Waits for the pan", cli.Volume(p.waits), "room in the pan at the start: "+p.In(cli.Volume(p.firing.first)))
-	part.Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
+	if !p.overrun {
+		part.Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
+	}
 	part.Row("temperature", "It is now at", cli.Temperature(p.sap.Temperature()), p.keeping(p.sap.Temperature()))
+	part.Remark("Sap that is cloudy, ropy or sour is thrown away whatever the clock says, and not tasted.")
 }
 
 // keeping words how sap keeps at a temperature. Source: Ohio State University
@@ -163,11 +173,11 @@ func (p page) keeping(t units.Temperature) string {
 	cold, warm := p.whole(units.Fahrenheit(40)), p.whole(units.Fahrenheit(50))
 	switch f := t.Fahrenheit(); {
 	case f < 40:
-		return "below " + cold + " it keeps: hold it there, shaded and on ice"
+		return "boil it by tomorrow: hold it below " + cold + ", shaded and on ice"
 	case f <= 50:
-		return "hold it below " + cold + "; above " + warm + " it spoils fast"
+		return "boil it by tomorrow: hold it below " + cold + "; above " + warm + " it spoils fast"
 	default:
-		return "above " + warm + " it spoils fast: boil the oldest first and cool the rest below " + cold
+		return "above " + warm + " it spoils fast: boil it today, the oldest first, and cool the rest below " + cold
 	}
 }
 

@@ -86,7 +86,11 @@ func (p page) potPart(part *cli.Part) {
 	if p.alone {
 		part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+minutes(p.pot.heating))
 	}
-	part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(p.pot.heating+p.pot.boiling)+" in the pot")
+	if inPot := p.pot.heating + p.pot.boiling; p.overrun && !p.alone {
+		part.Row("takes", "In the pot it takes", cli.Hours(inPot))
+	} else {
+		part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(inPot)+" in the pot")
+	}
 	watch := "stay with it"
 	switch {
 	case p.pot.climbs > 10:

@@ -11,6 +11,7 @@ import (
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/lookagain"
 )
 
 // setup is what the flags say.
@@ -56,6 +57,8 @@ type setup struct {
 	moisture   units.Share
 	efficiency units.Share
 	learned    bool // the efficiency is given
+
+	again []lookagain.Finding // rows of -sap-file to look at again
 
 	metric, json bool
 }
