@@ -127,6 +127,9 @@ func Under(fn string, err error) error { return UnderArg(fn, "", err) }
 
 // UnderArg is [Under] for a function that calls the argument by another name.
 func UnderArg(fn, arg string, err error) error {
+	if err == nil {
+		return nil // before there is room to be made for an error
+	}
 	var e *RangeError
 	if !errors.As(err, &e) {
 		return err

@@ -11,13 +11,23 @@ func (k *kernel) valveTurns() int { return 2*k.n + 2 }
 
 const none = -1
 
-// gauge is positive while event e is not due. Where asksFlows says so, flows must
-// have seen y.
-func (s *simulation) gauge(e int, y []float64) float64 {
+// gauge is positive while event e is not due.
+func (s *simulation) gauge(e int, f flowing) float64 {
+	if s.asksFlows(e) {
+		return s.flowGauge(e, f)
+	}
+	return s.stateGauge(e, f.y)
+}
+
+// asksFlows reports whether the gauge of event e depends on the flows.
+func (s *simulation) asksFlows(e int) bool {
+	return e < s.n && s.boils[e] || e == s.valveTurns() && s.valve >= holding
+}
+
+// stateGauge is the gauge of an event that the state alone tells.
+func (s *simulation) stateGauge(e int, y []float64) float64 {
 	n := s.n
 	switch {
-	case e < n && s.boils[e]:
-		return s.spare[e]
 	case e < n:
 		return y[s.lack(e)]
 	case e < 2*n:
@@ -29,41 +39,36 @@ func (s *simulation) gauge(e int, y []float64) float64 {
 			return s.holds(y, 0) - (s.full[0] - s.pail)
 		}
 		return s.holds(y, 0) - s.safe[0]
-	case e == s.valveTurns():
-		return s.valveGauge(y)
+	case e == s.valveTurns() && s.valve == open:
+		return s.fraction(y, n-1) - s.until
+	case e == s.valveTurns() && s.strength != 0 && s.boils[n-1]:
+		return s.strength - s.fraction(y, n-1)
 	}
 	return 1
 }
 
-func (s *simulation) valveGauge(y []float64) float64 {
+// flowGauge is the gauge of an event that depends on the flows.
+func (s *simulation) flowGauge(e int, f flowing) float64 {
+	if e < s.n {
+		return f.spare[e]
+	}
 	last := s.n - 1
-	b := s.fraction(y, last)
-	switch s.valve {
-	case open:
-		return b - s.until
-	case holding:
-		if last == 0 && !s.fed {
-			return -1 // nothing flows in that could hold the strength
-		}
-		return min(s.cap()-s.demand, -s.richer)
-	case wide:
-		return max(b-s.strength, s.demand-s.cap(), s.richer)
+	room := f.cap(&f.l[last]) - f.demand
+	if s.valve == wide {
+		return max(f.fraction(f.y, last)-s.strength, -room, f.richer)
 	}
-	if s.strength == 0 || !s.boils[last] {
-		return 1
+	if last == 0 && !s.fed {
+		return -1 // nothing flows in that could hold the strength
 	}
-	return s.strength - b
+	return min(room, -f.richer)
 }
 
-// asksFlows reports whether the gauge of event e depends on the flows.
-func (s *simulation) asksFlows(e int) bool {
-	return e < s.n && s.boils[e] || e == s.valveTurns() && s.valve >= holding
-}
-
-// due returns an event that is due at the present state, which flows has seen.
+// due returns an event that is due at the present state.
 func (s *simulation) due() int {
+	s.glowAt(s.now)
+	now := s.flows(s.y)
 	for e := range s.valveTurns() + 1 {
-		if s.gauge(e, s.y) < 0 {
+		if s.gauge(e, now) < 0 {
 			return e
 		}
 	}
@@ -76,13 +81,15 @@ func (s *simulation) due() int {
 func (s *simulation) step(stop float64, blind bool) (int, error) {
 	s.allow()
 	wish := &s.wish[s.valve]
+	var taken leg
 	h := min(*wish, longestStep)
 	for tries := 0; ; tries++ {
 		full := h
 		if left := stop - s.now; h >= left*(1-1e-12) {
 			h = left
 		}
-		e := s.try(h)
+		var e float64
+		taken, e = s.try(h)
 		if !(e <= 1) {
 			h *= min(0.9, factor(e))
 			if tries == 100 || s.now+h <= s.now {
@@ -98,7 +105,7 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 	}
 	cut, x := none, 1.0
 	if !blind {
-		cut, x = s.firstEvent(h)
+		cut, x = s.firstEvent(taken, s.seen)
 	}
 	end := s.now + h
 	switch {
@@ -108,12 +115,12 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 		end = s.now + x*h
 	}
 	s.readings(end, func(t float64) []float64 {
-		return s.between((t-s.now)/h, h)
+		return taken.between((t - s.now) / h)
 	})
 	if cut == none {
-		s.accept()
+		taken.accept()
 	} else {
-		s.land(x, h)
+		taken.land(x)
 	}
 	s.now = end
 	return cut, nil
@@ -141,30 +148,29 @@ const (
 	overstep = 1e-9
 )
 
-// firstEvent returns the first event within the step of length h that try has
-// taken, and the share of the step at which it comes.
-func (s *simulation) firstEvent(h float64) (int, float64) {
+// firstEvent returns the first event within a step, at the end of which the pan is
+// last, and the share of the step at which it comes.
+func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	var room [4]int
-	found, end := s.overdue(s.next, room[:0]), 1.0
-	if s.unsteady() {
+	found, end := s.overdue(last, room[:0]), 1.0
+	if s.unsteady(last) {
 		// A compartment may cease to boil and start again within the step.
-		y := s.between(0.5, h)
-		s.glowAt(s.now + h/2)
-		s.flows(y)
+		y := taken.between(0.5)
+		s.glowAt(s.now + taken.h/2)
 		var room [4]int
-		if early := s.overdue(y, room[:0]); len(early) > 0 {
+		if early := s.overdue(s.flows(y), room[:0]); len(early) > 0 {
 			found, end = early, 0.5
 		}
 	}
 	first, x := none, end
 	for _, e := range found {
 		root, ok := numeric.Root(func(x float64) float64 {
-			y := s.between(x, h)
-			if s.asksFlows(e) {
-				s.glowAt(s.now + x*h)
-				s.flows(y)
+			y := taken.between(x)
+			if !s.asksFlows(e) {
+				return s.stateGauge(e, y)
 			}
-			return s.gauge(e, y)
+			s.glowAt(s.now + x*taken.h)
+			return s.flowGauge(e, s.flows(y))
 		}, lookFrom, end, 1e-10)
 		if ok {
 			root = min(root+overstep, end) // where the event is beyond doubt
@@ -178,10 +184,10 @@ func (s *simulation) firstEvent(h float64) (int, float64) {
 	return first, x
 }
 
-// overdue appends the events that are past due in state y, which flows has seen.
-func (s *simulation) overdue(y []float64, found []int) []int {
+// overdue appends the events that are past due.
+func (s *simulation) overdue(f flowing, found []int) []int {
 	for e := range s.valveTurns() + 1 {
-		if s.gauge(e, y) < 0 {
+		if s.gauge(e, f) < 0 {
 			found = append(found, e)
 		}
 	}
@@ -189,9 +195,9 @@ func (s *simulation) overdue(y []float64, found []int) []int {
 }
 
 // unsteady reports whether a compartment is off the boil or not far from it.
-func (s *simulation) unsteady() bool {
+func (s *simulation) unsteady(f flowing) bool {
 	for i, boils := range s.boils {
-		if !boils || s.spare[i] < s.q[i]*s.glow/2 {
+		if !boils || f.spare[i] < s.q[i]*f.glow/2 {
 			return true
 		}
 	}

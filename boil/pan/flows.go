@@ -27,7 +27,7 @@ type kernel struct {
 
 	tank stream // what the feed brings
 
-	// What flows found for the last state it was given.
+	// The room in which flows lays out what it finds: see flowing.
 	w      []float64 // mass fraction of sugar in each compartment
 	m      []float64 // mass
 	l      []boiling // the liquid at its boiling point
@@ -102,20 +102,20 @@ func (k *kernel) holds(y []float64, i int) float64 {
 	return m * k.hot.at(y[i]/m).volume
 }
 
-// cap returns the flow through the open valve, by mass.
-func (k *kernel) cap() float64 {
-	last := k.n - 1
+// cap returns the flow through the open valve, by mass, of the liquid behind it.
+func (k *kernel) cap(l *boiling) float64 {
 	rate := k.rate
 	if rate == 0 {
-		rate = k.full[last] / emptying
+		rate = k.full[k.n-1] / emptying
 	}
-	return rate / k.l[last].volume
+	return rate / l.volume
 }
 
-// leaving returns what flows out of place i, after flows has seen y.
-func (k *kernel) leaving(y []float64, i int) stream {
-	l := &k.l[i]
-	return stream{k.w[i], y[k.lack(i)] / k.m[i], l.point, l.heat}
+// flowing is the pan in a state, with the flows that belong to it. It is good
+// until flows are found for another state.
+type flowing struct {
+	*kernel
+	y []float64
 }
 
 // flows finds all flows of state y. From the draw-off upward every compartment
@@ -128,7 +128,7 @@ func (k *kernel) leaving(y []float64, i int) stream {
 // where c warms a kilogram of the feed. If E comes out negative the compartment
 // is off the boil, which is a regime of its own: E is zero, and the heat goes to
 // what the compartment lacks.
-func (k *kernel) flows(y []float64) {
+func (k *kernel) flows(y []float64) flowing {
 	n := k.n
 	for i := range n {
 		s, w := y[i], y[k.water(i)]
@@ -138,7 +138,7 @@ func (k *kernel) flows(y []float64) {
 	}
 	out := 0.0
 	if k.valve == open || k.valve == wide {
-		out = k.cap()
+		out = k.cap(&k.l[n-1])
 	}
 	k.in[n] = out
 	for i := n - 1; i >= 0; i-- {
@@ -155,7 +155,8 @@ func (k *kernel) flows(y []float64) {
 		}
 		feed := k.tank
 		if i > 0 {
-			feed = k.leaving(y, i-1)
+			from := &k.l[i-1]
+			feed = stream{k.w[i-1], y[k.lack(i-1)] / k.m[i-1], from.point, from.heat}
 		}
 		a, c := feed.w, feed.warm(l.point)
 		room := a*l.sugarVolume(b) + (1-a)*l.waterVolume(b)
@@ -188,10 +189,12 @@ func (k *kernel) flows(y []float64) {
 		k.in[i], k.off[i], k.warm[i] = in, off, c
 		out = in
 	}
+	return flowing{k, y}
 }
 
-// rates sets dy to the rate of change of state y, which flows has seen.
-func (k *kernel) rates(y, dy []float64) {
+// rates sets dy to the rate of change of the state.
+func (f flowing) rates(dy []float64) {
+	k, y := f.kernel, f.y
 	n := k.n
 	a := k.tank.w
 	steam := 0.0

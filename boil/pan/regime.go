@@ -13,22 +13,22 @@ func (s *simulation) resume() {
 		return
 	}
 	s.glowAt(s.now)
-	s.flows(s.y)
+	now := s.flows(s.y)
 	for i := s.n - 1; i >= 0; i-- {
 		boils := s.boils[i]
 		if s.boils[i] {
-			boils = s.spare[i] >= 0
+			boils = now.spare[i] >= 0
 		} else if s.y[s.lack(i)] <= 0 {
 			s.y[s.lack(i)] = 0
-			boils = s.spare[i] > 0
+			boils = now.spare[i] > 0
 		}
 		if boils != s.boils[i] {
 			s.boils[i] = boils
 			s.tellBoil(i)
-			s.flows(s.y)
+			now = s.flows(s.y)
 		}
 	}
-	s.rates(s.y, s.slope[0])
+	now.rates(s.slope[0])
 }
 
 func (s *simulation) tellBoil(i int) {
@@ -41,8 +41,6 @@ func (s *simulation) tellBoil(i int) {
 
 // handle does what event e calls for.
 func (s *simulation) handle(e int) {
-	s.glowAt(s.now)
-	s.flows(s.y)
 	switch {
 	case e < s.n:
 		// The heat is spent to rounding; resume decides whether it boils.
@@ -137,7 +135,7 @@ func (s *simulation) turnValve() {
 		s.kettleReady()
 	case s.until > 0:
 		s.openValve(open)
-	case math.Abs(s.w[last]-s.strength) < 1e-9:
+	case math.Abs(s.fraction(s.y, last)-s.strength) < 1e-9:
 		s.openValve(holding)
 	default:
 		s.openValve(wide)

@@ -99,7 +99,8 @@ type simulation struct {
 	every   float64
 	reading float64 // time of the next one
 	see     func(Moment) bool
-	changed bool // since the events were looked at
+	changed bool    // since the events were looked at
+	seen    flowing // what was derived last
 
 	tolerance float64
 	wish      [wide + 1]float64 // length of the next step, by the state of the valve
@@ -205,8 +206,8 @@ func (s *simulation) end(why Event) {
 // derive sets dy to the rate of change of state y, so long after now.
 func (s *simulation) derive(after float64, y, dy []float64) {
 	s.glowAt(s.now + after)
-	s.flows(y)
-	s.rates(y, dy)
+	s.seen = s.flows(y)
+	s.seen.rates(dy)
 }
 
 // burn is the loop over steps and events until the end of the fire.

@@ -51,9 +51,15 @@ func newStepper(size int, f func(after float64, y, dy []float64)) *stepper {
 	return s
 }
 
-// try steps by h and returns the error as a share of the allowed one. NaN
-// means that the step went out of the range of the functions.
-func (s *stepper) try(h float64) float64 {
+// leg is a step that was tried, h long. It is good until the next one is.
+type leg struct {
+	*stepper
+	h float64
+}
+
+// try steps by h and returns the step, and its error as a share of the allowed
+// one. NaN means that the step went out of the range of the functions.
+func (s *stepper) try(h float64) (leg, float64) {
 	s.dense = false
 	for k := 1; k < 7; k++ {
 		w := &stageWeights[k]
@@ -74,11 +80,11 @@ func (s *stepper) try(h float64) float64 {
 		}
 		e = math.Abs(h*e) / allowed
 		if math.IsNaN(e) {
-			return e
+			return leg{s, h}, e
 		}
 		worst = max(worst, e)
 	}
-	return worst
+	return leg{s, h}, worst
 }
 
 // factor returns by how much the next step may be longer after one that was off
@@ -90,12 +96,12 @@ func factor(e float64) float64 {
 	return min(5, max(0.1, 0.9*math.Pow(max(e, 1e-10), -0.2)))
 }
 
-// between returns the state at the share x of the last step, which was h long.
+// between returns the state at the share x of the step.
 // Like the step itself it is y plus a combination of the stages, and conserves
 // what they conserve.
-func (s *stepper) between(x, h float64) []float64 {
+func (s leg) between(x float64) []float64 {
 	if !s.dense {
-		s.prepare(h)
+		s.prepare()
 	}
 	for i, y := range s.y {
 		r := &s.poly[i]
@@ -105,8 +111,8 @@ func (s *stepper) between(x, h float64) []float64 {
 }
 
 // prepare finds the polynomials of the continuous extension.
-func (s *stepper) prepare(h float64) {
-	k := &s.slope
+func (s leg) prepare() {
+	k, h := &s.slope, s.h
 	d := &denseWeights
 	for i, y := range s.y {
 		r := &s.poly[i]
@@ -118,15 +124,14 @@ func (s *stepper) prepare(h float64) {
 	s.dense = true
 }
 
-// land moves on to the share x of the last step, which was h long. The slope
-// there is still to be found.
-func (s *stepper) land(x, h float64) {
-	s.between(x, h)
+// land moves on to the share x of the step. The slope there is still to be found.
+func (s leg) land(x float64) {
+	s.between(x)
 	s.y, s.mid = s.mid, s.y
 }
 
 // accept moves on to the end of the step.
-func (s *stepper) accept() {
+func (s leg) accept() {
 	s.y, s.next = s.next, s.y
 	s.slope[0], s.slope[6] = s.slope[6], s.slope[0]
 }

@@ -175,10 +175,6 @@ func slip(metric bool) units.TempDiff {
 	return units.FahrenheitDegree / 10
 }
 
-func temperature(t units.Temperature, metric bool) string {
-	return (&cli.Sheet{Metric: metric}).In(cli.Temperature(t))
-}
-
 // amounts finds the syrup, the water to boil off and the heat.
 func (p *plan) amounts(s *setup) error {
 	var err error

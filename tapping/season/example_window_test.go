@@ -183,10 +183,10 @@ func ExampleTapTiming() {
 	}
 	best := timing.Best()
 	early, _ := timing.Caught(season.CalendarDay{Month: time.February, Day: 9})
-	fmt.Println(best, best.Caught, "of", best.All)
+	fmt.Println(best, best.Caught, "of", best.All, "in", timing.Springs(), "springs")
 	fmt.Println("February 9:", early)
 	// Output:
-	// February 27 to March 4 78 of 96
+	// February 27 to March 4 78 of 96 in 3 springs
 	// February 9: 54
 }
 

@@ -235,3 +235,23 @@ func ExampleList() {
 	// Output:
 	// deliveries.csv:4: strength 23 Brix is far from that of "Mill lane", 2.2 Brix in the middle: has the point slipped?
 }
+
+// Of three rows two are looked at. Syrup of 56.1 Brix is no syrup; by the point
+// that slipped, 661 would not be either.
+func ExampleList_Looks() {
+	l := lookagain.List{Of: lookagain.Syrup, Most: 2}
+	for i, read := range []float64{66.2, 56.1, 661} {
+		if l.Looks() {
+			l.Add(lookagain.Row{File: "cans.csv", Line: 2 + i, Name: "steel can", Strength: read})
+		}
+	}
+	var why lookagain.Kind
+	for _, f := range l.Findings() {
+		why = f.Kind
+		fmt.Println(f.Line, why)
+	}
+	fmt.Println(l.Skipped(), "not looked at")
+	// Output:
+	// 3 far from the usual
+	// 1 not looked at
+}
