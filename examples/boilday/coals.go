@@ -165,14 +165,17 @@ func (p page) drawTable(part *cli.Part) {
 	}
 	var rows [][]cli.Value
 	var all units.Volume
+	told := 0.0 // of all, as the rows before tell it
 	thin := false
 	for i, d := range p.run.Draws {
 		v := cold(d.Liquid)
 		all += v
 		thin = thin || d.Brix() < sugar.KeepsFrom
 		if i < most {
+			total := math.Round(float64(all/unit)*10) / 10
 			rows = append(rows, []cli.Value{cli.Clock(p.start, p.start.Add(d.From)), cli.Clock(p.start, p.start.Add(d.To)),
-				cli.Number(float64(v/unit), 1, ""), cli.Number(float64(d.Brix()), 1, ""), cli.Number(float64(all/unit), 1, "")})
+				cli.Shown(float64(v/unit), total-told, 1), cli.Number(float64(d.Brix()), 1, ""), cli.Number(float64(all/unit), 1, "")})
+			told = total
 		}
 	}
 	part.Table("draws", []cli.Column{{Key: "opens", Head: "valve opens"}, {Key: "shuts", Head: "shuts"}, {Key: key, Head: head}, {Key: "brix", Head: "mean Brix"}, {Key: "total", Head: "total " + head}}, rows)

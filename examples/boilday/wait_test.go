@@ -1,6 +1,8 @@
 package main
 
 import (
+	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -36,5 +38,27 @@ func TestLookAgainAndWait(t *testing.T) {
 		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q without %q:\n%s%s", c.args, c.want, c.not, out, errs)
 		}
+	}
+}
+
+// The quarts of the draws add up to the total beside them, row by row.
+func TestDrawsAddUp(t *testing.T) {
+	_, out, _ := clitest.Build(t).Run(t, "", "-compartments", "6 ft2, 3 ft2", "-draw-to", "62 Brix", "-sap", "120 US gal", "-reading", "9 Brix")
+	_, table, _ := strings.Cut(out, "total qt\n")
+	sum, rows := 0.0, 0
+	for line := range strings.Lines(table) {
+		cells := strings.Fields(line)
+		if len(cells) != 5 || !strings.Contains(cells[0], ":") {
+			break
+		}
+		one, err := strconv.ParseFloat(cells[2], 64)
+		total, bad := strconv.ParseFloat(cells[4], 64)
+		if sum += one; err != nil || bad != nil || math.Abs(sum-total) > 0.01 {
+			t.Errorf("%s: the rows add up to %.1f", line, sum)
+		}
+		rows++
+	}
+	if rows < 10 {
+		t.Errorf("%d rows, want 10 or more:\n%s", rows, out)
 	}
 }

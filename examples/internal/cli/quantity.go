@@ -181,6 +181,12 @@ func Number(x float64, decimals int, unit string) Value {
 	return same(view{known(x, text), "", number(x)})
 }
 
+// Shown shows a number as what it is drawn to, so that a column adds up; JSON keeps
+// the number itself.
+func Shown(x, drawn float64, decimals int) Value {
+	return same(view{known(x, decimal(drawn, decimals)), "", number(x)})
+}
+
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
 
