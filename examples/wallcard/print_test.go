@@ -105,7 +105,7 @@ func TestPrintOneSheet(t *testing.T) {
 				"-target", "68.9 Brix", "-hydrometer", "20 C", "-sap-hydrometer", "20 C"},
 			"off":  {"-water-boils", "213.5 F", "-elevation", "1000 ft", "-target", "68.9 Brix"},
 			"low":  {"-pressure", "110 kPa", "-target", "60 Brix"},
-			"high": {"-water-boils", "81.5 C", "-target", "75 Brix", "-metric", "-name", strings.Repeat("W", longestName)},
+			"high": {"-water-boils", "81.5 C", "-target", "74 Brix", "-metric", "-name", strings.Repeat("W", longestName)},
 		} {
 			t.Run(paper+" "+name, func(t *testing.T) {
 				page := page(t, append([]string{"-paper", paper}, args...)...)

@@ -79,7 +79,7 @@ func TestStrengthThatKeeps(t *testing.T) {
 	const thin, thick = "below 66\u00a0Brix it ferments", "from 68\u00a0Brix on crystals are likely"
 	for _, tc := range []struct {
 		brix, want string
-	}{{"60", thin}, {"65.9", thin}, {"66", ""}, {"66.9", ""}, {"67.9", ""}, {"68", thick}, {"75", thick}} {
+	}{{"60", thin}, {"65.9", thin}, {"66", ""}, {"66.9", ""}, {"67.9", ""}, {"68", thick}, {"74", thick}} {
 		said := words(page(t, "-target", tc.brix+" Brix"))
 		for _, caution := range []string{thin, thick} {
 			if got := strings.Contains(said, caution); got != (caution == tc.want) {
