@@ -252,7 +252,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h (0 L/m2/h) is outside"},
 		{"-boil-rate|12 gal/h", `write "US gal/h" or "imp gal/h"`},
 		{"-safe-depth|3 in", "-safe-depth: it does not lie below the depth that is kept, 2 in"},
-		{"-heel|2 in", "-heel: heel 2 in (5.08 cm) is outside"},
+		{"-heel|2 in", "-heel: heel 2 in (5.08 cm) is outside"}, {"-heel|1 in", "-heel: as much stays behind as the pan then holds"}, {"-heel|2.54 cm", "-heel: as much"}, {"-heel|1 in|-compartments|12 ft2", "-heel: as much"},
 		{"-sap-file|testdata/none.csv", "-sap-file: testdata/none.csv: no such file"},
 		{"-sap-file|x.csv|-sap|3 L", "says the same as"},
 		{"-compartments|6 ft2,x", "-compartments"},

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"time"
 
@@ -32,7 +33,11 @@ func (p *plan) takeOff(s *setup, in sugar.Lot) (err error) {
 	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), in.Brix(), in.Temperature()); err != nil {
 		return err
 	}
-	p.takeoff, err = sugar.NewLotByMass(in.Mass()-p.left.Mass(), in.Brix(), in.Temperature())
+	drains := in.Mass() - p.left.Mass()
+	if drains < units.Gram { // also a hair below nothing
+		return cli.For("heel", errors.New("as much stays behind as the pan then holds, and nothing drains: give less, or a larger -safe-depth"))
+	}
+	p.takeoff, err = sugar.NewLotByMass(drains, in.Brix(), in.Temperature())
 	return err
 }
 

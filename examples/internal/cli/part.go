@@ -75,6 +75,10 @@ var interrupts struct {
 	todo    map[*func()]bool
 }
 
+// hangup comes when the window of the terminal is closed. Not every system has
+// the name, and those without send none.
+const hangup = syscall.Signal(1)
+
 // onInterrupt has something done when the program is interrupted, until forget
 // is called. Once an interrupt has come forget does not return: the program
 // ends, with the status of a program that the signal ended.
@@ -85,7 +89,7 @@ func onInterrupt(do func()) (forget func()) {
 	if len(in.todo) == 0 {
 		in.todo = map[*func()]bool{}
 		in.signals = make(chan os.Signal, 1)
-		for _, s := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
+		for _, s := range []os.Signal{os.Interrupt, syscall.SIGTERM, hangup} {
 			if !signal.Ignored(s) {
 				signal.Notify(in.signals, s)
 			}

@@ -137,7 +137,7 @@ func TestSaveKeepsUmask(t *testing.T) {
 
 // An interrupted run leaves the old file, and neither a part nor a folder.
 func TestSaveInterrupted(t *testing.T) {
-	for _, s := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM} {
+	for _, s := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		dir := t.TempDir()
 		path := filepath.Join(dir, "a.svg")
 		put(t, path, "old", 0o600)
