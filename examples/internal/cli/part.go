@@ -72,7 +72,7 @@ func TempDir() (path string, remove func() error, err error) {
 var interrupts struct {
 	sync.Mutex
 	signals chan os.Signal
-	todo    map[*func()]bool
+	pending map[*func()]bool
 }
 
 // hangup comes when the window of the terminal is closed. Not every system has
@@ -86,8 +86,8 @@ func onInterrupt(do func()) (forget func()) {
 	in := &interrupts
 	in.Lock()
 	defer in.Unlock()
-	if len(in.todo) == 0 {
-		in.todo = map[*func()]bool{}
+	if len(in.pending) == 0 {
+		in.pending = map[*func()]bool{}
 		in.signals = make(chan os.Signal, 1)
 		for _, s := range []os.Signal{os.Interrupt, syscall.SIGTERM, hangup} {
 			if !signal.Ignored(s) {
@@ -96,13 +96,13 @@ func onInterrupt(do func()) (forget func()) {
 		}
 		go await(in.signals)
 	}
-	in.todo[&do] = true
+	in.pending[&do] = true
 	return func() {
 		in.Lock()
 		defer in.Unlock()
-		if in.todo[&do] {
-			delete(in.todo, &do)
-			if len(in.todo) == 0 {
+		if in.pending[&do] {
+			delete(in.pending, &do)
+			if len(in.pending) == 0 {
 				signal.Stop(in.signals)
 				close(in.signals)
 			}
@@ -116,7 +116,7 @@ func await(signals <-chan os.Signal) {
 		return
 	}
 	interrupts.Lock() // for good
-	for do := range interrupts.todo {
+	for do := range interrupts.pending {
 		(*do)()
 	}
 	status := 128 // and the number of the signal, as shells have it
