@@ -30,8 +30,15 @@ func FuzzStand(f *testing.F) {
 		run := func(args ...string) (int, string) {
 			var out, errs bytes.Buffer
 			status := program().Main(append([]string{"-tree-file", "-", "-hole-file", path}, args...), strings.NewReader(trees), &out, &errs)
-			if (status == cli.BadInput) != (out.Len() == 0) || (status == cli.BadInput) != (strings.Count(errs.String(), "\n") == 1) || status == cli.Failed {
+			bad := status == cli.BadInput
+			if bad != (out.Len() == 0) || bad != (errs.Len() > 0) || status == cli.Failed {
 				t.Fatalf("status %d, %q, %d bytes", status, errs.String(), out.Len())
+			}
+			lines := 0
+			for line := range strings.Lines(errs.String()) { // a line for each mistake of a file, and the rest counted
+				if lines++; !strings.HasPrefix(line, "stand: ") || !strings.HasSuffix(line, "\n") || lines > 2*20+2 {
+					t.Fatalf("line %d of %q", lines, errs.String())
+				}
 			}
 			return status, out.String()
 		}
