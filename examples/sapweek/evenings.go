@@ -120,7 +120,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	}
 	demand, err := boil.Heat(lot, s.syrup, p.pressure)
 	if err != nil {
-		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"target": "syrup", "pressure": p.from}), err)
+		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"to": "syrup", "pressure": p.from}), err)
 	}
 	water, err := density.Water(label)
 	if err != nil {

@@ -3,6 +3,7 @@ package kept_test
 import (
 	"math"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping"
@@ -67,6 +68,10 @@ var documents = []document{
 	keep("", sugar.CrystalsPossible),
 	keep("", sugar.Absorbance(0.375)),
 	keep("", sugar.Glucose(0.5)),
+
+	// boil
+	keep("", boil.FluePan),
+	keep("", boil.RareWeather),
 
 	// tapping
 	keep("", tapping.SugarMaple),
