@@ -16,8 +16,7 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 // [example.org/sapreckoner/boil/pan.Rig] takes it, give [Delivered] and the zero [Efficiency].
 //
 // Range: 0 to 1e3 kg/s; a demand with water to boil. Uncertainty: that of the
-// efficiency. Outside the range the answer is NaN and a [units.RangeError] or a
-// [BasisError].
+// efficiency. An efficiency on another basis gives a [*BasisError].
 //
 // Check value: 100,000 Btu/h delivered for 87.3 lb in an hour, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).

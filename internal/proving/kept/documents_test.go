@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping"
@@ -72,6 +73,11 @@ var documents = []document{
 	// boil
 	keep("", boil.FluePan),
 	keep("", boil.RareWeather),
+	keep("", fuel.Gross),
+	keep("none", fuel.Basis(0)),
+	keep("", fuel.LooseShort),
+	keep("", fuel.WetMoisture(20.25)),
+	keep("", fuel.DryMoisture(25.5)),
 
 	// tapping
 	keep("", tapping.SugarMaple),
