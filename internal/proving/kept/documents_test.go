@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
@@ -73,6 +74,7 @@ var documents = []document{
 	// boil
 	keep("", boil.FluePan),
 	keep("", boil.RareWeather),
+	keep("", finish.Spike),
 	keep("", fuel.Gross),
 	keep("none", fuel.Basis(0)),
 	keep("", fuel.LooseShort),
