@@ -157,11 +157,11 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 	var lost, before float64 // kg since the first reading, and s of the one before
 	var sum numeric.LineSum
 	for i, r := range readings {
-		if levelRange.Check(fn, r.Level.Meters()) != nil {
-			return MeasuredRate{}, levelRange.CheckAs(fn, limit.Item("readings", i, "Level"), r.Level.Meters())
+		if err := levelRange.CheckItem(fn, "readings", i, "Level", r.Level.Meters()); err != nil {
+			return MeasuredRate{}, err
 		}
-		if addedRange.Check(fn, r.Added.CubicMeters()) != nil {
-			return MeasuredRate{}, addedRange.CheckAs(fn, limit.Item("readings", i, "Added"), r.Added.CubicMeters())
+		if err := addedRange.CheckItem(fn, "readings", i, "Added", r.Added.CubicMeters()); err != nil {
+			return MeasuredRate{}, err
 		}
 		at := r.At.Seconds()
 		if i > 0 {

@@ -110,8 +110,8 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 	// refuse just that.
 	most := b.Mass * units.Mass(1-float64(b.Brix)/batchBrix.High)
 	if !(water <= most || limit.Same(water, most)) {
-		return units.Brix(math.NaN()), &outcomeError{&units.RangeError{Func: fn, Arg: "answer", What: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
-			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}, ErrBurns}
+		return units.Brix(math.NaN()), &limit.Outcome{RangeError: &units.RangeError{Func: fn, Arg: "answer", What: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
+			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}, Err: ErrBurns}
 	}
 	return b.Brix * units.Brix(float64(b.Mass)/float64(b.Mass-min(water, most))), nil
 }
@@ -198,7 +198,7 @@ func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix,
 		err := &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
 			Hint: "it coasts beyond that on what heat is left: take the pan off, or pour in thin syrup; live coals are never raked out"}
 		if target >= b.Brix && float64(target) < low && target <= units.Brix(batchBrix.High) {
-			return nan, &outcomeError{err, ErrCoalsFinish}
+			return nan, &limit.Outcome{RangeError: err, Err: ErrCoalsFinish}
 		}
 		return nan, err
 	}

@@ -3,6 +3,7 @@ package finish
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -25,7 +26,7 @@ func ErrorCost(target units.Brix, pressure units.Pressure, off units.TempDiff) (
 		return units.Brix(math.NaN()), err
 	}
 	missed, err := errorCost(fn, sugar.Solute{}, target, pressure, off)
-	return missed, as(fn, err, "rise", "off")
+	return missed, limit.Renamed(fn, err, "rise", "off")
 }
 
 func errorCost(fn string, s sugar.Solute, b units.Brix, p units.Pressure, d units.TempDiff) (units.Brix, error) {
@@ -57,7 +58,7 @@ func DepthCost(target units.Brix, pressure units.Pressure, over units.Length) (u
 		return units.Brix(math.NaN()), err
 	}
 	missed, err := depthCost(fn, sugar.Solute{}, target, pressure, over)
-	return missed, as(fn, err, "rise", "over")
+	return missed, limit.Renamed(fn, err, "rise", "over")
 }
 
 func depthCost(fn string, s sugar.Solute, b units.Brix, p units.Pressure, over units.Length) (units.Brix, error) {

@@ -87,11 +87,11 @@ func (f Finish) Strength() (units.Span[units.Brix], error) {
 func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
 	low, err := strength(fn, sugar.Solute{}, f.Low, units.Atmosphere)
 	if err != nil {
-		return limit.NoSpan[units.Brix](), as(fn, err, "rise", "Finish.Low")
+		return limit.NoSpan[units.Brix](), limit.Renamed(fn, err, "rise", "Finish.Low")
 	}
 	high, err := strength(fn, sugar.Solute{}, f.High, units.Atmosphere)
 	if err != nil {
-		return limit.NoSpan[units.Brix](), as(fn, err, "rise", "Finish.High")
+		return limit.NoSpan[units.Brix](), limit.Renamed(fn, err, "rise", "Finish.High")
 	}
 	if !(f.Low <= f.High || limit.Same(f.Low, f.High)) {
 		return limit.NoSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "Finish.High", What: "rise, high end", Value: f.High.CelsiusDegrees(),

@@ -84,16 +84,16 @@ func LearnOffset(stops ...PastStop) (Offset, error) {
 	}
 	offs := make([]pastOffset, len(stops))
 	for i, s := range stops {
-		if cupRange.Check(fn, float64(s.Cup)) != nil {
-			return Offset{}, cupRange.CheckAs(fn, limit.Item("stops", i, "Cup"), float64(s.Cup))
+		if err := cupRange.CheckItem(fn, "stops", i, "Cup", float64(s.Cup)); err != nil {
+			return Offset{}, err
 		}
 		point, err := point(fn, sugar.Solute{}, s.Cup, s.Pressure)
 		if err != nil {
 			return Offset{}, units.UnderArg(fn, limit.Item("stops", i, "Pressure"), err)
 		}
 		offs[i] = pastOffset{s.When, s.Stop.Sub(point).CelsiusDegrees()}
-		if offsetRange.Check(fn, offs[i].off) != nil {
-			return Offset{}, offsetRange.CheckAs(fn, limit.Item("stops", i, "Stop"), offs[i].off)
+		if err := offsetRange.CheckItem(fn, "stops", i, "Stop", offs[i].off); err != nil {
+			return Offset{}, err
 		}
 	}
 	slices.SortStableFunc(offs, func(a, b pastOffset) int { return a.when.Compare(b.when) })

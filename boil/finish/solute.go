@@ -1,8 +1,6 @@
 package finish
 
 import (
-	"errors"
-
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -10,23 +8,6 @@ import (
 
 // The boiling points of package boil, with their errors in the name of the
 // function that was called here.
-
-// as returns err with its argument renamed, if it is one of the first of the
-// pairs of names.
-func as(fn string, err error, names ...string) error {
-	if err == nil {
-		return nil
-	}
-	var e *units.RangeError
-	if errors.As(err, &e) {
-		for i := 0; i+1 < len(names); i += 2 {
-			if e.Arg == names[i] {
-				return units.UnderArg(fn, names[i+1], err)
-			}
-		}
-	}
-	return err
-}
 
 func rise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {
 	d, err := boil.RiseOf(s, b, p)

@@ -77,7 +77,7 @@ func (s ThermometerStop) Parts() (ThermometerParts, error) {
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return ThermometerParts{nan, nan, nan, nan, nan, nan}, as(fn, err,
+		return ThermometerParts{nan, nan, nan, nan, nan, nan}, limit.Renamed(fn, err,
 			"pressure", "ThermometerStop.Pressure", "Solute.Inverted", "ThermometerStop.Inverted", "rise", "answer")
 	}
 	return d, nil
@@ -171,7 +171,7 @@ func (s HydrometerStop) Parts() (HydrometerParts, error) {
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return HydrometerParts{nan, nan, nan, nan, nan, nan}, as(fn, err, "at", "HydrometerStop.Cup", "brix", "HydrometerStop.Target")
+		return HydrometerParts{nan, nan, nan, nan, nan, nan}, limit.Renamed(fn, err, "at", "HydrometerStop.Cup", "brix", "HydrometerStop.Target")
 	}
 	return d, nil
 }

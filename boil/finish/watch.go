@@ -162,7 +162,7 @@ const leapAfter = 3
 func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	const fn = "finish.Watch.Outlook"
 	out, err := w.outlook(fn, readings)
-	return out, as(fn, err, "at", "Watch.Water", "pressure", "Watch.Water", "rise", "WatchReading.Shown")
+	return out, limit.Renamed(fn, err, "at", "Watch.Water", "pressure", "Watch.Water", "rise", "WatchReading.Shown")
 }
 
 func (w Watch) outlook(fn string, readings []WatchReading) (Outlook, error) {
@@ -196,8 +196,8 @@ func (w Watch) outlook(fn string, readings []WatchReading) (Outlook, error) {
 		}
 	}
 	if len(used) < 2 {
-		return Outlook{Odd: odd}, &outcomeError{&units.RangeError{Func: fn, Arg: "readings", What: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
-			Hint: "wait for another reading"}, ErrFewReadings}
+		return Outlook{Odd: odd}, &limit.Outcome{RangeError: &units.RangeError{Func: fn, Arg: "readings", What: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
+			Hint: "wait for another reading"}, Err: ErrFewReadings}
 	}
 	out, err := w.fit(fn, used, p, lean{})
 	if err != nil {

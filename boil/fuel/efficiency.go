@@ -141,11 +141,11 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 		if b.Burned.Basis != basis || basis < Gross || basis > Net {
 			return Learned{}, &BasisError{Func: fn, Heat: b.Burned.Basis, Efficiency: basis}
 		}
-		if heatRange.Check(fn, b.Into.Joules()) != nil {
-			return Learned{}, heatRange.CheckAs(fn, limit.Item("boils", i, "Into"), b.Into.Joules())
+		if err := heatRange.CheckItem(fn, "boils", i, "Into", b.Into.Joules()); err != nil {
+			return Learned{}, err
 		}
-		if heatRange.Check(fn, b.Burned.Energy.Joules()) != nil {
-			return Learned{}, heatRange.CheckAs(fn, limit.Item("boils", i, "Burned.Energy"), b.Burned.Energy.Joules())
+		if err := heatRange.CheckItem(fn, "boils", i, "Burned.Energy", b.Burned.Energy.Joules()); err != nil {
+			return Learned{}, err
 		}
 		into += b.Into.Joules()
 		burned += b.Burned.Energy.Joules()

@@ -25,7 +25,7 @@ type Chased struct {
 //
 // Range: as of [Rig.Run]; the contents must hold sugar, and the rig must draw.
 // Outside the range the answer is zero and a [units.RangeError].
-func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, p units.Pressure) (Chased, error) {
+func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, pressure units.Pressure) (Chased, error) {
 	const fn = "pan.Rig.Chase"
 	if err := drawAt.Check(fn, float64(r.Draw.At)); err != nil {
 		return Chased{}, err
@@ -39,7 +39,7 @@ func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, p un
 			Hint: "there is nothing to chase"}
 	}
 	o, err := r.follow(fn, Day{
-		Pressure: p,
+		Pressure: pressure,
 		Sap:      []Sap{{Volume: water, Temperature: at}},
 		Start:    held,
 		Out:      longestDay,

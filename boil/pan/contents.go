@@ -32,12 +32,12 @@ func (l Liquid) Brix() units.Brix {
 // VolumeAt returns the volume of the liquid once it is at temperature t, as when
 // syrup is measured at 68 F; 0 of nothing. Range: 0 to 1e8 kg, 0 to 85 Brix, 0 to
 // 110 C. Outside the range the answer is NaN and a [units.RangeError].
-func (l Liquid) VolumeAt(t units.Temperature) (units.Volume, error) {
+func (l Liquid) VolumeAt(at units.Temperature) (units.Volume, error) {
 	const fn = "pan.Liquid.VolumeAt"
 	if err := liquidMass.Check(fn, l.Mass().Kilograms()); err != nil {
 		return units.Volume(math.NaN()), err
 	}
-	d, err := density.Solution(l.Brix(), t)
+	d, err := density.Solution(l.Brix(), at)
 	if err != nil {
 		return units.Volume(math.NaN()), units.Under(fn, err)
 	}
@@ -69,28 +69,28 @@ func (c Contents) Mass() units.Mass {
 // of thin sap holds 48 kg and not 50 (computed). Range: 0 to 75 Brix, 0 to 110
 // C, 50 to 110 kPa. Outside the range the answer is nil and a
 // [units.RangeError].
-func (r Rig) Fill(b units.Brix, t units.Temperature, p units.Pressure) (Contents, error) {
+func (r Rig) Fill(brix units.Brix, at units.Temperature, pressure units.Pressure) (Contents, error) {
 	const fn = "pan.Rig.Fill"
 	if err := r.check(fn, false); err != nil {
 		return nil, err
 	}
-	if err := sapBrix.Check(fn, float64(b)); err != nil {
+	if err := sapBrix.Check(fn, float64(brix)); err != nil {
 		return nil, err
 	}
-	if err := liquidTemp.Check(fn, t.Celsius()); err != nil {
+	if err := liquidTemp.Check(fn, at.Celsius()); err != nil {
 		return nil, err
 	}
-	h, err := newHot(fn, p)
+	h, err := newHot(fn, pressure)
 	if err != nil {
 		return nil, err
 	}
-	l := h.at(b.Fraction())
+	l := h.at(brix.Fraction())
 	c := make(Contents, len(r.Compartments))
 	for i, k := range r.Compartments {
 		m := units.Mass(float64(k.Area.Volume(k.Depth)) / l.volume)
-		c[i].Sugar = b.Sugar(m)
+		c[i].Sugar = brix.Sugar(m)
 		c[i].Water = m - c[i].Sugar
-		c[i].Temperature = t
+		c[i].Temperature = at
 	}
 	return c, nil
 }

@@ -67,7 +67,7 @@ func checkPlug(fn string, sap, syrup units.Brix) error {
 // Source: mass balance, t = (h/e) times the integral of rho/rho60 over the
 // logarithm of B. Check value: 135.5 minutes for 2 inches from 2 to 66 Brix at 2
 // US gal/ft2/h and 1 atm (computed).
-func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, p units.Pressure) (time.Duration, error) {
+func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, pressure units.Pressure) (time.Duration, error) {
 	const fn = "pan.Transit"
 	if err := checkPlug(fn, sap, syrup); err != nil {
 		return 0, err
@@ -81,7 +81,7 @@ func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, 
 	if err := plugFlux.Check(fn, float64(evaporation)); err != nil {
 		return 0, err
 	}
-	h, err := newHot(fn, p)
+	h, err := newHot(fn, pressure)
 	if err != nil {
 		return 0, err
 	}

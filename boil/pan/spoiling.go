@@ -31,8 +31,8 @@ func (g Growth) String() string {
 //
 // Source: Ohio State University Extension, Handling Sap and Syrup During the
 // Season.
-func Spoiling(t units.Temperature) Growth {
-	switch f := t.Fahrenheit(); {
+func Spoiling(at units.Temperature) Growth {
+	switch f := at.Fahrenheit(); {
 	case f < 40:
 		return GrowthSlow
 	case f > 50:

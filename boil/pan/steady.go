@@ -37,12 +37,12 @@ var (
 //
 // Method: the balances of [Rig] without change in time, from the draw-off up.
 // Check value: 33 kg of 2 Brix sap for each of syrup of 66 Brix, by the sugar.
-func (r Rig) Steady(sap Sap, p units.Pressure) (Steady, error) {
+func (r Rig) Steady(sap Sap, pressure units.Pressure) (Steady, error) {
 	const fn = "pan.Rig.Steady"
 	if err := r.check(fn, false); err != nil {
 		return Steady{}, err
 	}
-	return r.steady(fn, sap, p)
+	return r.steady(fn, sap, pressure)
 }
 
 // HeatFor returns the heat with which the rig boils off so much water in the
@@ -52,7 +52,7 @@ func (r Rig) Steady(sap Sap, p units.Pressure) (Steady, error) {
 // Range: as there, and 1e-9 to 1e6 kg/s. Outside the range the answer is NaN
 // and a [units.RangeError]. Check value: the Heat of a rig, for the Evaporation
 // of its Steady.
-func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Power, error) {
+func (r Rig) HeatFor(water units.MassRate, sap Sap, pressure units.Pressure) (units.Power, error) {
 	const fn = "pan.Rig.HeatFor"
 	nan := units.Power(math.NaN())
 	if err := steadyRate.Check(fn, float64(water)); err != nil {
@@ -64,7 +64,7 @@ func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Pow
 	if err := r.check(fn, false); err != nil {
 		return nan, err
 	}
-	s, err := r.steady(fn, sap, p)
+	s, err := r.steady(fn, sap, pressure)
 	if err != nil {
 		return nan, err
 	}
