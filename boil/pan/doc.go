@@ -31,8 +31,12 @@
 // # Numbers
 //
 // Amounts of sap are cold ones at the temperature given; levels, depths and
-// volumes in a pan are hot. Outside its range a function answers NaN, or its
-// zero value, and a [units.RangeError] that tells the way out.
+// volumes in a pan are hot.
+//
+// Outside the range that its documentation gives, and for NaN, a function answers
+// NaN or the zero value and a [*units.RangeError] that names the argument, its
+// range and the way out; the documentation does not repeat this. NaN for one
+// argument alone asks for its range.
 //
 // # Cautions
 //

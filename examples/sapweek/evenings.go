@@ -99,8 +99,8 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	}.PlanFrom([]pan.Standing{stands}, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
-			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
-			"heat": "heat", "volume of sap": "taps", "pressure": p.from,
+			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",
+			"Heat": "heat", "Volume": "taps", "start": "waiting", "Age": "waiting-age", "At": p.from,
 		}), err)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)

@@ -162,6 +162,9 @@ func within(v reflect.Value, at hole, name string, list *[]hole) {
 	case typ.Kind() == reflect.Struct:
 		fields(v, at, name, "", list)
 	case typ.Kind() == reflect.Slice && v.Len() > 0:
+		if name == "" { // a receiver
+			name = typeName(typ)
+		}
 		at.index = v.Len() - 1
 		entry := fmt.Sprintf("%s[%d]", name, at.index)
 		switch of := typ.Elem(); {
@@ -185,6 +188,9 @@ func fields(v reflect.Value, at hole, name, outer string, list *[]hole) {
 		in := at
 		in.path = append(append([]int(nil), at.path...), i)
 		path := outer + "." + f.Name
+		if f.Anonymous { // its fields are promoted
+			path = outer
+		}
 		switch {
 		case f.Type == temperature || f.Type.Kind() == reflect.Float64:
 			in.names = []string{typeName(typ) + "." + f.Name, strings.TrimPrefix(path, ".")}
