@@ -50,8 +50,8 @@ func (h HeatDemand) Syrup() units.Mass {
 }
 
 // PerWater returns the heat for a mass of water boiled off, warming of the sap
-// included: the steady need of a pan that is fed as it boils. Without water to
-// boil it is NaN.
+// included: the steady need of a pan that is fed as it boils. It is NaN without
+// water to boil.
 func (h HeatDemand) PerWater() units.SpecificEnergy {
 	return units.SpecificEnergy(float64(h.Total()) / float64(h.Water))
 }
@@ -67,8 +67,8 @@ func (h HeatDemand) PreheaterCeiling() units.Share {
 	return units.FractionShare(float64(h.Sensible) / float64(h.Total()))
 }
 
-// Per returns the heat for a volume of the finished syrup, measured at
-// temperature at:
+// Per returns the heat for a volume of the finished syrup, measured at a
+// temperature:
 //
 //	perGallon, err := demand.Per(units.USGallon, units.Celsius(20))
 //

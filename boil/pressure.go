@@ -114,10 +114,10 @@ func altimetry(p units.Pressure, h units.Length) units.Pressure {
 	return units.InchesMercury(math.Pow(a, 1/altimeterExponent))
 }
 
-// PressureAtDepth returns the pressure at a depth under the surface of a liquid
-// of a density, on whose surface a pressure lies: what a probe near the bottom of
-// the pan feels. Two inches of syrup add 0.32 F to its boiling point, which is
-// 0.8 Brix; froth weighs less than the liquid and adds less.
+// PressureAtDepth returns the pressure at a depth in a liquid, under a surface
+// that bears a pressure: what a probe near the bottom of the pan feels. Two
+// inches of syrup add 0.32 F to its boiling point, which is 0.8 Brix; froth
+// weighs less than the liquid and adds less.
 //
 // Where the pressure was found by boiling water with the same probe at the same
 // depth, most of that is in it already: the heavier syrup adds a quarter of the

@@ -46,8 +46,9 @@ func (p Probe) Shows(brix units.Brix) (units.Temperature, error) {
 }
 
 // Brix returns the strength of boiling liquid in which the thermometer shows so
-// much: the inverse of [Probe.Shows], with its range and uncertainty.
-// Temperatures are those of 0 to 92 Brix.
+// much: the inverse of [Probe.Shows], with its uncertainty.
+//
+// Range: what is shown from 0 to 92 Brix; the rest as there.
 //
 // Check value: 66.9 Brix where 219.84 F is shown under 2 in at 1 atm (computed).
 func (p Probe) Brix(shown units.Temperature) (units.Brix, error) {

@@ -118,10 +118,10 @@ func (m MeasuredRate) Text(in units.System) string {
 		measure.PlusMinus(m.Warm.KilogramsPerHour(), m.WarmBy.KilogramsPerHour(), "kg/h"))
 }
 
-// LevelRate returns the evaporation of a pan with straight sides, of an area,
-// from readings of its level; those before the fire had burned for cold count as
-// the cold start, which boils little and would spoil the rate. An hour is
-// common for an arch of brick (common practice).
+// LevelRate returns the evaporation of a pan with straight sides from readings
+// of its level. Those before the fire had burned for the time cold count as the
+// cold start, which boils little and would spoil the rate. An hour is common
+// for an arch of brick (common practice).
 //
 // Levels are read in boiling liquid, which takes 4 percent more room than cold:
 // masses are right, and a gallon of the answer is a cold one through

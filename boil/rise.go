@@ -51,7 +51,7 @@ func Rise(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
 	return riseOf("boil.Rise", sugar.Solute{}, brix, pressure)
 }
 
-// RiseOf is the function [Rise] for a sugar of which a part is inverted.
+// RiseOf is [Rise] for a sugar of which a part is inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 7.56 F at
 // 65.9 Brix, 5 percent and 1 atm (computed).
@@ -61,14 +61,16 @@ func RiseOf(solute sugar.Solute, brix units.Brix, pressure units.Pressure) (unit
 
 // BrixFromRise returns the sugar content of a sucrose solution that boils by
 // rise above water, both under one pressure: the inverse of [Rise], with its
-// range and uncertainty. Rises are those of 0 to 92 Brix.
+// uncertainty.
+//
+// Range: the rises of 0 to 92 Brix, 20 to 120 kPa.
 //
 // Check value: 66.9 Brix of 7.56 F at 1 atm (computed).
 func BrixFromRise(rise units.TempDiff, pressure units.Pressure) (units.Brix, error) {
 	return brixFromRiseOf("boil.BrixFromRise", sugar.Solute{}, rise, pressure)
 }
 
-// BrixFromRiseOf is the function [BrixFromRise] for a sugar of which a part is
+// BrixFromRiseOf is [BrixFromRise] for a sugar of which a part is
 // inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 65.9 Brix

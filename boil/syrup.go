@@ -10,10 +10,11 @@ import (
 // SyrupPoint returns the temperature at which a solution of sucrose boils under a
 // pressure: where to take syrup off.
 //
-// The pressure is that at the probe. In order of trust: of water boiled today
-// with the same probe at the same depth ([PressureFromWater]), of a barometer in
-// the sugarhouse, of an altimeter setting ([StationPressure]), of the elevation
-// alone ([PressureAt]); [PressureAtDepth] adds the syrup over the probe.
+// Give the pressure at the probe. Trust, in this order, that of water boiled
+// today with the same probe at the same depth ([PressureFromWater]), of a
+// barometer in the sugarhouse, of an altimeter setting ([StationPressure]), of
+// the elevation alone ([PressureAt]); [PressureAtDepth] adds the syrup over the
+// probe.
 //
 // Range: 0 to 92 Brix, 20 to 120 kPa. Uncertainty: that of [Rise] and of the
 // pressure; 0.1 F is 0.26 Brix at 66. Finish by the thermometer to the last few
@@ -25,7 +26,7 @@ func SyrupPoint(brix units.Brix, pressure units.Pressure) (units.Temperature, er
 	return syrupPointOf("boil.SyrupPoint", sugar.Solute{}, brix, pressure)
 }
 
-// SyrupPointOf is the function [SyrupPoint] for a sugar of which a part is
+// SyrupPointOf is [SyrupPoint] for a sugar of which a part is
 // inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 219.51 F at

@@ -30,8 +30,8 @@ var (
 // memory, of the source), 0.007 K at 1 atm; a barometer is worse.
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 31. Check values: 372.755919 K at
-// 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). There it rises
-// by 1.69 F for an inch of mercury.
+// 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). It rises by
+// 1.69 F for an inch of mercury there.
 func Water(pressure units.Pressure) (units.Temperature, error) {
 	if err := waterPressure.Check("boil.Water", pressure.Kilopascals()); err != nil {
 		return units.Celsius(math.NaN()), err
@@ -39,8 +39,8 @@ func Water(pressure units.Pressure) (units.Temperature, error) {
 	return units.Kelvin(saturation(pressure.Pascals())), nil
 }
 
-// PressureFromWater returns the pressure under which water boils so hot: the
-// inverse of [Water].
+// PressureFromWater returns the pressure under which water boils at a
+// temperature: the inverse of [Water].
 //
 // It is the way to calibrate: water boils at 208.9 F here today, and the answer
 // is the pressure that [SyrupPoint] wants, whatever barometer and elevation say.

@@ -121,8 +121,8 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 // halving on a night when nothing is at stake; coals and brick hold it up for a
 // quarter of an hour (common practice).
 //
-// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. Where
-// the batch would pass 92 Brix the answer is NaN and [ErrBurns].
+// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. The
+// answer is NaN and [ErrBurns] where the batch would pass 92 Brix.
 //
 // Source: conservation of sugar; the water E halving/ln 2 is still to go. Check
 // value: 65 Brix coast to 66.6 where 20 kg lose 10 kg in an hour and the halving
@@ -148,8 +148,8 @@ func (b Batch) coasting(halving time.Duration) units.Mass {
 //
 // Range: 0 to 1e12 J, 20 to 120 kPa; the rest as for [Batch.PerMinute]. The
 // warming of the syrup as its boiling point climbs is left out: it takes a few
-// percent of the heat. Where the batch would pass 92 Brix the answer is NaN and
-// [ErrBurns].
+// percent of the heat. The answer is NaN and [ErrBurns] where the batch would
+// pass 92 Brix.
 //
 // Source: conservation of sugar and [boil.LatentHeat] at the boiling point of the
 // batch. Check value: 65 Brix become 67.1 where 20 kg take in 1.4 MJ, which boil
@@ -179,10 +179,9 @@ func (b Batch) CoastOn(stored units.Energy, pressure units.Pressure) (units.Brix
 // the batch.
 //
 // Range: targets from the strength of the batch to 92 Brix; the rest as for
-// [Batch.Coast]. Where the batch as it is would coast beyond the target already
-// the answer is NaN and [ErrCoalsFinish]. Check value: 65.0 Brix for a target
-// of 66.6 where the batch of [Batch.Coast] is at 50 Brix and weighs 26 kg
-// (computed).
+// [Batch.Coast]. The answer is NaN and [ErrCoalsFinish] where the batch as it
+// is would coast beyond the target. Check value: 65.0 Brix for a target of 66.6
+// where the batch of [Batch.Coast] is at 50 Brix and weighs 26 kg (computed).
 func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix, error) {
 	const fn = "finish.Batch.LastFiring"
 	nan := units.Brix(math.NaN())

@@ -133,7 +133,7 @@ func meanSpread(offs []pastOffset) (mean, spread float64) {
 // Stop returns what this rig's thermometer shows when the syrup has the target
 // strength under the pressure of the day, and by how much that is uncertain: the
 // next stop lies within by two times of three. An offset that drifts is taken
-// from its late stops. Of a single stop by is NaN: nothing is known of it.
+// from its late stops. By is NaN after a single stop: nothing is known of it.
 //
 // Range: targets of 50 to 80 Brix, 20 to 120 kPa, an offset that was learned.
 //

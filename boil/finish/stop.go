@@ -156,8 +156,8 @@ type HydrometerParts struct {
 }
 
 // Parts returns the standard uncertainty of the stop, part by part and as the
-// root of the sum of squares. Beside [ThermometerStop.Parts] it tells which
-// instrument to trust.
+// root of the sum of squares. Compare it with [ThermometerStop.Parts] to see
+// which instrument to trust.
 //
 // Range: targets of 50 to 80 Brix, cups to 110 C; uncertainties of 0 to 10.
 // All parts are NaN beside an error.

@@ -152,7 +152,7 @@ const leapAfter = 3
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
 // readings about the line if it is more, of WaterBy, and of [boil.RiseDoubt]
 // unless the readings are Learned. It does not hold the fire: feed it evenly.
-// Of fewer readings the answer is empty and [ErrFewReadings]. Odd is filled
+// Fewer readings give an empty answer and [ErrFewReadings]. Odd is filled
 // beside an error, too.
 //
 // Source: weighted least squares of 1/B against time, B by [boil.BrixFromRise];

@@ -54,8 +54,8 @@ var (
 		Above: "check inches against feet: cord wood is 4 ft long"}
 )
 
-// FullCord returns the volume of stacked wood, of which [units.Cord] is a full
-// cord, in a pile of a volume as it lies:
+// FullCord returns the volume of stacked wood in a pile of a volume as it lies;
+// a full cord is [units.Cord] of it:
 //
 //	v, err := fuel.FullCord(90*units.CubicFoot, fuel.LooseShort)
 //	v.Cords() // 0.5

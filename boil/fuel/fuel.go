@@ -138,10 +138,10 @@ func (f Fuel[Q]) of(fn string, amount Q) (Heat, error) {
 	return Heat{Energy: units.Energy(f.each() * float64(amount)), Basis: f.Basis}, nil
 }
 
-// Needed returns the fuel that brings heat into the sap: the heat of [boil.Heat] for
-// a night, or of a power over the time between two firings. The high end of the
-// answer is what a poor efficiency takes. For a delivered figure give the zero
-// [Efficiency].
+// Needed returns the fuel that brings heat into the sap: the heat of
+// [boil.Heat] for a night, or of a power over the time between two firings. The
+// high end of the answer is what a poor efficiency takes. Give the zero
+// [Efficiency] for a delivered figure.
 //
 // Range: heats of 0 to 1e15 J; efficiencies as in [Efficiency], on the basis of
 // the fuel. An efficiency of another basis, one for a delivered figure, and none

@@ -10,10 +10,11 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 	Below: "a pan boils off no less than nothing",
 	Above: "check the unit of the rate"}
 
-// PowerFor returns the power of a fire that boils off so much water in a pan fed
-// with cold sap: the inverse of [HeatRate], whose Low belongs to the High of the
-// power, since the poorer fire needs more. For what gets into the liquid, as
-// [example.org/sapreckoner/boil/pan.Rig] takes it, give [Delivered] and the zero [Efficiency].
+// PowerFor returns the power of a fire that boils off so much water in a pan
+// fed with cold sap: the inverse of [HeatRate], whose Low belongs to the High
+// of the power, since the poorer fire needs more. Give [Delivered] and the zero
+// [Efficiency] for what gets into the liquid, as
+// [example.org/sapreckoner/boil/pan.Rig] takes it.
 //
 // Range: 0 to 1e3 kg/s; a demand with water to boil. Uncertainty: that of the
 // efficiency. An efficiency on another basis gives a [*BasisError].

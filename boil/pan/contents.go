@@ -30,8 +30,9 @@ func (l Liquid) Brix() units.Brix {
 }
 
 // VolumeAt returns the volume of the liquid once it is at a temperature, as when
-// syrup is measured at 68 F; 0 of nothing. Range: 0 to 1e8 kg, 0 to 85 Brix, 0 to
-// 110 C.
+// syrup is measured at 68 F; 0 of nothing.
+//
+// Range: 0 to 1e8 kg, 0 to 85 Brix, 0 to 110 C.
 func (l Liquid) VolumeAt(at units.Temperature) (units.Volume, error) {
 	const fn = "pan.Liquid.VolumeAt"
 	if err := liquidMass.CheckAs(fn, "Liquid.Sugar", l.Sugar.Kilograms()); err != nil {

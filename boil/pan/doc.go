@@ -16,10 +16,10 @@
 //
 //	integral of P 2^(-t/H) dt = P H/ln 2
 //
-// and the last wood goes on so much earlier.
-// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
-// through every compartment, which then stands at B = 100 S/outflow. Without any
-// mixing, a share f of the way along, that is [PlugFlow]:
+// and the last wood goes on so much earlier. After hours of one sap it comes to
+// [Rig.Steady]: the same flow S of sugar runs through every compartment, which
+// then stands at B = 100 S/outflow. Without any mixing it is [PlugFlow], a
+// share f of the way along:
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //

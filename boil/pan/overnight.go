@@ -47,7 +47,7 @@ var (
 
 // Overnight lets the contents cool after the fire. Nothing evaporates, sugar and
 // water stay where they are, and every compartment cools at the same halving
-// time. Where ice forms the temperature is that of the first ice: what is left
+// time. The temperature is that of the first ice where ice forms: what is left
 // liquid grows thicker and colder from there.
 //
 // Contents that froze are thawed before a fire is lit under them: ice keeps the

@@ -21,9 +21,9 @@ var (
 		Above: "check the unit of the evaporation"}
 )
 
-// PlugFlow returns the strength in a pan so long and narrow that nothing mixes
-// along it, where so large a share of the way, as the water evaporates, is done.
-// It is what a partitioned pan comes to with many compartments, and what a few
+// PlugFlow returns the strength at a share of the way, counted by the water
+// evaporated, through a pan so long and narrow that nothing mixes along it. It
+// is what a partitioned pan comes to with many compartments, and what a few
 // well-mixed ones hold at their outlets if way is the share of the evaporation
 // up to there.
 //

@@ -33,13 +33,12 @@ var (
 		Below: "check the unit of the evaporation"}
 )
 
-// Steady returns the steady state of the rig on a sap. Of the sap only its
-// sugar content and temperature count; of the draw only At, which must be above
-// the sap.
+// Steady returns the steady state of the rig on a sap. Only the sugar content
+// and the temperature of the sap count, and only At of the draw, which must be
+// above the sap.
 //
 // Range: sap of 0.1 to 74 Brix and less than At, 0 to 100 C; 50 to 110 kPa.
-// Where a compartment would be off the boil there is no such state:
-// [ErrOffBoil].
+// A rig with a compartment off the boil has no such state: [ErrOffBoil].
 //
 // Method: the balances of [Rig] without change in time, from the draw-off up.
 // Check value: 33 kg of 2 Brix sap for each of syrup of 66 Brix, by the sugar.
@@ -53,7 +52,7 @@ func (r Rig) Steady(sap Sap, pressure units.Pressure) (Steady, error) {
 
 // HeatFor returns the heat with which the rig boils off so much water in the
 // steady state of [Rig.Steady]: what reaches the liquid if the rig was measured
-// at that rate. Whatever Heat the rig has is passed over.
+// at that rate. The Heat of the rig is passed over.
 //
 // Range: as there, and 1e-9 to 1e6 kg/s. Check value: the Heat of a rig, for
 // the Evaporation of its Steady.
