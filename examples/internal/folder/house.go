@@ -9,6 +9,8 @@ package folder
 import (
 	"errors"
 	"io/fs"
+
+	"example.org/sapreckoner/units"
 )
 
 // SettingsFile is the name of the settings of a folder.
@@ -29,6 +31,7 @@ type House struct {
 // line that overrules one setting of the file, such as "pan: 2 x 3 ft".
 func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
 	h := &House{files: files, path: name, season: season}
+	h.Settings.SapHydrometer, h.Settings.SyrupHydrometer = units.Fahrenheit(38), units.Fahrenheit(60)
 	mistakes := h.readSettings(set)
 	mistakes = append(mistakes, h.readRecords()...)
 	if len(mistakes) > 0 {
