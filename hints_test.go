@@ -170,3 +170,36 @@ func callee(call *ast.CallExpr) string {
 	}
 	return ""
 }
+
+// The walk finds what it is there to find.
+func TestHintsAreFound(t *testing.T) {
+	const source = `package p
+const way = "see pan.Rig" + " and boil"
+var a = limit.Range{Arg: "Rig.Heat", Above: way}
+var b = limit.Range{Arg: "Rig.Heat", What: "heat", Below: "give it"}
+func f() {
+	limit.Number(fn, "Day.Out", x, 0, 1, fmt.Sprintf("call Run() of %s", x))
+	e.Hint = "set CalibratedAt"
+}`
+	tree, err := parser.ParseFile(token.NewFileSet(), "p.go", source, parser.SkipObjectResolution)
+	if err != nil {
+		t.Fatal(err)
+	}
+	texts := constants([]*ast.File{tree})
+	var found, wordless []string
+	ast.Inspect(tree, func(n ast.Node) bool {
+		for _, said := range texts.said(n) {
+			found = append(found, sweep.GoName.FindString(said))
+		}
+		if arg := texts.wordless(n); arg != "" {
+			wordless = append(wordless, arg)
+		}
+		return true
+	})
+	if want := []string{"pan.Rig", "", "", "Run()", "CalibratedAt"}; !slices.Equal(found, want) {
+		t.Errorf("found %q, want %q", found, want)
+	}
+	if want := []string{"Rig.Heat", "Day.Out"}; !slices.Equal(wordless, want) {
+		t.Errorf("wordless %q, want %q", wordless, want)
+	}
+}
