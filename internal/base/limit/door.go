@@ -35,15 +35,6 @@ func InItem(fn, list string, i int, field string, x, low, high float64, unit, hi
 	return In(fn, Item(list, i, field), x, low, high, unit, hint)
 }
 
-// CheckItem is [Range.Check] for a field of an entry of a list: see [Item]. The
-// name of the entry is made only when it is needed.
-func (r *Range) CheckItem(fn, list string, i int, field string, x float64) error {
-	if r.Check(fn, x) == nil {
-		return nil
-	}
-	return r.CheckAs(fn, Item(list, i, field), x)
-}
-
 // Item names an entry of a list: Item("among", 3, "Weight") is "among[3].Weight".
 // If i is negative it is one thing and no list: "among.Weight".
 func Item(list string, i int, field string) string {
