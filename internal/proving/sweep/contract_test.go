@@ -99,6 +99,7 @@ func TestContract(t *testing.T) {
 		}, false, []string{"list"}, []string{"", "", ""}},
 		{"receiver that is a list", depths.first, true, nil, []string{""}},
 		{"field of a field that has no name", func(c lidded) error { return refuse("c.Step", c.Step) }, false, []string{"c"}, []string{""}},
+		{"the same by its type", func(c lidded) error { return refuse("c.Lid.Step", c.Step) }, false, []string{"c"}, []string{""}},
 	} {
 		s := sweeping(Package{Values: []any{depths{1}, lidded{Lid{2}}, 5.0, 3.0, cup{1, doubt{2}, units.Celsius(3)}, &cup{1, doubt{2}, units.Celsius(3)}}})
 		f := reflect.ValueOf(tc.f)
