@@ -43,7 +43,7 @@ func ladle() cli.Program {
 }
 
 func TestWords(t *testing.T) {
-	us := folder(t, "gallons: imperial\nscale: Baume\nunits: metric\n")
+	us := house(t, "gallons: imperial\nscale: Baume\nunits: metric\n")
 	for _, c := range []struct{ args, want string }{
 		{"", "0.0 US gal; ; false"},
 		{"40 US gal 2.1 at 41 F", "40.0 US gal; 2.1 false true at 41.0 F; false"},
@@ -90,8 +90,8 @@ func TestWords(t *testing.T) {
 	}
 }
 
-// folder makes a folder with settings.
-func folder(t *testing.T, settings string) string {
+// house makes a folder with settings.
+func house(t *testing.T, settings string) string {
 	t.Helper()
 	dir := t.TempDir()
 	if err := os.WriteFile(filepath.Join(dir, "sugarhouse.txt"), []byte(settings), 0o644); err != nil {
