@@ -102,6 +102,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
@@ -173,9 +175,6 @@ func (f *Flags) candidates() (all []candidate) {
 	}
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
-	}
-	if f.dir == "" && f.Other() {
-		return append(set, rest...) // an invented record teaches nobody's own day
 	}
 	lessons, _ := f.house.Learned()
 	for _, l := range lessons {
