@@ -43,10 +43,10 @@ func ReachByDropline(fitting Position, dropline units.Length) (Reach, error) {
 	if err := checkLength(fn, "dropline", dropline, minBandHeight, maxReach, "24 to 36 in is usual"); err != nil {
 		return Reach{}, err
 	}
-	if err := checkLength(fn, "height of the fitting", fitting.Height, 0, max(0, maxReach-dropline), "where the dropline leaves the line"); err != nil {
+	if err := lengthAs(fn, "Position.Height", "height of the fitting", fitting.Height, 0, max(0, maxReach-dropline), "where the dropline leaves the line"); err != nil {
 		return Reach{}, err
 	}
-	if err := checkAngle(fn, "angle of the fitting", fitting.At); err != nil {
+	if err := checkAngle(fn, "Position.At", "angle of the fitting", fitting.At); err != nil {
 		return Reach{}, err
 	}
 	return Reach{fitting.Height, fitting.Height + dropline, fitting, dropline}, nil

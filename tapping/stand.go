@@ -50,7 +50,7 @@ type StandCount struct {
 // Class width: 1 cm to 1 m. Outside it returns the zero count and a
 // [*units.RangeError]. Check: trunks of 11, 12, 18 and 19 in take 4 taps.
 func CountStand(trees []Tree, g Guideline, class units.Length) (StandCount, error) {
-	if err := checkLength("tapping.CountStand", "class width", class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"); err != nil {
+	if err := lengthAs("tapping.CountStand", "class", "class width", class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"); err != nil {
 		return StandCount{}, err
 	}
 	c := StandCount{Trees: len(trees), GuidelineTotal: GuidelineTotal{Guideline: g}}
@@ -127,7 +127,7 @@ func (c StandCount) BasalAreaPer(unit, ground units.Area) (units.Area, error) {
 }
 
 func checkGround(fn string, unit, ground units.Area) error {
-	const hint = "the area that the counted trees stand on, and units.Acre or units.Hectare"
+	const hint = "the area that the counted trees stand on, and an acre or a hectare"
 	if err := limit.Within(fn, "unit", unit, minGround, maxGround, units.Acre, "ac", hint); err != nil {
 		return err
 	}

@@ -61,7 +61,7 @@ type TappingBand struct {
 // [*units.RangeError].
 func NewTappingBand(diameter, height units.Length, hole Hole, taps int) (TappingBand, error) {
 	const fn = "tapping.NewTappingBand"
-	if err := checkHole(fn, hole); err != nil {
+	if err := checkHole(fn, "hole", hole); err != nil {
 		return TappingBand{}, err
 	}
 	if err := checkLength(fn, "diameter", diameter, 2*hole.depth, maxDiameter, "the hole must fit into half the trunk"); err != nil {
@@ -220,16 +220,16 @@ func (b TappingBand) checkUse(fn string, growth units.Length, tapped int) error 
 
 // checkMade refuses the zero band.
 func (b TappingBand) checkMade(fn string) error {
-	return limit.Count(fn, "taps", b.taps, 1, maxTaps, "make the band with tapping.NewTappingBand")
+	return limit.WithinAs(fn, "TappingBand", "taps of the band", float64(b.taps), 1, maxTaps, 1, "", "make the band first")
 }
 
 func checkTarget(fn string, target, best units.Share, hint string) error {
 	return limit.Within(fn, "target", target, 0, best, units.Percent, "%", hint)
 }
 
-func checkHole(fn string, h Hole) error {
+func checkHole(fn, arg string, h Hole) error {
 	if h == (Hole{}) {
-		return checkLength(fn, "hole depth", 0, minDepth, maxDepth, "make the hole with tapping.NewHole")
+		return lengthAs(fn, arg, "depth of the hole", 0, minDepth, maxDepth, "make the hole first, of its bit and its depth")
 	}
 	return nil
 }

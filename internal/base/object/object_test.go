@@ -37,3 +37,29 @@ func TestRead(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// A count of none, a name and a yes must be written. Null is what a quantity
+// makes of it.
+func TestWhole(t *testing.T) {
+	type pail struct {
+		Size units.Volume `json:"size"`
+		Taps int
+		Full bool `json:"full"`
+	}
+	for text, ok := range map[string]bool{
+		`{"size":"2 L","Taps":0,"full":false}`:    true,
+		`{"SIZE":"2 L","taps":1,"full":true}`:     true,
+		`{"size":null,"Taps":0,"full":false}`:     true, // NaN, for the constructor
+		`{"size":"2 L","Taps":null,"full":false}`: false,
+		`{"size":"2 L","full":false}`:             false,
+		`{"Taps":0,"full":false}`:                 false,
+		`{"size":"2 L","Taps":0}`:                 false,
+		`{}`:                                      false,
+	} {
+		var in pail
+		err := object.Whole("f", []byte(text), &in)
+		if (err == nil) != ok || !ok && !errors.Is(err, object.ErrMissing) {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
