@@ -96,9 +96,8 @@ const (
 // house rule.
 //
 // It needs an ID, a unit from 1 mm to 1 m, and 1 to 100 ascending steps that do
-// not overlap, each of 0 to 10 taps, between 0 and +Inf. Anything else gives
-// the zero Guideline and an error, a [*units.RangeError] where a number is out
-// of range.
+// not overlap, each of 0 to 10 taps, between 0 and +Inf. Where no number is to
+// blame the error is a [*GuidelineError].
 func NewGuideline(info GuidelineInfo) (Guideline, error) {
 	const fn = "tapping.NewGuideline"
 	if info.ID == "" {
@@ -166,13 +165,14 @@ func (g Guideline) Info() GuidelineInfo {
 // trunk of the given diameter at breast height. [Trunk.Taps] also looks at
 // species and vigor.
 //
-// DBH: 0 to 5 m. The comparison is exact: the diameter is taken in the unit of
-// the printed rule and rounded to 1e-6 of it, so that 12 in is on the
-// boundary of 12 in. Where the rule prints whole units the diameter is
-// rounded down. A diameter of which the guideline says nothing gives 0 and a
-// [*NotCoveredError]; outside the range, 0 and a [*units.RangeError].
+// Range: DBH 0 to 5 m. The comparison is exact: the diameter is taken in the
+// unit of the printed rule and rounded to 1e-6 of it, so that 12 in is on the
+// boundary of 12 in. Where the rule prints whole units the diameter is rounded
+// down. A diameter of which the guideline says nothing gives 0 and a
+// [*NotCoveredError].
 //
-// Check: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in two.
+// Check value: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in
+// two.
 func (g Guideline) Taps(dbh units.Length) (int, error) {
 	if err := diameterRange.CheckAs("tapping.Guideline.Taps", "dbh", float64(dbh)); err != nil {
 		return 0, err

@@ -72,12 +72,11 @@ type Planner struct {
 // NewPlanner returns a planner for a trunk that has the given diameter in the
 // given year and grows by that much a year on the radius.
 //
-// Diameter: twice the hole's depth to 5 m. Year: -10000 to 10000. Growth: 0 to
-// 1 in; with 0 a stain never gets out of the way, which is what to say when the
-// growth is not known. Reach and hole must have been made. Distances: Side and
-// Step 0.1 in to 20 ft, the others 0 to 20 ft, Column no less than Up, Open no
-// less than Side. Outside
-// it returns the zero Planner and a [*units.RangeError].
+// Range: diameter twice the hole's depth to 5 m; year -10000 to 10000; growth 0
+// to 1 in; with 0 a stain never gets out of the way, which is what to say when
+// the growth is not known. Reach and hole must have been made; distances Side
+// and Step 0.1 in to 20 ft, the others 0 to 20 ft, Column no less than Up, Open
+// no less than Side.
 func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reach, hole Hole, keep Distances) (Planner, error) {
 	const fn = "tapping.NewPlanner"
 	if err := checkHole(fn, "hole", hole); err != nil {
@@ -131,10 +130,9 @@ func (p Planner) inReach(old, year int) bool {
 // from the record, and the reason where it does not. Holes of later years than
 // the given one count as open.
 //
-// Record: up to 10000 holes, each within one turn and 0 to 20 ft high, with
-// its Hole; the place within one turn. A place out of reach or too near gives an
-// error that wraps [ErrNoRoom]; what is outside its range a
-// [*units.RangeError].
+// Range: record up to 10000 holes, each within one turn and 0 to 20 ft high,
+// with its Hole; the place within one turn. A place out of reach or too near
+// gives an error that wraps [ErrNoRoom].
 func (p Planner) Check(record []OldHole, year int, at Position) error {
 	const fn = "tapping.Planner.Check"
 	if err := p.checkUse(fn, record, year); err != nil {
@@ -195,10 +193,9 @@ func (p Planner) forbidden(old spot, year int, t, girth float64) (s interval, ok
 // and from the open holes of the record, than 0.8 of the best that the distances
 // allow, the best is taken.
 //
-// Taps: 1 to 10; count them with a [Guideline] first. Year: -10000 to 10000.
-// Record as in [Planner.Check]. Where there is no room for all, it returns the
-// places that it finds one after the other, with [ErrNoRoom]. Outside the range it returns nil
-// and a [*units.RangeError].
+// Range: taps 1 to 10; count them with a [Guideline] first; year -10000 to
+// 10000. Record as in [Planner.Check]. Where there is no room for all, it
+// returns the places that it finds one after the other, with [ErrNoRoom].
 func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	const fn = "tapping.Planner.Next"
 	if err := p.checkUse(fn, record, year); err != nil {
@@ -230,8 +227,8 @@ type Plan struct {
 // Holes of the record from that year on keep their distances, but the pattern
 // does not go on from them: it does in Next, once they are last year's.
 //
-// Years: 1 to 1000. The rest as in [Planner.Next], but years without room are
-// no error: they are told in Resting.
+// Range: years 1 to 1000. The rest as in [Planner.Next], but years without room
+// are no error: they are told in Resting.
 func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 	const fn, most = "tapping.Planner.Plan", 1000
 	if err := p.checkUseAs(fn, "from", record, from); err != nil {

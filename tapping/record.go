@@ -19,9 +19,8 @@ type Position struct {
 // PositionAlong returns the position at a distance along the girth, clockwise
 // from the mark, as a tape shows it today.
 //
-// Girth: 1 in to 5 pi m. Along: 0 to the girth. Height: 0 to 20 ft. Outside
-// it returns the zero Position and a [*units.RangeError]. Check: 15 in along a
-// girth of 60 in is a quarter turn.
+// Range: girth 1 in to 5 pi m; along 0 to the girth; height 0 to 20 ft. Check
+// value: 15 in along a girth of 60 in is a quarter turn.
 func PositionAlong(along, girth, height units.Length) (Position, error) {
 	const fn = "tapping.PositionAlong"
 	if err := checkLength(fn, "girth", girth, units.Inch, maxGirth, girthHint); err != nil {

@@ -26,11 +26,10 @@ var girthRange = limit.Range{
 // the ground in the United States and 1.30 m in Quebec, on a slope from its
 // uphill side (common practice).
 //
-// Girth: 0 to 5 pi m (15.7 m). A trunk that is not round has less wood than its
-// girth tells: the diameter is then an upper bound. Outside the range it
-// returns NaN and a [*units.RangeError].
+// Range: girth 0 to 5 pi m (15.7 m). A trunk that is not round has less wood
+// than its girth tells: the diameter is then an upper bound.
 //
-// Formula: D = girth/pi. Check: 37.699 in round is 12.000 in through.
+// Formula: D = girth/pi. Check value: 37.699 in round is 12.000 in through.
 func DiameterFromGirth(girth units.Length) (units.Length, error) {
 	if err := girthRange.Check("tapping.DiameterFromGirth", float64(girth)); err != nil {
 		return nan[units.Length](), err
@@ -41,9 +40,9 @@ func DiameterFromGirth(girth units.Length) (units.Length, error) {
 // GirthFromDiameter returns the girth of a round trunk of the given diameter,
 // the inverse of [DiameterFromGirth].
 //
-// Diameter: 0 to 5 m. Outside it returns NaN and a [*units.RangeError].
+// Range: diameter 0 to 5 m.
 //
-// Formula: girth = pi D. Check: 12.000 in through is 37.699 in round.
+// Formula: girth = pi D. Check value: 12.000 in through is 37.699 in round.
 func GirthFromDiameter(diameter units.Length) (units.Length, error) {
 	if err := diameterRange.Check("tapping.GirthFromDiameter", float64(diameter)); err != nil {
 		return nan[units.Length](), err
@@ -133,8 +132,7 @@ type Trunk struct {
 
 // NewTrunk returns a trunk of the given diameter at breast height.
 //
-// DBH: 0 to 5 m; species and vigor: the constants of this package. Anything
-// else gives the zero Trunk and a [*units.RangeError].
+// Range: DBH 0 to 5 m; species and vigor: the constants of this package.
 func NewTrunk(dbh units.Length, species Species, vigor Vigor) (Trunk, error) {
 	const fn = "tapping.NewTrunk"
 	if err := diameterRange.CheckAs(fn, "dbh", float64(dbh)); err != nil {
@@ -160,7 +158,7 @@ func (t Trunk) Vigor() Vigor { return t.vigor }
 
 // BasalArea returns the cross section at breast height.
 //
-// Formula: pi/4 D^2. Check: a 12 in trunk has 0.7854 ft2.
+// Formula: pi/4 D^2. Check value: a 12 in trunk has 0.7854 ft2.
 func (t Trunk) BasalArea() units.Area { return math.Pi / 4 * t.dbh.Times(t.dbh) }
 
 // Tree is a tree of one or more stems. Stems that part below breast height are

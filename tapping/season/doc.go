@@ -28,8 +28,13 @@
 //
 // # Numbers
 //
-// Functions test their documented range and answer with a [*units.RangeError];
-// readers of tables answer with a [*records.RowError].
+// Outside its range a function answers NaN, or the zero value, and a
+// [*units.RangeError]; a rule without a criterion is a [*CriterionError]. Readers of
+// tables answer with a [*records.RowError].
+//
+// Weather, criteria, rules of degree-days and methods go out as JSON and come back by
+// their constructors. A [SapModel] and a [TapTiming] do not: keep what they are
+// made of.
 //
 // # Cautions
 //

@@ -30,19 +30,19 @@ var houleBase = units.Celsius(5)
 // would lower the probability. Such counts lie outside of what the equation
 // was made for, and what it gives there says nothing.
 //
-// Events: 0 to 366. Degree-days: 0 to 10000 C. Outside it returns NaN and a
-// [*units.RangeError]. Skill as published: 83 % of the producing weeks and
-// 95 % of the others, 11 regions of Quebec, 1999-2011; elsewhere unproven.
+// Range: events 0 to 366; degree-days 0 to 10000 C. Skill as published: 83 %
+// of the producing weeks and 95 % of the others, 11 regions of Quebec,
+// 1999-2011; elsewhere unproven.
 //
 // Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2: logit p = c0 +
-// c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check: 15
+// c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check value: 15
 // events and 10 degree-days give 0.8688.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	const fn = "season.HouleProbability"
 	if err := limit.Count(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
 		return math.NaN(), err
 	}
-	if err := limit.Number(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January"); err != nil {
+	if err := limit.WithinAs(fn, "warmth", "degree-days", float64(warmth), 0, maxDegreeDays, 1, "", "Celsius degree-days over 5 C since 1 January"); err != nil {
 		return math.NaN(), err
 	}
 	return houleProbability(events, warmth), nil

@@ -120,23 +120,22 @@ func history(w Weather, rule Rule) Window {
 	return out
 }
 
-// Sensitivity returns the [History] of the same weather colder and warmer by d,
+// Sensitivity returns the [History] of the same weather so much colder and warmer,
 // and as it was: how much the window hangs on a degree, or on a thermometer in
 // the wrong place.
 //
-// Difference: -10 to 10 C, of which the size counts; 1 C is a good measure. The
-// rule as in [History]. Outside it returns zero Windows and an error that wraps
-// [units.ErrRange].
-func Sensitivity(w Weather, rule Rule, d units.TempDiff) (colder, asRead, warmer Window, err error) {
+// Range: difference -10 to 10 C, of which the size counts; 1 C is a good
+// measure. The rule as in [History].
+func Sensitivity(w Weather, rule Rule, by units.TempDiff) (colder, asRead, warmer Window, err error) {
 	const fn = "season.Sensitivity"
 	if err := rule.check(fn); err != nil {
 		return Window{}, Window{}, Window{}, err
 	}
-	up, err := w.Shift(d.Abs())
+	up, err := w.Shift(by.Abs())
 	if err != nil {
 		return Window{}, Window{}, Window{}, units.Under(fn, err)
 	}
-	down, err := w.Shift(-d.Abs())
+	down, err := w.Shift(-by.Abs())
 	if err != nil {
 		return Window{}, Window{}, Window{}, units.Under(fn, err)
 	}
