@@ -10,38 +10,10 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// openEnd is a number in the unit of a guideline, which may have no end.
-type openEnd float64
-
-const noEnd = `"+Inf"`
-
-func (e openEnd) MarshalJSON() ([]byte, error) {
-	switch x := float64(e); {
-	case math.IsInf(x, 1):
-		return []byte(noEnd), nil
-	case math.IsNaN(x):
-		return []byte("null"), nil
-	default:
-		return json.Marshal(x)
-	}
-}
-
-func (e *openEnd) UnmarshalJSON(b []byte) error {
-	switch string(b) {
-	case noEnd:
-		*e = openEnd(math.Inf(1))
-		return nil
-	case "null":
-		*e = nan[openEnd]()
-		return nil
-	}
-	return json.Unmarshal(b, (*float64)(e))
-}
-
 // stepJSON is a step as JSON holds it.
 type stepJSON struct {
-	From   openEnd `json:"from"`
-	To     openEnd `json:"to"`
+	From   object.Number `json:"from"`
+	To     object.Number `json:"to"`
 	After  bool    `json:"after"`
 	Before bool    `json:"before"`
 	Taps   int     `json:"taps"`
@@ -50,7 +22,7 @@ type stepJSON struct {
 // MarshalJSON gives an object with from, to, after, before and taps. An end that
 // is none is the text "+Inf".
 func (s Step) MarshalJSON() ([]byte, error) {
-	return json.Marshal(stepJSON{openEnd(s.From), openEnd(s.To), s.After, s.Before, s.Taps})
+	return json.Marshal(stepJSON{object.Number(s.From), object.Number(s.To), s.After, s.Before, s.Taps})
 }
 
 // UnmarshalJSON reads what MarshalJSON gives. Missing and unknown fields are

@@ -18,14 +18,13 @@ type Repacking struct {
 //
 // Heated again, syrup darkens and may throw niter: see [Books].
 //
-// Range: both lots with 1 mg to 1e9 kg of sugar in them. Outside the range the
-// answer is the zero Repacking and a [units.RangeError].
+// Range: both lots with 1 mg to 1e9 kg of sugar in them.
 func Repacked(held, packed sugar.Lot) (Repacking, error) {
 	const fn = "yield.Repacked"
-	if err := limit.In(fn, "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
+	if err := limit.InAs(fn, "held", "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
 		return Repacking{}, err
 	}
-	if err := limit.In(fn, "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
+	if err := limit.InAs(fn, "packed", "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
 		return Repacking{}, err
 	}
 	missing := held.Sugar() - packed.Sugar()

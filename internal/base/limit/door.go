@@ -21,6 +21,11 @@ func In(fn, arg string, x, low, high float64, unit, hint string) error {
 	return Within(fn, arg, x, low, high, 1, unit, hint)
 }
 
+// InAs is [In] with the argument in words besides.
+func InAs(fn, arg, what string, x, low, high float64, unit, hint string) error {
+	return WithinAs(fn, arg, what, x, low, high, 1, unit, hint)
+}
+
 // Liters is [Within] for a container, a lot or a tank, told in liters.
 func Liters(fn, arg string, v, low, high units.Volume, hint string) error {
 	return Within(fn, arg, v, low, high, units.Liter, "L", hint)

@@ -72,13 +72,27 @@ func Whole(fn string, b []byte, into any) error {
 	if err := json.Unmarshal(b, &given); err != nil {
 		return &Error{fn, err}
 	}
-	typ := reflect.TypeOf(into).Elem()
+	return missing(fn, reflect.TypeOf(into).Elem(), given, map[string]bool{})
+}
+
+// missing tells the first field of the struct that is not given. What is seen
+// stands before a field of that name in an embedded struct.
+func missing(fn string, typ reflect.Type, given map[string]json.RawMessage, seen map[string]bool) error {
+	var within []reflect.Type
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if f.Anonymous && name == "" {
+			within = append(within, f.Type)
+			continue
+		}
 		if name == "" {
 			name = f.Name
 		}
+		if seen[name] {
+			continue
+		}
+		seen[name] = true
 		found := false
 		for key, raw := range given {
 			if strings.EqualFold(key, name) {
@@ -87,6 +101,11 @@ func Whole(fn string, b []byte, into any) error {
 		}
 		if !found {
 			return &Error{fn, fmt.Errorf("%s: %w", name, ErrMissing)}
+		}
+	}
+	for _, typ := range within {
+		if err := missing(fn, typ, given, seen); err != nil {
+			return err
 		}
 	}
 	return nil

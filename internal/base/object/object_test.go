@@ -1,6 +1,7 @@
 package object_test
 
 import (
+	"encoding/json"
 	"errors"
 	"math"
 	"strings"
@@ -61,5 +62,20 @@ func TestWhole(t *testing.T) {
 		if (err == nil) != ok || !ok && !errors.Is(err, object.ErrMissing) {
 			t.Errorf("%s: %v", text, err)
 		}
+	}
+}
+
+func TestNumber(t *testing.T) {
+	for text, want := range map[string]float64{`1.5`: 1.5, `"+Inf"`: math.Inf(1), `"-Inf"`: math.Inf(-1), `null`: math.NaN()} {
+		var n object.Number
+		err := json.Unmarshal([]byte(text), &n)
+		out, err2 := json.Marshal(n)
+		if err != nil || err2 != nil || string(out) != text || !(float64(n) == want || math.IsNaN(want) && math.IsNaN(float64(n))) {
+			t.Errorf("%s: %v, %s, %v, %v", text, n, out, err, err2)
+		}
+	}
+	n := object.Number(7)
+	if err := json.Unmarshal([]byte(`"7"`), &n); err == nil || n != 7 {
+		t.Errorf("a text: %v, %v", n, err)
 	}
 }

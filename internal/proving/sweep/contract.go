@@ -18,6 +18,7 @@ type hole struct {
 	index int      // in a list, or -1
 	path  []int    // fields, from the argument or the entry inward
 	names []string // by which a range error may call it, the best first
+	whole string   // the type that the fields lead inward from
 }
 
 // contract checks what units.RangeError promises: NaN in one place, with good
@@ -177,6 +178,9 @@ func within(v reflect.Value, at hole, name string, list *[]hole) {
 // is reached by the fields outer.
 func fields(v reflect.Value, at hole, name, outer string, list *[]hole) {
 	typ := v.Type()
+	if outer == "" {
+		at.whole = typeName(typ)
+	}
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		if !f.IsExported() {
@@ -188,6 +192,9 @@ func fields(v reflect.Value, at hole, name, outer string, list *[]hole) {
 		switch {
 		case f.Type == temperature || f.Type.Kind() == reflect.Float64:
 			in.names = []string{typeName(typ) + "." + f.Name, strings.TrimPrefix(path, ".")}
+			if outer != "" {
+				in.names = append(in.names, at.whole+path)
+			}
 			if name != "" { // no receiver
 				in.names = append(in.names, name+path)
 			}
