@@ -31,7 +31,8 @@ func (c Criterion) written() criterionJSON {
 	if c == (Criterion{}) {
 		return criterionJSON{Below: unset, Above: unset}
 	}
-	return criterionJSON{c.name, units.Celsius(c.minTo), units.Celsius(c.maxAbove)}
+	// A published one has its highest limit a bit below a round figure.
+	return criterionJSON{c.name, units.Celsius(c.minTo), units.Celsius(rounded(units.Celsius(c.maxAbove)))}
 }
 
 // MarshalJSON gives an object with name, below and above: what the minimum of a
