@@ -122,6 +122,8 @@ func ExampleNotCoveredError_Text() {
 	var silent *tapping.NotCoveredError
 	if errors.As(err, &silent) {
 		fmt.Println(silent.Text(units.US))
+		out, _ := silent.MarshalJSON()
+		fmt.Println(len(out) > 0, silent.UnmarshalJSON(out), silent.Guideline)
 	}
 	_, err = tapping.NewGuideline(tapping.GuidelineInfo{})
 	var steps *tapping.GuidelineError
@@ -130,5 +132,6 @@ func ExampleNotCoveredError_Text() {
 	}
 	// Output:
 	// guideline UVM-school does not cover a trunk of 9 in: its classes are 10 to 17, 18 to 24 in; measure to its printed digit, or ask another guideline
+	// true <nil> UVM-school
 	// a guideline without an ID: answers name it | tapping.NewGuideline: a guideline without an ID: answers name it
 }

@@ -14,9 +14,9 @@ import (
 type stepJSON struct {
 	From   object.Number `json:"from"`
 	To     object.Number `json:"to"`
-	After  bool    `json:"after"`
-	Before bool    `json:"before"`
-	Taps   int     `json:"taps"`
+	After  bool          `json:"after"`
+	Before bool          `json:"before"`
+	Taps   int           `json:"taps"`
 }
 
 // MarshalJSON gives an object with from, to, after, before and taps. An end that
@@ -99,4 +99,28 @@ func (g *Guideline) UnmarshalJSON(b []byte) error {
 func sameInfo(a, b *GuidelineInfo) bool {
 	return a.ID == b.ID && a.Jurisdiction == b.Jurisdiction && a.Kind == b.Kind && a.Date == b.Date && a.Source == b.Source &&
 		a.Reading == b.Reading && a.Height == b.Height && a.Unit == b.Unit && a.Whole == b.Whole && slices.Equal(a.Steps, b.Steps)
+}
+
+// silenceJSON is the silence of a guideline as JSON holds it.
+type silenceJSON struct {
+	Guideline string       `json:"guideline"`
+	DBH       units.Length `json:"dbh"`
+	Hint      string       `json:"hint"`
+	Text      string       `json:"text"`
+}
+
+// MarshalJSON gives an object with guideline, dbh, hint and text. Text is
+// [NotCoveredError.Text].
+func (e *NotCoveredError) MarshalJSON() ([]byte, error) {
+	return json.Marshal(silenceJSON{e.Guideline, e.DBH, e.Hint, e.Text(units.Both)})
+}
+
+// UnmarshalJSON reads what MarshalJSON gives.
+func (e *NotCoveredError) UnmarshalJSON(b []byte) error {
+	in := silenceJSON{DBH: unset}
+	if err := json.Unmarshal(b, &in); err != nil {
+		return err
+	}
+	*e = NotCoveredError{in.Guideline, in.DBH, in.Hint}
+	return nil
 }

@@ -36,7 +36,7 @@ func swept(t testing.TB) sweep.Package {
 			1, 2024, tapping.DefaultGuideline(), tapping.DefaultDistances(), trunk, hole, reach, dropline, planner, band, place, tapping.Position{At: units.Degree * 200, Height: 3 * units.Foot}, old, []tapping.OldHole{old}, tree,
 			[]tapping.Tree{tree}, tapping.DefaultGuideline().Info(), tapping.Step{From: 10, To: 20, Taps: 1}, tapping.HoleLimits()[0],
 			tapping.Stain{OldHole: old}, tapping.SugarMaple, tapping.Healthy, tapping.NotCompared, tapping.Advice{},
-			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{}, &tapping.GuidelineError{}, tapping.Answer{}, tapping.Guideline{}, tapping.Hole{}, tapping.Reach{}, tapping.Trunk{}, tapping.TappingBand{}, []byte("a"),
+			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{}, &tapping.NotCoveredError{Guideline: "a", DBH: units.Foot, Hint: "so"}, &tapping.GuidelineError{}, tapping.Answer{}, tapping.Guideline{}, tapping.Hole{}, tapping.Reach{}, tapping.Trunk{}, tapping.TappingBand{}, []byte("a"),
 			tapping.Spouts()[0], tapping.LifeFigures()[0], tapping.GuidelineTotal{}, tapping.Plan{}, tapping.StandClass{}, units.Metric,
 			&records.RowError{Err: tapping.ErrNotCovered},
 		},

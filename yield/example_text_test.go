@@ -66,8 +66,14 @@ func ExampleTraceError_Text() {
 	var trace *yield.TraceError
 	if errors.As(err, &trace) {
 		fmt.Println(trace.Text(units.US))
+		out, _ := trace.MarshalJSON()
+		fmt.Println(string(out))
+		fmt.Println(trace.UnmarshalJSON(out), errors.Is(trace, yield.ErrUnknownID))
 	}
-	// Output: "drum 1": no such record: "march 9"
+	// Output:
+	// "drum 1": no such record: "march 9"
+	// {"id":"drum 1","ref":"march 9","reason":"no such record","text":"\"drum 1\": no such record: \"march 9\"","func":"yield.NewBooks"}
+	// <nil> true
 }
 
 // The names of enumerations are read in any case, and a slip is told with the
@@ -94,4 +100,15 @@ func ExampleRule_UnmarshalText() {
 	// Vermont
 	// own past seasons
 	// "Vermnot": not one of the names: did you mean "Vermont"? Use one of: Maine, Michigan, New Hampshire, New York, Pennsylvania, Vermont, Wisconsin, United States
+}
+
+// A forecast prints the digits that its range leaves: 11.5 to 34.6 US gal for 100
+// taps by gravity.
+func ExampleForecast_Text() {
+	f, err := yield.ForecastFromGravity(100, 2, 66)
+	fmt.Println(f.Text(units.US), err)
+	fmt.Println(f.String() == f.Text(units.Both))
+	// Output:
+	// 12 US gal to 35 US gal, 23 US gal in the middle, by gravity figures, from memory of extension leaflets <nil>
+	// true
 }

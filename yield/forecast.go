@@ -71,6 +71,26 @@ type Forecast struct {
 	Seasons           int // how many seasons it rests on; 0 for gravity figures
 }
 
+// String prints the forecast for a person, "12 US gal to 35 US gal, 23 US gal in
+// the middle, by own past seasons".
+func (f Forecast) String() string { return f.Text(units.Both) }
+
+// Text prints the forecast in one system of units, or both, with the two digits
+// that its range leaves.
+func (f Forecast) Text(in units.System) string {
+	if f.Basis == noBasis {
+		return f.Basis.Warning()
+	}
+	span := func(in units.System) string {
+		return f.Low.TextIn(in, 2) + " to " + f.High.TextIn(in, 2) + ", " + f.Middle.TextIn(in, 2) + " in the middle"
+	}
+	s := span(in)
+	if in == units.Both {
+		s = span(units.US) + " (" + span(units.Metric) + ")"
+	}
+	return s + ", by " + f.Basis.String()
+}
+
 // A PastSeason is what a sugarhouse made in a year.
 type PastSeason struct {
 	Year  int

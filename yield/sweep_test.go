@@ -51,7 +51,7 @@ func swept(t testing.TB) sweep.Package {
 			2 * units.Kilogram, 300 * units.Gram, 30 * units.Liter, units.USGallon, units.Percents(1), units.Percents(10), units.Density(2), time.Hour,
 			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, season, books, boils, lots, packings, boils[0], lots[0],
 			packings[0], measured, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont, yield.Jones1946, yield.OwnSeasons,
-			&yield.TraceError{}, yield.Tank{}, yield.Account{Ratio: math.NaN(), Exact: math.NaN()}, yield.Forecast{}, yield.Repacking{}, yield.Trace{},
+			&yield.TraceError{}, &yield.TraceError{ID: "a", Ref: "b", Err: yield.ErrCircular}, yield.Tank{}, yield.Account{Ratio: math.NaN(), Exact: math.NaN()}, yield.Forecast{}, yield.Repacking{}, yield.Trace{},
 			yield.Origin{}, yield.Part{}, yield.DipstickMark{}, []yield.PastSeason{{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}}, []byte("a"), units.Metric, []yield.DipstickMark{{}}, 43.0,
 		},
 		Except: map[string]string{

@@ -62,7 +62,7 @@ func swept(t testing.TB) sweep.Package {
 			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, hours, season, offer, exact, delivery, books, boils, lots,
 			packings, boils[0], lots[0], packings[0], measured, money.Jars{Label: 250 * units.Milliliter, Count: 7},
 			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont,
-			yield.Jones1946, yield.OwnSeasons, &money.DecimalError{}, &yield.TraceError{}, money.Basket{}, money.Line{}, money.Payment{}, money.Portion{}, money.Price{}, money.Statement{}, []byte("a"),
+			yield.Jones1946, yield.OwnSeasons, &money.DecimalError{}, &money.DecimalError{Arg: "whole", Value: "-1", Reason: "so"}, &yield.TraceError{}, money.Basket{}, money.Line{}, money.Payment{}, money.Portion{}, money.Price{}, money.Statement{}, []byte("a"),
 			[]money.Jars{{Label: 250 * units.Milliliter, Count: 7}}, []money.Delivery{delivery}, []money.Contribution{hours}, []money.Cost{{Item: "wood", Amount: decimal.New(100, 0)}},
 		},
 		Except: map[string]string{

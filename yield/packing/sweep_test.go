@@ -85,4 +85,6 @@ func swept(t testing.TB) sweep.Package {
 
 func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
 
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }
+
 func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

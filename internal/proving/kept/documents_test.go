@@ -12,6 +12,7 @@ import (
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
+	"example.org/sapreckoner/yield/money"
 	"example.org/sapreckoner/yield/packing"
 )
 
@@ -90,6 +91,8 @@ var documents = []document{
 	}))),
 	keep("published", tapping.DefaultGuideline()),
 
+	keep("", tapping.NotCoveredError{Guideline: "house", DBH: 0.25 * units.Meter, Hint: "ask another"}),
+
 	// tapping/season
 	keep("", season.SingleSine),
 	keep("", season.South),
@@ -115,6 +118,7 @@ var documents = []document{
 	keep("", yield.OwnSeasons),
 	keep("", yield.Vermont),
 	keep("", yield.Revised66Less),
+	keep("", yield.TraceError{Func: "yield.NewBooks", ID: "drum 1", Ref: "march 9", Err: yield.ErrUnknownID}),
 	keep("rectangular", made(yield.RectangularTank(1.5*units.Meter, 0.75*units.Meter, 0.5*units.Meter))),
 	keep("upright cylinder", made(yield.UprightCylinder(0.75*units.Meter, 1.5*units.Meter))),
 	keep("lying cylinder", made(yield.LyingCylinder(0.75*units.Meter, 1.5*units.Meter))),
@@ -127,7 +131,8 @@ var documents = []document{
 	}),
 	keep("not counted", yield.Account{Ratio: nan, Exact: nan, SapPerTap: units.Volume(nan), SyrupBrix: units.Brix(nan)}),
 
-	// yield/packing, yield/lookagain
+	// yield/packing, yield/money, yield/lookagain
+	keep("", money.DecimalError{Func: "money.Divide", Arg: "among[0].Weight", What: "entry 1: weight", Value: "-1", Reason: "what one brings is not negative"}),
 	keep("", packing.RightToFill),
 	keep("", lookagain.OutOfSeason),
 	keep("", lookagain.Syrup),
