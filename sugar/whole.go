@@ -2,8 +2,8 @@ package sugar
 
 import "example.org/sapreckoner/internal/base/object"
 
-// UnmarshalJSON reads an object with Concentrate and Removed. Missing and unknown
-// fields are refused; the separation is then left alone.
+// UnmarshalJSON reads an object with Concentrate and Removed. It refuses
+// missing and unknown fields; the separation is then left alone.
 func (s *Separation) UnmarshalJSON(b []byte) error {
 	type fields Separation
 	var in fields
@@ -14,8 +14,8 @@ func (s *Separation) UnmarshalJSON(b []byte) error {
 	return nil
 }
 
-// UnmarshalJSON reads an object with Added and Result. Missing and unknown fields
-// are refused; the addition is then left alone.
+// UnmarshalJSON reads an object with Added and Result. It refuses missing and
+// unknown fields; the addition is then left alone.
 func (a *Addition) UnmarshalJSON(b []byte) error {
 	type fields Addition
 	var in fields
@@ -26,8 +26,8 @@ func (a *Addition) UnmarshalJSON(b []byte) error {
 	return nil
 }
 
-// UnmarshalJSON reads an object with Volume and Transmission. Missing and unknown
-// fields are refused; the value is then left alone.
+// UnmarshalJSON reads an object with Volume and Transmission. It refuses
+// missing and unknown fields; the value is then left alone.
 func (t *Tinted) UnmarshalJSON(b []byte) error {
 	type fields Tinted
 	var in fields

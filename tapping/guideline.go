@@ -168,8 +168,7 @@ func (g Guideline) Info() GuidelineInfo {
 // Range: DBH 0 to 5 m. The comparison is exact: the diameter is taken in the
 // unit of the printed rule and rounded to 1e-6 of it, so that 12 in is on the
 // boundary of 12 in. Where the rule prints whole units the diameter is rounded
-// down. A diameter of which the guideline says nothing gives 0 and a
-// [*NotCoveredError].
+// down. Where the guideline is silent it returns 0 and a [*NotCoveredError].
 //
 // Check value: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in
 // two.

@@ -25,9 +25,9 @@ func (s Step) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stepJSON{object.Number(s.From), object.Number(s.To), s.After, s.Before, s.Taps})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. Missing and unknown fields are
-// refused, and so is what is not a number; the step is then left alone. What the
-// numbers may be, [NewGuideline] checks.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses missing and unknown
+// fields, and what is not a number; the step is then left alone. [NewGuideline]
+// checks the numbers.
 func (s *Step) UnmarshalJSON(b []byte) error {
 	const fn = "tapping.Step.UnmarshalJSON"
 	var in stepJSON
@@ -68,9 +68,9 @@ func (g Guideline) MarshalJSON() ([]byte, error) {
 	return json.Marshal(out)
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewGuideline] refuses is
-// refused, and so are missing and unknown fields; the guideline is then left
-// alone. One that is published here comes back as itself.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [NewGuideline]
+// refuses, and missing and unknown fields; the guideline is then left alone.
+// One that is published here comes back as itself.
 func (g *Guideline) UnmarshalJSON(b []byte) error {
 	const fn = "tapping.Guideline.UnmarshalJSON"
 	in := guidelineJSON{Height: unset, Unit: unset}

@@ -116,6 +116,6 @@ func TooColdToDrill(t units.Temperature) bool { return !(t.Celsius() >= coldestD
 // told of vacuum. Warm days shorten it. A season lasts 5 to 8 weeks in Vermont
 // (University of Vermont Extension, Beginning Sugarmaking), so a hole drilled
 // for the first thaw may be dry in the best weeks: see
-// [example.org/sapreckoner/tapping/season.TapTiming]. It is never drilled anew
-// or deeper in the same season.
+// [example.org/sapreckoner/tapping/season.TapTiming]. Never drill it again or
+// deeper in the same season.
 func HoleLife() (low, high time.Duration) { return 3 * week, 6 * week }

@@ -38,8 +38,8 @@ func (h Hole) Text(in units.System) string {
 // MarshalJSON gives an object with bit, depth and bark.
 func (h Hole) MarshalJSON() ([]byte, error) { return json.Marshal(holeJSON{h.bit, h.depth, h.bark}) }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewHole] refuses is refused,
-// and so are missing and unknown fields; the hole is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [NewHole]
+// refuses, and missing and unknown fields; the hole is then left alone.
 func (h *Hole) UnmarshalJSON(b []byte) error {
 	const fn = "tapping.Hole.UnmarshalJSON"
 	in := holeJSON{unset, unset, unset}
@@ -87,8 +87,8 @@ func (b TappingBand) MarshalJSON() ([]byte, error) {
 	return json.Marshal(bandJSON{b.diameter, b.height, b.hole, b.taps})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewTappingBand] refuses is
-// refused, and so are missing and unknown fields; the band is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [NewTappingBand]
+// refuses, and missing and unknown fields; the band is then left alone.
 func (b *TappingBand) UnmarshalJSON(text []byte) error {
 	const fn = "tapping.TappingBand.UnmarshalJSON"
 	in := bandJSON{Diameter: unset, Height: unset}

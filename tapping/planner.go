@@ -187,11 +187,10 @@ func (p Planner) forbidden(old spot, year int, t, girth float64) (s interval, ok
 
 // Next returns where to drill the given number of holes this year. The first
 // goes on from last year's hole by the pattern, a step over and up or down by
-// turns; where the pattern is blocked, the place is looked for all round.
-// Without a record the holes stand evenly round the trunk. The holes of a year
-// are spread: where those of the pattern stand closer together, round the trunk
-// and from the open holes of the record, than 0.8 of the best that the distances
-// allow, the best is taken.
+// turns; where the pattern is blocked, it looks all round. Without a record the
+// holes stand evenly round the trunk. It spreads the holes of a year: it takes
+// the best spread that the distances allow where the pattern keeps less than
+// 0.8 of that, round the trunk and from the open holes of the record.
 //
 // Range: taps 1 to 10; count them with a [Guideline] first; year -10000 to
 // 10000. Record as in [Planner.Check]. Where there is no room for all, it

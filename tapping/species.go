@@ -36,7 +36,7 @@ var otherTrees = []string{
 
 // SpeciesNamed reads the name of a tree: a species of this package, the trade's
 // or the Latin name of one, such as hard maple or Acer rubrum, or another tree
-// such as oak or white ash, which is [OtherTree]. Nothing is a maple.
+// such as oak or white ash, which is [OtherTree]. An empty text is a maple.
 //
 // A name that is none of these is a [*units.ParseError] that tells the nearest.
 func SpeciesNamed(text string) (Species, error) { return speciesNamed("tapping.SpeciesNamed", text) }

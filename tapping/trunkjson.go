@@ -33,8 +33,8 @@ func (t Trunk) MarshalJSON() ([]byte, error) {
 	return json.Marshal(trunkJSON{t.dbh, t.species, t.vigor})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewTrunk] refuses is refused,
-// and so are missing and unknown fields; the trunk is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [NewTrunk]
+// refuses, and missing and unknown fields; the trunk is then left alone.
 func (t *Trunk) UnmarshalJSON(b []byte) error {
 	const fn = "tapping.Trunk.UnmarshalJSON"
 	in := trunkJSON{DBH: unset}
@@ -82,9 +82,9 @@ func (r Reach) MarshalJSON() ([]byte, error) {
 	return json.Marshal(reachJSON{Low: &r.low, High: &r.high})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [ReachByHand] and
-// [ReachByDropline] refuse is refused, and so are missing and unknown fields, and
-// those of both; the reach is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [ReachByHand] and
+// [ReachByDropline] refuse, missing and unknown fields, and the fields of both
+// together; the reach is then left alone.
 func (r *Reach) UnmarshalJSON(b []byte) error {
 	const fn = "tapping.Reach.UnmarshalJSON"
 	var in reachJSON

@@ -231,7 +231,7 @@ func counted(n int) float64 {
 //
 //	(sap + held before - held after - chased) (1 - loss) / (rho(B) B)
 //
-// Syrup already drawn off is not looked at.
+// It does not look at syrup already drawn off.
 //
 // Range: as in [Season.Account], loss from 0 to 100 percent, syrup from 60 to
 // 85 Brix, and no more held than came in. Check value: 25 US gal at 15 Brix are

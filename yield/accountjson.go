@@ -23,8 +23,8 @@ func (a Account) MarshalJSON() ([]byte, error) {
 	return json.Marshal(accountJSON{accountFields(a), object.Number(a.Ratio), object.Number(a.Exact)})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. Missing and unknown fields are
-// refused; the account is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses missing and unknown
+// fields; the account is then left alone.
 func (a *Account) UnmarshalJSON(b []byte) error {
 	var in accountJSON
 	if err := object.Whole("yield.Account.UnmarshalJSON", b, &in); err != nil {
@@ -36,8 +36,8 @@ func (a *Account) UnmarshalJSON(b []byte) error {
 	return nil
 }
 
-// String tells the loss with the digits that its limits leave, "lost 12 +/- 30 lb
-// of 600 lb of sugar".
+// String tells the loss with the digits that its limits leave, "lost 28 +/- 12
+// lb of 168 +/- 12 lb of sugar".
 func (a Account) String() string { return a.Text(units.US) }
 
 // Text tells the loss in pounds, kilograms or both.

@@ -16,7 +16,7 @@ type Repacking struct {
 // packed: sugar that is missing stuck to drum, pump and filter, and the rest of
 // the difference is water.
 //
-// Heated again, syrup darkens and may throw niter: see [Books].
+// Syrup heated again darkens and may throw niter: see [Books].
 //
 // Range: both lots with 1 mg to 1e9 kg of sugar in them.
 func Repacked(held, packed sugar.Lot) (Repacking, error) {

@@ -88,9 +88,9 @@ type tankJSON struct {
 	Bottom   *units.Length `json:"bottom"`
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What the constructor of the shape
-// refuses is refused, and so are missing and unknown fields, and sides that the
-// shape does not have; the tank is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what the constructor
+// of the shape refuses, missing and unknown fields, and sides that the shape
+// does not have; the tank is then left alone.
 func (t *Tank) UnmarshalJSON(b []byte) error {
 	const fn = "yield.Tank.UnmarshalJSON"
 	var in tankJSON

@@ -35,8 +35,8 @@ func rounded(t units.Temperature) float64 { return math.Round(t.Celsius()*roundT
 // NewCriterion returns a criterion of your own: the day's minimum is below the
 // first temperature and its maximum above the second.
 //
-// Range: both -95 to 60 C. It needs a name. Without one the error
-// is a [*CriterionError].
+// Range: both -95 to 60 C. It needs a name, else the error is a
+// [*CriterionError].
 func NewCriterion(name string, below, above units.Temperature) (Criterion, error) {
 	const fn = "season.NewCriterion"
 	if name == "" {

@@ -107,10 +107,10 @@ func (r DegreeDayRule) Upper() units.Temperature { return units.Celsius(r.upper)
 //
 // Formulas, T the mean and W half the range of the day, b the base: the daily
 // mean T - b; the sine wave ((T-b)(pi/2-q) + W cos q)/pi with q = asin((b-T)/W)
-// where b lies between low and high (Baskerville and Emin 1969). What the same
-// formula gives over the upper limit is taken off; the mean is made of
-// temperatures no higher than it. Check value: 60 and 40 F over 50 F make 3.183
-// Fahrenheit degree-days by the sine, none by the mean.
+// where b lies between low and high (Baskerville and Emin 1969). The same
+// formula over the upper limit is taken off; the mean takes temperatures no
+// higher than that. Check value: 60 and 40 F over 50 F make 3.183 Fahrenheit
+// degree-days by the sine, none by the mean.
 func (r DegreeDayRule) Day(d Day) DegreeDays {
 	low, high := d.Min.Celsius(), d.Max.Celsius()
 	return r.of(low, high, low)
@@ -176,11 +176,11 @@ var bloomRule = DegreeDayRule{ModifiedSine, units.Fahrenheit(50).Celsius(), unit
 func BloomRule() DegreeDayRule { return bloomRule }
 
 // SilverMapleBloom returns the degree-days by [BloomRule] since 1 January at
-// which silver maple, among the first of the maples, opens its first flowers and
-// stands in full bloom: 34 and 42 Fahrenheit degree-days (Ohio State
+// which silver maple, among the first of the maples, opens its first flowers
+// and stands in full bloom: 34 and 42 Fahrenheit degree-days (Ohio State
 // University Phenology Calendar). Sap of a tree in bud gives syrup of an off
 // flavor. No source ties that flavor to a number: take it as a warning and no
-// date. By the daily mean the same weather gives far fewer.
+// date. The daily mean gives far fewer for the same weather.
 func SilverMapleBloom() (first, full DegreeDays) {
 	return FahrenheitDegreeDays(34), FahrenheitDegreeDays(42)
 }

@@ -21,7 +21,7 @@ func figure[T ~float64](low, high T, source string) Figure[T] {
 	return Figure[T]{units.Span[T]{Low: low, Middle: low + (high-low)/2, High: high}, source}
 }
 
-// Times returns n times as much: of all taps where f is one tap's.
+// Times returns n times as much: the sap of n taps where f is that of one.
 func (f Figure[T]) Times(n float64) Figure[T] {
 	return figure(f.Low*T(n), f.High*T(n), f.Source)
 }
@@ -68,8 +68,8 @@ const (
 // it passes through +151 % at 16.5 inHg, the most that Cornell measured at 16
 // to 17 inHg (+110 to +151 %, Maple Tubing and Taphole Sanitation Research,
 // 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
-// Research Note NE-216); how much vacuum is not known here. Check value: 16.5
-// inHg gives 82.5 to 151 %.
+// Research Note NE-216); its vacuum is not known here. Check value: 16.5 inHg
+// gives 82.5 to 151 %.
 func VacuumGain(vacuum units.Pressure) (Figure[units.Share], error) {
 	if err := checkVacuum("season.VacuumGain", vacuum); err != nil {
 		return Figure[units.Share]{Span: limit.NoSpan[units.Share]()}, err
@@ -155,10 +155,10 @@ func NewSapModel(m Method, flowDays float64) (SapModel, error) {
 
 // Season returns the sap of one tap in a season.
 //
-// By gravity 5 to 15 US gal, from memory of extension leaflets; with vacuum
-// that much more as [VacuumGain] tells. Trees of southern Vermont gave 15.6
-// and 22.1 US gal a tap in 2018 and 2019 (Northern Woodlands, A Tale of Two
-// Seasons); how they were collected is not told there.
+// By gravity it is 5 to 15 US gal, from memory of extension leaflets; vacuum
+// adds [VacuumGain]. Trees of southern Vermont gave 15.6 and 22.1 US gal a tap
+// in 2018 and 2019 (Northern Woodlands, A Tale of Two Seasons); the source does
+// not say how they were collected.
 func (s SapModel) Season() Figure[units.Volume] {
 	if s.flowDays == 0 {
 		return Figure[units.Volume]{}

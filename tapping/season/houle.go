@@ -25,10 +25,10 @@ var houleBase = units.Celsius(5)
 // 5 C cumulated since 1 January. A week counts as producing where it is above
 // [HouleThreshold].
 //
-// Where the paper begins to count was not seen; 1 January is how it is read
-// here. The curve in events is highest at 25.8: past it every further event
-// would lower the probability. Such counts lie outside of what the equation
-// was made for, and what it gives there says nothing.
+// The paper's first day of counting was not seen; here it is 1 January. The
+// curve in events is highest at 25.8: past it every further event would lower
+// the probability. Such counts lie outside of what the equation was made for,
+// and what it gives there says nothing.
 //
 // Range: events 0 to 366; degree-days 0 to 10000 C. Skill as published: 83 %
 // of the producing weeks and 95 % of the others, 11 regions of Quebec,
@@ -65,8 +65,8 @@ type Week struct {
 
 // ProducingWeeks runs [HouleProbability] through the season of the given year,
 // week by week while there is weather. The count starts where the season does
-// (see [Hemisphere]); where it starts in the paper was not seen. Weeks of more
-// than 25 events lie outside of what the equation was made for, see
+// (see [Hemisphere]); the start in the paper was not seen. Weeks of more than
+// 25 events lie outside of what the equation was made for, see
 // [HouleProbability].
 func ProducingWeeks(w Weather, year int, h Hemisphere) []Week {
 	first, last := h.season(year)

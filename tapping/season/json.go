@@ -40,8 +40,8 @@ func (c Criterion) written() criterionJSON {
 func (c Criterion) MarshalJSON() ([]byte, error) { return json.Marshal(c.written()) }
 
 // UnmarshalJSON reads what MarshalJSON gives. One that is published here comes
-// back as itself, with its other limits. What [NewCriterion] refuses is refused,
-// and so are missing and unknown fields; the criterion is then left alone.
+// back as itself, with its other limits. It refuses what [NewCriterion]
+// refuses, and missing and unknown fields; the criterion is then left alone.
 func (c *Criterion) UnmarshalJSON(b []byte) error {
 	const fn = "season.Criterion.UnmarshalJSON"
 	in := criterionJSON{Below: unset, Above: unset}
@@ -119,8 +119,9 @@ func (r DegreeDayRule) MarshalJSON() ([]byte, error) {
 	return json.Marshal(ruleJSON{r.method, r.Base(), upperJSON(r.upper)})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewDegreeDayRule] refuses is
-// refused, and so are missing and unknown fields; the rule is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what
+// [NewDegreeDayRule] refuses, and missing and unknown fields; the rule is then
+// left alone.
 func (r *DegreeDayRule) UnmarshalJSON(b []byte) error {
 	const fn = "season.DegreeDayRule.UnmarshalJSON"
 	in := ruleJSON{Base: unset}
@@ -155,8 +156,8 @@ func (m Method) Text(in units.System) string {
 // MarshalJSON gives an object with vacuum, which is nothing for gravity.
 func (m Method) MarshalJSON() ([]byte, error) { return json.Marshal(methodJSON{m.vacuum}) }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [WithVacuum] refuses is
-// refused, and so are missing and unknown fields; the method is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [WithVacuum]
+// refuses, and missing and unknown fields; the method is then left alone.
 func (m *Method) UnmarshalJSON(b []byte) error {
 	const fn = "season.Method.UnmarshalJSON"
 	in := methodJSON{nan[units.Pressure]()}

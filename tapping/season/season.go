@@ -83,8 +83,7 @@ type Season struct {
 // Seasons returns every season that the weather has a day of, in order. Warmth
 // is summed over a base of 5 C.
 //
-// A rule without a criterion, or with RunDays outside 0 to 7, gives nil and an
-// error that wraps [units.ErrRange].
+// Range: a criterion, and RunDays 0 to 7.
 func Seasons(w Weather, rule Rule) ([]Season, error) {
 	if err := rule.check("season.Seasons"); err != nil {
 		return nil, err

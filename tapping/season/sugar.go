@@ -86,10 +86,9 @@ func (e *NoFigureError) Unwrap() error { return tapping.ErrNotCovered }
 // of southern Vermont took 63 US gal of sap for one of syrup in 2018 and 50 in
 // 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
 //
-// A species that nobody published a figure of here gives a span of NaN and
-// [tapping.ErrNotCovered], an unknown part of the season a [*units.RangeError];
-// where a mean alone was published, low and high are that mean. Check value:
-// sugar maple, 1.5 to 3 Brix.
+// A species without a published figure gives a span of NaN and a
+// [*NoFigureError]. Where only a mean was published, low and high are that
+// mean. Check value: sugar maple, 1.5 to 3 Brix.
 func SapSugar(s tapping.Species, part Part) (Figure[units.Brix], error) {
 	const fn = "season.SapSugar"
 	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}

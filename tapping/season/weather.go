@@ -74,7 +74,7 @@ func (w Weather) Gaps() []Gap { return slices.Clone(w.gaps) }
 // Len returns the number of days.
 func (w Weather) Len() int { return len(w.days) }
 
-// Shift returns the same days, all so much warmer.
+// Shift returns the same days, warmer by that much.
 //
 // Range: difference -10 to 10 C.
 func (w Weather) Shift(by units.TempDiff) (Weather, error) {

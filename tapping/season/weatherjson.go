@@ -63,9 +63,9 @@ func (w Weather) MarshalJSON() ([]byte, error) {
 	return json.Marshal(out)
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. What [NewWeather] refuses is
-// refused, and so are missing and unknown fields; the weather is then left alone.
-// A gap that is not told is found between the days.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses what [NewWeather]
+// refuses, and missing and unknown fields; the weather is then left alone. A
+// gap that is not told is found between the days.
 func (w *Weather) UnmarshalJSON(text []byte) error {
 	const fn = "season.Weather.UnmarshalJSON"
 	var in weatherJSON

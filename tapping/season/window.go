@@ -84,10 +84,10 @@ const missingAllowed = 0.1
 // History returns when the runs began and ended in the seasons of a station's
 // weather, and the median number of running days. Seasons with more than a
 // tenth of their days missing are left out and named. Taps that are in before
-// First.Lower miss no first run in three years of four, but a hole dries: when
-// to drill, [TapTiming] tells.
+// First.Lower miss no first run in three years of four, but a hole dries:
+// [TapTiming] says when to drill.
 //
-// A rule that [Seasons] refuses gives the zero Window and the same error.
+// It refuses a rule that [Seasons] refuses.
 func History(w Weather, rule Rule) (Window, error) {
 	if err := rule.check("season.History"); err != nil {
 		return Window{}, err

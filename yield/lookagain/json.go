@@ -21,8 +21,8 @@ func (r Row) MarshalJSON() ([]byte, error) {
 	return json.Marshal(rowJSON{rowFields(r), object.Number(r.Strength), object.Number(r.Volume), object.Number(r.Price)})
 }
 
-// UnmarshalJSON reads what MarshalJSON gives. Missing and unknown fields are
-// refused; the row is then left alone.
+// UnmarshalJSON reads what MarshalJSON gives. It refuses missing and unknown
+// fields; the row is then left alone.
 func (r *Row) UnmarshalJSON(b []byte) error {
 	var in rowJSON
 	if err := object.Whole("lookagain.Row.UnmarshalJSON", b, &in); err != nil {

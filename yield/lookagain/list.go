@@ -115,8 +115,8 @@ func (l *Liquid) UnmarshalText(text []byte) error { return liquids.Unmarshal(l, 
 // A List holds rows. The zero List is empty and takes any number; it is not for
 // concurrent use.
 type List struct {
-	// Most bounds how many rows are kept, zero for no bound. Of what is passed over
-	// [List.Skipped] tells.
+	// Most bounds how many rows are kept, zero for no bound. [List.Skipped]
+	// tells how many are passed over.
 	Most int
 	// Of says which liquid has the strengths, sap if nothing is said.
 	Of Liquid

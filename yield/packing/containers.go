@@ -50,8 +50,8 @@ type Filling struct {
 // Fill returns how to fill the container with syrup of that Brix at that temperature
 // so that it holds its label and the given margin above it at 68 F.
 //
-// What the law allows a single jar to fall short is not known here; the margin
-// is what the filler's own scatter needs (see [CheckNet]).
+// The law's allowance for a single jar is not known here; the margin is what
+// the filler's own scatter needs (see [CheckNet]).
 //
 // Range: label from 1 mL to 250 L, margin from 0 to 10 percent, 0 to 85 Brix, 0
 // to 110 C, and a brim, if given, above the hot syrup. Uncertainty: that of

@@ -29,8 +29,9 @@ const (
 // Range: syrup to 1e6 m3, perFilter from 0.1 to 1000 US gal; [GravityFilter] is
 // the published figure, and what was measured in one's own house is better.
 //
-// What is caught is niter, calcium salts of malic acid and other minerals (source
-// as for [GravityFilter]). Check value: 7 US gal at 3 to a filter take 3.
+// The filter catches niter, calcium salts of malic acid and other minerals
+// (source as for [GravityFilter]). Check value: 7 US gal at 3 to a filter take
+// 3.
 //
 // Caution: syrup is filtered hot, scalds and sticks.
 func FiltersFor(syrup, perFilter units.Volume) (int, error) {
@@ -50,8 +51,7 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 //
 // Range: measured from 0 to 1000 hours, temperatures and Brix as for the
 // viscosity. Uncertainty: that of the viscosity, some percent; it does not know
-// how the filter clogs. What would take more than a million
-// hours is refused.
+// how the filter clogs. It refuses what would take more than a million hours.
 //
 // Check value: 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C (computed), so that
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.
@@ -76,8 +76,7 @@ func FilterTime(measured time.Duration, brix units.Brix, at, now units.Temperatu
 }
 
 // FilterAid returns the filter aid for a volume of syrup at a dose, mass per
-// volume. No public source was found for the dose: it is the press maker's or
-// one's own.
+// volume. The dose has no public source: it is the press maker's or one's own.
 //
 // Range: syrup to 1e6 m3, dose from 0 to 200 kg/m3 (1.7 lb per US gal).
 //

@@ -150,9 +150,9 @@ func (c Container) AfterFilling(brix units.Brix, fillAt, wall units.Temperature)
 // temperature of wall so that both meet at capAt: the inverse of
 // [Container.AfterFilling], with the same range and uncertainty.
 //
-// It is physics and no advice: above [PourMost] no source read fills syrup. Warm
-// the empties instead ([Container.WarmTo]). Check value: 187 F for 162 F in the
-// little bottle of [Container.AfterFilling] (computed).
+// It is physics and no advice: no source read fills syrup above [PourMost].
+// Warm the empties instead ([Container.WarmTo]). Check value: 187 F for 162 F
+// in the little bottle of [Container.AfterFilling] (computed).
 func (c Container) FillAt(brix units.Brix, capAt, wall units.Temperature) (units.Temperature, error) {
 	const fn = "packing.Container.FillAt"
 	syrup, container, err := c.heatCapacity(fn, brix)
@@ -174,9 +174,10 @@ func (c Container) FillAt(brix units.Brix, capAt, wall units.Temperature) (units
 	return t, limit.InAs(fn, "answer", "temperature of the syrup", t.Celsius(), 0, maxPackC, "C", "warm the container: syrup does not get so hot")
 }
 
-// WarmTo returns how warm an empty container must be, so that syrup of that Brix
-// poured into it at fillAt stands at capAt once the container has warmed: what
-// [Container.AfterFilling] takes for wall. At 0 C, any empties will do.
+// WarmTo returns how warm an empty container must be, so that syrup of that
+// Brix poured into it at fillAt stands at capAt once the container has warmed:
+// what [Container.AfterFilling] takes for wall. An answer of 0 C means that any
+// empties will do.
 //
 // Range: that of [Container.AfterFilling], with capAt no higher than fillAt.
 // Uncertainty: 5 percent of how far fillAt lies above the answer. Check value:

@@ -25,9 +25,9 @@ type NetCheck struct {
 // fall below it, and no more than allowedShort of the sample may fall short of it
 // by more than allowance.
 //
-// Weights are net, of the syrup alone on a scale in air. How large the sample
-// is, what a single container may lack and how many may lack it is law and
-// differs by country and size: the inspector's table gives allowance and
+// Weights are net, of the syrup alone on a scale in air. The size of the
+// sample, what a single container may lack and how many may lack it are law and
+// differ by country and size: the inspector's table gives allowance and
 // allowedShort.
 //
 // Range: label from 1 mL to 250 L, 0 to 85 Brix, allowance from 0 to the label,

@@ -44,7 +44,7 @@ type Stores struct {
 // passes 0.1 to 1000 US gal, a tap gives 0.1 to 20 US gal on a day, sap is held
 // 1 hour to 30 days, spares are 0 to 100 percent.
 //
-// Sap that waits spoils: keep it near freezing. The figures for wood are from
+// Sap that waits spoils: keep it near freezing. Figures for wood are from
 // memory and computed from an efficiency of 15 to 40 percent and of 65; 22 US
 // gal per cord of dry wood on a standard rig is read (Ohio State University
 // Extension).
