@@ -64,7 +64,7 @@ func (r Rule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
 		return &CriterionError{fn, "no criterion is set: take the sap-flow day to start with"}
 	}
-	if err := limit.Count(fn, "Rule.Hemisphere", int(r.Hemisphere), 0, int(South), "north or south"); err != nil {
+	if err := limit.InAs(fn, "Rule.Hemisphere", "hemisphere", float64(r.Hemisphere), 0, float64(South), "", "north or south"); err != nil {
 		return err
 	}
 	return limit.WithinAs(fn, "Rule.RunDays", "run days", float64(r.RunDays), 0, 7, 1, "", "a single warm day of January is no run; 3 days in a week are one")

@@ -45,8 +45,12 @@ func InItem(fn, list string, i int, field, what string, x, low, high float64, un
 func Entry(i int, what string) string { return "entry " + strconv.Itoa(i+1) + ": " + what }
 
 // Item names an entry of a list: Item("among", 3, "Weight") is "among[3].Weight".
+// If i is negative it is one thing and no list: "among.Weight".
 func Item(list string, i int, field string) string {
-	s := list + "[" + strconv.Itoa(i) + "]"
+	s := list
+	if i >= 0 {
+		s += "[" + strconv.Itoa(i) + "]"
+	}
 	if field != "" {
 		s += "." + field
 	}

@@ -4,6 +4,10 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping"
@@ -74,6 +78,19 @@ var documents = []document{
 	keep("", sugar.CrystalsPossible),
 	keep("", sugar.Absorbance(0.375)),
 	keep("", sugar.Glucose(0.5)),
+
+	// boil
+	keep("", boil.FluePan),
+	keep("", boil.RareWeather),
+	keep("", finish.Spike),
+	keep("", fuel.Gross),
+	keep("none", fuel.Basis(0)),
+	keep("", fuel.LooseShort),
+	keep("", fuel.WetMoisture(20.25)),
+	keep("", fuel.DryMoisture(25.5)),
+	keep("", pan.PailFeed),
+	keep("", pan.EventDrawOpens),
+	keep("", pan.GrowthBetween),
 
 	// tapping
 	keep("", tapping.SugarMaple),
@@ -154,7 +171,7 @@ func made[T any](v T, err error) T {
 // refusals lists the types that have MarshalJSON or MarshalText to say that they
 // do not encode.
 var refusals = map[string]bool{
-	"units.Setting": true, "units/records.Reader": true, "units/records.Col": true, "tapping.Planner": true,
+	"units.Setting": true, "units/records.Reader": true, "units/records.Col": true, "boil/pan.Moment": true, "tapping.Planner": true,
 	"tapping/season.SapModel": true, "tapping/season.TapTiming": true, "yield.Books": true, "yield/lookagain.List": true,
 }
 
