@@ -38,6 +38,12 @@ func SugarWater() []check.Claim {
 				p, err := sugar.OsmoticPressure(units.Brix(100*grams/(1000+grams)), units.Celsius(20))
 				return p.In(units.Atmosphere), err
 			}},
+		{Table: "isopiestic-sucrose", Column: "osmotic_coefficient", Func: "sugar.WaterActivity",
+			Got: func(r check.Row) (float64, error) {
+				grams := 342.3 * r.Float("molality")
+				a, err := sugar.WaterActivity(units.Brix(100*grams/(1000+grams)), units.Celsius(25))
+				return -math.Log(a) / (r.Float("molality") * 18.015268e-3), err
+			}},
 		{Table: "freezing-worked", Column: "depression_K", Func: "sugar.FreezingPoint", Got: depression},
 		{Table: "freezing-point", Column: "depression_K", Func: "sugar.FreezingPoint", Got: depression},
 		{Table: "saturation", Column: "value", Func: "sugar.Solubility.Saturation", Select: when("quantity", "percent at a temperature in C"),
