@@ -74,11 +74,8 @@ func SugarWater() []check.Claim {
 				b, err := sugar.Sokolovsky.Saturation(units.Celsius(r.Float("t_C")))
 				return float64(b), err
 			}},
-		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity",
-			Got: func(r check.Row) (float64, error) {
-				v, err := sugar.Viscosity(brix(r), celsius(r))
-				return v.MillipascalSeconds(), err
-			}},
+		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
+		{Table: "viscosity-crc", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
 		{Table: "specific-heat-worked", Column: "specific_heat", Func: "sugar.SpecificHeat",
 			Select: func(r check.Row) bool { return r.Float("purity") >= 100 },
 			Got: func(r check.Row) (float64, error) {
@@ -109,4 +106,9 @@ func listed[V any](list map[string]V, name string) (V, error) {
 		return v, fmt.Errorf("nothing is listed as %q", name)
 	}
 	return v, nil
+}
+
+func viscosity(r check.Row) (float64, error) {
+	v, err := sugar.Viscosity(brix(r), celsius(r))
+	return v.MillipascalSeconds(), err
 }
