@@ -7,6 +7,24 @@
 // flag, or file, line and column, and the way out; the exit status is then 2. A
 // program that counts on without the rows that are wrong says so with
 // [LeftOut]: its page is printed and the exit status is 1.
+//
+// A page answers first: see [Brief]. With -json each program writes one object of
+// this shape, and a key that has nothing to say holds an empty list or text:
+//
+//	program   the name of the program
+//	verdict   what to do, a sentence
+//	answers   a list of {key, label, text, us, metric} and perhaps note: the text as
+//	          the page shows it; us and metric hold {value, unit}, rounded as the text
+//	          is; unit is spelled as in a CSV header, and missing of clocks and words
+//	list      the rows that the user brought, the unit in each key
+//	known     {house, told, learned, assumed}: where the numbers come from
+//	cautions  those that matter now
+//	further   where to ask further
+//	parts     an object with what -full shows: a member for each part, in it one for
+//	          each row and system of units, the unit in the key; tables are lists of
+//	          objects, ranges lists of two, and remarks a list of texts
+//
+// What nobody knows is null. Numbers of parts are as they were reckoned.
 package cli
 
 import (
@@ -37,6 +55,11 @@ type Program struct {
 	Calls   []string // worked calls for -h
 	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
+	Demo    fs.FS    // the invented sugarhouse, read where the user has none; may be nil
+	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
+	// something left out.
+	DemoAlone bool
+	Apart     bool // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -48,26 +71,42 @@ type Env struct {
 	Err io.Writer     // for progress and for rows that are left out
 
 	program string
+	flags   *Flags
 	inputs  []fs.FileInfo // files that the run reads
 }
 
 // Main runs the program and returns the exit status.
 func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	flags := newFlags(p.Name)
+	if !p.Apart {
+		flags.declareFolder()
+	}
 	run := p.Setup(flags)
 	err := flags.parse(args)
-	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name}
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name, flags: flags}
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		err = run(env)
+		reads := !p.Apart
+		if flags.raw != nil {
+			reads, err = flags.raw(flags.words)
+		}
+		if err == nil && reads {
+			err = flags.furnish(env, p)
+		}
+		if err == nil {
+			err = flags.listen()
+		}
+		if err == nil {
+			err = run(env)
+		}
 	}
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
 		for _, err := range each(err) {
-			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
+			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(flags.blame(err)))
 		}
 		return BadInput
 	}
@@ -157,6 +196,13 @@ func (e *Env) JSON(v any) error {
 // Open opens a file named by a flag; "-" is standard input. The caller closes
 // it.
 func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
+	if e.flags != nil {
+		if s := e.flags.Source(flagName); s.File != "" {
+			if file, ok := e.flags.house.File(s.File); ok {
+				return file, nil
+			}
+		}
+	}
 	if path == "-" {
 		if f, ok := e.In.(fs.File); ok {
 			e.Reads(f)
