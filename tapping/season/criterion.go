@@ -46,7 +46,7 @@ func NewCriterion(name string, below, above units.Temperature) (Criterion, error
 		arg, what string
 		at        units.Temperature
 	}{{"below", "minimum below", below}, {"above", "maximum above", above}} {
-		if err := checkAir(fn, t.arg, t.what, t.at); err != nil {
+		if err := checkAir(fn, t.arg, t.what, t.at, "mind the unit: nights of runs are in the 20s F, days in the 30s and 40s"); err != nil {
 			return Criterion{}, err
 		}
 	}

@@ -154,3 +154,19 @@ func ExampleNoFigureError() {
 	// no criterion is set: take the sap-flow day to start with
 	// season.History: no criterion is set: take the sap-flow day to start with
 }
+
+// A range prints the digits that its width leaves, and its source.
+func ExampleFigure_Text() {
+	model, _ := season.NewSapModel(season.Method{}, 20)
+	fmt.Println(model.Season().Text(units.US))
+	fmt.Println(model.Season())
+	sweet, _ := season.SapSugar(tapping.Boxelder, season.WholeSeason)
+	fmt.Println(sweet.String())
+	gain, _ := season.VacuumGain(16 * units.InchMercury) // 5 % for each inHg; 2.51 to the power of 16/16.5, less 1
+	fmt.Println(gain)
+	// Output:
+	// 5 US gal to 15 US gal, gravity from memory of extension leaflets
+	// 5 US gal (19 L) to 15 US gal (57 L), gravity from memory of extension leaflets
+	// 2.2 Brix to 2.8 Brix, Mathews et al. 2024, HortTechnology 34(1):52
+	// 80 % to 144 %, University of Vermont 2018; Cornell 2011
+}

@@ -98,7 +98,7 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if err := limit.Count(dayFn, yearOf, date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+	if err := limit.InAs(dayFn, yearOf, "year", float64(date.Year()), minYear, maxYear, "", "write the year with four digits"); err != nil {
 		return err
 	}
 	n := dayNumber(date)
@@ -125,10 +125,10 @@ func (b *weatherBuilder) gap(from, to, line int) {
 
 // add takes a day with figures.
 func (b *weatherBuilder) add(d Day, line int) error {
-	if err := checkAir(dayFn, minOf, "minimum", d.Min); err != nil {
+	if err := checkAir(dayFn, minOf, "minimum", d.Min, airHint); err != nil {
 		return err
 	}
-	if err := checkAir(dayFn, maxOf, "maximum", d.Max); err != nil {
+	if err := checkAir(dayFn, maxOf, "maximum", d.Max, airHint); err != nil {
 		return err
 	}
 	if err := limit.WithinAs(dayFn, minOf, "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
@@ -190,8 +190,10 @@ func (e *entryError) Text(in units.System) string {
 // Unwrap returns the reason.
 func (e *entryError) Unwrap() error { return e.err }
 
-func checkAir(fn, arg, what string, t units.Temperature) error {
-	return limit.WithinAs(fn, arg, what, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
+const airHint = "mind the unit; leave the cell empty where the station has no figure"
+
+func checkAir(fn, arg, what string, t units.Temperature, hint string) error {
+	return limit.WithinAs(fn, arg, what, t.Celsius(), minAir, maxAir, 1, "C", hint)
 }
 
 // dayNumber counts calendar days from 1 January 1970.

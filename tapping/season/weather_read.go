@@ -169,7 +169,7 @@ func (b *weatherBuilder) readHourly(t *records.Reader) error {
 		if missing(temp) {
 			continue
 		}
-		if err := checkAir("season.ReadWeather", "temp", "temperature", temp); err != nil {
+		if err := checkAir("season.ReadWeather", "temp", "temperature", temp, airHint); err != nil {
 			return t.Fail("temp", err)
 		}
 		h.take(temp)

@@ -52,20 +52,20 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 	const fn = "packing.LayIn"
 	h, remembered := h.filled()
 	for _, g := range [...]struct {
-		arg, what string
-		x         float64
-		low, high float64
-		unit      string
+		arg, what  string
+		x          float64
+		low, high  float64
+		unit, hint string
 	}{
-		{"taps", "taps", float64(taps), 1, maxTaps, ""},
-		{"syrup", "syrup", syrup.CubicMeters(), 0, maxVolume, "m3"},
-		{"Container.Label", "content on the label", container.Label.Liters(), minContainer / float64(units.Liter), maxContainer / float64(units.Liter), "L"},
-		{"Habits.PerFilter", "syrup through a filter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal"},
-		{"Habits.PeakPerTap", "sap of a tap on the best day", h.PeakPerTap.USGallons(), 0.1, 20, "US gal"},
-		{"Habits.Held", "time that sap is held", h.Held.Hours(), 1, 30 * 24, "h"},
-		{"Habits.Spare", "spare containers", h.Spare.Percents(), 0, 100, "%"},
+		{"taps", "taps", float64(taps), 1, maxTaps, "", "the taps to be set"},
+		{"syrup", "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"},
+		{"Container.Label", "content on the label", container.Label.Liters(), minContainer / float64(units.Liter), maxContainer / float64(units.Liter), "L", containerHint},
+		{"Habits.PerFilter", "syrup through a filter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", habitHint},
+		{"Habits.PeakPerTap", "sap of a tap on the best day", h.PeakPerTap.USGallons(), 0.1, 20, "US gal", habitHint},
+		{"Habits.Held", "time that sap is held", h.Held.Hours(), 1, 30 * 24, "h", habitHint},
+		{"Habits.Spare", "spare containers", h.Spare.Percents(), 0, 100, "%", "what breaks, such as 5 percent"},
 	} {
-		if err := limit.InAs(fn, g.arg, g.what, g.x, g.low, g.high, g.unit, "zero is what is not known"); err != nil {
+		if err := limit.InAs(fn, g.arg, g.what, g.x, g.low, g.high, g.unit, g.hint); err != nil {
 			return Stores{}, err
 		}
 	}
@@ -92,6 +92,8 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		PeakRemembered: remembered,
 	}, nil
 }
+
+const habitHint = "leave it zero if it is not known"
 
 // filled puts in what stands for what is not known, and tells whether the peak
 // is remembered.
