@@ -8,6 +8,7 @@ import (
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
 
@@ -26,16 +27,20 @@ func (b *book) balance() (yield.Account, error) {
 		if d.sap.rows > 0 {
 			season.Days++
 		}
+		sap, err := d.sap.lot()
+		if err != nil {
+			return yield.Account{}, err
+		}
+		syrup, err := b.drawn(d)
+		if err != nil {
+			return yield.Account{}, err
+		}
 		for _, in := range []struct {
-			of *total
-			to *[]sugar.Lot
-		}{{&d.sap, &season.Sap}, {&d.syrup, &season.Syrup}} {
-			lot, err := in.of.lot()
-			if err != nil {
-				return yield.Account{}, err
-			}
-			if !lot.Empty() {
-				*in.to = append(*in.to, lot)
+			lot sugar.Lot
+			to  *[]sugar.Lot
+		}{{sap, &season.Sap}, {syrup, &season.Syrup}} {
+			if !in.lot.Empty() {
+				*in.to = append(*in.to, in.lot)
 			}
 		}
 	}
@@ -51,43 +56,58 @@ func (b *book) balance() (yield.Account, error) {
 	return season.Account()
 }
 
-// An efficiency is what was learned on one fuel.
-type efficiency struct {
-	burnt
-	fuel.Learned
+// byBatches reports whether the batches tell what was drawn. Else the days do.
+func (b *book) byBatches() bool {
+	for i := range b.days {
+		if b.days[i].syrup.rows > 0 {
+			return true
+		}
+	}
+	return false
 }
 
-// efficiencies learns from the boils on each fuel.
-func (b *book) efficiencies() (all []efficiency, err error) {
-	for burned, boils := range b.learns {
-		learned, err := fuel.LearnEfficiency(boils...)
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, efficiency{burned, learned})
+// drawn is the syrup of a day: of the batches, or where the season has none of the
+// days, at the target.
+func (b *book) drawn(d *day) (sugar.Lot, error) {
+	if b.byBatches() {
+		return d.syrup.lot()
 	}
-	slices.SortFunc(all, func(x, y efficiency) int {
-		return cmp.Or(cmp.Compare(x.fuel, y.fuel), cmp.Compare(x.of, y.of))
-	})
-	return all, nil
+	return sugar.NewLot(d.told, b.given.target, label)
 }
+
+// told is the syrup that the days tell of.
+func (b *book) told() (all units.Volume) {
+	for i := range b.days {
+		all += b.days[i].told
+	}
+	return all
+}
+
+// bottled is what the labels say.
+func (b *book) bottled() (all units.Volume, count int) {
+	for _, s := range b.sizes {
+		all += s.label * units.Volume(s.count)
+		count += s.count
+	}
+	return all, count
+}
+
+// best is the day with most sap.
+func (b *book) best() (at int) {
+	for i := range b.days {
+		if b.days[i].sap.mass > b.days[at].sap.mass {
+			at = i
+		}
+	}
+	return at
+}
+
+// learned is what the fire made of its fuel.
+func (b *book) learned() (fuel.Learned, error) { return fuel.LearnEfficiency(b.learns...) }
 
 // bySugar returns the sources, the richest first.
 func (b *book) bySugar() []string {
 	return slices.SortedFunc(maps.Keys(b.sources), func(x, y string) int {
 		return cmp.Or(cmp.Compare(b.sources[y].sugar, b.sources[x].sugar), cmp.Compare(x, y))
-	})
-}
-
-// stocks returns the kinds of fuel in order.
-func (b *book) stocks() []stock {
-	return slices.SortedFunc(maps.Keys(b.laid), func(x, y stock) int {
-		if c := cmp.Compare(x.kind, y.kind); c != 0 || x.weighed == y.weighed {
-			return c
-		}
-		if x.weighed {
-			return 1
-		}
-		return -1
 	})
 }

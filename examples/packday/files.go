@@ -1,24 +1,20 @@
 package main
 
 import (
-	"bytes"
-	_ "embed"
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
 
-// The invented kitchen.
-var (
-	//go:embed testdata/cans.csv
-	demoCans []byte
-	//go:embed testdata/containers.csv
-	demoContainers []byte
-	//go:embed testdata/helpers.csv
-	demoHelpers []byte
+// Files of the folder.
+const (
+	batchesFile = "batches.csv"
+	bottledFile = "bottled.csv"
+	jarsFile    = "jars.csv"
+	peopleFile  = "people.csv"
 )
 
 // Limits on what is read.
@@ -30,20 +26,18 @@ const (
 	mostLabel   = 60 * units.Liter
 )
 
-// eachRow reads a file, or the demo if path is empty, and calls row for each
-// record. It returns an error if there are no records or more than most.
-func eachRow(e *cli.Env, flag, path string, demo []byte, most int, cols []records.Col, row func(*records.Reader) error) error {
-	var in io.ReadCloser = io.NopCloser(bytes.NewReader(demo))
-	if path != "" {
-		var err error
-		if in, err = e.Open(flag, path); err != nil {
-			return err
-		}
+// eachRow reads a file of the folder and calls row for each record. It reports
+// whether there is the file, and returns an error if it has no records or more than
+// most.
+func eachRow(h *folder.House, name string, most int, cols []records.Col, row func(*records.Reader) error) (there bool, err error) {
+	in, there := h.File(name)
+	if !there {
+		return false, nil
 	}
 	defer in.Close()
-	r, err := records.New(path, in, cols...)
+	r, err := records.New(name, in, cols...)
 	if err != nil {
-		return err
+		return true, err
 	}
 	n := 0
 	for ; ; n++ {
@@ -58,11 +52,11 @@ func eachRow(e *cli.Env, flag, path string, demo []byte, most int, cols []record
 			err = row(r)
 		}
 		if err != nil {
-			return err
+			return true, err
 		}
 	}
 	if n == 0 {
-		return fmt.Errorf("%s: nothing below the header", path)
+		return true, fmt.Errorf("%s: nothing below the header", name)
 	}
-	return nil
+	return true, nil
 }

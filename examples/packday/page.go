@@ -22,6 +22,7 @@ type page struct {
 func (d *day) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "Packing day", Metric: d.given.metric}
 	p := page{d, sheet}
+	p.brief()
 	if len(d.invented) > 0 {
 		sheet.Part("about", "About this page").Remark("Invented: the " + strings.Join(d.invented, ", the ") + ". Give your own with flags, -h lists them.")
 	} else if d.borrowed != "" {

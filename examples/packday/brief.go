@@ -1,0 +1,123 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/packing"
+)
+
+// brief tells whether to mend the syrup, then the order of work.
+func (p page) brief() {
+	b := &p.Brief
+	s := p.given
+	fills := p.fills()
+	b.Verdict = p.verdict(len(fills))
+	switch {
+	case p.off > 0:
+		b.Answer("boil_off", "Boil off, water", cli.Weight(p.off, cli.Down), "weigh the pot")
+	case !p.added.Empty():
+		b.Answer("add", "Thin with", cli.Weight(p.added.WeightInAir(), cli.Down), p.thinnedWith()+", off the fire; then boil up and read again")
+	}
+	b.Answer("reads", "Hydrometer reads", cli.TenthBrix(p.reads, cli.Nearest), "in the cup at "+p.Degrees(s.cup))
+	if math.IsNaN(float64(p.aid)) {
+		b.Answer("filter", "Filter at", cli.WholeDegree(s.filterAt, 1, cli.Nearest), fmt.Sprintf("%d gravity filters", p.filters))
+	} else {
+		b.Answer("filter", "Filter aid", cli.Weight(p.aid, cli.Nearest), "filter at "+p.Degrees(s.filterAt))
+	}
+	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), fmt.Sprintf("smallest first, cap at once; probe one: %s", p.Degrees(packing.CappingLeast())))
+	b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
+	p.jarList(fills)
+	if thin := p.tooThin(); thin != "" {
+		b.Cautions = append(b.Cautions, thin)
+	}
+	b.Warn(false,
+		cli.Scald("Syrup", p.Degrees(s.filterAt)),
+		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
+	)
+	b.Further = []string{"-full: why, color, seals, account, keeping."}
+}
+
+// verdict is what to do with the syrup as it is.
+func (p page) verdict(kinds int) string {
+	count, all := 0, units.Volume(0)
+	for _, l := range p.plan.Lines {
+		count += l.Count
+		all += l.Container.Label * units.Volume(l.Count)
+	}
+	fill := fmt.Sprintf("fill %d containers, %s by their labels.", count, p.In(cli.Quarts(all, cli.Nearest)))
+	if kinds == 0 {
+		fill = "there is nothing to fill."
+	}
+	is := "It is " + p.pool.lot.Brix().Text(1) + ": "
+	switch {
+	case p.off > 0:
+		return is + "boil it on to " + p.mark.lot.Brix().Text(1) + ", filter it hot and " + fill
+	case !p.added.Empty():
+		return is + "thin it to " + p.mark.lot.Brix().Text(1) + ", filter it hot and " + fill
+	case p.do == sugar.ReadAgain:
+		return is + "too close to a limit to tell. Read again before you " + fill
+	case p.own && p.pool.verdict != sugar.Inside:
+		return is + "as thin or thick as you asked, and outside the rule (" + p.rule() + "). Filter it hot and " + fill
+	}
+	return is + "leave it. Filter it hot and " + fill
+}
+
+// thinnedWith names what syrup is thinned with.
+func (p page) thinnedWith() string {
+	switch s := p.given; {
+	case s.thinner >= sugar.KeepsFrom/2:
+		return "the lighter syrup, hot"
+	case s.thinner > 0:
+		return "hot sap"
+	}
+	return "hot water"
+}
+
+// fills are the lines of the plan that are filled, the smallest first, as they are
+// poured.
+func (p page) fills() (all []int) {
+	for i, l := range p.plan.Lines {
+		if l.Count > 0 {
+			all = append(all, i)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b int) int {
+		if p.plan.Lines[a].Container.Label < p.plan.Lines[b].Container.Label {
+			return -1
+		}
+		return 1
+	})
+	return all
+}
+
+// jarList is what to fill, how warm the empties must be, and who gets what.
+func (p page) jarList(fills []int) {
+	if len(fills) == 0 {
+		return
+	}
+	cols := []cli.Column{{Key: "what", Head: "smallest first"}}
+	fill, warm := []cli.Value{cli.Words("fill")}, []cli.Value{cli.Words("warm empties to")}
+	for _, i := range fills {
+		l := p.plan.Lines[i]
+		cols = append(cols, cli.Column{Key: key(l.Container.Name), Head: l.Container.Name})
+		fill = append(fill, cli.Count(l.Count, ""))
+		warm = append(warm, cli.WholeDegree(p.seals[i].warm, 5, cli.Up))
+	}
+	rows := [][]cli.Value{fill}
+	if len(p.cold()) > 0 {
+		rows = append(rows, warm)
+	}
+	for _, basket := range p.baskets {
+		row := []cli.Value{cli.Words(basket.Name)}
+		for _, i := range fills {
+			row = append(row, cli.Count(basket.Counts[i], ""))
+		}
+		rows = append(rows, row)
+	}
+	p.Brief.List(cols, rows)
+}
