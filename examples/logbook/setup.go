@@ -33,11 +33,15 @@ type setup struct {
 }
 
 func (s *setup) declare(f *cli.Flags) {
+	f.Group("Chart")
+	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.Page(&s.metric)
+	f.More()
 	f.Group("Season")
 	f.Count(&s.taps, "taps", 0, 0, 1_000_000, "taps of the season; 0 leaves out what is counted by the tap")
 	f.Quantity(&s.heldBefore, "held-before", "0 US gal", "sweet that stood in pans and tanks before the first gathering")
 	f.Quantity(&s.heldBeforeBrix, "held-before-brix", "35 Brix", "its true strength")
-	f.Quantity(&s.heldAfter, "held-after", "0 US gal", "sweet that stands in pans and tanks now")
+	f.Quantity(&s.heldAfter, "held-after", "0 US gal", "sweet that stands in pans and tanks now, instead of what pan.csv tells")
 	f.Quantity(&s.heldAfterBrix, "held-after-brix", "35 Brix", "its true strength")
 	f.Group("Instruments")
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
@@ -53,9 +57,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength at which a boil ends, and of batches that nobody read")
 	s.declareFuel(f)
 	f.Quantity(&s.laid, "laid-in", "", "wood, or oil or propane, that was laid in for the season")
-	f.Group("Chart")
-	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
-	f.Page(&s.metric)
 }
 
 // check tests the flags that the library does not test, or only once the files
@@ -122,7 +123,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		return err
 	}
 	b := newBook(s, f.House())
-	if err := b.read(b.house.Days()); err != nil {
+	if err := b.read(b.house.Days(), b.house.Batches(), b.house.Bottled()); err != nil {
 		return err
 	}
 	account, err := b.balance()

@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -40,8 +41,8 @@ func (d *day) blend() (err error) {
 	if err != nil {
 		return err
 	}
-	if err := cli.Within(d.from("volume"), "all syrup", volume, 1*units.USFluidOunce, most, units.USGallon, "US gal", "check the unit, or pack on several days"); err != nil {
-		return err
+	if err := limit.Within("", "all syrup", volume, 1*units.USFluidOunce, most, units.USGallon, "US gal", "check the unit, or pack on several days"); err != nil {
+		return d.wrong("volume", err)
 	}
 
 	// One stem and one thermometer read all cans: their errors are the same in
@@ -59,12 +60,12 @@ func (d *day) blend() (err error) {
 	return err
 }
 
-// from names the flag that gave the cans: their file, or the given one.
-func (d *day) from(flag string) string {
-	if d.given.canFile != "" {
-		return "can-file"
+// wrong names where the cans come from: their file, or the given flag.
+func (d *day) wrong(flag string, err error) error {
+	if err != nil && d.batches {
+		return inFile(batchesFile, err)
 	}
-	return flag
+	return cli.For(flag, err)
 }
 
 // toMark boils the pool on, or thins it, and heats it for the filter.
@@ -93,7 +94,7 @@ func (d *day) toMark() error {
 		}
 		demand, err := boil.Heat(pool, s.target, pressure)
 		if err != nil {
-			return cli.For(d.from("temp"), err)
+			return d.wrong("temp", err)
 		}
 		result, d.off, d.heat = boiled.Concentrate, boiled.Removed.Mass(), demand.Total()
 	case sugar.ThinDown:

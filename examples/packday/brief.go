@@ -39,7 +39,10 @@ func (p page) brief() {
 		cli.Scald("Syrup", p.Degrees(s.filterAt)),
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
 	)
-	b.Further = []string{"-full: why, color, seals, account, keeping."}
+	if n := len(s.again); n > 0 {
+		b.Further = append(b.Further, fmt.Sprintf("Look again at %d rows: -full lists them.", n))
+	}
+	b.Further = append(b.Further, "-full: why, color, seals, account, keeping.")
 }
 
 // verdict is what to do with the syrup as it is.

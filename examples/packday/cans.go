@@ -8,6 +8,8 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -70,8 +72,8 @@ func argument(err error, usual, arg, other string) string {
 	return usual
 }
 
-// cans returns what is poured together.
-func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
+// cans returns what is poured together: the lot of the flags, or batches.
+func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	if f.Given("volume") || f.Given("weight") {
 		if !f.Given("volume") {
 			s.volume = units.Volume(math.NaN())
@@ -82,51 +84,72 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		c, wrong, err := s.newCan("one lot", s.volume, s.weight, s.reading, s.readAt, s.temp, s.light)
 		return []can{c}, cli.For(strings.ReplaceAll(wrong, "_", "-"), err)
 	}
-	var (
-		name         string
-		volume       units.Volume
-		weight       units.Mass
-		reading      units.Brix
-		readAt, temp units.Temperature
-		light        units.Share
-		mold         string
-	)
 	again := lookagain.List{Of: lookagain.Syrup, VolumeUnit: "L"}
-	cols := []records.Col{
-		records.Text("can", &name), records.Volume("volume", &volume).Optional(), records.Mass("weight", &weight).Optional(),
-		records.Brix("reading", &reading).Blank(), records.Temperature("read_at", &readAt).Blank(), records.Text("mold", &mold).Optional(),
-		records.Temperature("temp", &temp).Optional(), records.Share("light", &light).Optional(),
+	wanted, err := s.wanted(h)
+	if err != nil {
+		return nil, err
 	}
-	err = eachRow(e, "can-file", s.canFile, demoCans, mostCans, cols, func(r *records.Reader) error {
-		switch mold {
-		case "", "no":
-		case "yes":
-			s.moldy = append(s.moldy, name)
-			return nil
-		default:
-			return r.Fail("mold", errors.New("write yes or no: a can with any mold is thrown away"))
+	for r := range h.Batches() {
+		if !wanted[r.Name] {
+			continue
 		}
-		if math.IsNaN(float64(reading)) || math.IsNaN(readAt.Celsius()) {
-			return r.Fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
+		if r.Mold {
+			s.moldy = append(s.moldy, r.Name)
+			continue
 		}
-		at := temp
+		fail := func(column string, err error) error {
+			return &records.Error{File: batchesFile, Line: r.Line, Column: column, Err: err}
+		}
+		if math.IsNaN(float64(r.Reading)) || math.IsNaN(r.Cup.Celsius()) {
+			return nil, fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
+		}
+		at := r.Temp
 		if math.IsNaN(at.Celsius()) {
 			at, s.tempTaken = s.temp, true
 		}
-		c, wrong, err := s.newCan(name, volume, weight, reading, readAt, at, light)
+		c, wrong, err := s.newCan(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)
 		if err != nil {
-			return r.Fail(wrong, err)
+			return nil, fail(wrong, err)
 		}
-		all = append(all, c)
-		again.Add(lookagain.Row{File: s.canFile, Line: r.Line(), Name: name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
-			Whole: fmt.Sprintln(name, volume, weight, reading, readAt, at, light)})
-		return nil
-	})
-	s.again = again.Findings()
-	if err == nil && len(all) == 0 {
-		return nil, cli.For("can-file", errors.New("every can is marked moldy: throw them away, there is nothing to pack"))
+		if all = append(all, c); len(all) > mostCans {
+			return nil, fail("", fmt.Errorf("more than %d cans: pack them on several days", mostCans))
+		}
+		again.Add(lookagain.Row{File: batchesFile, Line: r.Line, Name: r.Name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
+			Whole: fmt.Sprintln(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)})
 	}
-	return all, err
+	s.again = again.Findings()
+	switch {
+	case len(all) > 0:
+		return all, nil
+	case len(s.moldy) > 0:
+		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", batchesFile)
+	}
+	return nil, fmt.Errorf("%s: every batch of the season is bottled: write down a new one, or give -volume and -reading of a lot", batchesFile)
+}
+
+// wanted names the batches that are packed: those of the flag, or those of the season
+// that are not bottled. What is left of a bottled one stands in the filter.
+func (s *setup) wanted(h *folder.House) (map[string]bool, error) {
+	known, wanted := map[string]bool{}, map[string]bool{}
+	for r := range h.Batches() {
+		known[r.Name] = true
+		wanted[r.Name] = s.batch == "" && h.InSeason(r.Date)
+	}
+	if s.batch != "" {
+		for _, name := range folder.Poured(s.batch) {
+			if !known[name] {
+				return nil, cli.For("batch", fmt.Errorf("no batch of %s is called %q", batchesFile, clip.Text(name)))
+			}
+			wanted[name] = true
+		}
+		return wanted, nil
+	}
+	for r := range h.Bottled() {
+		for _, name := range folder.Poured(r.Batch) {
+			wanted[name] = false
+		}
+	}
+	return wanted, nil
 }
 
 // most is the most syrup that one page packs: beyond it, it is a plant's work.

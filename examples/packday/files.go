@@ -60,3 +60,11 @@ func eachRow(h *folder.House, name string, most int, cols []records.Col, row fun
 	}
 	return true, nil
 }
+
+// inFile names the file of the folder that an error of the library comes from.
+func inFile(name string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return &records.Error{File: name, Err: err}
+}

@@ -45,7 +45,7 @@ func TestMark(t *testing.T) {
 		{"-reading|64 Brix|-target|67.3 Brix|-place|Vermont", "By the rule on density inside (Vermont", "finish denser"},
 	} {
 		var out, complaint bytes.Buffer
-		args := append([]string{"-volume", "3 US gal"}, strings.Split(c.args, "|")...)
+		args := append([]string{"-full", "-volume", "3 US gal"}, strings.Split(c.args, "|")...)
 		if status := program().Main(args, strings.NewReader(""), &out, &complaint); status != 0 {
 			t.Errorf("%s: status %d, %s", c.args, status, complaint.String())
 		}

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -23,9 +22,7 @@ func (d *day) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "Packing day", Metric: d.given.metric}
 	p := page{d, sheet}
 	p.brief()
-	if len(d.invented) > 0 {
-		sheet.Part("about", "About this page").Remark("Invented: the " + strings.Join(d.invented, ", the ") + ". Give your own with flags, -h lists them.")
-	} else if d.borrowed != "" {
+	if d.borrowed != "" {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + d.borrowed + ".")
 	}
 	p.cansPart(sheet.Part("cans", "Cans"))
@@ -78,7 +75,7 @@ func (p page) cansPart(part *cli.Part) {
 	if thin {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
-	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark the can in the file (mold: yes). Sour or yeasty: keep it out too.")
+	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark it in batches.csv (mold: yes). Sour or yeasty: keep it out too.")
 }
 
 // closeTo tells what to do about a second reading that is as close to a limit of
