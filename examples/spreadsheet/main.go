@@ -33,12 +33,14 @@ func sheets() cli.Program {
 		Calls: []string{
 			`go -C examples/spreadsheet run . > demo.xlsx`,
 			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
+			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" > payments.xlsx`,
 			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" < readings.csv > payments.xlsx`,
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
+Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that has it.
 -in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it. Lines that begin with # are remarks and not counted: put a name that begins with #, in the first column, into quotes. At most 1,000,000 deliveries of 20,000 producers, which are streamed. Columns in any order; others are passed over:
 - date: as 2026-03-09.
-- producer: to 80 letters.
+- producer, or seller: to 80 letters.
 - volume_us_gal, volume_imp_gal or volume_l: to a hundredth of a US gallon.
 - reading_brix: what the hydrometer reads.
 - cup_f or cup_c: temperature of the cup.

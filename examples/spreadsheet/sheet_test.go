@@ -10,6 +10,8 @@ import (
 	"time"
 
 	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // Rows of headers stay in sight and columns are wide enough; nothing is a formula;
@@ -59,6 +61,11 @@ func TestSameBytes(t *testing.T) {
 	byName := written(t, "", "-in", in)
 	if !bytes.Equal(byName, written(t, string(demo), "-in", "-")) {
 		t.Error("a file and standard input differ")
+	}
+	// In a folder the producers are sellers, and gallons are what its settings say.
+	dir := clitest.Folder(t, map[string]string{"bought.csv": strings.Replace(strings.Replace(string(demo), "producer", "seller", 1), "us_gal", "gal", 1)})
+	if !bytes.Equal(byName, written(t, "", "-dir", dir)) {
+		t.Error("a file and that of a folder differ")
 	}
 	t.Setenv("TZ", "Pacific/Auckland")
 	time.Sleep(1100 * time.Millisecond) // a second further by the clock

@@ -40,6 +40,7 @@ var files = []struct {
 	{"stops.csv", to("potwatch.stops"), ""},
 	{"weather.csv", to("sapweek.weather"), ""},
 	{"seasons.csv", to("sapweek.past"), ""},
+	{"bought.csv", to("spreadsheet.in"), ""},
 }
 
 // FileFills lists the files of the folder that programs read themselves, each with
