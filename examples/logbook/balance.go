@@ -2,11 +2,14 @@ package main
 
 import (
 	"cmp"
+	"fmt"
 	"maps"
 	"slices"
+	"strings"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -48,12 +51,72 @@ func (b *book) balance() (yield.Account, error) {
 	if err != nil {
 		return yield.Account{}, cli.For("held-before", err)
 	}
-	after, err := held(g.heldAfter, g.heldAfterBrix)
+	after, err := b.held()
 	if err != nil {
-		return yield.Account{}, cli.For("held-after", err)
+		return yield.Account{}, err
 	}
-	season.HeldBefore, season.HeldAfter = []sugar.Lot{before}, []sugar.Lot{after}
+	season.HeldBefore, season.HeldAfter = []sugar.Lot{before}, after
 	return season.Account()
+}
+
+// held is the sweet that stands at the end: of the flag, or what stood in the pan when
+// the last fire was out.
+func (b *book) held() (lots []sugar.Lot, err error) {
+	g := b.given
+	if b.sweet == nil {
+		lot, err := held(g.heldAfter, g.heldAfterBrix)
+		return []sugar.Lot{lot}, cli.For("held-after", err)
+	}
+	areas := b.panAreas()
+	for _, s := range b.lastSweet() {
+		if s.Compartment > len(areas) {
+			return nil, b.fail(folder.PanFile, s.Line, "compartment", fmt.Errorf("the settings tell no area of it: write there %q, or %q", "pan: 2 x 4 ft", "compartments: 2 x 3 ft, 2 x 1 ft"))
+		}
+		lot, err := held(units.CubicMeters(s.Depth.Meters()*areas[s.Compartment-1].SquareMeters()), s.Brix)
+		if err != nil {
+			return nil, b.fail(folder.PanFile, s.Line, "brix", err)
+		}
+		lots = append(lots, lot)
+	}
+	return lots, nil
+}
+
+// lastSweet is what stood in the pan on the last day that tells of it, if nothing was
+// boiled after that.
+func (b *book) lastSweet() (last []folder.Sweet) {
+	boiled := 0
+	for i := range b.days {
+		if b.days[i].boiled > 0 {
+			boiled = i
+		}
+	}
+	for _, s := range b.sweet {
+		if !b.house.InSeason(s.Date) || s.Date.YearDay() < boiled {
+			continue
+		}
+		if len(last) > 0 && s.Date.After(last[0].Date) {
+			last = nil
+		}
+		last = append(last, s)
+	}
+	return last
+}
+
+// panAreas are the areas of the compartments that the settings tell, from the sap's
+// end.
+func (b *book) panAreas() (areas []units.Area) {
+	for _, name := range []string{"pan", "compartments"} {
+		line, ok := b.house.Settings.Set(name)
+		if !ok || len(line.Fills) == 0 {
+			continue
+		}
+		for part := range strings.SplitSeq(line.Fills[0].Text, ",") {
+			if a, err := units.ParseArea(strings.TrimSpace(part)); err == nil { // it was read before
+				areas = append(areas, a)
+			}
+		}
+	}
+	return areas
 }
 
 // byBatches reports whether the batches tell what was drawn. Else the days do.

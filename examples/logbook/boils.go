@@ -26,7 +26,7 @@ func (f *fire) add(d folder.Day, at units.Temperature) {
 	if !math.IsNaN(float64(d.Boiled)) {
 		f.boiled, f.at, f.line = f.boiled+d.Boiled, at, d.Line
 	}
-	f.fired += max(0, d.Fired())
+	f.fired += d.Fired()
 	if !math.IsNaN(float64(d.Wood)) {
 		f.wood += d.Wood
 	}
@@ -55,16 +55,17 @@ func (b *book) fires() error {
 	for i := range b.days {
 		d := &b.days[i]
 		stands.mass, stands.sugar = stands.mass+d.sap.mass, stands.sugar+d.sap.sugar
+		b.wood += d.wood
 		if d.boiled == 0 {
 			continue
 		}
 		lot, err := b.boil(&stands, &d.fire)
 		if err != nil {
-			return b.fail(daysFile, d.line, "boiled", err)
+			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
 		demand, err := boil.Heat(lot, b.given.target, b.given.pressure)
 		if err != nil {
-			return b.fail(daysFile, d.line, "boiled", err)
+			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
 		f := firing{day: i, fired: d.fired, sap: lot, water: demand.Water, efficiency: units.Share(math.NaN())}
 		if d.wood > 0 {
@@ -74,7 +75,7 @@ func (b *book) fires() error {
 			}
 			share := units.FractionShare(float64(demand.Total() / held.Energy))
 			if err := possible.Check("", share.Percents()); err != nil {
-				b.again.add(b.fail(daysFile, d.line, "wood", err).Error())
+				b.again.add(b.fail(folder.DaysFile, d.line, "wood", err).Error())
 			} else {
 				f.efficiency = share
 				b.learns = append(b.learns, fuel.Firing{Into: demand.Total(), Burned: held})

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -68,6 +69,7 @@ type day struct {
 type packed struct {
 	drawn  total
 	unlike int          // rows that are hardly syrup
+	poured units.Volume // to it from other batches, less what went to others
 	volume units.Volume // bottled, by the labels
 }
 
@@ -80,6 +82,7 @@ type size struct {
 // A book is a season read from the folder.
 type book struct {
 	given *setup
+	flags *cli.Flags
 	house *folder.House
 
 	wrong  []error
@@ -96,22 +99,24 @@ type book struct {
 	fired   time.Duration
 	wood    units.Volume
 	boils   []firing
+	sweet   []folder.Sweet // of the pan
 	learns  []fuel.Firing
 
 	lots  map[string]*packed
 	sizes map[int64]*size
 }
 
-func newBook(s *setup, h *folder.House) *book {
-	return &book{given: s, house: h, sources: map[string]*total{}, lots: map[string]*packed{}, sizes: map[int64]*size{},
+func newBook(s *setup, f *cli.Flags) *book {
+	return &book{given: s, flags: f, house: f.House(), sources: map[string]*total{}, lots: map[string]*packed{}, sizes: map[int64]*size{},
 		syrups: lookagain.List{Most: mostLooked, Of: lookagain.Syrup}}
 }
 
 // read counts the rows of the season.
-func (b *book) read(days iter.Seq[folder.Day], batches iter.Seq[folder.Batch], bottles iter.Seq[folder.Bottled]) error {
+func (b *book) read(days iter.Seq[folder.Day], batches iter.Seq[folder.Batch], bottles iter.Seq[folder.Jars], blends iter.Seq[folder.Blend]) error {
 	b.readDays(days)
 	each(b, batches, b.readBatch)
 	each(b, bottles, b.readBottled)
+	each(b, blends, b.readBlend)
 	if len(b.wrong) > 0 {
 		return errors.Join(b.wrong...)
 	}
@@ -136,5 +141,5 @@ func (b *book) fail(file string, line int, column string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &records.Error{File: file, Line: line, Column: column, Err: err}
+	return &records.Error{File: b.house.Shown(file), Line: line, Column: column, Err: err}
 }

@@ -3,47 +3,60 @@ package main
 import (
 	"fmt"
 	"math"
-	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/units"
 )
 
+// briefDigits are those of the sugar in all, and its parts add up to them.
+const briefDigits = 3
+
 // brief puts the staircase of the sugar first: what is left of it step by step.
 func (p page) brief() {
 	b := &p.Brief
 	b.Verdict = p.verdict()
-	sweet := func(m units.Mass) string { return p.In(gauged(cli.Mass(m))) + " of sugar" }
-	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), sweet(p.gathered()))
-	if p.boiled.rows > 0 {
-		lot, err := p.boiled.lot()
-		if err == nil { // its parts were lots
-			b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), sweet(p.boiled.sugar), p.step(p.gathered()-p.boiled.sugar, "not boiled"))
+	volume, count := p.bottled()
+	bottled, boiled := p.inBottles(), p.boiled.sugar
+	if p.boiled.rows == 0 {
+		boiled = p.gathered()
+	}
+	steps := []units.Mass{p.gathered() - boiled, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled}
+	values := make([]cli.Value, len(steps))
+	for i, m := range steps {
+		values[i] = cli.Mass(m)
+	}
+	values = cli.AddUp(briefDigits, cli.Mass(p.gathered()), values...)
+	step := func(i int, what string) string {
+		if steps[i] < 0 {
+			return "more than came before: look again"
 		}
+		return p.In(values[i]) + " " + what
+	}
+	sugar := func(m units.Mass) string {
+		return "sugar " + p.In(cli.AddUp(briefDigits, cli.Mass(p.gathered()), cli.Mass(m))[0])
+	}
+	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), sugar(p.gathered()))
+	if lot, err := p.boiled.lot(); err == nil && !lot.Empty() { // its parts were lots
+		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), sugar(boiled), step(0, "stands or spoiled"))
 	}
 	if p.Syrup > 0 {
-		notes := []string{sweet(p.SugarOut)}
-		if p.boiled.rows > 0 {
-			notes = append(notes, p.step(p.boiled.sugar-p.SugarOut-p.Kept, "lost at the fire"))
-		}
+		notes := []string{sugar(p.SugarOut), step(1, "lost before")}
 		if p.Kept > 0 {
-			notes = append(notes, p.In(gauged(cli.Mass(p.Kept)))+" held")
+			notes = append(notes, step(2, "held in the pan"))
 		}
 		b.Answer("drawn", "Drawn", cli.Quarts(p.Syrup, cli.Nearest), notes...)
 	}
-	volume, count := p.bottled()
 	if count > 0 {
-		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), sweet(p.inBottles()), plural(count, "container"))
+		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), plural(count, "container"))
 	}
 	if p.Syrup > 0 {
-		b.Answer("stock", "In stock or filters", cli.Quarts(p.Syrup-volume, cli.Nearest), sweet(p.SugarOut-p.inBottles()), "drawn, not bottled")
+		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume, cli.Down), "sugar "+p.In(values[4]), "with what filters kept")
 	}
 	best := p.best()
-	lot, err := p.days[best].sap.lot()
-	if err == nil { // as above
-		on := "best day " + p.date(best).Format("Jan 2") + ", " + p.In(cli.Gallons(lot.Volume(), cli.Nearest)) + " of sap"
+	if lot, err := p.days[best].sap.lot(); err == nil { // as above
+		on := p.date(best).Format("Jan 2") + ", " + p.In(cli.Gallons(lot.Volume(), cli.Nearest)) + " of sap"
 		if cords := p.toTheCord(); cords > 0 {
-			b.Answer("to_the_cord", "Syrup to the cord", cli.Gallons(cords, cli.Nearest), on)
+			b.Answer("to_the_cord", "Syrup to the cord", cli.Gallons(cords, cli.Nearest), "best day "+on)
 		} else {
 			b.Answer("best_day", "Best day", cli.Words(on))
 		}
@@ -56,19 +69,11 @@ func (p page) brief() {
 	b.Cautions = []string{"This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says."}
 }
 
-// step is what is missing after a step, or what there is too much.
-func (p page) step(lost units.Mass, word string) string {
-	if lost < 0 {
-		return p.In(gauged(cli.Mass(-lost))) + " more than came in: look again"
-	}
-	return p.In(gauged(cli.Mass(lost))) + " " + word
-}
-
 // verdict is where the sugar went.
 func (p page) verdict() string {
 	in := cli.Mass(p.SugarIn)
-	went := cli.AddUp(sugarDigits, in, cli.Mass(p.SugarOut), cli.Mass(p.Kept), cli.Mass(p.Lost))
-	came := p.In(cli.Total(sugarDigits, in)) + " of sugar"
+	went := cli.AddUp(briefDigits, in, cli.Mass(p.SugarOut), cli.Mass(p.Kept), cli.Mass(p.Lost))
+	came := p.In(cli.Total(briefDigits, in)) + " of sugar"
 	open := p.In(cli.Rough(cli.Mass(p.Uncertainty)))
 	switch {
 	case p.Syrup == 0:
@@ -102,8 +107,16 @@ func (b *book) inBottles() (all units.Mass) {
 
 // known tells where the numbers come from.
 func (p page) known(b *cli.Brief) {
-	first, last := p.span()
-	b.Told(fmt.Sprintf("%s to %s", p.date(first).Format("Jan 2"), p.date(last).Format(time.DateOnly)))
+	if p.flags.Dir() == "" {
+		b.House = "An invented sugarhouse: give -dir."
+	}
+	days := 0
+	for i := range p.days {
+		if p.days[i].sap.rows > 0 {
+			days++
+		}
+	}
+	b.Told(fmt.Sprintf("season %d, %s with sap", p.house.Season(), plural(days, "day")))
 	if !p.byBatches() && p.Syrup > 0 {
 		b.Assumed("syrup of the days at " + p.given.target.Text(1))
 	}

@@ -7,7 +7,10 @@
 //	go run ./examples/logbook -h
 package main
 
-import "example.org/sapreckoner/examples/internal/cli"
+import (
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/sugarhouse"
+)
 
 func main() { program().Exit() }
 
@@ -22,6 +25,7 @@ func program() cli.Program {
 			`go run ./examples/logbook -dir sugarhouse -svg - > season.svg`,
 		},
 		Reads:   files,
+		Demo:    sugarhouse.Files(),
 		Caution: "This page counts sugar and tells nothing of safety. Moldy syrup may hold toxins that boiling leaves: it is not for eating, whatever the balance says. Records by batch are asked for where syrup is sold: local rules come first.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
@@ -34,6 +38,7 @@ func program() cli.Program {
 // files tells what is read of the folder.
 const files = `- days.csv: sap by tank, its sugar and how warm it was read, what was boiled from when to when on how much wood, and syrup, which counts where the season has no batches. Sap that nobody read counts at the strength of the rest.
 - batches.csv: each batch of syrup by volume or weight, its reading and the cup.
-- bottled.csv: what was filled. Batches that were poured together are named with a plus: 34-4 + 34-5. The jars then count to each by what was drawn of it.
+- bottled.csv: what was filled of each.
+- blends.csv: what was poured from one batch into another.
 - pan.csv: what stands in the pan at the end counts as held.
 A season is a year. What was boiled on a day has the strength of all sap that then stood.`

@@ -98,7 +98,9 @@ func (p page) seasonPart(part *cli.Part) {
 }
 
 // date returns a day of the season by its place in the year.
-func (b *book) date(day int) time.Time { return time.Date(b.house.Season(), 1, day, 0, 0, 0, 0, time.UTC) }
+func (b *book) date(day int) time.Time {
+	return time.Date(b.house.Season(), 1, day, 0, 0, 0, 0, time.UTC)
+}
 
 // plural words a count of things.
 func plural(n int, what string) string {
@@ -110,8 +112,8 @@ func plural(n int, what string) string {
 
 // Digits of totals and of their parts, which add up as they are printed.
 const (
-	sapDigits   = 4 // and of syrup, so that a day is known to three
-	sugarDigits = 3
+	sapDigits   = 4 // and of syrup and sugar, so that a day is known to three
+	sugarDigits = 4
 	waterDigits = 3
 )
 
@@ -240,14 +242,14 @@ func (p page) lotsPart(part *cli.Part) error {
 		switch {
 		case lot.Empty():
 			odd = append(odd, name+" was bottled and never drawn")
-		case l.volume > lot.Volume()*1.02: // a gauge and a label differ by a percent or two
+		case l.volume > (lot.Volume()+l.poured)*1.02: // a gauge and a label differ by a percent or two
 			odd = append(odd, name+" was bottled into more than was drawn")
 		}
 		if l.unlike > 0 {
 			odd = append(odd, fmt.Sprintf("%s has %d of %d rows under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, l.unlike, l.drawn.rows, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
-		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()-l.volume))
+		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()+l.poured-l.volume))
 		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
 			went[0], went[1]})
 	}

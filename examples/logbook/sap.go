@@ -13,8 +13,6 @@ import (
 	"example.org/sapreckoner/yield/lookagain"
 )
 
-const daysFile = "days.csv"
-
 // What the files may say. Errors of these ranges name no function: people read
 // them.
 var (
@@ -57,12 +55,12 @@ func (b *book) readDays(rows iter.Seq[folder.Day]) {
 // readSap counts the sap of a row.
 func (b *book) readSap(on *day, d folder.Day, list *lookagain.List) error {
 	if err := sapVolume.Check("", d.Sap.Liters()); err != nil {
-		return b.fail(daysFile, d.Line, "sap", err)
+		return b.fail(folder.DaysFile, d.Line, "sap", err)
 	}
 	from := b.sources[d.Tank]
 	if from == nil {
 		if len(b.sources) == mostSources {
-			return b.fail(daysFile, d.Line, "tank", fmt.Errorf("more than %d names: a tank, a bush or a line has one, and notes have a column of their own", mostSources))
+			return b.fail(folder.DaysFile, d.Line, "tank", fmt.Errorf("more than %d names: a tank, a bush or a line has one, and notes have a column of their own", mostSources))
 		}
 		from = new(total)
 		b.sources[d.Tank] = from
@@ -77,14 +75,14 @@ func (b *book) readSap(on *day, d folder.Day, list *lookagain.List) error {
 	} else {
 		lot, column, err := b.given.sap(d)
 		if err != nil {
-			return b.fail(daysFile, d.Line, column, err)
+			return b.fail(folder.DaysFile, d.Line, column, err)
 		}
 		strength = float64(lot.Brix())
 		from.add(lot)
 		on.sap.add(lot)
 	}
 	if list.Looks() {
-		list.Add(lookagain.Row{File: daysFile, Line: d.Line, Day: d.Date, Name: d.Tank,
+		list.Add(lookagain.Row{File: b.house.Shown(folder.DaysFile), Line: d.Line, Day: d.Date, Name: d.Tank,
 			Strength: strength, Volume: d.Sap.Liters(), Whole: whole(d.Date, d.Tank, d.Sap, d.Sugar, d.ReadAt)})
 	}
 	return nil

@@ -3,9 +3,13 @@ package main
 import (
 	"cmp"
 	"errors"
+	"fmt"
+	"iter"
+	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -117,14 +121,36 @@ func measured(gauge units.Share, limit units.Brix) yield.Measured {
 	return yield.Measured{Volume: gauge, Brix: limit}
 }
 
+// season gives those rows of a file that are of the season.
+func season[Row any](h *folder.House, rows []Row, date func(Row) time.Time) iter.Seq[Row] {
+	return func(yield func(Row) bool) {
+		for _, r := range rows {
+			if h.InSeason(date(r)) && !yield(r) {
+				return
+			}
+		}
+	}
+}
+
 // run reads the season and answers.
 func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
-	b := newBook(s, f.House())
-	if err := b.read(b.house.Days(), b.house.Batches(), b.house.Bottled()); err != nil {
+	h := f.House()
+	b := newBook(s, f)
+	err := b.read(season(h, h.Days, func(d folder.Day) time.Time { return d.Date }),
+		season(h, h.Batches, func(r folder.Batch) time.Time { return r.Date }),
+		season(h, h.Bottled, func(r folder.Jars) time.Time { return r.Date }),
+		season(h, h.Blends, func(r folder.Blend) time.Time { return r.Date }))
+	if err != nil {
 		return err
+	}
+	if b.gathered() == 0 {
+		return fmt.Errorf("%s: no sap of %d: write a day, or ask for another -season", h.Shown(folder.DaysFile), h.Season())
+	}
+	if !f.Given("held-after") {
+		b.sweet = h.Pan
 	}
 	account, err := b.balance()
 	if err != nil {

@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
@@ -46,8 +47,13 @@ func gathering(day int, tank string, gallons float64) folder.Day {
 // newSeason is a book that nothing was read into.
 func newSeason() *book {
 	s := &setup{sapStem: units.Fahrenheit(38), stem: units.Fahrenheit(60), target: 66.9, fuel: "wood", wood: "Sugar maple", moisture: 25, pressure: units.Atmosphere}
-	return newBook(s, new(folder.House))
+	b := newBook(s, new(cli.Flags))
+	b.house = new(folder.House)
+	return b
 }
+
+// nothing is a file without rows.
+func nothing[Row any](func(Row) bool) {}
 
 // memory returns what of the heap lives. What the heap takes from the machine is not
 // asked for: it grows with the garbage that waits, and that waits longer where the
@@ -80,7 +86,7 @@ func TestMillion(t *testing.T) {
 		}
 	}
 	b := newSeason()
-	if err := b.read(watched, slices.Values([]folder.Batch(nil)), slices.Values([]folder.Bottled(nil))); err != nil {
+	if err := b.read(watched, nothing[folder.Batch], nothing[folder.Jars], nothing[folder.Blend]); err != nil {
 		t.Fatal(err)
 	}
 	if grown := int64(most) - int64(live); most == 0 || grown > 12<<20 {
@@ -119,7 +125,7 @@ func TestAllWrong(t *testing.T) {
 			}
 		}
 	}
-	err := newSeason().read(rows, slices.Values([]folder.Batch(nil)), slices.Values([]folder.Bottled(nil)))
+	err := newSeason().read(rows, nothing[folder.Batch], nothing[folder.Jars], nothing[folder.Blend])
 	if err == nil || strings.Count(err.Error(), "days.csv:2: column sugar: true strength") != mostWrong || n > mostWrong {
 		t.Errorf("%d rows, %v", n, err)
 	}
@@ -139,7 +145,7 @@ func TestTooMany(t *testing.T) {
 			read := func(rows int) error {
 				var days []folder.Day
 				var batches []folder.Batch
-				var bottled []folder.Bottled
+				var bottled []folder.Jars
 				for i := range rows {
 					on, name := gathering(20, "line", 10), fmt.Sprint("number ", i)
 					switch on.Line = 9; what {
@@ -149,10 +155,10 @@ func TestTooMany(t *testing.T) {
 					case "batches":
 						batches = append(batches, folder.Batch{Name: name, Date: on.Date, Volume: units.Liter, Weight: units.Mass(none), Reading: 66.9, Cup: label, Temp: label, Line: 9})
 					case "sizes":
-						bottled = append(bottled, folder.Bottled{Batch: "A", Date: on.Date, Size: units.Milliliters(float64(10 + i)), Count: 1, Line: 9})
+						bottled = append(bottled, folder.Jars{Batch: "A", Date: on.Date, Size: units.Milliliters(float64(10 + i)), Count: 1, Line: 9})
 					}
 				}
-				return newSeason().read(slices.Values(days), slices.Values(batches), slices.Values(bottled))
+				return newSeason().read(slices.Values(days), slices.Values(batches), slices.Values(bottled), nothing[folder.Blend])
 			}
 			if err := read(c.most); err != nil {
 				t.Errorf("%d are refused: %v", c.most, err)

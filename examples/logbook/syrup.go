@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"strings"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
@@ -12,11 +11,6 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/lookagain"
-)
-
-const (
-	batchesFile = "batches.csv"
-	bottledFile = "bottled.csv"
 )
 
 // What the files may say.
@@ -49,13 +43,13 @@ func (b *book) lot(file string, line int, name string) (*packed, error) {
 func (b *book) readBatch(r folder.Batch) error {
 	drawn, column, err := b.given.syrup(r)
 	if err != nil {
-		return b.fail(batchesFile, r.Line, column, err)
+		return b.fail(folder.BatchesFile, r.Line, column, err)
 	}
-	lot, err := b.lot(batchesFile, r.Line, r.Name)
+	lot, err := b.lot(folder.BatchesFile, r.Line, r.Name)
 	if err != nil {
 		return err
 	}
-	b.syrups.Add(lookagain.Row{File: batchesFile, Line: r.Line, Day: r.Date, Name: r.Name, Drawn: true,
+	b.syrups.Add(lookagain.Row{File: b.house.Shown(folder.BatchesFile), Line: r.Line, Day: r.Date, Name: r.Name, Drawn: true,
 		Whole: whole(r.Date, r.Name, r.Volume, r.Weight, r.Reading, r.Cup, r.Temp)})
 	lot.drawn.add(drawn)
 	if !(drawn.Brix() >= thinSyrup && drawn.Brix() <= thickSyrup) {
@@ -109,51 +103,47 @@ func (s *setup) syrup(r folder.Batch) (lot sugar.Lot, column string, err error) 
 }
 
 // readBottled counts a row of bottles.
-func (b *book) readBottled(r folder.Bottled) error {
+func (b *book) readBottled(r folder.Jars) error {
 	if err := jarVolume.Check("", r.Size.Liters()); err != nil {
-		return b.fail(bottledFile, r.Line, "size", err)
+		return b.fail(folder.BottledFile, r.Line, "size", err)
 	}
 	if err := jarCount.Check("", float64(r.Count)); err != nil {
-		return b.fail(bottledFile, r.Line, "count", err)
+		return b.fail(folder.BottledFile, r.Line, "count", err)
 	}
 	// Two sizes are one if they agree to a tenth of a milliliter.
 	key := int64(math.Round(r.Size.Milliliters() * 10))
 	s := b.sizes[key]
 	if s == nil {
 		if len(b.sizes) == mostSizes {
-			return b.fail(bottledFile, r.Line, "size", fmt.Errorf("more than %d sizes: nobody keeps so many, check the column", mostSizes))
+			return b.fail(folder.BottledFile, r.Line, "size", fmt.Errorf("more than %d sizes: nobody keeps so many, check the column", mostSizes))
 		}
 		s = &size{label: r.Size}
 		b.sizes[key] = s
 	}
 	s.count += r.Count
-	return b.bottle(r)
+	lot, err := b.lot(folder.BottledFile, r.Line, r.Batch)
+	if err != nil {
+		return err
+	}
+	b.syrups.Add(lookagain.Row{File: b.house.Shown(folder.BottledFile), Line: r.Line, Day: r.Date, Name: r.Batch, Packed: true,
+		Whole: whole(r.Date, r.Batch, r.Size, r.Count)})
+	// The conversion forbids a fused multiply-add: jars often end on half of
+	// the last digit printed, which must fall the same way on every processor.
+	lot.volume += units.Volume(r.Size * units.Volume(r.Count))
+	return nil
 }
 
-// bottle counts what a row holds to its batch, or to those that were poured together
-// by what was drawn of each.
-func (b *book) bottle(r folder.Bottled) error {
-	var lots []*packed
-	drawn := 0.0
-	for name := range strings.SplitSeq(r.Batch, "+") {
-		name = strings.TrimSpace(name)
-		lot, err := b.lot(bottledFile, r.Line, name)
-		if err != nil {
-			return err
-		}
-		lots = append(lots, lot)
-		drawn += float64(lot.drawn.mass)
-		b.syrups.Add(lookagain.Row{File: bottledFile, Line: r.Line, Day: r.Date, Name: name, Packed: true,
-			Whole: whole(r.Date, name, r.Size, r.Count)})
+// readBlend counts what was poured from one batch into another.
+func (b *book) readBlend(r folder.Blend) error {
+	from, err := b.lot(folder.BlendsFile, r.Line, r.From)
+	if err != nil {
+		return err
 	}
-	for _, lot := range lots {
-		share := 1 / float64(len(lots))
-		if drawn > 0 {
-			share = float64(lot.drawn.mass) / drawn
-		}
-		// The conversion forbids a fused multiply-add: jars often end on half of
-		// the last digit printed, which must fall the same way on every processor.
-		lot.volume += units.Volume(r.Size * units.Volume(float64(r.Count)*share))
+	into, err := b.lot(folder.BlendsFile, r.Line, r.Into)
+	if err != nil {
+		return err
 	}
+	from.poured -= r.Volume
+	into.poured += r.Volume
 	return nil
 }
