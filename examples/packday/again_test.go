@@ -6,13 +6,14 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 // pageOf is the whole page of a folder with some batches.
 func pageOf(t *testing.T, batches string, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
-	dir := clitest.Folder(t, map[string]string{batchesFile: batches})
+	dir := clitest.Folder(t, map[string]string{folder.BatchesFile: batches})
 	if status := program().Main(append([]string{"-dir", dir}, args...), nil, &out, &errs); status != 0 {
 		t.Fatalf("status %d: %s", status, errs.String())
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 func badFlags() (cases []clitest.Bad) {
@@ -70,45 +71,45 @@ func badFiles(t *testing.T) (cases []clitest.Bad) {
 		jar = "container,on_hand,label_ml,brim_ml,empty_g,material\n"
 	)
 	for _, c := range []struct{ name, file, want string }{
-		{batchesFile, "", "batches.csv: the file is empty"},
-		{batchesFile, can, "batches.csv: nothing below the header"},
-		{batchesFile, "batch,volume_gal,reading_brix,cup_f\n", "batches.csv:1: column volume_gal: no unit that is known"},
-		{batchesFile, can + "a,3,,66.9,60,60,50\nb,,,66,60,60,50\n", "batches.csv:3: column volume_l: give either the volume or the weight"},
-		{batchesFile, can + "a,3,4,66.9,60,60,50\n", "batches.csv:2: column volume_l: give either"},
-		{batchesFile, can + "a,-3,,66.9,60,60,50\n", "batches.csv:2: column volume_l: more than nothing"},
-		{batchesFile, can + "a,,0,66.9,60,60,50\n", "batches.csv:2: column weight_kg: more than nothing"},
-		{batchesFile, can + "a,3,,6.69,60,60,50\n", "batches.csv:2: column reading_brix: syrup"},
-		{batchesFile, can + "a,3,,66.9,600,60,50\n", "batches.csv:2: column cup_f: temperature"},
-		{batchesFile, can + "a,3,,66.9,60,600,50\n", "batches.csv:2: column temp_f: temperature"},
-		{batchesFile, can + "a,3,,66.9,60,60,0\n", "batches.csv:2: column light_pct: light transmission"},
-		{batchesFile, can + "a,NaN,,66.9,60,60,50\n", `-:2: column volume_l: "NaN" is not a plain number`},
-		{batchesFile, can + "a,3\n", "batches.csv:2: 2 cells where the header names 7 columns"},
-		{batchesFile, "batch,volume_l,reading_brix,cup_f\n" + strings.Repeat("a,1,66.9,60\n", 1001), "batches.csv:1002: more than 1000 rows"},
-		{batchesFile, "batch,volume_l,reading_brix,cup_f,temp_c\na,9,64,60,110\n", "batches.csv: "},
-		{batchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,60,\n", "batches.csv:2: column reading_brix: reading and temperature"},
-		{batchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,66,60,maybe\n", "batches.csv:2: column mold: write yes or no"},
-		{batchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,,yes\n", "batches.csv: every can is marked moldy"},
-		{jarsFile, "container,label_ml,on_hand,at_least,at_most\nquart,946,9,5,4\n", "jars.csv:2: column at_least: no more than 4"},
-		{jarsFile, "container,label_ml,at_least\nquart,946,2.5\n", "jars.csv:2: column at_least: a whole number"},
-		{jarsFile, jar + "quart,2.5,946,1000,400,glass\n", "jars.csv:2: column on_hand: a whole number"},
-		{jarsFile, jar + "quart,2,946,900,400,glass\n", "jars.csv:2: column brim_ml: a container holds more"},
-		{jarsFile, jar + "quart,2,946,950,400,glass\n", "jars.csv: quart: brimful 0.251 US gal (0.95 L)"},
-		{jarsFile, jar + "quart,2,946,1000,0,glass\n", "jars.csv:2: column empty_g: an empty container"},
-		{jarsFile, jar + "quart,2,946,1000,400,clay\n", "jars.csv:2: column material: it is glass, steel or plastic"},
-		{jarsFile, jar + "quart,2,946,1000,400,glass\nQuart,2,900,,,\n", "jars.csv:3: column container: Quart: there is one of that name"},
-		{jarsFile, jar + "drum,2,946000,,,\n", "jars.csv:2: column label_ml: drum: labels go from"},
-		{peopleFile, "name\nA\n", "people.csv:2: the file must have one of the columns"},
-		{peopleFile, "name,taps,parts\nA,1,2\n", "people.csv:2: the file must have one of the columns"},
-		{peopleFile, "name,taps\nA,1.5\n", "people.csv:2: column taps: a whole number"},
-		{peopleFile, "name,taps\nA,-1\n", "people.csv:2: column taps: a whole number"},
-		{peopleFile, "name,parts\nA,1e300\n", "people.csv:2: column parts: parts go from 0"},
-		{peopleFile, "name,sugar_lb\nA,-4\n", "people.csv:2: column sugar_lb: sugar"},
-		{peopleFile, "name,worked_h\nA,-1\n", "people.csv:2: column worked_h: "},
-		{peopleFile, "name,worked_h\nA,0\n", "people.csv: "},
-		{peopleFile, "name,worked_h\n" + strings.Repeat("A,1\n", 61), "people.csv:62: more than 60 rows"},
+		{folder.BatchesFile, "", "batches.csv: the file is empty"},
+		{folder.BatchesFile, can, "batches.csv: nothing below the header"},
+		{folder.BatchesFile, "batch,volume_gal,reading_brix,cup_f\n", "batches.csv:1: column volume_gal: no unit that is known"},
+		{folder.BatchesFile, can + "a,3,,66.9,60,60,50\nb,,,66,60,60,50\n", "batches.csv:3: column volume_l: give either the volume or the weight"},
+		{folder.BatchesFile, can + "a,3,4,66.9,60,60,50\n", "batches.csv:2: column volume_l: give either"},
+		{folder.BatchesFile, can + "a,-3,,66.9,60,60,50\n", "batches.csv:2: column volume_l: more than nothing"},
+		{folder.BatchesFile, can + "a,,0,66.9,60,60,50\n", "batches.csv:2: column weight_kg: more than nothing"},
+		{folder.BatchesFile, can + "a,3,,6.69,60,60,50\n", "batches.csv:2: column reading_brix: syrup"},
+		{folder.BatchesFile, can + "a,3,,66.9,600,60,50\n", "batches.csv:2: column cup_f: temperature"},
+		{folder.BatchesFile, can + "a,3,,66.9,60,600,50\n", "batches.csv:2: column temp_f: temperature"},
+		{folder.BatchesFile, can + "a,3,,66.9,60,60,0\n", "batches.csv:2: column light_pct: light transmission"},
+		{folder.BatchesFile, can + "a,NaN,,66.9,60,60,50\n", `-:2: column volume_l: "NaN" is not a plain number`},
+		{folder.BatchesFile, can + "a,3\n", "batches.csv:2: 2 cells where the header names 7 columns"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f\n" + strings.Repeat("a,1,66.9,60\n", 1001), "batches.csv:1002: more than 1000 rows"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,temp_c\na,9,64,60,110\n", "batches.csv: "},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,60,\n", "batches.csv:2: column reading_brix: reading and temperature"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,66,60,maybe\n", "batches.csv:2: column mold: write yes or no"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,,yes\n", "batches.csv: every can is marked moldy"},
+		{folder.JarsFile, "container,label_ml,on_hand,at_least,at_most\nquart,946,9,5,4\n", "jars.csv:2: column at_least: no more than 4"},
+		{folder.JarsFile, "container,label_ml,at_least\nquart,946,2.5\n", "jars.csv:2: column at_least: a whole number"},
+		{folder.JarsFile, jar + "quart,2.5,946,1000,400,glass\n", "jars.csv:2: column on_hand: a whole number"},
+		{folder.JarsFile, jar + "quart,2,946,900,400,glass\n", "jars.csv:2: column brim_ml: a container holds more"},
+		{folder.JarsFile, jar + "quart,2,946,950,400,glass\n", "jars.csv: quart: brimful 0.251 US gal (0.95 L)"},
+		{folder.JarsFile, jar + "quart,2,946,1000,0,glass\n", "jars.csv:2: column empty_g: an empty container"},
+		{folder.JarsFile, jar + "quart,2,946,1000,400,clay\n", "jars.csv:2: column material: it is glass, steel or plastic"},
+		{folder.JarsFile, jar + "quart,2,946,1000,400,glass\nQuart,2,900,,,\n", "jars.csv:3: column container: Quart: there is one of that name"},
+		{folder.JarsFile, jar + "drum,2,946000,,,\n", "jars.csv:2: column label_ml: drum: labels go from"},
+		{folder.PeopleFile, "name\nA\n", "people.csv:2: the file must have one of the columns"},
+		{folder.PeopleFile, "name,taps,parts\nA,1,2\n", "people.csv:2: the file must have one of the columns"},
+		{folder.PeopleFile, "name,taps\nA,1.5\n", "people.csv:2: column taps: a whole number"},
+		{folder.PeopleFile, "name,taps\nA,-1\n", "people.csv:2: column taps: a whole number"},
+		{folder.PeopleFile, "name,parts\nA,1e300\n", "people.csv:2: column parts: parts go from 0"},
+		{folder.PeopleFile, "name,sugar_lb\nA,-4\n", "people.csv:2: column sugar_lb: sugar"},
+		{folder.PeopleFile, "name,worked_h\nA,-1\n", "people.csv:2: column worked_h: "},
+		{folder.PeopleFile, "name,worked_h\nA,0\n", "people.csv: "},
+		{folder.PeopleFile, "name,worked_h\n" + strings.Repeat("A,1\n", 61), "people.csv:62: more than 60 rows"},
 	} {
 		dir, lot := "", []string{"-volume", "3 US gal"}
-		if c.name == batchesFile {
+		if c.name == folder.BatchesFile {
 			dir, lot = folderOf(t, c.file), nil
 		} else {
 			dir = clitest.Folder(t, map[string]string{c.name: c.file})

@@ -7,6 +7,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -63,7 +64,7 @@ func (d *day) blend() (err error) {
 // wrong names where the cans come from: their file, or the given flag.
 func (d *day) wrong(flag string, err error) error {
 	if err != nil && d.batches {
-		return inFile(batchesFile, err)
+		return d.inFile(folder.BatchesFile, err)
 	}
 	return cli.For(flag, err)
 }
@@ -75,6 +76,7 @@ func (d *day) toMark() error {
 	if err != nil {
 		return err
 	}
+	d.from = from
 	if d.water, err = boil.Water(pressure); err != nil {
 		return cli.For(from, err)
 	}

@@ -32,10 +32,22 @@ func (p page) brief() {
 	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), fmt.Sprintf("smallest first, cap at once; probe one: %s", p.Degrees(packing.CappingLeast())))
 	b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
 	p.jarList(fills)
-	if thin := p.tooThin(); thin != "" {
-		b.Cautions = append(b.Cautions, thin)
+	p.known()
+	add := func(caution string) {
+		if caution != "" {
+			b.Cautions = append(b.Cautions, caution)
+		}
 	}
-	b.Warn(false,
+	if p.pack.Brix() < p.standard.Min-atTheMark || p.pack.Brix() >= sugar.KeepsTo {
+		add(cli.KeepingBrief(p.pack.Brix()))
+	}
+	if thin := p.thinCans(); len(thin) > 0 {
+		add("Thin, and perhaps fermented: " + list(thin) + ". Sour goes into no blend.")
+	}
+	if len(s.moldy) > 0 {
+		add("Moldy, and in no blend: " + list(s.moldy) + ". Throw it away.")
+	}
+	b.Warn(p.flags.House().Settings.Roof,
 		cli.Scald("Syrup", p.Degrees(s.filterAt)),
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
 	)
@@ -43,6 +55,42 @@ func (p page) brief() {
 		b.Further = append(b.Further, fmt.Sprintf("Look again at %d rows: -full lists them.", n))
 	}
 	b.Further = append(b.Further, "-full: why, color, seals, account, keeping.")
+}
+
+// thinCans names what is thinner than it keeps, beyond doubt.
+func (p page) thinCans() (names []string) {
+	for _, c := range p.cans {
+		if c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom {
+			names = append(names, c.name)
+		}
+	}
+	return names
+}
+
+// known tells where the numbers come from.
+func (p page) known() {
+	b := &p.Brief
+	if p.flags.Dir() == "" {
+		b.House = "An invented sugarhouse: give -dir."
+	}
+	var names []string
+	for _, c := range p.cans {
+		names = append(names, c.name)
+	}
+	const few = 6
+	if len(names) > few {
+		names = []string{fmt.Sprintf("%d batches", len(names))}
+	}
+	b.Told(list(names))
+	b.From(p.flags, p.from, p.where(), "filter-keeps", p.In(cli.SmallVolume(p.given.keeps))+" stays in a filter")
+}
+
+// where words what tells the boiling points.
+func (p page) where() string {
+	if p.from == cli.ByElevation {
+		return "at " + p.In(cli.Feet(p.given.pan.Elevation))
+	}
+	return "water boils at " + p.In(cli.Temperature(p.water))
 }
 
 // verdict is what to do with the syrup as it is.

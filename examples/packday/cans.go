@@ -89,7 +89,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	if err != nil {
 		return nil, err
 	}
-	for r := range h.Batches() {
+	for _, r := range h.Batches {
 		if !wanted[r.Name] {
 			continue
 		}
@@ -98,7 +98,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 			continue
 		}
 		fail := func(column string, err error) error {
-			return &records.Error{File: batchesFile, Line: r.Line, Column: column, Err: err}
+			return &records.Error{File: h.Shown(folder.BatchesFile), Line: r.Line, Column: column, Err: err}
 		}
 		if math.IsNaN(float64(r.Reading)) || math.IsNaN(r.Cup.Celsius()) {
 			return nil, fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
@@ -114,7 +114,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 		if all = append(all, c); len(all) > mostCans {
 			return nil, fail("", fmt.Errorf("more than %d cans: pack them on several days", mostCans))
 		}
-		again.Add(lookagain.Row{File: batchesFile, Line: r.Line, Name: r.Name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
+		again.Add(lookagain.Row{File: h.Shown(folder.BatchesFile), Line: r.Line, Name: r.Name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
 			Whole: fmt.Sprintln(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)})
 	}
 	s.again = again.Findings()
@@ -122,31 +122,35 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	case len(all) > 0:
 		return all, nil
 	case len(s.moldy) > 0:
-		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", batchesFile)
+		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
 	}
-	return nil, fmt.Errorf("%s: every batch of the season is bottled: write down a new one, or give -volume and -reading of a lot", batchesFile)
+	return nil, fmt.Errorf("%s: every batch of the season is bottled: write down a new one, or give -volume and -reading of a lot", h.Shown(folder.BatchesFile))
 }
 
 // wanted names the batches that are packed: those of the flag, or those of the season
-// that are not bottled. What is left of a bottled one stands in the filter.
+// that were neither bottled nor poured into another. What is left of a bottled one
+// stands in the filter.
 func (s *setup) wanted(h *folder.House) (map[string]bool, error) {
-	known, wanted := map[string]bool{}, map[string]bool{}
-	for r := range h.Batches() {
-		known[r.Name] = true
-		wanted[r.Name] = s.batch == "" && h.InSeason(r.Date)
-	}
+	wanted := map[string]bool{}
 	if s.batch != "" {
-		for _, name := range folder.Poured(s.batch) {
-			if !known[name] {
-				return nil, cli.For("batch", fmt.Errorf("no batch of %s is called %q", batchesFile, clip.Text(name)))
+		for name := range strings.SplitSeq(s.batch, "+") {
+			b, ok := h.Batch(strings.TrimSpace(name))
+			if !ok {
+				return nil, cli.For("batch", fmt.Errorf("no batch of %s is called %q", h.Shown(folder.BatchesFile), clip.Text(strings.TrimSpace(name))))
 			}
-			wanted[name] = true
+			wanted[b.Name] = true
 		}
 		return wanted, nil
 	}
-	for r := range h.Bottled() {
-		for _, name := range folder.Poured(r.Batch) {
-			wanted[name] = false
+	for _, b := range h.Batches {
+		wanted[b.Name] = h.InSeason(b.Date)
+	}
+	for _, j := range h.Bottled {
+		wanted[j.Batch] = false
+	}
+	for _, p := range h.Blends {
+		if b, ok := h.Batch(p.From); ok {
+			wanted[b.Name] = false
 		}
 	}
 	return wanted, nil

@@ -20,7 +20,7 @@ func (s *setup) supplies(h *folder.House, told bool) (all []packing.Supply, err 
 	if !told {
 		all, there, err := s.jars(h)
 		if there {
-			s.jarsFrom = jarsFile
+			s.jarsFrom = folder.JarsFile
 			return all, err
 		}
 	}
@@ -48,7 +48,7 @@ func (s *setup) jars(h *folder.House) (all []packing.Supply, there bool, err err
 		records.Number("at_least", &atLeast).Optional(), records.Number("at_most", &atMost).Optional(),
 		records.Volume("brim", &c.Brimful).Optional(), records.Mass("empty", &c.Mass).Optional(), records.Text("material", &wall).Optional(),
 	}
-	there, err = eachRow(h, jarsFile, mostKinds, cols, func(r *records.Reader) error {
+	there, err = eachRow(h, folder.JarsFile, mostKinds, cols, func(r *records.Reader) error {
 		supply := packing.Supply{Container: c, OnHand: packing.Plenty}
 		if wrong, err := counts(&supply, onHand, atLeast, atMost); err != nil {
 			return r.Fail(wrong, err)

@@ -17,6 +17,7 @@ var label = units.Celsius(20)
 type day struct {
 	given    *setup
 	flags    *cli.Flags
+	from     string // the flag that told the pressure
 	batches  bool   // of the folder, and not a lot of the flags
 	borrowed string // the flags that were not given, with their defaults
 	standard sugar.Standard
@@ -66,7 +67,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	}
 	d := &day{given: s, flags: f, aid: units.Mass(math.NaN()), coldest: -1}
 	d.batches = !f.Given("volume") && !f.Given("weight")
-	d.own = f.Given("target")
+	d.own = f.Source("target").Kind == cli.Told
 	h := f.House()
 	var err error
 	if d.standard, err = s.standard(); err != nil {

@@ -9,14 +9,6 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// Files of the folder.
-const (
-	batchesFile = "batches.csv"
-	bottledFile = "bottled.csv"
-	jarsFile    = "jars.csv"
-	peopleFile  = "people.csv"
-)
-
 // Limits on what is read.
 const (
 	mostCans    = 1000
@@ -26,16 +18,15 @@ const (
 	mostLabel   = 60 * units.Liter
 )
 
-// eachRow reads a file of the folder and calls row for each record. It reports
-// whether there is the file, and returns an error if it has no records or more than
-// most.
+// eachRow reads a file of the folder and calls row for each record, most at the
+// most. It reports whether there are any.
 func eachRow(h *folder.House, name string, most int, cols []records.Col, row func(*records.Reader) error) (there bool, err error) {
 	in, there := h.File(name)
 	if !there {
 		return false, nil
 	}
 	defer in.Close()
-	r, err := records.New(name, in, cols...)
+	r, err := records.New(h.Shown(name), in, cols...)
 	if err != nil {
 		return true, err
 	}
@@ -55,16 +46,13 @@ func eachRow(h *folder.House, name string, most int, cols []records.Col, row fun
 			return true, err
 		}
 	}
-	if n == 0 {
-		return true, fmt.Errorf("%s: nothing below the header", name)
-	}
-	return true, nil
+	return n > 0, nil
 }
 
 // inFile names the file of the folder that an error of the library comes from.
-func inFile(name string, err error) error {
+func (d *day) inFile(name string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &records.Error{File: name, Err: err}
+	return &records.Error{File: d.flags.House().Shown(name), Err: err}
 }

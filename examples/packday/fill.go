@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
@@ -78,7 +79,7 @@ func (d *day) fill(supplies []packing.Supply) (err error) {
 // ofJars names where the containers come from.
 func (d *day) ofJars(err error) error {
 	if d.given.jarsFrom != "" {
-		return inFile(d.given.jarsFrom, err)
+		return d.inFile(d.given.jarsFrom, err)
 	}
 	return cli.For("containers", err)
 }
@@ -93,5 +94,5 @@ func (d *day) share() (err error) {
 		jars = append(jars, money.Jars{Label: line.Container.Label, Count: line.Count})
 	}
 	d.baskets, err = money.DivideJars(jars, d.helpers)
-	return inFile(peopleFile, err)
+	return d.inFile(folder.PeopleFile, err)
 }

@@ -32,7 +32,7 @@ func (s *setup) helpers(h *folder.House) (all []money.Contribution, by string, e
 		}
 		return x
 	}
-	_, err = eachRow(h, peopleFile, mostHelpers, cols, func(r *records.Reader) error {
+	_, err = eachRow(h, folder.PeopleFile, mostHelpers, cols, func(r *records.Reader) error {
 		given := 0
 		for _, column := range []string{"worked", "taps", "sugar", "parts"} {
 			if r.Has(column) {

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 func TestPackday(t *testing.T) {
@@ -116,7 +117,7 @@ func parts(t *testing.T, b clitest.Binary, into any, args ...string) string {
 // folderOf is a folder with batches, each row without its date.
 func folderOf(t *testing.T, batches string) string {
 	head, rows, _ := strings.Cut(batches, "\n")
-	return clitest.Folder(t, map[string]string{batchesFile: "date," + head + "\n" + strings.ReplaceAll("\n"+strings.TrimSuffix(rows, "\n"), "\n", "\n2034-03-05,")[1:] + "\n"})
+	return clitest.Folder(t, map[string]string{folder.BatchesFile: "date," + head + "\n" + strings.ReplaceAll("\n"+strings.TrimSuffix(rows, "\n"), "\n", "\n2034-03-05,")[1:] + "\n"})
 }
 
 // near allows for the nine digits of the JSON in a sum of a few lines.
@@ -218,7 +219,7 @@ func shares(t *testing.T, b clitest.Binary) {
 	} {
 		var args []string
 		if file != "" {
-			args = []string{"-dir", clitest.Folder(t, map[string]string{peopleFile: file}), "-volume", "3 US gal"}
+			args = []string{"-dir", clitest.Folder(t, map[string]string{folder.PeopleFile: file}), "-volume", "3 US gal"}
 		}
 		s := run(t, b, args...)
 		for _, c := range s.Pack.Containers {

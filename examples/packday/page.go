@@ -55,12 +55,11 @@ func (d *day) sheet() *cli.Sheet {
 
 func (p page) cansPart(part *cli.Part) {
 	var rows [][]cli.Value
-	thin, doubt := false, units.Brix(0)
+	doubt := units.Brix(0)
 	for _, c := range p.cans {
 		rows = append(rows, []cli.Value{cli.Words(c.name), cli.Volume(c.lot.Volume()), cli.Mass(c.lot.WeightInAir()), cli.Brix(c.reading, 1),
 			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
 		doubt = max(doubt, c.true.Uncertainty)
-		thin = thin || c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom
 	}
 	if len(p.given.moldy) > 0 {
 		part.Item("Moldy, and in no blend: " + list(p.given.moldy) + ". Throw it away with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
@@ -72,7 +71,7 @@ func (p page) cansPart(part *cli.Part) {
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
-	if thin {
+	if len(p.thinCans()) > 0 {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
 	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark it in batches.csv (mold: yes). Sour or yeasty: keep it out too.")
