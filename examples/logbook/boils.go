@@ -68,7 +68,7 @@ func (b *book) fires() error {
 			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
 		f := firing{day: i, fired: d.fired, sap: lot, water: demand.Water, efficiency: units.Share(math.NaN())}
-		if d.wood > 0 {
+		if d.wood > 0 && b.given.fuel != "pellets" {
 			held, err := b.given.heat(d.wood)
 			if err != nil {
 				return err

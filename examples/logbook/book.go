@@ -3,6 +3,7 @@ package main
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"iter"
 	"time"
 
@@ -46,8 +47,8 @@ func (t *total) lot() (sugar.Lot, error) {
 }
 
 // settle counts the sap whose strength nobody read at that of the others.
-func (t *total) settle(mean units.Brix) error {
-	l, err := sugar.NewLot(t.unread, mean, label)
+func (t *total) settle(mean units.Brix, at units.Temperature) error {
+	l, err := sugar.NewLot(t.unread, mean, at)
 	t.mass += l.Mass()
 	t.sugar += l.Sugar()
 	t.unread = 0
@@ -109,6 +110,38 @@ type book struct {
 func newBook(s *setup, f *cli.Flags) *book {
 	return &book{given: s, flags: f, house: f.House(), sources: map[string]*total{}, lots: map[string]*packed{}, sizes: map[int64]*size{},
 		syrups: lookagain.List{Most: mostLooked, Of: lookagain.Syrup}}
+}
+
+// open reads the season of the folder.
+func (b *book) open() error {
+	h := b.house
+	// Jars belong to the season of their syrup, whenever they were filled.
+	of := map[string]bool{}
+	for _, r := range h.Batches {
+		of[r.Name] = h.InSeason(r.Date)
+	}
+	err := b.read(only(h.Days, func(d folder.Day) bool { return h.InSeason(d.Date) }),
+		only(h.Batches, func(r folder.Batch) bool { return of[r.Name] }),
+		only(h.Bottled, func(r folder.Jars) bool { return of[r.Batch] }),
+		only(h.Blends, func(r folder.Blend) bool { return of[r.From] || of[r.Into] }))
+	if err == nil && b.gathered() == 0 {
+		err = fmt.Errorf("%s: no sap of %d: write a day, or ask for another -season", h.Shown(folder.DaysFile), h.Season())
+	}
+	if !b.given.heldTold {
+		b.sweet = h.Pan
+	}
+	return err
+}
+
+// only gives those rows of a file that are wanted.
+func only[Row any](rows []Row, wanted func(Row) bool) iter.Seq[Row] {
+	return func(yield func(Row) bool) {
+		for _, r := range rows {
+			if wanted(r) && !yield(r) {
+				return
+			}
+		}
+	}
 }
 
 // read counts the rows of the season.

@@ -47,7 +47,7 @@ func (p page) brief() {
 		b.Answer("drawn", "Drawn", cli.Quarts(p.Syrup, cli.Nearest), notes...)
 	}
 	if count > 0 {
-		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), plural(count, "container"))
+		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), cli.Plural(count, "container"))
 	}
 	if p.Syrup > 0 {
 		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume, cli.Down), "sugar "+p.In(values[4]), "with what filters kept")
@@ -63,7 +63,7 @@ func (p page) brief() {
 	}
 	p.known(b)
 	if p.again.rows > 0 {
-		b.Further = append(b.Further, fmt.Sprintf("Look again at %s: -full lists them.", plural(p.again.rows, "row")))
+		b.Further = append(b.Further, fmt.Sprintf("Look again at %s: -full lists them.", cli.Plural(p.again.rows, "row")))
 	}
 	b.Further = append(b.Further, "-full: by day, tank, boil and batch.", "packday: what to bottle.")
 	b.Cautions = []string{"This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says."}
@@ -116,16 +116,16 @@ func (p page) known(b *cli.Brief) {
 			days++
 		}
 	}
-	b.Told(fmt.Sprintf("season %d, %s with sap", p.house.Season(), plural(days, "day")))
+	b.Told(fmt.Sprintf("season %d, %s with sap", p.house.Season(), cli.Plural(days, "day")))
 	if !p.byBatches() && p.Syrup > 0 {
 		b.Assumed("syrup of the days at " + p.given.target.Text(1))
 	}
 	if p.unread > 0 {
-		b.Assumed(plural(p.unread, "gathering") + " at " + p.mean.Text(1))
+		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
 	}
 	if len(p.learns) > 0 {
 		if e, err := p.learned(); err == nil {
-			b.Learned(e.Middle().Text(0) + " of the heat, of " + plural(e.Boils, "boil"))
+			b.Learned(e.Middle().Text(0) + " of the heat, of " + cli.Plural(e.Boils, "boil"))
 		}
 	}
 }

@@ -66,7 +66,7 @@ func (p page) firePart(part *cli.Part) error {
 		if err != nil {
 			return err
 		}
-		part.Row("efficiency", "Into the sap", cli.Share(e.Middle(), 1), "of the "+e.Basis.String()+" heat, by "+plural(e.Boils, "boil"))
+		part.Row("efficiency", "Into the sap", cli.Share(e.Middle(), 1), "of the "+e.Basis.String()+" heat, by "+cli.Plural(e.Boils, "boil"))
 		part.Row("next", "Next boil", cli.Between(cli.Share(e.Low, 0), cli.Share(e.High, 0)), "two times of three")
 		part.Row("spread", "From boil to boil", cli.Share(e.Spread, 1), "the standard deviation")
 	}
@@ -98,7 +98,7 @@ func (p page) firePart(part *cli.Part) error {
 
 // toTheCord is the syrup made of a cord; 0 if no wood is told.
 func (p page) toTheCord() units.Volume {
-	if p.wood <= 0 || p.given.liquid() {
+	if p.wood <= 0 || p.given.fuel != "wood" {
 		return 0
 	}
 	return p.Syrup * units.Volume(units.Cord/p.wood)

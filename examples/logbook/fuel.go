@@ -13,13 +13,13 @@ func (s *setup) declareFuel(f *cli.Flags) {
 	for _, w := range fuel.FirewoodKentucky() {
 		species = append(species, w.Species)
 	}
-	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane"}, "what burns: wood, oil or propane")
+	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil or propane; of pellets, which are weighed, nothing is learned")
 	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, as a pin meter shows it")
 }
 
 // liquid reports whether the fuel is measured as a liquid.
-func (s *setup) liquid() bool { return s.fuel != "wood" }
+func (s *setup) liquid() bool { return s.fuel == "oil" || s.fuel == "propane" }
 
 // fuelName is the fuel in words.
 func (s *setup) fuelName() string {

@@ -39,7 +39,7 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	if len(b.boils) > 0 {
 		p.boilsPart(sheet.Part("boils", "Boils"))
 	}
-	if b.wood > 0 {
+	if b.wood > 0 && b.given.fuel != "pellets" {
 		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
 			return nil, err
 		}
@@ -90,7 +90,7 @@ func (p page) seasonPart(part *cli.Part) {
 		part.Row("taps", "Taps", cli.Count(p.given.taps, ""))
 	}
 	if p.unread > 0 {
-		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", plural(p.unread, "gathering"), p.mean.Text(1)))
+		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
 	}
 	if told := p.told(); p.byBatches() && told > 0 && math.Abs(float64(told/p.Syrup)-1) > 0.05 {
 		part.Remark("The days tell of " + p.In(gauged(cli.Volume(told))) + " of syrup and the batches, which count, of " + p.In(gauged(cli.Volume(p.Syrup))) + ": look which lacks a row.")
@@ -100,14 +100,6 @@ func (p page) seasonPart(part *cli.Part) {
 // date returns a day of the season by its place in the year.
 func (b *book) date(day int) time.Time {
 	return time.Date(b.house.Season(), 1, day, 0, 0, 0, 0, time.UTC)
-}
-
-// plural words a count of things.
-func plural(n int, what string) string {
-	if n != 1 {
-		what += "s"
-	}
-	return fmt.Sprintf("%d %s", n, what)
 }
 
 // Digits of totals and of their parts, which add up as they are printed.
@@ -246,14 +238,14 @@ func (p page) lotsPart(part *cli.Part) error {
 			odd = append(odd, name+" was bottled into more than was drawn")
 		}
 		if l.unlike > 0 {
-			odd = append(odd, fmt.Sprintf("%s has %d of %d rows under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, l.unlike, l.drawn.rows, thinSyrup, thickSyrup))
+			odd = append(odd, fmt.Sprintf("%s is under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
 		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()+l.poured-l.volume))
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
 			went[0], went[1]})
 	}
-	part.Table("batches", []cli.Column{{Key: "batch", Head: "batch"}, {Key: "rows", Head: "rows"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
+	part.Table("batches", []cli.Column{{Key: "batch", Head: "batch"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
 		{Key: "bottled", Head: "bottled"}, {Key: "left", Head: "in stock"}}, rows)
 	if len(odd) > 0 {
 		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")

@@ -125,12 +125,12 @@ func (b *book) settle() error {
 		b.mean = units.Brix(100 * float64(read.sugar) / float64(read.mass))
 	}
 	for i := range b.days {
-		if err := b.days[i].sap.settle(b.mean); err != nil {
+		if err := b.days[i].sap.settle(b.mean, b.given.sapStem); err != nil {
 			return err
 		}
 	}
 	for _, t := range b.sources {
-		if err := t.settle(b.mean); err != nil {
+		if err := t.settle(b.mean, b.given.sapStem); err != nil {
 			return err
 		}
 	}

@@ -3,13 +3,9 @@ package main
 import (
 	"cmp"
 	"errors"
-	"fmt"
-	"iter"
-	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
-	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -34,6 +30,7 @@ type setup struct {
 	metric bool
 
 	pressure units.Pressure // at the pan
+	heldTold bool           // the sweet held after is of the flag, and not of pan.csv
 }
 
 func (s *setup) declare(f *cli.Flags) {
@@ -80,6 +77,7 @@ func (s *setup) check(f *cli.Flags) (err error) {
 		cli.Graduation("sap-hydrometer", s.sapStem),
 		cli.Graduation("hydrometer", s.stem),
 		cli.Within("moisture", dryMoisture.Arg, s.moisture, units.Share(dryMoisture.Low), units.Share(dryMoisture.High), units.Percent, "%", dryMoisture.Above),
+		cli.Within("laid-in", "volume", s.laid, 0, 1000*units.Cord, units.Cord, "cord", "what a season burns"),
 		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
 	)
 	for _, limits := range []struct {
@@ -121,36 +119,15 @@ func measured(gauge units.Share, limit units.Brix) yield.Measured {
 	return yield.Measured{Volume: gauge, Brix: limit}
 }
 
-// season gives those rows of a file that are of the season.
-func season[Row any](h *folder.House, rows []Row, date func(Row) time.Time) iter.Seq[Row] {
-	return func(yield func(Row) bool) {
-		for _, r := range rows {
-			if h.InSeason(date(r)) && !yield(r) {
-				return
-			}
-		}
-	}
-}
-
 // run reads the season and answers.
 func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
-	h := f.House()
+	s.heldTold = f.Given("held-after")
 	b := newBook(s, f)
-	err := b.read(season(h, h.Days, func(d folder.Day) time.Time { return d.Date }),
-		season(h, h.Batches, func(r folder.Batch) time.Time { return r.Date }),
-		season(h, h.Bottled, func(r folder.Jars) time.Time { return r.Date }),
-		season(h, h.Blends, func(r folder.Blend) time.Time { return r.Date }))
-	if err != nil {
+	if err := b.open(); err != nil {
 		return err
-	}
-	if b.gathered() == 0 {
-		return fmt.Errorf("%s: no sap of %d: write a day, or ask for another -season", h.Shown(folder.DaysFile), h.Season())
-	}
-	if !f.Given("held-after") {
-		b.sweet = h.Pan
 	}
 	account, err := b.balance()
 	if err != nil {

@@ -25,11 +25,11 @@ func (p page) brief() {
 	}
 	b.Answer("reads", "Hydrometer reads", cli.TenthBrix(p.reads, cli.Nearest), "in the cup at "+p.Degrees(s.cup))
 	if math.IsNaN(float64(p.aid)) {
-		b.Answer("filter", "Filter at", cli.WholeDegree(s.filterAt, 1, cli.Nearest), fmt.Sprintf("%d gravity filters", p.filters))
+		b.Answer("filter", "Heat to", cli.WholeDegree(s.filterAt, 1, cli.Nearest), cli.Plural(p.filters, "gravity filter")+", hot")
 	} else {
-		b.Answer("filter", "Filter aid", cli.Weight(p.aid, cli.Nearest), "filter at "+p.Degrees(s.filterAt))
+		b.Answer("filter", "Heat to", cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
 	}
-	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), fmt.Sprintf("smallest first, cap at once; probe one: %s", p.Degrees(packing.CappingLeast())))
+	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), "into warm jars, smallest first; cap at once; probe one: "+p.Degrees(packing.CappingLeast()))
 	b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
 	p.jarList(fills)
 	p.known()
@@ -52,7 +52,7 @@ func (p page) brief() {
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
 	)
 	if n := len(s.again); n > 0 {
-		b.Further = append(b.Further, fmt.Sprintf("Look again at %d rows: -full lists them.", n))
+		b.Further = append(b.Further, "Look again at "+cli.Plural(n, "row")+": -full lists them.")
 	}
 	b.Further = append(b.Further, "-full: why, color, seals, account, keeping.")
 }
@@ -70,8 +70,12 @@ func (p page) thinCans() (names []string) {
 // known tells where the numbers come from.
 func (p page) known() {
 	b := &p.Brief
-	if p.flags.Dir() == "" {
+	switch {
+	case p.flags.Dir() != "":
+	case p.batches:
 		b.House = "An invented sugarhouse: give -dir."
+	default:
+		b.House = "The place is invented: give -dir."
 	}
 	var names []string
 	for _, c := range p.cans {
@@ -100,7 +104,7 @@ func (p page) verdict(kinds int) string {
 		count += l.Count
 		all += l.Container.Label * units.Volume(l.Count)
 	}
-	fill := fmt.Sprintf("fill %d containers, %s by their labels.", count, p.In(cli.Quarts(all, cli.Nearest)))
+	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Nearest)) + " by their labels."
 	if kinds == 0 {
 		fill = "there is nothing to fill."
 	}

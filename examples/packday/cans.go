@@ -109,7 +109,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 		}
 		c, wrong, err := s.newCan(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)
 		if err != nil {
-			return nil, fail(wrong, err)
+			return nil, fail(strings.Replace(wrong, "read_at", "cup", 1), err)
 		}
 		if all = append(all, c); len(all) > mostCans {
 			return nil, fail("", fmt.Errorf("more than %d cans: pack them on several days", mostCans))
@@ -124,7 +124,10 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	case len(s.moldy) > 0:
 		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
 	}
-	return nil, fmt.Errorf("%s: every batch of the season is bottled: write down a new one, or give -volume and -reading of a lot", h.Shown(folder.BatchesFile))
+	if len(h.Batches) == 0 {
+		return nil, fmt.Errorf("%s: no batch is written down: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
+	}
+	return nil, fmt.Errorf("%s: every batch of the season is bottled: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
 }
 
 // wanted names the batches that are packed: those of the flag, or those of the season

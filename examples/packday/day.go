@@ -88,12 +88,15 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 		pan = append(pan, "temp")
 	}
 	d.borrowed = f.Kept(pan...)
-	supplies, err := s.supplies(h, f.Given("containers"))
+	invented := !d.batches && f.Dir() == "" // jars and people of whom the lot is not
+	supplies, err := s.supplies(h, f.Given("containers") || invented)
 	if err != nil {
 		return nil, err
 	}
-	if d.helpers, d.by, err = s.helpers(h); err != nil {
-		return nil, err
+	if !invented {
+		if d.helpers, d.by, err = s.helpers(h); err != nil {
+			return nil, err
+		}
 	}
 	for _, step := range []func() error{d.blend, d.toMark, d.atMark, d.filter, func() error { return d.fill(supplies) }, d.share} {
 		if err := step(); err != nil {

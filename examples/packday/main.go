@@ -20,7 +20,7 @@ func program() cli.Program {
 		Calls: []string{
 			`go run ./examples/packday -dir sugarhouse`,
 			`go run ./examples/packday -dir sugarhouse -batch "34-4 + 34-5"`,
-			`go run ./examples/packday -volume "3 US gal" -reading "67.8 Brix" -read-at "66 F"`,
+			`go run ./examples/packday -dir sugarhouse 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
 		},
 		Demo: sugarhouse.Files(),
@@ -31,6 +31,7 @@ func program() cli.Program {
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
+			f.Words("3 gal 67.8 at 66 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
 				p, err := s.work(e, f)
 				if err != nil {

@@ -225,7 +225,7 @@ func shares(t *testing.T, b clitest.Binary) {
 		for _, c := range s.Pack.Containers {
 			given := 0.0
 			for _, who := range s.Shares.Shares {
-				n, ok := who["jars_"+strings.ReplaceAll(c.Container, " ", "_")].(float64)
+				n, ok := who["jars_"+key(c.Container)].(float64)
 				if !ok {
 					t.Fatalf("no count of %s in %v", c.Container, who)
 				}
@@ -250,7 +250,8 @@ func briefs(t *testing.T, b clitest.Binary) {
 		b.Brief(t, "", args...)
 	}
 	b.Brief(t, "", "-metric")
-	b.Brief(t, "", "-volume", "3 US gal", "-reading", "66.1 Brix")
+	b.Brief(t, "", "3", "gal", "66.1", "at", "60", "F")
+	b.Brief(t, "", "-volume", "3 US gal", "-reading", "65 Brix", "-aid-dose", "0.1 lb/US gal")
 	b.Brief(t, "", "-volume", "3 US gal", "-reading", "64 Brix", "-target", "64 Brix", "-pack-at", "175 F")
 }
 

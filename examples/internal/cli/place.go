@@ -98,7 +98,7 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		err = limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
 	}
 	p.by = flag
-	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
+	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) && p.flags.Source(ByElevation).Kind != Invented {
 		err = p.hold(flag, pressure)
 	}
 	var re *units.RangeError
