@@ -10,8 +10,6 @@ import (
 	"time"
 
 	"github.com/xuri/excelize/v2"
-
-	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // Rows of headers stay in sight and columns are wide enough; nothing is a formula;
@@ -63,7 +61,15 @@ func TestSameBytes(t *testing.T) {
 		t.Error("a file and standard input differ")
 	}
 	// In a folder the producers are sellers, and gallons are what its settings say.
-	dir := clitest.Folder(t, map[string]string{"bought.csv": strings.Replace(strings.Replace(string(demo), "producer", "seller", 1), "us_gal", "gal", 1)})
+	dir := t.TempDir()
+	for name, text := range map[string]string{
+		"sugarhouse.txt": "gallons: US\n",
+		"bought.csv":     strings.Replace(strings.Replace(string(demo), "producer", "seller", 1), "us_gal", "gal", 1),
+	} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
 	if !bytes.Equal(byName, written(t, "", "-dir", dir)) {
 		t.Error("a file and that of a folder differ")
 	}
