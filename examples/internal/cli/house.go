@@ -102,6 +102,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
