@@ -250,7 +250,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		b.Brief(t, "", args...)
 	}
 	b.Brief(t, "", "-metric")
-	b.Brief(t, "", "3", "gal", "66.1", "at", "60", "F")
+	b.Brief(t, "", "3", "US", "gal", "66.1", "at", "60", "F")
 	b.Brief(t, "", "-volume", "3 US gal", "-reading", "65 Brix", "-aid-dose", "0.1 lb/US gal")
 	b.Brief(t, "", "-volume", "3 US gal", "-reading", "64 Brix", "-target", "64 Brix", "-pack-at", "175 F")
 }
