@@ -107,7 +107,7 @@ func (s *setup) readAt(d folder.Day) units.Temperature {
 	if math.IsNaN(d.ReadAt.Celsius()) {
 		return s.sapStem
 	}
-	return d.ReadAt
+	return d.ReadAt.Add(-s.miss.Thermometer)
 }
 
 // usualSap is the strength of sap that nobody read all season. Common practice.

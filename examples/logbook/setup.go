@@ -30,6 +30,7 @@ type setup struct {
 	metric bool
 
 	pressure units.Pressure // at the pan
+	miss     cli.Off        // what the settings say of the instruments
 	heldTold bool           // the sweet held after is of the flag, and not of pan.csv
 }
 
@@ -124,7 +125,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
-	s.heldTold = f.Given("held-after")
+	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
 	b := newBook(s, f)
 	if err := b.open(); err != nil {
 		return err

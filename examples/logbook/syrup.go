@@ -64,7 +64,7 @@ func (b *book) readBatch(r folder.Batch) error {
 func (s *setup) syrup(r folder.Batch) (lot sugar.Lot, column string, err error) {
 	brix := s.target
 	if !math.IsNaN(float64(r.Reading)) {
-		if brix, err = s.syrupHydrometer().Brix(r.Reading, r.Cup); err != nil {
+		if brix, err = s.syrupHydrometer().Brix(r.Reading-s.miss.Hydrometer, r.Cup.Add(-s.miss.Thermometer)); err != nil {
 			return lot, ofReading(err, "reading", "cup"), err
 		}
 		if err := syrupStrength.Check("", float64(brix)); err != nil {

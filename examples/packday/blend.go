@@ -197,13 +197,19 @@ func (d *day) atMark() (err error) {
 	if err := d.inCup(); err != nil {
 		return err
 	}
-	if d.reads, err = s.hydrometer().Reading(d.mark.lot.Brix(), s.cup); err != nil {
-		return cli.For("cup", err)
+	cup := s.cup
+	if s.told {
+		cup = cup.Add(-s.miss.Thermometer)
 	}
-	read, err := s.hydrometer().Measure(d.reads, s.cup, s.doubt)
+	reads, err := s.hydrometer().Reading(d.mark.lot.Brix(), cup)
 	if err != nil {
 		return cli.For("cup", err)
 	}
+	read, err := s.hydrometer().Measure(reads, cup, s.doubt)
+	if err != nil {
+		return cli.For("cup", err)
+	}
+	d.reads = reads + s.miss.Hydrometer
 	d.mark.doubt = read.Uncertainty
 	d.mark.verdict, err = d.standard.Judge(d.mark.lot.Brix(), read.Uncertainty)
 	return err

@@ -23,7 +23,8 @@ func (p page) brief() {
 	case !p.added.Empty():
 		b.Answer("add", "Thin with", cli.Weight(p.added.WeightInAir(), cli.Down), p.thinnedWith()+", off the fire; then boil up and read again")
 	}
-	b.Answer("reads", "Hydrometer reads", cli.TenthBrix(p.reads, cli.Nearest), "in the cup at "+p.Degrees(s.cup))
+	own, _ := p.flags.OnScale(p.reads)
+	b.Answer("reads", "Hydrometer reads", own, "in the cup at "+p.Degrees(s.cup))
 	if math.IsNaN(float64(p.aid)) {
 		b.Answer("filter", "Heat to", cli.WholeDegree(s.filterAt, 1, cli.Nearest), cli.Plural(p.filters, "gravity filter")+", hot")
 	} else {

@@ -44,7 +44,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 	case !(weight > 0 && weight <= 1e4):
 		return c, amount, errors.New("more than nothing and no more than 22,000 lb (10,000 kg): check its unit")
 	}
-	if c.true, err = s.hydrometer().Measure(reading, readAt, s.doubt); err != nil {
+	if c.true, err = s.hydrometer().Measure(reading-s.miss.Hydrometer, readAt.Add(-s.miss.Thermometer), s.doubt); err != nil {
 		return c, argument(err, "reading", "at", "read_at"), err
 	}
 	const thinnest, densest = 40, 80

@@ -69,6 +69,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	d.batches = !f.Given("volume") && !f.Given("weight")
 	d.own = f.Source("target").Kind == cli.Told
 	h := f.House()
+	s.miss = f.Off("")
 	var err error
 	if d.standard, err = s.standard(); err != nil {
 		return nil, cli.For("place", err)

@@ -187,7 +187,7 @@ func (p page) markPart(part *cli.Part) {
 		part.Row("volume", "Makes, at "+p.Degrees(label), cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
 	}
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem)))...)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem))), s.miss.NoteHydrometer()...)...)
 	p.strength(part, p.mark, "by such a reading")
 	notes := []string{"local rules come first"}
 	if p.standard.Note != "" {

@@ -33,7 +33,8 @@ type setup struct {
 	stem  units.Temperature
 	doubt density.Doubt
 	cup   units.Temperature
-	told  bool // the cup is given
+	told  bool    // the cup is given
+	miss  cli.Off // what the settings say of the instruments
 
 	target    units.Brix
 	place     string
