@@ -89,7 +89,11 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		if !p.Apart {
+		reads := !p.Apart
+		if flags.raw != nil {
+			reads, err = flags.raw(flags.words)
+		}
+		if err == nil && reads {
 			err = flags.furnish(env, p)
 		}
 		if err == nil {
