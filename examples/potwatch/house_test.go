@@ -37,7 +37,9 @@ func TestInstrumentsThatAreOff(t *testing.T) {
 		return run(t, b, "-dir", dir, "-reading", reading, "-cup", "204 F").Now.Instruments[0].Strength
 	}
 	near(t, "strength", strength(off, "58.7 Brix"), strength(plain, "59 Brix"), 1e-6)
-	shown := func(dir, shows string) float64 { return run(t, b, "-dir", dir, "-shows", shows).Now.Instruments[0].Strength }
+	shown := func(dir, shows string) float64 {
+		return run(t, b, "-dir", dir, "-shows", shows).Now.Instruments[0].Strength
+	}
 	near(t, "shown", shown(off, "216.4 F"), shown(plain, "216 F"), 1e-6)
 	near(t, "in boiling water", run(t, b, "-dir", off, "-water-boils", "209.9 F").Stop.Syrup, run(t, b, "-dir", plain, "-water-boils", "209.9 F").Stop.Syrup, 1e-6)
 
