@@ -124,8 +124,12 @@ func (b *book) open() error {
 		only(h.Batches, func(r folder.Batch) bool { return of[r.Name] }),
 		only(h.Bottled, func(r folder.Jars) bool { return of[r.Batch] }),
 		only(h.Blends, func(r folder.Blend) bool { return of[r.From] || of[r.Into] }))
-	if err == nil && b.gathered() == 0 {
-		err = fmt.Errorf("%s: no sap of %d: write a day, or ask for another -season", h.Shown(folder.DaysFile), h.Season())
+	switch {
+	case err != nil || b.gathered() > 0:
+	case h.Season() == 0:
+		err = fmt.Errorf("%s: no day with sap yet: write one down", h.Shown(folder.DaysFile))
+	default:
+		err = fmt.Errorf("%s: no sap of %d: ask for another -season", h.Shown(folder.DaysFile), h.Season())
 	}
 	if !b.given.heldTold {
 		b.sweet = h.Pan

@@ -40,7 +40,7 @@ func (p page) brief() {
 		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), sugar(boiled), step(0, "stands or spoiled"))
 	}
 	if p.Syrup > 0 {
-		notes := []string{sugar(p.SugarOut), step(1, "lost before")}
+		notes := []string{sugar(p.SugarOut), step(1, "lost at the fire")}
 		if p.Kept > 0 {
 			notes = append(notes, step(2, "held in the pan"))
 		}

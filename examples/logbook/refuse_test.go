@@ -51,7 +51,7 @@ func badFlags() (cases []clitest.Bad) {
 func badFiles(t *testing.T) (cases []clitest.Bad) {
 	const batch = "batch,date,volume_gal,weight_lb,reading_brix,cup_f,temp_f\n"
 	for _, c := range []struct{ name, content, want string }{
-		{"days.csv", "date,sap_gal\n", "days.csv: no sap of 0: write a day"},
+		{"days.csv", "date,sap_gal\n", "days.csv: no day with sap yet: write one down"},
 		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,0.1,38\n", "days.csv:2: column sugar: true strength"},
 		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,400\n", "days.csv:2: column read_at: temperature 400 F (204.4 C) is outside"},
 		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,0.0001,2,38\n", "days.csv:2: column sap: volume"},
