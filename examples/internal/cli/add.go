@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -35,6 +36,11 @@ func (f *Flags) Adds(what string) {
 func (s *Sheet) Add(e *Env, rows ...folder.Rows) error {
 	f := e.flags
 	switch {
+	case !slices.ContainsFunc(rows, func(r folder.Rows) bool { return len(r.Rows) > 0 }):
+		if f.write {
+			return For(writeFlag, errors.New("there is nothing to add"))
+		}
+		return nil
 	case f.dir == "" && f.write:
 		return For(writeFlag, errors.New("give the folder of your sugarhouse by -dir: the invented one takes no lines"))
 	case f.dir == "":
@@ -122,8 +128,11 @@ func (e *Env) extend(path string, a folder.Addition) error {
 	}
 	info, err := os.Stat(to)
 	var mode fs.FileMode // of a new file
+	_, read := e.read[path]
 	switch {
-	case a.Old == nil && errors.Is(err, fs.ErrNotExist):
+	case a.Old == nil && !read && errors.Is(err, fs.ErrNotExist):
+	case errors.Is(err, fs.ErrNotExist):
+		return errChanged
 	case err != nil:
 		return cause(err)
 	case a.Old == nil || !e.unchanged(path, info):

@@ -218,7 +218,7 @@ func (w *lineWriter) row(row Row) ([]string, error) {
 		}
 		i := slices.IndexFunc(w.cols, func(col written) bool { return col.base == c.Column })
 		if i < 0 {
-			return nil, &records.Error{File: w.file, Line: w.headed, Err: fmt.Errorf("no column for %s (%s): write %s at the end of this line", c.Column, clip.Text(c.Text), w.sp.suggest(c.Column))}
+			return nil, &records.Error{File: w.file, Line: w.headed, Err: fmt.Errorf("no column for %s (%s): write %s at the end of this line", c.Column, clip.Text(c.Text), w.suggest(c.Column))}
 		}
 		text, err := w.cols[i].put(w, c.Text, on)
 		if err != nil {
@@ -233,8 +233,8 @@ func (w *lineWriter) row(row Row) ([]string, error) {
 }
 
 // suggest is the column of the usual header for a name.
-func (s spec) suggest(name string) string {
-	for _, c := range strings.Split(s.header, ",") {
+func (w *lineWriter) suggest(name string) string {
+	for _, c := range strings.Split(w.s.Header(w.sp.name), ",") {
 		if c == name || strings.HasPrefix(c, name+"_") {
 			return c
 		}
