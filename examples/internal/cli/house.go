@@ -86,6 +86,9 @@ func (f *Flags) House() *folder.House { return f.house }
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
 
+// Overrules returns what -set said, a setting each.
+func (f *Flags) Overrules() []string { return f.overrules }
+
 // furnish opens the folder and fills the flags that it tells and that were not
 // given.
 func (f *Flags) furnish(e *Env, p Program) error {
@@ -104,6 +107,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
@@ -117,6 +122,11 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	var err error
 	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if f.dir != "" {
+		for _, note := range f.house.Unread() {
+			fmt.Fprintf(e.Err, "%s: %s\n", p.Name, Line(errors.New(note)))
+		}
 	}
 	return f.fill(p.Name)
 }
