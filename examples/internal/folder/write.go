@@ -14,26 +14,18 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// Header is the first line of a file that is begun in this folder: in the units of
-// the settings.
+// Header is the first line of a file that is begun in this folder: in liters and
+// Celsius where the settings are metric and name no gallon.
 func (s *Settings) Header(file string) string {
 	sp, _ := specOf(file)
-	names := strings.Split(sp.header, ",")
-	for i, name := range names {
-		c, base := sp.column(name)
-		suffix := strings.TrimPrefix(strings.TrimPrefix(name, base), "_")
-		switch {
-		case base == "":
-		case s.Metric && metric[suffix] != "":
-			names[i] = base + "_" + metric[suffix]
-		case c.kind == volumeCell && suffix == "gal" && s.Gallon == 0:
-			names[i] = base + "_us_gal"
-		}
+	switch {
+	case s.Gallon != 0:
+		return sp.header
+	case s.Metric:
+		return inMetric(sp.header)
 	}
-	return strings.Join(names, ",")
+	return strings.ReplaceAll(sp.header, "_gal", "_us_gal")
 }
-
-var metric = map[string]string{"gal": "l", "in": "cm", "f": "c", "lb": "kg"}
 
 // A csvFile is one as it is written.
 type csvFile struct {
