@@ -39,10 +39,13 @@ func (p page) brief() {
 			b.Cautions = append(b.Cautions, caution)
 		}
 	}
-	if p.pack.Brix() < p.standard.Min-atTheMark || p.pack.Brix() >= sugar.KeepsTo {
-		add(cli.KeepingBrief(p.pack.Brix()))
+	switch keeping := cli.KeepingBrief(p.pack.Brix()); {
+	case p.tooThin() != "" && keeping == "":
+		add(p.pack.Brix().Text(1) + " is thinner than the rule allows: " + p.rule() + ".")
+	case p.tooThin() != "" || p.pack.Brix() >= sugar.KeepsTo:
+		add(keeping)
 	}
-	if thin := p.thinCans(); len(thin) > 0 {
+	if thin := p.thinCans(); p.batches && len(thin) > 0 {
 		add("Thin, and perhaps fermented: " + list(thin) + ". Sour goes into no blend.")
 	}
 	if len(s.moldy) > 0 {

@@ -20,7 +20,8 @@ func program() cli.Program {
 		Calls: []string{
 			`go run ./examples/packday -dir sugarhouse`,
 			`go run ./examples/packday -dir sugarhouse -batch "34-4 + 34-5"`,
-			`go run ./examples/packday -dir sugarhouse 3 gal 67.8 at 66 F`,
+			`go run ./examples/packday -dir sugarhouse -write`,
+			`go run ./examples/packday -dir sugarhouse -write -batch 34-8 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
 		},
 		Demo: sugarhouse.Files(),
@@ -33,11 +34,19 @@ func program() cli.Program {
 			s.declare(f)
 			f.Words("3 gal 67.8 at 66 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
-				p, err := s.work(e, f)
+				d, err := s.work(e, f)
 				if err != nil {
 					return err
 				}
-				return p.sheet().Show(e)
+				lines, err := d.record()
+				if err != nil {
+					return err
+				}
+				sheet := d.sheet()
+				if err := sheet.Add(e, lines...); err != nil {
+					return err
+				}
+				return sheet.Show(e)
 			}
 		},
 	}

@@ -74,7 +74,7 @@ func (p page) cansPart(part *cli.Part) {
 	if len(p.thinCans()) > 0 {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
-	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and write yes into a column mold of batches.csv. Sour or yeasty: keep it out too.")
+	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and give batches.csv a column mold with yes. Sour or yeasty: keep it out too.")
 }
 
 // closeTo tells what to do about a second reading that is as close to a limit of

@@ -20,6 +20,7 @@ type setup struct {
 	again []lookagain.Finding // rows of the cans to look at again
 
 	batch   string // names of those to pour together
+	day     string // of the lines that are added
 	volume  units.Volume
 	weight  units.Mass
 	reading units.Brix
@@ -62,7 +63,7 @@ type setup struct {
 func (s *setup) declare(f *cli.Flags) {
 	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
 	f.Group("Batches (of the folder, or one lot)")
-	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled`)
+	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled. Beside -volume or -weight it is the name under which -write adds the lot, else the day`)
 	f.Quantity(&s.volume, "volume", "", "volume of one lot at its temperature")
 	f.Quantity(&s.weight, "weight", "", "its weight on a scale, the can taken off, instead of -volume")
 	f.Quantity(&s.reading, "reading", "66.9 Brix", "what the syrup hydrometer reads in it")
@@ -72,6 +73,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Containers")
 	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
 	f.Page(&s.metric)
+	f.Adds("the jars to bottled.csv and what is poured together to blends.csv, or one lot to batches.csv,")
+	f.String(&s.day, "day", "", "date of these lines, as 2034-03-11; without it today")
 	f.More()
 	f.Group("Hydrometer")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")
@@ -119,11 +122,6 @@ func (s *setup) standard() (sugar.Standard, error) {
 
 // check tests what the library does not, and which flags go together.
 func (s *setup) check(f *cli.Flags) error {
-	for _, name := range []string{"volume", "weight", "reading", "read-at", "light"} {
-		if err := f.Alone("batch", name); err != nil {
-			return err
-		}
-	}
 	if _, err := s.pan.Given(); err != nil {
 		return err
 	}
