@@ -9,6 +9,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -26,6 +27,7 @@ func program() cli.Program {
 		},
 		Reads:   files,
 		Demo:    sugarhouse.Files(),
+		Needs:   []string{folder.DaysFile, folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.PanFile},
 		Caution: "This page counts sugar and tells nothing of safety. Moldy syrup may hold toxins that boiling leaves: it is not for eating, whatever the balance says. Records by batch are asked for where syrup is sold: local rules come first.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)

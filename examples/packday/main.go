@@ -8,6 +8,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -24,7 +25,8 @@ func program() cli.Program {
 			`go run ./examples/packday -dir sugarhouse -write -batch 34-8 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
 		},
-		Demo: sugarhouse.Files(),
+		Demo:  sugarhouse.Files(),
+		Needs: []string{folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.JarsFile, folder.PeopleFile},
 		Reads: "- batches.csv: those of the season that are not bottled are poured together, and a batch marked yes under mold enters no blend.\n" +
 			"- jars.csv: one kind a line, with the columns container, label_ml (or label_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic.\n" +
 			"- people.csv: who shares the jars, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts.",

@@ -19,6 +19,7 @@ import (
 	"os"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 const program = "spreadsheet"
@@ -47,6 +48,7 @@ Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that ha
 -out: the sheets Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.
 Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.`,
 		Caution: "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.",
+		Needs:   []string{folder.BoughtFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			read := declare(f)
 			return func(e *cli.Env) error {
