@@ -91,7 +91,7 @@ func (b *book) lastSweet() (last []folder.Sweet) {
 		}
 	}
 	for _, s := range b.sweet {
-		if !b.house.InSeason(s.Date) || s.Date.YearDay() < boiled {
+		if s.Date.Year() != b.year || s.Date.YearDay() < boiled {
 			continue
 		}
 		if len(last) > 0 && s.Date.After(last[0].Date) {

@@ -85,6 +85,7 @@ type book struct {
 	given *setup
 	flags *cli.Flags
 	house *folder.House
+	year  int // of the season
 
 	wrong  []error
 	again  found          // rows that count, and are to be looked at again
@@ -115,21 +116,27 @@ func newBook(s *setup, f *cli.Flags) *book {
 // open reads the season of the folder.
 func (b *book) open() error {
 	h := b.house
+	if b.year = h.Season(); !b.given.asked {
+		b.year = 0 // the last with a day, though a winter's weather be of another
+		for _, d := range h.Days {
+			b.year = max(b.year, d.Date.Year())
+		}
+	}
 	// Jars belong to the season of their syrup, whenever they were filled.
 	of := map[string]bool{}
 	for _, r := range h.Batches {
-		of[r.Name] = h.InSeason(r.Date)
+		of[r.Name] = r.Date.Year() == b.year
 	}
-	err := b.read(only(h.Days, func(d folder.Day) bool { return h.InSeason(d.Date) }),
+	err := b.read(only(h.Days, func(d folder.Day) bool { return d.Date.Year() == b.year }),
 		only(h.Batches, func(r folder.Batch) bool { return of[r.Name] }),
 		only(h.Bottled, func(r folder.Jars) bool { return of[r.Batch] }),
 		only(h.Blends, func(r folder.Blend) bool { return of[r.From] || of[r.Into] }))
 	switch {
 	case err != nil || b.gathered() > 0:
-	case h.Season() == 0:
+	case b.year == 0:
 		err = fmt.Errorf("%s: no day with sap yet: write one down", h.Shown(folder.DaysFile))
 	default:
-		err = fmt.Errorf("%s: no sap of %d: ask for another -season", h.Shown(folder.DaysFile), h.Season())
+		err = fmt.Errorf("%s: no sap of %d: ask for another -season", h.Shown(folder.DaysFile), b.year)
 	}
 	if !b.given.heldTold {
 		b.sweet = h.Pan

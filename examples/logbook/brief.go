@@ -116,7 +116,7 @@ func (p page) known(b *cli.Brief) {
 			days++
 		}
 	}
-	b.Told(fmt.Sprintf("season %d, %s with sap", p.house.Season(), cli.Plural(days, "day")))
+	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
 	if !p.byBatches() && p.Syrup > 0 {
 		b.Assumed("syrup of the days at " + p.given.target.Text(1))
 	}

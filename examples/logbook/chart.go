@@ -60,7 +60,7 @@ func (b *book) chart() []byte {
 	var w bytes.Buffer
 	fmt.Fprintf(&w, `<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d" viewBox="0 0 %d %d" role="img" aria-labelledby="title desc" font-family="sans-serif" font-size="13" fill="%s">`+"\n",
 		chartWide, chartHigh, chartWide, chartHigh, ink)
-	title := fmt.Sprintf("Sap and sugar by day, %d", b.house.Season())
+	title := fmt.Sprintf("Sap and sugar by day, %d", b.year)
 	if b.flags.Dir() == "" {
 		title += ", of an invented sugarhouse"
 	}

@@ -169,8 +169,13 @@ func fewFiles(t *testing.T, b clitest.Binary) {
 			t.Errorf("status %d, no %q: %s\n%s", status, want, errs, out)
 		}
 	}
+	// In the winter after, the season is still the last that has days.
+	dir := clitest.Folder(t, map[string]string{"days.csv": someSap, "weather.csv": "date,tmin_f,tmax_f\n2035-01-03,10,20\n"})
+	if status, out, errs = b.Run(t, "", "-dir", dir); status != 0 || !strings.Contains(out, "season 2034") {
+		t.Errorf("status %d, %s\n%s", status, errs, out)
+	}
 	// More syrup than sap can give is called by its name.
-	dir := clitest.Folder(t, map[string]string{"days.csv": "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,38\n", "batches.csv": "batch,date,weight_kg,reading_brix,cup_c\nA,2034-03-03,60,59,98\n"})
+	dir = clitest.Folder(t, map[string]string{"days.csv": "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,38\n", "batches.csv": "batch,date,weight_kg,reading_brix,cup_c\nA,2034-03-03,60,59,98\n"})
 	if status, out, errs = b.Run(t, "", "-dir", dir); status != 0 || !strings.Contains(out, "More sugar came out than went in") {
 		t.Errorf("status %d, %s\n%s", status, errs, out)
 	}

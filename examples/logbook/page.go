@@ -99,7 +99,7 @@ func (p page) seasonPart(part *cli.Part) {
 
 // date returns a day of the season by its place in the year.
 func (b *book) date(day int) time.Time {
-	return time.Date(b.house.Season(), 1, day, 0, 0, 0, 0, time.UTC)
+	return time.Date(b.year, 1, day, 0, 0, 0, 0, time.UTC)
 }
 
 // Digits of totals and of their parts, which add up as they are printed.

@@ -31,6 +31,7 @@ type setup struct {
 
 	pressure units.Pressure // at the pan
 	miss     cli.Off        // what the settings say of the instruments
+	asked    bool           // for a season
 	heldTold bool           // the sweet held after is of the flag, and not of pan.csv
 }
 
@@ -125,6 +126,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
+	s.asked = f.Given("season")
 	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
 	b := newBook(s, f)
 	if err := b.open(); err != nil {

@@ -85,7 +85,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 		return []can{c}, cli.For(strings.ReplaceAll(wrong, "_", "-"), err)
 	}
 	again := lookagain.List{Of: lookagain.Syrup, VolumeUnit: "L"}
-	wanted, err := s.wanted(h)
+	wanted, err := s.wanted(h, f.Given("season"))
 	if err != nil {
 		return nil, err
 	}
@@ -130,10 +130,10 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	return nil, fmt.Errorf("%s: every batch of the season is bottled: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
 }
 
-// wanted names the batches that are packed: those of the flag, or those of the season
-// that were neither bottled nor poured into another. What is left of a bottled one
-// stands in the filter.
-func (s *setup) wanted(h *folder.House) (map[string]bool, error) {
+// wanted names the batches that are packed: those of the flag, or those of the season,
+// or if none is asked for of the year of the last batch, that were neither bottled nor
+// poured into another. What is left of a bottled one stands in the filter.
+func (s *setup) wanted(h *folder.House, asked bool) (map[string]bool, error) {
 	wanted := map[string]bool{}
 	if s.batch != "" {
 		for name := range strings.SplitSeq(s.batch, "+") {
@@ -145,8 +145,15 @@ func (s *setup) wanted(h *folder.House) (map[string]bool, error) {
 		}
 		return wanted, nil
 	}
+	last := h.Season()
+	if !asked {
+		last = 0
+		for _, b := range h.Batches {
+			last = max(last, b.Date.Year())
+		}
+	}
 	for _, b := range h.Batches {
-		wanted[b.Name] = h.InSeason(b.Date)
+		wanted[b.Name] = b.Date.Year() == last
 	}
 	for _, j := range h.Bottled {
 		wanted[j.Batch] = false

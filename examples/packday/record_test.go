@@ -57,6 +57,11 @@ func TestWrite(t *testing.T) {
 	if status, said := run("-write", "-batch", "34-8", "2", "gal", "59.4", "at", "208", "F"); status != 0 || !strings.Contains(tail(folder.BatchesFile), "34-8,2034-03-30,2,,59.4,208,208,,\n") {
 		t.Errorf("%d %s", status, said)
 	}
+	// Also in the winter after, when the last date of the folder is of another year.
+	weather := filepath.Join(dir, folder.WeatherFile)
+	if err := os.WriteFile(weather, []byte(tail(folder.WeatherFile)+"2035-01-03,10,20\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
 	if status, page := run(); status != 0 || !strings.Contains(page, "Told: 34-8") {
 		t.Errorf("%d %s", status, page)
 	}
