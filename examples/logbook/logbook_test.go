@@ -17,6 +17,7 @@ func TestLogbook(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("JSON", func(t *testing.T) { balances(t, b) })
+	t.Run("taps", func(t *testing.T) { tapsOfThen(t, b) })
 	t.Run("staircase", func(t *testing.T) { staircase(t, b) })
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
@@ -87,6 +88,20 @@ func balances(t *testing.T, b clitest.Binary) {
 	// 50 kg. 3/4 in over 12 ft2 is 5.61 gal; at 11.5 Brix of 8.72 lb: 5.63 lb, 2.55 kg.
 	if !(math.Abs(bal.In-629*8.4*0.0209*0.45359) < 0.3) || !(math.Abs(bal.Kept-2.55) < 0.01) {
 		t.Errorf("%v kg of sugar in, %v held", bal.In, bal.Kept)
+	}
+}
+
+// An earlier season has the taps of its own: holes.csv has 52 rows of 2033.
+func tapsOfThen(t *testing.T, b clitest.Binary) {
+	var page struct {
+		Season struct {
+			Taps int `json:"taps"`
+		} `json:"season"`
+	}
+	for args, want := range map[string]int{"-season|2033": 52, "-season|2033|-taps|50": 50, "-season|2034": 60} {
+		if parts(t, b, &page, strings.Split(args, "|")...); page.Season.Taps != want {
+			t.Errorf("%s: %d taps, want %d", args, page.Season.Taps, want)
+		}
 	}
 }
 

@@ -132,6 +132,9 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := b.open(); err != nil {
 		return err
 	}
+	if f.Source("taps").Kind != cli.Told {
+		s.taps = b.house.Taps(b.year) // an earlier season had its own
+	}
 	account, err := b.balance()
 	if err != nil {
 		return err
