@@ -172,10 +172,11 @@ func (b *book) read(days iter.Seq[folder.Day], batches iter.Seq[folder.Batch], b
 // each reads rows until too many of them are wrong.
 func each[Row any](b *book, rows iter.Seq[Row], read func(Row) error) {
 	for row := range rows {
+		if len(b.wrong) == mostWrong {
+			return
+		}
 		if err := read(row); err != nil {
-			if b.wrong = append(b.wrong, err); len(b.wrong) == mostWrong {
-				return
-			}
+			b.wrong = append(b.wrong, err)
 		}
 	}
 }

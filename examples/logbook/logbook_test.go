@@ -35,6 +35,7 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "full-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
 	b.Golden(t, "demo.svg", "-svg", "-")
+	b.Golden(t, "demo-metric.svg", "-svg", "-", "-metric")
 	b.Golden(t, "help.txt", "-h")
 	b.Brief(t, "", "-season", "2032")
 	b.Brief(t, "", "-season", "2033", "-metric")
@@ -179,7 +180,7 @@ func chart(t *testing.T, b clitest.Binary) {
 func fewFiles(t *testing.T, b clitest.Binary) {
 	status, out, errs := b.Run(t, "", "-full", "-dir", clitest.Folder(t, map[string]string{"days.csv": "date,sap_gal\n2034-03-01,40\n"}))
 	words := strings.Join(strings.Fields(out), " ")
-	for _, want := range []string{"(not named)", "no syrup is written down yet", "Of 1 gathering nobody read the sugar: counted at 2.0 Brix."} {
+	for _, want := range []string{"(not named)", "Nothing of the season in batches.csv, bottled.csv, pan.csv.", "no syrup is written down yet", "Of 1 gathering nobody read the sugar: counted at 2.0 Brix."} {
 		if status != 0 || !strings.Contains(words, want) {
 			t.Errorf("status %d, no %q: %s\n%s", status, want, errs, out)
 		}

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -89,12 +90,28 @@ func (p page) seasonPart(part *cli.Part) {
 	if p.given.taps > 0 {
 		part.Row("taps", "Taps", cli.Count(p.given.taps, ""))
 	}
+	if lacks := p.lacks(); len(lacks) > 0 {
+		part.Remark("Nothing of the season in " + strings.Join(lacks, ", ") + ".")
+	}
 	if p.unread > 0 {
 		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
 	}
 	if told := p.told(); p.byBatches() && told > 0 && math.Abs(float64(told/p.Syrup)-1) > 0.05 {
 		part.Remark("The days tell of " + p.In(gauged(cli.Volume(told))) + " of syrup and the batches, which count, of " + p.In(gauged(cli.Volume(p.Syrup))) + ": look which lacks a row.")
 	}
+}
+
+// lacks names the files without a row of the season.
+func (b *book) lacks() (names []string) {
+	for _, file := range []struct {
+		name string
+		has  bool
+	}{{folder.BatchesFile, b.byBatches()}, {folder.BottledFile, len(b.sizes) > 0}, {folder.PanFile, len(b.lastSweet()) > 0}} {
+		if !file.has {
+			names = append(names, file.name)
+		}
+	}
+	return names
 }
 
 // date returns a day of the season by its place in the year.

@@ -169,3 +169,15 @@ func TestTooMany(t *testing.T) {
 		})
 	}
 }
+
+func BenchmarkGatherings(b *testing.B) {
+	const rows = 200_000
+	b.ReportAllocs()
+	for b.Loop() {
+		var sap units.Volume
+		if err := newSeason().read(invent(rows, &sap), nothing[folder.Batch], nothing[folder.Jars], nothing[folder.Blend]); err != nil {
+			b.Fatal(err)
+		}
+	}
+	b.ReportMetric(rows*float64(b.N)/b.Elapsed().Seconds(), "rows/s")
+}
