@@ -70,6 +70,7 @@ type day struct {
 type packed struct {
 	drawn  total
 	unlike int          // rows that are hardly syrup
+	moldy  bool         // thrown away
 	poured units.Volume // to it from other batches, less what went to others
 	volume units.Volume // bottled, by the labels
 }
@@ -97,6 +98,7 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
+	moldy   total // of the batches: drawn, and thrown away
 	water   units.Mass
 	fired   time.Duration
 	wood    units.Volume

@@ -20,7 +20,7 @@ func (p page) brief() {
 	if p.boiled.rows == 0 {
 		boiled = p.gathered()
 	}
-	steps := []units.Mass{p.gathered() - boiled, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled}
+	steps := []units.Mass{p.gathered() - boiled, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar}
 	values := make([]cli.Value, len(steps))
 	for i, m := range steps {
 		values[i] = cli.Mass(m)
@@ -50,7 +50,12 @@ func (p page) brief() {
 		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), cli.Plural(count, "container"))
 	}
 	if p.Syrup > 0 {
-		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume, cli.Down), "sugar "+p.In(values[4]), "with what filters kept")
+		notes := []string{"sugar " + p.In(values[4]), "with what filters kept"}
+		moldy, err := p.moldy.lot()
+		if err == nil && !moldy.Empty() {
+			notes = append(notes, step(5, "moldy, thrown away"))
+		}
+		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-moldy.Volume(), cli.Down), notes...)
 	}
 	best := p.best()
 	if lot, err := p.days[best].sap.lot(); err == nil { // as above

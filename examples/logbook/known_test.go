@@ -157,3 +157,19 @@ func daysAlone(t *testing.T, b clitest.Binary) {
 		t.Errorf("%v lb, and %v with the unread; %v and %v gal of syrup", read, all, syrup, more)
 	}
 }
+
+// A moldy batch was drawn, and is in no stock: of 3 and 1 gal at 68 F it is 3 gal, 12
+// qt.
+func moldy(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{"days.csv": someSap, "sugarhouse.txt": "gallons: US\nsyrup hydrometer: marked at 68 F\n",
+		"batches.csv": "batch,date,volume_gal,reading_brix,cup_f,mold\nA,2034-03-02,3,66.9,68,no\nB,2034-03-02,1,66.9,68,yes\n"})
+	page, read := b.Brief(t, "", "-dir", dir)
+	for _, a := range read.Answers {
+		if a.Key == "stock" && a.US.Value != 12.0 || a.Key == "drawn" && a.US.Value != 16.0 {
+			t.Errorf("%s: %v", a.Key, a.US.Value)
+		}
+	}
+	if !strings.Contains(strings.Join(strings.Fields(page), " "), "lb moldy, thrown away") {
+		t.Error(page)
+	}
+}

@@ -22,6 +22,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
+	t.Run("mold", func(t *testing.T) { moldy(t, b) })
 	t.Run("unlikely batches", func(t *testing.T) { unlikely(t, b) })
 	t.Run("chart", func(t *testing.T) { chart(t, b) })
 	t.Run("few files", func(t *testing.T) { fewFiles(t, b) })

@@ -258,7 +258,12 @@ func (p page) lotsPart(part *cli.Part) error {
 			odd = append(odd, fmt.Sprintf("%s is under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
-		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()+l.poured-l.volume))
+		left := lot.Volume() + l.poured - l.volume
+		if l.moldy {
+			left = 0
+			odd = append(odd, name+" was moldy: thrown away, and in no stock")
+		}
+		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(left))
 		rows = append(rows, []cli.Value{cli.Words(name), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
 			went[0], went[1]})
 	}

@@ -52,6 +52,9 @@ func (b *book) readBatch(r folder.Batch) error {
 	b.syrups.Add(lookagain.Row{File: b.house.Shown(folder.BatchesFile), Line: r.Line, Day: r.Date, Name: r.Name, Drawn: true,
 		Whole: whole(r.Date, r.Name, r.Volume, r.Weight, r.Reading, r.Cup, r.Temp)})
 	lot.drawn.add(drawn)
+	if lot.moldy = r.Mold; r.Mold {
+		b.moldy.add(drawn)
+	}
 	if !(drawn.Brix() >= thinSyrup && drawn.Brix() <= thickSyrup) {
 		lot.unlike++
 	}

@@ -90,7 +90,7 @@ func (p page) known() {
 		names = []string{fmt.Sprintf("%d batches", len(names))}
 	}
 	b.Told(list(names))
-	b.From(p.flags, p.from, p.where(), "filter-keeps", p.In(cli.SmallVolume(p.given.keeps))+" stays in a filter")
+	b.From(p.flags, p.from, p.where(), "filter-keeps", p.In(cli.Rough(cli.SmallVolume(p.given.keeps)))+" stays in a filter")
 }
 
 // where words what tells the boiling points.
