@@ -140,8 +140,11 @@ func (p page) source(b *cli.Brief) {
 	switch {
 	case f.Given("sap-file"):
 		b.Told("gatherings")
-	case len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero():
+	case p.recorded():
 		b.Told(sap + " of " + p.span())
+		if p.sweet.Mass() > 0 {
+			b.Told("sweet in the pan")
+		}
 	default:
 		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
 		if p.given.refractometer != compensated {
