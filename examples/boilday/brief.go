@@ -135,6 +135,7 @@ func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
 		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
 	switch {
@@ -162,7 +163,7 @@ func (p page) source(b *cli.Brief) {
 	if p.given.learned {
 		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
 	} else {
-		b.Assumed("a poor fire")
+		b.Assumed("a wasteful fire")
 	}
 }
 
