@@ -67,7 +67,7 @@ func (p page) panBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest)))
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest))+"; sooner if cold")
 	b.Answer("last_sap", "Last sap ready by", p.at(p.lastSap, cli.Down))
 	if p.given.coals > 0 {
 		when := "at " + p.stopAt.Text(1)
@@ -101,7 +101,7 @@ func (p page) rigBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest))
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "sooner if the arch is cold")
 	if drawn {
 		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
 	}
