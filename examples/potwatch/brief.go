@@ -168,6 +168,7 @@ func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
 		b.House = "The pot of an invented sugarhouse."
+		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	for _, i := range p.all {
 		b.Told(i.name)
