@@ -25,10 +25,14 @@ func (p page) brief() {
 	}
 	own, _ := p.flags.OnScale(p.reads)
 	b.Answer("reads", "Hydrometer reads", own, "in the cup at "+p.Degrees(s.cup))
+	filter := "Heat to"
+	if p.off > 0 || !p.added.Empty() {
+		filter = "Filter at" // it comes hotter from the fire
+	}
 	if math.IsNaN(float64(p.aid)) {
-		b.Answer("filter", "Heat to", cli.WholeDegree(s.filterAt, 1, cli.Nearest), cli.Plural(p.filters, "gravity filter")+", hot")
+		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), cli.Plural(p.filters, "gravity filter")+", hot")
 	} else {
-		b.Answer("filter", "Heat to", cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
+		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
 	}
 	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), "into warm jars, smallest first; cap at once; probe one: "+p.Degrees(packing.CappingLeast()))
 	b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
@@ -83,7 +87,11 @@ func (p page) known() {
 	}
 	var names []string
 	for _, c := range p.cans {
-		names = append(names, c.name)
+		name := c.name
+		if !p.batches {
+			name = p.In(cli.Volume(c.lot.Volume())) + " that read " + c.reading.Text(1)
+		}
+		names = append(names, name)
 	}
 	const few = 6
 	if len(names) > few {

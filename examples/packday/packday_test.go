@@ -49,6 +49,7 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "full-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
 	b.Golden(t, "syrup.txt", append(days["syrup"], "-full")...)
+	b.Golden(t, "boil-on.txt", "-volume", "3 US gal", "-reading", "65 Brix", "-elevation", "1000 ft", "-full")
 	b.Golden(t, "few-jars.txt", append(days["few jars"], "-full")...)
 	b.Golden(t, "help.txt", "-h")
 }
