@@ -162,21 +162,28 @@ func (p page) fills() (all []int) {
 	return all
 }
 
-// jarList is what to fill, how warm the empties must be, and who gets what.
+// jarList is what to fill, how warm the empties must be, and who gets what: a column a
+// kind, or where that is too wide a row a kind, and -full tells who gets it.
 func (p page) jarList(fills []int) {
-	if len(fills) == 0 {
-		return
-	}
-	cols := []cli.Column{{Key: "what", Head: "smallest first"}}
+	cold := len(p.cold()) > 0
+	cols, wide := []cli.Column{{Key: "what", Head: "smallest first"}}, len("warm empties to")
 	fill, warm := []cli.Value{cli.Words("fill")}, []cli.Value{cli.Words("warm empties to")}
+	for _, basket := range p.baskets {
+		wide = max(wide, len(basket.Name))
+	}
+	var tall [][]cli.Value
 	for _, i := range fills {
-		l := p.plan.Lines[i]
-		cols = append(cols, cli.Column{Key: key(l.Container.Name), Head: l.Container.Name})
-		fill = append(fill, cli.Count(l.Count, ""))
-		warm = append(warm, cli.WholeDegree(p.seals[i].warm, 5, cli.Up))
+		name, count, to := p.plan.Lines[i].Container.Name, cli.Count(p.plan.Lines[i].Count, ""), cli.WholeDegree(p.seals[i].warm, 5, cli.Up)
+		cols, fill, warm = append(cols, cli.Column{Key: key(name), Head: name}), append(fill, count), append(warm, to)
+		row := []cli.Value{cli.Words(name), count}
+		if cold {
+			row = append(row, to)
+		}
+		tall = append(tall, row)
+		wide += 2 + max(len(name), len("155 F"))
 	}
 	rows := [][]cli.Value{fill}
-	if len(p.cold()) > 0 {
+	if cold {
 		rows = append(rows, warm)
 	}
 	for _, basket := range p.baskets {
@@ -186,5 +193,13 @@ func (p page) jarList(fills []int) {
 		}
 		rows = append(rows, row)
 	}
-	p.Brief.List(cols, rows)
+	switch {
+	case len(fills) == 0:
+	case wide <= cli.BriefColumns:
+		p.Brief.List(cols, rows)
+	case cold:
+		p.Brief.List([]cli.Column{cols[0], {Key: "fill", Head: "fill"}, {Key: "warm", Head: "warm empties to"}}, tall)
+	default:
+		p.Brief.List([]cli.Column{cols[0], {Key: "fill", Head: "fill"}}, tall)
+	}
 }

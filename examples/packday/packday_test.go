@@ -251,6 +251,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		b.Brief(t, "", args...)
 	}
 	b.Brief(t, "", "-metric")
+	if page, _ := b.Brief(t, "", "-volume", "30 US gal", "-containers", "9x1 US gal, 9x1 US qt, 9x1 US pt, 9x12 US fl oz, 9x8 US fl oz, 9x100 mL"); !strings.Contains(page, "\n100 mL             9\n") {
+		t.Error(page)
+	}
 	b.Brief(t, "", "3", "US", "gal", "66.1", "at", "60", "F")
 	b.Brief(t, "", "-volume", "3 US gal", "-reading", "65 Brix", "-aid-dose", "0.1 lb/US gal")
 	b.Brief(t, "", "-volume", "3 US gal", "-reading", "64 Brix", "-target", "64 Brix", "-pack-at", "175 F")
