@@ -23,6 +23,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},
 		{strings.Join(everything, "|"), "", "For cream 227.5 to 233.4 F (sources differ)", ""},
 		// 35.2 lb of 38.5 Brix are 20.257 of 66.9, and 26.457 lb or 12.0007 kg with the pot.
+		{"-water-boils|209.6 F|-readings|testdata/readings.csv|-coals|30m|-stops|testdata/stops.csv", "", "No more wood: 62.6 Brix by the thermometer, and its coals alone take it past syrup.", "Not yet"},
 		{"-metric", "", "12.00 kg (pot and syrup)", "lb"},
 		{"-target|62 Brix", "", "62.0 Brix is thin", "Thermometer stop"},
 		{"-reading|54 Brix|-cup|205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
