@@ -18,6 +18,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// As of a stem at 60 F in a cup at 204 F: words and flags say the same.
 		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
 		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
+		{"59.5 at 204 F, water 209.6 F", "", "Thermometer stop 217.1 F", ""},
 		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
 		// As the test by hand has it, 22.54 lb are 22 lb 8.6 oz.
 		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},
