@@ -97,7 +97,7 @@ func TestMistakes(t *testing.T) {
 		}
 	}
 	_, _, errs = b.Run(t, "", "check", "-dir", dir)
-	if !strings.Contains(errs, "Batches.csv is not read: name it batches.csv\n") || !strings.Contains(errs, "sugarhouse.txt:1: guideline: no guideline \"mine\"") {
+	if !strings.Contains(errs, "Batches.csv is not read: name it batches.csv\n") || !strings.Contains(errs, "sugarhouse.txt:1: guideline: \"mine\": not one of the names") {
 		t.Error(errs)
 	}
 }
