@@ -34,10 +34,10 @@ func (s *Step) UnmarshalJSON(b []byte) error {
 	if err := object.Whole(fn, b, &in); err != nil {
 		return err
 	}
-	if err := limit.Number(fn, "Step.From", float64(in.From), 0, math.Inf(1), "in the unit of the guideline"); err != nil {
+	if err := limit.InAs(fn, "Step.From", "lower end of the step", float64(in.From), 0, math.Inf(1), "", "in the unit of the guideline"); err != nil {
 		return err
 	}
-	if err := limit.Number(fn, "Step.To", float64(in.To), 0, math.Inf(1), "in the unit of the guideline"); err != nil {
+	if err := limit.InAs(fn, "Step.To", "upper end of the step", float64(in.To), 0, math.Inf(1), "", "in the unit of the guideline"); err != nil {
 		return err
 	}
 	*s = Step{float64(in.From), float64(in.To), in.After, in.Before, in.Taps}

@@ -303,7 +303,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-coals|13h", "-coals: a fire that holds for more than 12 hours"},
 		{"-compartments|6 ft2|-draw-to|70 Brix", "-draw-to: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
-		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: infeasible: the osmotic pressure of 40 Brix"},
+		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: the osmotic pressure of 40 Brix"},
 		{"-membrane-to|1 Brix", "-membrane-to: strength 1 Brix is outside"},
 		{"-membrane-flow|5 US gal/h", "-membrane-to: say how far"},
 		{"-bottle|0 L", "-bottle: "},

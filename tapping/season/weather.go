@@ -98,7 +98,7 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if err := limit.Count(dayFn, yearOf, date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+	if err := limit.InAs(dayFn, yearOf, "year", float64(date.Year()), minYear, maxYear, "", "write the year with four digits"); err != nil {
 		return err
 	}
 	n := dayNumber(date)
