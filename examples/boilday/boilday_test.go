@@ -43,7 +43,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F"},
 		{"-metric|-sap|90 US gal", "", "341 L of sap"}, // 90 x 3.785 = 340.7
 		{"-sap-file|-", dated, "The last sap comes at 13:00"},
-		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min."},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, sweet in the pan, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min."},
 		{"-dir|../sugarhouse|-day|2034-03-05|-set|fire: under a roof", "", "- Carbon monoxide kills unnoticed under a roof"},
 		{"-dir|../sugarhouse|-day|2034-03-13|-set|fire: under a roof|-metric|-target|61 Brix|-coals|3h", "", "61.0 Brix is thin"},
 		{"-dir|../sugarhouse|40 gal 2.1", "", "40 US gal of sap make"},
@@ -143,6 +143,13 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2|-bottle|1 US pt", "", "Bottles to have clean 16 of", "no syrup today"},
 		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "a pot"},
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "still growing sweeter", "the sap is out"},
+
+		// 12 ft2 hold 1.25 ft3 of 7.481 US gal to 1 1/4 in, which stood there overnight; with
+		// 79.6 lb of 5.1 Brix that is 4.06 lb of sugar beside 5.56, 14.4 lb of syrup.
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Sweet in the pan 9.351 US gal (35.40 L; 5.1 Brix, since Mar 4", "-sap"},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "On a scale it weighs 14.3", ""},
+		{"-dir|../sugarhouse|-day|2034-03-05|-set|compartments: 2 x 4 ft, 2 x 2 ft", "", "08:00 fire lit 4.1 2.2", ""},
+		{"-dir|../sugarhouse|-day|2034-03-11", "", "Sugar in it", "Sweet in the pan"},
 
 		// Syrup that does not keep.
 		{"-target|61 Brix", "", "below 66 Brix it ferments", "crystals"},

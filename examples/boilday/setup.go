@@ -218,6 +218,9 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
+		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+			continue
+		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
 		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
 			names = append(names, n.flag)
