@@ -131,6 +131,16 @@ func TestDay(t *testing.T) {
 	if now, err := os.ReadFile(days); err != nil || string(now) != string(before)+"2034-03-10,,40,,2.1,,,14:00,20:00,,6,\n" {
 		t.Errorf("%v\n%s", err, now)
 	}
+	// A mistake elsewhere does not stop it.
+	if err := os.WriteFile(filepath.Join(dir, "weather.csv"), []byte("date,tmin_f,tmax_f\n2034-03-10,20,113\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if status, _, errs := b.Run(t, "", append(call, "-write")...); status != 0 || !strings.Contains(errs, "left aside for the mistakes in it: weather.csv") {
+		t.Errorf("%d, %s", status, errs)
+	}
+	if err := os.Remove(filepath.Join(dir, "weather.csv")); err != nil {
+		t.Fatal(err)
+	}
 	b.Refuses(t, "folder", []clitest.Bad{
 		{Args: []string{"day"}, Want: "type the day, as 3/10 40 gal"},
 		{Args: []string{"day", "3/10 40 gal", "-write"}, Want: "-write: give the folder of your sugarhouse by -dir"},

@@ -40,6 +40,7 @@ func program() cli.Program {
 				case len(words) == 0, len(words) == 1 && words[0] == "check":
 					return true, nil
 				case words[0] == "day":
+					f.Needs(folder.DaysFile)
 					run = func(e *cli.Env) error { return day(e, f, metric, words[1:]) }
 					return true, nil
 				case words[0] == "check":

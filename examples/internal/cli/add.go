@@ -92,7 +92,7 @@ func addedWords(adds []folder.Addition, written bool) string {
 	words := "-write adds " + strings.Join(to, " and ") + "; -full shows them."
 	switch {
 	case len(to) == 0:
-		return "The folder has all these lines already."
+		return "The folder has these lines already: a note tells a second one apart."
 	case written:
 		words = "Added " + strings.Join(to, " and ") + "."
 	}

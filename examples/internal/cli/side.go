@@ -121,6 +121,11 @@ func Weight(m units.Mass, to Side) Value {
 	return Value{us, to.step(kg, grams/1000, decimals, "kg", "kg")}
 }
 
+// Pounds shows what is bought by weight in whole pounds or kilograms.
+func Pounds(m units.Mass, to Side) Value {
+	return Value{to.step(m.Pounds(), 1, 0, "lb", "lb"), to.step(m.Kilograms(), 1, 0, "kg", "kg")}
+}
+
 // ounces words n of so many parts of a pound.
 func ounces(n float64, parts int) string {
 	pounds := math.Trunc(n / float64(parts))

@@ -36,6 +36,7 @@ func TestSides(t *testing.T) {
 		{Weight(units.Pounds(12.31), Down), "12 lb 4 1/2 oz", "5.58 kg"}, // 4.96 oz, 5.5837 kg
 		{Weight(units.Pounds(0.5), Down), "8 oz", "0.225 kg"},            // 226.8 g
 		{Weight(units.Pounds(180.4), Up), "181 lb", "82.0 kg"},           // 81.83 kg
+		{Pounds(units.Pounds(80.02), Up), "81 lb", "37 kg"},              // 36.3
 		{Weight(units.Pounds(23.999), Up), "24 lb", "10.90 kg"},
 		// 0.34 cord are 1.02 face cords and 1.232 m3; 8.5 barrows of 1/25 cord.
 		{Measure{}.Carried(0.34*units.Cord, Up), "1 1/4 face cords", "1.3 m3"},
