@@ -23,14 +23,16 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 			return err
 		}
 	}
-	if said.HasAt {
-		if err := said.SayTemperature("read-at", said.At); err != nil {
-			return err
+	if err := said.SayHeat("read-at", ""); err != nil {
+		return err
+	}
+	if said.HasAt && !f.Given("temp") {
+		at, err := said.At.MarshalText()
+		if err == nil {
+			err = said.Say("temp", string(at))
 		}
-		if !f.Given("temp") {
-			if err := said.SayTemperature("temp", said.At); err != nil {
-				return err
-			}
+		if err != nil {
+			return cli.For("temp", err)
 		}
 	}
 	if !said.Reading.IsRead {
