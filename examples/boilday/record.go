@@ -110,6 +110,9 @@ func (p *plan) carried() cli.Measure {
 	return cli.Measure{Name: m.Name, Size: m.Wood}
 }
 
+// recorded tells that the sap is that of the record.
+func (p *plan) recorded() bool { return len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero() }
+
 // span words the days on which the sap was gathered.
 func (p *plan) span() string {
 	first, last := p.gatherings[0].told(), p.gatherings[len(p.gatherings)-1].told()
