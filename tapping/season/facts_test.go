@@ -29,6 +29,7 @@ func TestFacts(t *testing.T) {
 	spring := must[season.SapModel](t)(season.NewSapModel(season.Method{}, 30)).Season()
 	good, hours := season.GoodRun(), season.UsualHours()
 	largest, largestOf := season.LargestRun()
+	redFirst, redFull := season.RedMapleBloom()
 	flow := season.SapFlowDay()
 	for _, c := range []struct {
 		table, row, column string
@@ -60,6 +61,8 @@ func TestFacts(t *testing.T) {
 		{"conductive-wood-facts", "stained volume over hole volume, sugar maple", "value", tapping.StainRatio},
 		{"bud-degree-days", "silver maple first bloom", "value", bloom.Fahrenheit()},
 		{"bud-degree-days", "silver maple full bloom", "value", full.Fahrenheit()},
+		{"bud-degree-days", "red maple first bloom", "value", redFirst.Fahrenheit()},
+		{"bud-degree-days", "red maple full bloom", "value", redFull.Fahrenheit()},
 		{"bud-degree-days", "calendar base", "value", season.BloomRule().Base().Fahrenheit()},
 		{"bud-degree-days", "calendar upper limit", "value", season.BloomRule().Upper().Fahrenheit()},
 		{"yield-effects", "per tap, gravity", "low", spring.Low.USGallons()},

@@ -116,6 +116,8 @@ var documents = []document{
 	keep("", season.SeasonEnd),
 	keep("", season.MayOverflow),
 	keep("", season.TapWait),
+	keep("", season.SugarFall),
+	keep("", season.EndNear),
 	keep("", season.DegreeDays(12.5)),
 	keep("", made(season.NewCriterion("house", units.Celsius(-1.5), units.Celsius(2.5)))),
 	keep("published", season.VigorousRun()),
