@@ -112,8 +112,8 @@ func LookForEnd(w Weather, today time.Time, q EndQuestion) (EndOutlook, error) {
 	}
 	for i, s := range q.Sugar {
 		const low, high = 0.1, 20
-		if err := limit.InItem(fn, "EndQuestion.Sugar", i, "Sugar", "sugar of the sap", float64(s.Sugar), low, high, "Brix", "as the sap was read"); err != nil {
-			return EndOutlook{}, err
+		if b := float64(s.Sugar); !(b >= low && b <= high) {
+			return EndOutlook{}, limit.InAs(fn, limit.Item("EndQuestion.Sugar", i, "Sugar"), limit.Entry(i, "sugar of the sap"), b, low, high, "Brix", "as the sap was read")
 		}
 	}
 	l := endLook{w: w, q: q, today: dayNumber(today), year: year}
