@@ -140,35 +140,37 @@ func (n *sapNode) below(sap, shape float64) float64 {
 	return numeric.BetaBelow(sap/(sap+n.b), shape, n.a)
 }
 
+// below is the chance that so many days together bring less than so much sap, in L.
+func (r SapRecord) below(sap float64, runs, others int) float64 {
+	top := math.Inf(-1)
+	for i := range r.nodes {
+		top = max(top, r.nodes[i].log)
+	}
+	sum, all := 0.0, 0.0
+	for i := range r.nodes {
+		n := &r.nodes[i]
+		const faint = -14 // of a logarithm: under a millionth of the best guess
+		if n.log-top < faint {
+			continue
+		}
+		weight := math.Exp(n.log - top)
+		sum += weight * n.below(sap, n.of(runs, others))
+		all += weight
+	}
+	return sum / all
+}
+
 // span returns the sap of so many days together.
 func (r SapRecord) span(runs, others int) units.Span[units.Volume] {
 	if len(r.nodes) == 0 || runs+others == 0 {
 		return units.Span[units.Volume]{}
 	}
-	top := math.Inf(-1)
-	for i := range r.nodes {
-		top = max(top, r.nodes[i].log)
-	}
-	below := func(sap float64) float64 {
-		sum, all := 0.0, 0.0
-		for i := range r.nodes {
-			n := &r.nodes[i]
-			const faint = -14 // of a logarithm: under a millionth of the best guess
-			if n.log-top < faint {
-				continue
-			}
-			weight := math.Exp(n.log - top)
-			sum += weight * n.below(sap, n.of(runs, others))
-			all += weight
-		}
-		return sum / all
-	}
 	at := func(chance float64) units.Volume {
 		const most = 1e9 // L of a tap: far beyond any sum of days
-		if below(leastSap) >= chance {
+		if r.below(leastSap, runs, others) >= chance {
 			return 0
 		}
-		x, _ := numeric.Root(func(log float64) float64 { return below(math.Exp(log)) - chance }, math.Log(leastSap), math.Log(most), 1e-9)
+		x, _ := numeric.Root(func(log float64) float64 { return r.below(math.Exp(log), runs, others) - chance }, math.Log(leastSap), math.Log(most), 1e-9)
 		return units.Liters(math.Exp(x))
 	}
 	return units.Span[units.Volume]{Low: at(0.1), Middle: at(0.5), High: at(0.9)}

@@ -198,3 +198,17 @@ func (r SapRecord) Days(w Weather) []LikelyDay {
 // Check value: without a gathering, a running day of a gravity season of 30 of them
 // is likely to bring 0.21 US gal, and 0.02 to 0.73 in 8 cases of 10 (computed).
 func (r SapRecord) Sum(w Weather) units.Span[units.Volume] { return r.span(r.count(w.days)) }
+
+// Over returns the chance that a running day brings a tap more than so much: with
+// the size of a pail over its taps, on what part of the days it runs over.
+//
+// Range: 0 to 100 L.
+func (r SapRecord) Over(v units.Volume) (units.Share, error) {
+	if err := limit.Within("season.SapRecord.Over", "v", v.Liters(), 0, maxGathered.Liters(), 1, "L", "of one tap"); err != nil {
+		return nan[units.Share](), err
+	}
+	if len(r.nodes) == 0 {
+		return 0, nil
+	}
+	return units.FractionShare(1 - r.below(v.Liters(), 1, 0)), nil
+}
