@@ -16,17 +16,14 @@ type page struct {
 	*cli.Sheet
 }
 
-func (st *stand) sheet() (*cli.Sheet, error) {
+func (st *stand) sheet(f *cli.Flags) (page, error) {
 	title := "Tap plan"
 	if st.year > 0 {
 		title += " for " + strconv.Itoa(st.year)
 	}
 	p := page{st, &cli.Sheet{Title: title, Metric: st.given.metric}}
-	if st.given.treeFile == "" {
-		p.Part("about", "About this page").Remark("Invented: the trees and their old holes. Give your own with -tree-file and -hole-file, -h tells how.")
-	}
 	if err := p.standPart(p.Part("stand", "Stand")); err != nil {
-		return nil, err
+		return p, err
 	}
 	p.guidelinePart(p.Part("guidelines", "Taps by every guideline"))
 	p.classPart(p.Part("classes", "By diameter"))
@@ -38,7 +35,8 @@ func (st *stand) sheet() (*cli.Sheet, error) {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	return p.Sheet, nil
+	p.brief(f)
+	return p, nil
 }
 
 func (p page) standPart(part *cli.Part) error {

@@ -1,9 +1,7 @@
 package main
 
 import (
-	"bytes"
 	"cmp"
-	_ "embed"
 	"errors"
 	"fmt"
 	"io"
@@ -18,14 +16,6 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// The invented stand.
-var (
-	//go:embed testdata/trees.csv
-	demoTrees []byte
-	//go:embed testdata/holes.csv
-	demoHoles []byte
-)
-
 // Limits on what is read. A page holds all its rows until it is whole. Measured
 // on amd64 (time -v, most resident memory): 50,000 trunks of 100 to 200 in girth
 // with labels of 34 letters and 200,000 old holes take 283 MB as a page and 419
@@ -37,8 +27,11 @@ const (
 	mostStems    = 20
 	mostErrors   = 20
 	longestLabel = 40
+	firstYear    = 1700
 	mostYear     = 9999
 	mostGrowth   = 1 * units.Inch
+	mostGirth    = 12 * units.Foot
+	girthHint    = "more than 12 ft round: are these centimeters? Then head the column girth_cm. A giant is given by its diameter, in a column dbh_in"
 	growthHint   = "growth of the radius a year: half the growth of the diameter, often 0.02 to 0.15 in"
 )
 
@@ -74,22 +67,35 @@ type stand struct {
 	holes  int
 	year   int // 0 if neither record nor flag tell
 	counts
+
+	house    string // its name
+	invented bool   // nobody's own trees
 }
 
-// read reads the files, or the invented ones.
+// read reads the trees and their old holes.
 func (s *setup) read(e *cli.Env) (*stand, error) {
 	st := &stand{given: s, byName: map[string]int{}, year: s.year}
 	progress := e.Progress()
 	defer progress.Done()
-	trees, holes := demoTrees, demoHoles
-	if s.treeFile != "" {
-		trees, holes = nil, nil
+	in, name, err := e.File("tree-file", s.treeFile, "trees.csv")
+	if err != nil {
+		return nil, err
 	}
-	err := eachRow(e, progress, "tree-file", s.treeFile, trees, st.treeColumns)
-	if err == nil && (s.holeFile != "" || holes != nil) {
-		err = eachRow(e, progress, "hole-file", s.holeFile, holes, st.holeColumns)
+	if in == nil {
+		return nil, errors.New("no trees.csv in the folder: list the trees there, or name a list with -tree-file")
 	}
-	return st, err
+	if err := eachRow(progress, name, in, st.treeColumns()); err != nil {
+		return nil, err
+	}
+	if s.treeFile != "" && s.holeFile == "" {
+		return st, nil // the holes of the folder are of other trees
+	}
+	if in, name, err = e.File("hole-file", s.holeFile, "holes.csv"); err != nil || in == nil {
+		return st, err
+	}
+	t := st.holeColumns()
+	t.mayBeEmpty = s.holeFile == "" // as a new folder has it
+	return st, eachRow(progress, name, in, t)
 }
 
 // A table is how a file is read: its columns, those that the header must have
@@ -98,20 +104,14 @@ type table struct {
 	cols   []records.Col
 	header []string
 	row    func(*records.Reader) error
+
+	mayBeEmpty bool // below the header
 }
 
-// eachRow reads a file, or the demo, and wants a row at least.
-func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, demo []byte, columns func() table) error {
-	var in io.ReadCloser = io.NopCloser(bytes.NewReader(demo))
-	if demo == nil {
-		var err error
-		if in, err = e.Open(flag, path); err != nil {
-			return err
-		}
-	}
+// eachRow reads a file and wants a row at least.
+func eachRow(progress *cli.Progress, name string, in io.ReadCloser, t table) error {
 	defer in.Close()
-	t := columns()
-	r, err := records.New(path, progress.Reader(path, 0, in), t.cols...)
+	r, err := records.New(name, progress.Reader(name, 0, in), t.cols...)
 	if err != nil {
 		return err
 	}
@@ -125,7 +125,7 @@ func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, demo []byte,
 		err := r.Next()
 		ends := r.Broken()
 		switch {
-		case err == io.EOF && n == 0:
+		case err == io.EOF && n == 0 && !t.mayBeEmpty:
 			return r.Fail("", errors.New("nothing below the header"))
 		case err == io.EOF:
 			return errors.Join(all...)
@@ -210,6 +210,9 @@ func newTrunk(girth, dbh units.Length, species, vigor string) (t trunk, wrong st
 		return t, "girth", errors.New("give either the girth or the diameter (dbh) at breast height")
 	} else if measured {
 		wrong = "girth"
+		if girth > mostGirth {
+			return t, wrong, errors.New(girthHint)
+		}
 		if dbh, err = tapping.DiameterFromGirth(girth); err != nil {
 			return t, wrong, err
 		}
