@@ -11,6 +11,7 @@ import (
 func TestBoilday(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
 	t.Run("narrow", func(t *testing.T) { narrow(t, b) })
 	t.Run("refractometer", func(t *testing.T) { refraction(t, b) })
@@ -22,14 +23,42 @@ func TestBoilday(t *testing.T) {
 
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
-	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "demo-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "gatherings.txt", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
-	b.Golden(t, "batches.txt", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
-	b.Golden(t, "compartments.txt", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
-	b.Golden(t, "membrane.txt", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
-	b.Golden(t, "fuel.txt", "-fuel", "propane", "-efficiency", "55 %")
+	b.Golden(t, "gatherings.txt", "-full", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
+	b.Golden(t, "batches.txt", "-full", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
+	b.Golden(t, "compartments.txt", "-full", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
+	b.Golden(t, "membrane.txt", "-full", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
+	b.Golden(t, "fuel.txt", "-full", "-fuel", "propane", "-efficiency", "55 %")
 	b.Golden(t, "help.txt", "-h")
+}
+
+// The first page stays small, whatever the day, and says what to do.
+func briefs(t *testing.T, b clitest.Binary) {
+	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
+	for _, c := range []struct{ args, stdin, want string }{
+		{"", "", "Light at 08:00: 90 US gal of sap make"},
+		{"-metric", "", "341 L of sap"}, // 90 x 3.785 = 340.7
+		{"-sap-file|-", dated, "The last sap comes at 13:00"},
+		{"-coals|3h", "", "Such coals suit no flat pan"},
+		{"-coals|3h|-target|61 Brix|-sap-temp|55 F", "", "61.0 Brix is thin"},
+		// They lower 12 ft2 by 17.1 in, to 1 in: see words.
+		{"-coals|6h", "", "18 1/4 in (at the last stick, or sap to"},
+		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "Do not light this fire as it is"},
+		{"-sap|7 US gal", "", "Too little for this pan: boil it in a pot from the start"},
+		{"-sap|4000 US gal", "", "Too much for this pan in a day"},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|63 Brix", "", "Draws under 66 Brix in the mean ferment"},
+		{"-compartments|8 ft2", "", "and end in a pot"},
+		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "No syrup is drawn today: the pans are still growing sweeter."},
+		{"-fuel|propane|-efficiency|55 %", "", "Told: efficiency 55 %."},
+		{"-water-boils|210 F", "", "Told: water boils at 210.0 F."},
+	} {
+		page, _ := b.Brief(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		if !strings.Contains(strings.Join(strings.Fields(page), " "), c.want) {
+			t.Errorf("%s: want %q\n%s", c.args, c.want, page)
+		}
+	}
 }
 
 // What a page says on some days and not on others.
@@ -66,7 +95,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-sap|7 US gal", "", "5 Brix (faster than a reading follows", "stay with it"},
 		{"", "", "0.42 Brix (stay with it)", "faster"},
 		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
-		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "pot"},
+		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "a pot"},
 
 		// 12 US gal/h of 8.322 lb at 20 C take (8.322 x 12) x 1.18 = 118 lb/h of
 		// steam once no cold sap comes, and 480 s/ln 2 of it are 22.7 lb.
@@ -103,7 +132,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2", "", "none today (the sap is out at", "growing sweeter"},
 		{"-compartments|8 ft2", "", "finish in a pot", ""},
 		{"-compartments|8 ft2|-bottle|1 US pt", "", "Bottles to have clean 16 of", "no syrup today"},
-		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "pot"},
+		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "a pot"},
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "still growing sweeter", "the sap is out"},
 
 		// Syrup that does not keep.
@@ -131,7 +160,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|compensated|-sap-file|-", "time,volume_us_gal,reading_brix\n10:00,50,2.0\n11:00,50,3.0\n", "", "in the cup at 44"},
 		{"-refractometer|plain|-sap-file|-", "time,volume_us_gal,reading_brix,read_at_f\n10:00,50,2.0,68\n11:00,50,3.0,68\n", "prism at", ""},
 	} {
-		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc("-full|"+c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, strings.Join(strings.Fields(c.want), " ")) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
@@ -141,7 +170,7 @@ func words(t *testing.T, b clitest.Binary) {
 
 // A timeline fits a terminal.
 func narrow(t *testing.T, b clitest.Binary) {
-	_, out, errs := b.Run(t, "", "-compartments", "8 ft2, 4 ft2, 4 ft2, 3 ft2, 2 ft2", "-sap", "300 US gal", "-boil-rate", "30 US gal/h")
+	_, out, errs := b.Run(t, "", "-full", "-compartments", "8 ft2, 4 ft2, 4 ft2, 3 ft2, 2 ft2", "-sap", "300 US gal", "-boil-rate", "30 US gal/h")
 	if !strings.Contains(out, "no. 5") {
 		t.Fatal(errs)
 	}
@@ -159,16 +188,18 @@ func sameNumbers(t *testing.T, b clitest.Binary) {
 		t.Fatal(errs)
 	}
 	var page struct {
-		Syrup struct {
-			Gallons float64 `json:"volume_us_gal"`
-			Liters  float64 `json:"volume_l"`
-		} `json:"syrup"`
+		Parts struct {
+			Syrup struct {
+				Gallons float64 `json:"volume_us_gal"`
+				Liters  float64 `json:"volume_l"`
+			} `json:"syrup"`
+		} `json:"parts"`
 	}
 	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
-	if r := page.Syrup.Liters / page.Syrup.Gallons; r < 3.785411 || r > 3.785413 {
-		t.Errorf("%v US gal are %v L", page.Syrup.Gallons, page.Syrup.Liters)
+	if r := page.Parts.Syrup.Liters / page.Parts.Syrup.Gallons; r < 3.785411 || r > 3.785413 {
+		t.Errorf("%v US gal are %v L", page.Parts.Syrup.Gallons, page.Parts.Syrup.Liters)
 	}
 }
 
@@ -188,20 +219,20 @@ func refraction(t *testing.T, b clitest.Binary) {
 			t.Fatal(errs)
 		}
 		var page struct {
-			Sap struct{ Brix float64 }
+			Parts struct{ Sap struct{ Brix float64 } }
 		}
 		if err := json.Unmarshal([]byte(out), &page); err != nil {
 			t.Fatal(err)
 		}
-		if off := page.Sap.Brix - c.want; !(off >= -c.within && off <= c.within) {
-			t.Errorf("%v: %v Brix, want %v", c.args, page.Sap.Brix, c.want)
+		if off := page.Parts.Sap.Brix - c.want; !(off >= -c.within && off <= c.within) {
+			t.Errorf("%v: %v Brix, want %v", c.args, page.Parts.Sap.Brix, c.want)
 		}
 	}
 }
 
 // A gatherings file may come on standard input.
 func standardInput(t *testing.T, b clitest.Binary) {
-	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-sap-file", "-")
+	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-full", "-sap-file", "-")
 	if status != 0 || !strings.Contains(out, "52.83 US gal (200 L)") {
 		t.Errorf("status %d, %s\n%s", status, errs, out)
 	}

@@ -18,6 +18,7 @@ type page struct {
 func (p *plan) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "A day at the pan", Metric: p.given.metric}
 	page := page{p, sheet}
+	page.brief()
 	if p.demo {
 		sheet.Part("about", "About this page").Remark("An invented yard on an invented day: give your own sap, place and pan with flags, -h lists them.")
 	} else if p.kept != "" {

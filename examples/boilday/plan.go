@@ -22,6 +22,7 @@ var label = units.Celsius(20)
 // plan is the day worked out.
 type plan struct {
 	given      *setup
+	flags      *cli.Flags
 	gatherings []gathering
 	comes      time.Duration // from lighting the fire to the last gathering
 	sap        sugar.Lot
@@ -87,7 +88,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json")}
+	p := &plan{given: s, flags: f, demo: !f.Other()}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))

@@ -31,7 +31,7 @@ type evening struct {
 
 // work finds everything that was asked.
 func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
-	p := &evening{given: s, demo: !f.Other("metric", "json")}
+	p := &evening{given: s, demo: !f.Other()}
 	if p.demo {
 		if err := f.Invent(demo...); err != nil {
 			return nil, err

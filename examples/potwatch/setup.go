@@ -46,8 +46,8 @@ type setup struct {
 	boilsOff              units.MassRate
 	coals                 time.Duration
 
-	making       string
-	metric, json bool
+	making string
+	metric bool
 }
 
 // demo is the call that an invented evening is: a small pot of a late run.
@@ -107,9 +107,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
 	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
-	f.Group("Page")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
+	f.Page(&s.metric)
 }
 
 const hot, cold = "hot", "cold"

@@ -21,11 +21,14 @@ type Flags struct {
 	err    error // why the value of a flag was refused
 
 	quantities bool // some flags carry a unit
+	more       bool // see [Flags.More]
+	full, json bool // see [Flags.Page]
 }
 
 type group struct {
 	title string
 	flags []entry
+	more  bool // see [Flags.More]
 }
 
 type entry struct{ name, def, help string }
@@ -39,7 +42,13 @@ func newFlags(program string) *Flags {
 }
 
 // Group begins a group of flags.
-func (f *Flags) Group(title string) { f.groups = append(f.groups, group{title: title}) }
+func (f *Flags) Group(title string) {
+	f.groups = append(f.groups, group{title: title, more: f.more})
+}
+
+// More begins what few people need: -h lists the flags that follow with their defaults
+// alone, and explains them behind -full.
+func (f *Flags) More() { f.more = true }
 
 func (f *Flags) add(name, def, help string, v flag.Value) {
 	if len(f.groups) == 0 {
@@ -133,9 +142,10 @@ func (f *Flags) Given(name string) bool {
 	return given
 }
 
-// Other reports whether a flag other than the named ones is given: whether a
-// program still plans its demo.
+// Other reports whether a flag other than the named ones and those of [Flags.Page]
+// is given: whether a program still plans its demo.
 func (f *Flags) Other(names ...string) bool {
+	names = append(names, fullFlag, jsonFlag, metricFlag)
 	other := false
 	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
 	return other
@@ -229,68 +239,4 @@ func (v *value) Set(s string) error {
 		v.f.err = For(v.name, err)
 	}
 	return err
-}
-
-// help prints what -h shows.
-func (p Program) help(w io.Writer, f *Flags) {
-	page := NewPage(w)
-	page.Title(p.Name)
-	page.Text(p.Does)
-	page.Heading("Calls")
-	for _, c := range p.Calls {
-		for _, line := range callLines("  "+c, width) {
-			page.Line(line)
-		}
-	}
-	for _, g := range f.groups {
-		page.Heading(g.title)
-		for _, e := range g.flags {
-			head := "-" + e.name
-			if e.def != "" {
-				head += " " + quote(e.def)
-			}
-			page.Line("  " + head)
-			page.indented("      ", e.help)
-		}
-	}
-	if p.Reads != "" {
-		page.Heading("Files")
-		for _, paragraph := range strings.Split(p.Reads, "\n") {
-			if item, ok := strings.CutPrefix(paragraph, "- "); ok {
-				page.Item(item)
-			} else {
-				page.Text(paragraph)
-			}
-		}
-	}
-	if f.quantities {
-		page.Heading("Units")
-		page.Text(`Every quantity carries its unit: "60 US gal", "2.2 Brix", "41 F", "29.4 inHg", "7/16 in". A bare gal is refused, since a US gallon and an imperial gallon are 20 percent apart.`)
-	}
-	if p.Caution != "" {
-		page.Heading("Take care")
-		page.Text(p.Caution)
-	}
-}
-
-// callLines breaks a call before a flag or a redirection, as a shell reads it
-// on, so that no line is longer than n where there is a place to break.
-func callLines(call string, n int) (lines []string) {
-	const on, further = " \\", "      "
-	for length(call) > n {
-		at := max(strings.LastIndex(call[:n-len(on)], " -"), strings.LastIndex(call[:n-len(on)], " >"))
-		if at < len(further) {
-			break
-		}
-		lines = append(lines, call[:at]+on)
-		call = further + call[at+1:]
-	}
-	return append(lines, call)
-}
-
-func quote(s string) string {
-	if strings.ContainsAny(s, " ") {
-		return `"` + s + `"`
-	}
-	return s
 }

@@ -7,6 +7,24 @@
 // flag, or file, line and column, and the way out; the exit status is then 2. A
 // program that counts on without the rows that are wrong says so with
 // [LeftOut]: its page is printed and the exit status is 1.
+//
+// A page answers first: see [Brief]. With -json each program writes one object of
+// this shape, and a key that has nothing to say holds an empty list or text:
+//
+//	program   the name of the program
+//	verdict   what to do, a sentence
+//	answers   a list of {key, label, text, us, metric} and perhaps note: the text as
+//	          the page shows it; us and metric hold {value, unit}, rounded as the text
+//	          is; unit is spelled as in a CSV header, and missing of clocks and words
+//	list      the rows that the user brought, the unit in each key
+//	known     {house, told, learned, assumed}: where the numbers come from
+//	cautions  those that matter now
+//	further   where to ask further
+//	parts     an object with what -full shows: a member for each part, in it one for
+//	          each row and system of units, the unit in the key; tables are lists of
+//	          objects, ranges lists of two, and remarks a list of texts
+//
+// What nobody knows is null. Numbers of parts are as they were reckoned.
 package cli
 
 import (
@@ -48,6 +66,7 @@ type Env struct {
 	Err io.Writer     // for progress and for rows that are left out
 
 	program string
+	flags   *Flags
 	inputs  []fs.FileInfo // files that the run reads
 }
 
@@ -56,7 +75,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	flags := newFlags(p.Name)
 	run := p.Setup(flags)
 	err := flags.parse(args)
-	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name}
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name, flags: flags}
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		p.help(env.Out, flags)
