@@ -10,7 +10,7 @@ import (
 )
 
 // brief answers first: tomorrow, then what to do until then.
-func (p page) brief(f *cli.Flags) {
+func (p page) brief() {
 	b := &p.Brief
 	b.Verdict = p.verdict()
 	if len(p.days) > 1 {
@@ -28,8 +28,8 @@ func (p page) brief(f *cli.Flags) {
 	if p.given.waiting > 0 {
 		b.Answer("waiting", "Sap waiting now", cli.Gallons(p.given.waiting, cli.Up), "boil the oldest first")
 	}
-	p.knownFrom(b, f)
-	b.Warn(p.given.roofed(), p.briefCautions()...)
+	p.knownFrom(b)
+	b.Warn(p.flags.House().Settings.Roof, p.briefCautions()...)
 	b.Further = append(b.Further, "-full: each day, the season, when to tap, the evenings, the stores. Program boilday: the boil itself.")
 }
 
@@ -211,7 +211,27 @@ func (p page) briefCautions() (list []string) {
 	list = append(list,
 		"Sap spoils like milk: below "+p.Degrees(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",
 		"Look up: dead limbs fall in wind and thaw. Mind the ice.",
-		cli.Scald("Sap boiling", p.Degrees(units.Fahrenheit(212))),
+		cli.Scald("Boiling sap", p.Degrees(units.Fahrenheit(212))),
 	)
 	return list
+}
+
+// knownFrom tells where the numbers come from.
+func (p page) knownFrom(b *cli.Brief) {
+	f, s := p.flags, p.given
+	b.From(f, "taps", number(s.taps, "tap", "taps"))
+	if !p.line {
+		b.From(f, "pail", "pails of "+p.In(cli.Gallons(s.pail, cli.Down)))
+	}
+	b.From(f, "storage", "tanks of "+p.In(cli.Gallons(s.storage, cli.Down)), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
+	if f.Given("heat") {
+		b.Told("the heat")
+	} else if f.Given("boil-rate") {
+		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.rate)))
+	} else {
+		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
+	}
+	if !f.Given("keep") {
+		b.Assumed("sap waits at " + p.Degrees(s.sapTemp))
+	}
 }

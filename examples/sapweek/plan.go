@@ -1,20 +1,22 @@
 package main
 
 import (
+	"time"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping/season"
 )
 
 // plan is the days ahead worked out.
 type plan struct {
-	given    *setup
-	demo     bool   // nothing was given: the invented grove
-	borrowed string // the flags whose value is that of the invented grove
-	weather  bool   // the person's own
+	given *setup
+	flags *cli.Flags
 
 	rule    season.Rule
 	line    bool // sap runs into the tank
 	learned bool // the efficiency is of net heat
+
+	tapped time.Time // when sap first came this season; zero if nothing tells
 
 	course
 	sap
@@ -27,7 +29,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other(), borrowed: s.borrowed(f), weather: s.weather != "", line: s.line(f), learned: f.Given("efficiency")}
+	p := &plan{given: s, flags: f, line: s.line(f), learned: f.Given("efficiency")}
 	for _, step := range []func() error{
 		func() error { return p.readSeason(e, f) },
 		func() error { return p.readHistory(e) },

@@ -16,7 +16,9 @@ import (
 type sap struct {
 	flowDays float64
 	flowFrom string
-	how      string       // it is collected
+	how      string                   // it is collected
+	mean     units.Span[units.Volume] // of one tap on a running day, in a poor season and in a good one
+	meanFrom string
 	best     units.Volume // of one tap on the best day
 	bestFrom string
 	perTap   []season.Figure[units.Volume]
@@ -120,12 +122,16 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 	if high, err = season.NewSapModel(method, p.flowDays); err != nil {
 		return low, high, cli.For(flag, err)
 	}
-	if !f.Given("drop") {
-		return high, high, nil
+	low = high
+	if f.Given("drop") {
+		p.gain.Low = 0
+		if low, err = season.NewSapModel(gravity, p.flowDays); err != nil {
+			return low, high, err
+		}
 	}
-	p.gain.Low = 0
-	low, err = season.NewSapModel(gravity, p.flowDays)
-	return low, high, err
+	days := units.Volume(p.flowDays)
+	p.mean = units.Span[units.Volume]{Low: low.Season().Low / days, High: high.Season().High / days}
+	return low, high, nil
 }
 
 // expectSugar finds the range of sugar.

@@ -5,7 +5,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -248,24 +247,6 @@ func (s *setup) hemisphere() season.Hemisphere {
 		return season.South
 	}
 	return season.North
-}
-
-// borrowed lists the flags whose value is that of the invented grove.
-func (s *setup) borrowed(f *cli.Flags) string {
-	pan := []string{"boil-rate", "heat"}
-	var names []string
-	for _, n := range []struct {
-		flag   string
-		others []string
-	}{
-		{"taps", nil}, {"pail", []string{"vacuum", "drop"}}, {"storage", nil}, {"sap-temp", []string{"keep"}}, {"evening", nil},
-		{"pan-area", pan}, {"pan-rate", pan}, {"elevation", []string{"pressure", "water-boils"}},
-	} {
-		if !slices.ContainsFunc(n.others, f.Given) {
-			names = append(names, n.flag)
-		}
-	}
-	return f.Kept(names...)
 }
 
 // flagOf returns the flag of the argument that err is about, else the first.

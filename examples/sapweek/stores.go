@@ -104,8 +104,8 @@ func syrupColumn(r *records.Reader) error {
 // sap by gravity.
 func (p *plan) expectSyrup(e *cli.Env) error {
 	s := p.given
-	if s.past != "" || s.weather == "" {
-		in, err := open(e, "past", s.past, demoPast)
+	if s.past != "" {
+		in, err := e.Open("past", s.past)
 		if err != nil {
 			return err
 		}

@@ -77,25 +77,11 @@ func (s *setup) read(e *cli.Env) (*stand, error) {
 	st := &stand{given: s, byName: map[string]int{}, year: s.year}
 	progress := e.Progress()
 	defer progress.Done()
-	in, name, err := e.File("tree-file", s.treeFile, "trees.csv")
-	if err != nil {
-		return nil, err
+	err := eachRow(e, progress, "tree-file", s.treeFile, st.treeColumns())
+	if err == nil && s.holeFile != "" {
+		err = eachRow(e, progress, "hole-file", s.holeFile, st.holeColumns())
 	}
-	if in == nil {
-		return nil, errors.New("no trees.csv in the folder: list the trees there, or name a list with -tree-file")
-	}
-	if err := eachRow(progress, name, in, st.treeColumns()); err != nil {
-		return nil, err
-	}
-	if s.treeFile != "" && s.holeFile == "" {
-		return st, nil // the holes of the folder are of other trees
-	}
-	if in, name, err = e.File("hole-file", s.holeFile, "holes.csv"); err != nil || in == nil {
-		return st, err
-	}
-	t := st.holeColumns()
-	t.mayBeEmpty = s.holeFile == "" // as a new folder has it
-	return st, eachRow(progress, name, in, t)
+	return st, err
 }
 
 // A table is how a file is read: its columns, those that the header must have
@@ -104,14 +90,16 @@ type table struct {
 	cols   []records.Col
 	header []string
 	row    func(*records.Reader) error
-
-	mayBeEmpty bool // below the header
 }
 
 // eachRow reads a file and wants a row at least.
-func eachRow(progress *cli.Progress, name string, in io.ReadCloser, t table) error {
+func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, t table) error {
+	in, err := e.Open(flag, path)
+	if err != nil {
+		return err
+	}
 	defer in.Close()
-	r, err := records.New(name, progress.Reader(name, 0, in), t.cols...)
+	r, err := records.New(path, progress.Reader(path, 0, in), t.cols...)
 	if err != nil {
 		return err
 	}
@@ -125,7 +113,7 @@ func eachRow(progress *cli.Progress, name string, in io.ReadCloser, t table) err
 		err := r.Next()
 		ends := r.Broken()
 		switch {
-		case err == io.EOF && n == 0 && !t.mayBeEmpty:
+		case err == io.EOF && n == 0:
 			return r.Fail("", errors.New("nothing below the header"))
 		case err == io.EOF:
 			return errors.Join(all...)

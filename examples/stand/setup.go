@@ -43,8 +43,8 @@ type setup struct {
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Stand")
-	f.String(&s.treeFile, "tree-file", "", "CSV of the trees; - is standard input")
-	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years; - is standard input")
+	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
+	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years instead of holes.csv; - is standard input")
 	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
 	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
 	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
@@ -101,10 +101,14 @@ func about(info tapping.GuidelineInfo) string {
 
 // check tests the flags and makes of them what the plan needs.
 func (s *setup) check(f *cli.Flags) (err error) {
-	for name, path := range map[string]string{"tree-file": s.treeFile, "hole-file": s.holeFile} {
-		if path == "" && f.Given(name) {
-			return cli.For(name, errors.New("name the CSV, or leave the flag out"))
-		}
+	if s.treeFile == "" {
+		return cli.For("tree-file", errors.New("no trees: list them in trees.csv of the folder, or name the CSV"))
+	}
+	if s.holeFile == "" && f.Given("hole-file") {
+		return cli.For("hole-file", errors.New("name the CSV of the holes, or leave the flag out"))
+	}
+	if f.Given("season") {
+		s.year = f.House().Season()
 	}
 	if s.treeFile == "-" && s.holeFile == "-" {
 		return cli.For("hole-file", errors.New("only one file can come on standard input: name the other"))
@@ -199,6 +203,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
+	st.house, st.invented = f.House().Settings.Name, f.Source("tree-file").Kind == cli.Invented
 	p, err := st.sheet(f)
 	if err != nil {
 		return err
