@@ -23,6 +23,8 @@ type Flags struct {
 	quantities bool // some flags carry a unit
 	more       bool // see [Flags.More]
 	full, json bool // see [Flags.Page]
+	begun      bool // the program began a group
+	furnishing
 }
 
 type group struct {
@@ -34,7 +36,7 @@ type group struct {
 type entry struct{ name, def, help string }
 
 func newFlags(program string) *Flags {
-	f := &Flags{set: flag.NewFlagSet(program, flag.ContinueOnError)}
+	f := &Flags{set: flag.NewFlagSet(program, flag.ContinueOnError), furnishing: furnishing{sources: map[string]Source{}}}
 	f.set.SetOutput(io.Discard)
 	f.set.Usage = func() {}
 	f.set.Bool("h", false, "") // shown by help itself
@@ -44,6 +46,7 @@ func newFlags(program string) *Flags {
 // Group begins a group of flags.
 func (f *Flags) Group(title string) {
 	f.groups = append(f.groups, group{title: title, more: f.more})
+	f.begun = true
 }
 
 // More begins what few people need: -h lists the flags that follow with their defaults
@@ -51,7 +54,7 @@ func (f *Flags) Group(title string) {
 func (f *Flags) More() { f.more = true }
 
 func (f *Flags) add(name, def, help string, v flag.Value) {
-	if len(f.groups) == 0 {
+	if !f.begun {
 		f.Group("Flags")
 	}
 	g := &f.groups[len(f.groups)-1]
@@ -135,7 +138,8 @@ func (f *Flags) Bool(p *bool, name, help string) {
 	}})
 }
 
-// Given reports whether the flag stands on the command line.
+// Given reports whether the flag stands on the command line, or the folder says
+// or has taught it: [Flags.Source] tells which.
 func (f *Flags) Given(name string) bool {
 	given := false
 	f.set.Visit(func(fl *flag.Flag) { given = given || fl.Name == name })
@@ -143,11 +147,14 @@ func (f *Flags) Given(name string) bool {
 }
 
 // Other reports whether a flag other than the named ones and those of [Flags.Page]
-// is given: whether a program still plans its demo.
+// stands on the command line, or there is a folder: whether a program still plans its
+// demo.
 func (f *Flags) Other(names ...string) bool {
 	names = append(names, fullFlag, jsonFlag, metricFlag)
-	other := false
-	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
+	other := f.dir != ""
+	f.set.Visit(func(fl *flag.Flag) {
+		other = other || !slices.Contains(names, fl.Name) && f.Source(fl.Name).Kind == Told
+	})
 	return other
 }
 
@@ -162,13 +169,18 @@ func (f *Flags) Invent(call ...string) error {
 	return nil
 }
 
-// Kept lists those of the named flags that keep their default, as one would
-// write them: what a program takes from its demo.
+// Kept lists those of the named flags that keep their default or have the value of
+// the invented sugarhouse, as one would write them: what a program takes from its
+// demo.
 func (f *Flags) Kept(names ...string) string {
 	var kept []string
 	for _, g := range f.groups {
 		for _, e := range g.flags {
-			if slices.Contains(names, e.name) && !f.Given(e.name) {
+			switch source := f.Source(e.name); {
+			case !slices.Contains(names, e.name):
+			case source.Kind == Invented:
+				kept = append(kept, "-"+e.name+" "+quote(source.Text))
+			case !f.Given(e.name):
 				kept = append(kept, "-"+e.name+" "+quote(e.def))
 			}
 		}

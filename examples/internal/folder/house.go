@@ -43,8 +43,8 @@ func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
 // mostMistakes are told at once.
 const mostMistakes = 20
 
-// shown is a file of the folder as messages name it.
-func (h *House) shown(file string) string {
+// Shown is a file of the folder as messages name it.
+func (h *House) Shown(file string) string {
 	if h.path == "" {
 		return file
 	}

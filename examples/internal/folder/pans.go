@@ -57,7 +57,7 @@ func potRate(s *Settings, v string) ([]string, error) {
 	}
 	// A US gallon of cold water weighs 8.33 lb (999 kg/m3 at 60 F).
 	const water = 999 * units.KilogramPerCubicMeter
-	pounds := q.Over(time.Hour).Mass(water).Pounds()
+	pounds := water.Mass(q.Over(time.Hour)).Pounds()
 	return []string{s.Spell(v), fmt.Sprintf("%.4g lb/h", pounds)}, nil
 }
 

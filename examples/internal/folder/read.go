@@ -35,12 +35,12 @@ func (h *House) readSettings(set []string) (mistakes []error) {
 	for i := range overruled {
 		overruled[i].Number = 0
 	}
-	for _, l := range lines {
-		if !has(overruled, l.key()) {
-			overruled = append(overruled, l)
-		}
+	said := map[string]bool{}
+	for _, l := range overruled {
+		said[l.subject()] = true
 	}
-	mistakes = append(mistakes, h.apply(overruled)...)
+	lines = slices.DeleteFunc(lines, func(l Line) bool { return said[l.subject()] })
+	mistakes = append(mistakes, h.apply(append(overruled, lines...))...)
 	slices.SortStableFunc(mistakes, func(a, b error) int { return cmp.Compare(lineOf(a), lineOf(b)) })
 	return mistakes
 }
@@ -72,7 +72,7 @@ func (h *House) settingsFile() (lines []Line, mistakes []error, err error) {
 		return nil, nil, h.unreadable(err)
 	}
 	refuse := func(why string) ([]Line, []error, error) {
-		return nil, nil, &records.Error{File: h.shown(SettingsFile), Err: errors.New(why)}
+		return nil, nil, &records.Error{File: h.Shown(SettingsFile), Err: errors.New(why)}
 	}
 	switch {
 	case len(text) > mostBytes:
@@ -82,7 +82,7 @@ func (h *House) settingsFile() (lines []Line, mistakes []error, err error) {
 	case bytes.IndexByte(text, 0) >= 0:
 		return refuse("not a text: it holds zero bytes")
 	}
-	lines, mistakes = settingLines(h.shown(SettingsFile), string(bytes.TrimPrefix(text, []byte("\ufeff"))))
+	lines, mistakes = settingLines(h.Shown(SettingsFile), string(bytes.TrimPrefix(text, []byte("\ufeff"))))
 	return lines, mistakes, nil
 }
 
@@ -92,20 +92,26 @@ func (h *House) unreadable(err error) error {
 	if errors.As(err, &pe) {
 		err = pe.Err
 	}
-	return &records.Error{File: h.shown(SettingsFile), Err: err}
+	return &records.Error{File: h.Shown(SettingsFile), Err: err}
 }
 
-// misnamed finds a settings file whose name is nearly right.
+// misnamed finds a settings file whose name is nearly right, and refuses a folder
+// that has nothing to do with all this.
 func (h *House) misnamed() error {
 	entries, err := fs.ReadDir(h.files, ".")
 	if err != nil {
 		return h.unreadable(err)
 	}
+	record := false
 	for _, e := range entries {
+		record = record || strings.HasSuffix(strings.ToLower(e.Name()), ".csv")
 		plain := strings.NewReplacer(" ", "", "_", "", "-", "").Replace(strings.ToLower(e.Name()))
 		if strings.TrimSuffix(strings.TrimSuffix(plain, ".txt"), ".txt") == "sugarhouse" && !e.IsDir() {
-			return &records.Error{File: h.shown(e.Name()), Err: errors.New("not read: name it " + SettingsFile)}
+			return &records.Error{File: h.Shown(e.Name()), Err: errors.New("not read: name it " + SettingsFile)}
 		}
+	}
+	if !record {
+		return &records.Error{File: cmp.Or(h.path, "."), Err: errors.New("no sugarhouse: the folder holds neither " + SettingsFile + " nor a CSV file")}
 	}
 	return nil
 }
@@ -180,7 +186,8 @@ func alike(name string) string {
 	return strings.Join(strings.Fields(strings.NewReplacer("-", " ", "_", " ").Replace(strings.ToLower(name))), " ")
 }
 
-// key is what a line overrules: any word of one's own is the measure of wood.
+// key is the name of a line in the table: any word of one's own is the measure of
+// wood.
 func (l Line) key() string {
 	if known(l.Name) == nil && wood(l.Value) {
 		return measure
@@ -188,13 +195,12 @@ func (l Line) key() string {
 	return l.Name
 }
 
-func has(lines []Line, key string) bool {
-	for _, l := range lines {
-		if l.key() == key {
-			return true
-		}
+// subject is what may be said once.
+func (l Line) subject() string {
+	if r := known(l.key()); r != nil {
+		return r.subject()
 	}
-	return false
+	return l.Name
 }
 
 // wood tells whether a value is a measure of wood.
@@ -207,7 +213,7 @@ func wood(value string) bool {
 func (h *House) apply(lines []Line) (mistakes []error) {
 	said := map[string]Line{}
 	refuse := func(l Line, err error) {
-		file := h.shown(SettingsFile)
+		file := h.Shown(SettingsFile)
 		if l.Number == 0 {
 			file = onCommandLine
 		}

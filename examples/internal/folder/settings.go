@@ -72,17 +72,6 @@ type Line struct {
 	Beaten      []string
 }
 
-// A Fill is a flag that the folder fills.
-type Fill struct {
-	Program string // empty for all that have such a flag
-	Flag    string
-	Text    string   // as it would stand on the command line
-	Needs   []string // flags one of which must be given too, or this one is refused
-	Unless  []string // flags beside which this one is refused
-
-	part int // which of the texts of a setting
-}
-
 // Lines lists the settings as they were written, in order. Those that the
 // command line overruled are not there.
 func (s *Settings) Lines() []Line { return s.lines }

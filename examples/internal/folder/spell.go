@@ -32,7 +32,7 @@ func (s *Settings) Spell(text string) string {
 	country := "US "
 	switch {
 	case m[2] == "" && s.Gallon == 0:
-		return text
+		country = "" // which is refused
 	case m[2] == "" && s.Gallon == units.ImperialGallon, len(m[2]) > 0 && strings.EqualFold(m[2][:1], "i"):
 		country = "imp "
 	}

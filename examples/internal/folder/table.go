@@ -55,19 +55,6 @@ func (r *row) subject() string {
 	return r.Name
 }
 
-// to is a flag that a setting fills, as program.flag or as a flag of all.
-func to(name string) Fill {
-	program, flag, ok := strings.Cut(name, ".")
-	if !ok {
-		return Fill{Flag: name}
-	}
-	return Fill{Program: program, Flag: flag}
-}
-
-func (f Fill) needs(flags string) Fill  { f.Needs = strings.Fields(flags); return f }
-func (f Fill) unless(flags string) Fill { f.Unless = strings.Fields(flags); return f }
-func (f Fill) from(part int) Fill       { f.part = part; return f }
-
 // Names of settings that others look at.
 const (
 	gallons = "gallons"
