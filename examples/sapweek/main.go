@@ -6,7 +6,10 @@
 //	go run ./examples/sapweek -h
 package main
 
-import "example.org/sapreckoner/examples/internal/cli"
+import (
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/sugarhouse"
+)
 
 func main() { program().Exit() }
 
@@ -24,6 +27,7 @@ func program() cli.Program {
 			"\n-past: one season of your own a line, with the columns year, taps and syrup_us_gal (or syrup_l, syrup_imp_gal). " +
 			"\nColumns with other names are yours. Lines that begin with # are remarks. One of the files may be -, standard input.",
 		Caution: "A forecast is no promise: look at the sky, the pails and the sap. Drill no tree that is small, slow or sick, look up for dead limbs first, and ask the owner of the land. Never leave a pan over a fire. Local rules come first.",
+		Demo:    sugarhouse.Files(),
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)

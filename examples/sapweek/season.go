@@ -6,12 +6,10 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/sugarhouse"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
-
-// demoToday is the first of the days ahead in the invented grove.
-const demoToday = "2034-03-10"
 
 // course is where the season stands and what the days ahead look like.
 type course struct {
@@ -67,7 +65,7 @@ func (s *setup) firstDay(f *cli.Flags) (time.Time, error) {
 		}
 		return t, nil
 	case f.Source("weather").Kind == cli.Invented:
-		return time.Parse(time.DateOnly, demoToday)
+		return sugarhouse.Today(), nil
 	}
 	y, m, d := time.Now().Date()
 	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil

@@ -57,9 +57,9 @@ func (p page) verdict() string {
 func (p page) brief(f *cli.Flags) {
 	b, n, s := &p.Brief, p.tally(), p.given
 	b.Verdict = p.verdict()
-	notes := []string{"where, stands below"}
+	var notes []string
 	if n.choose > 0 {
-		notes = []string{number(n.choose, "place", "places") + " of them to choose by the scars"}
+		notes = []string{strconv.Itoa(n.choose) + " to choose by the scars"}
 	}
 	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
 	if n.done > 0 {
@@ -80,17 +80,14 @@ func (p page) brief(f *cli.Flags) {
 	}
 	b.Answer("guidelines", "Taps by guidelines", cli.Between(cli.Count(low, ""), cli.Count(high, "")), "this is "+strconv.Itoa(p.asked.Taps))
 	p.drillList(b)
-	b.From(f, "guideline", s.guideline.ID())
-	if s.growth == 0 {
-		b.From(f, "growth", "growth where the list is silent: none")
-	}
+	p.knownFrom(b, f)
 	b.Cautions = append(b.Cautions,
 		"Look up first: dead limbs fall. Helmet, eyes, not alone.",
 		"Leave what is small, slow, sick or not surely a maple.",
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",
 	)
-	b.Further = append(b.Further, "-full: sizes, guidelines, distances. -print sheet.html: this sheet on paper. -write: adds the holes to holes.csv.")
+	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, distances. -print sheet.html: this sheet on paper. -write: adds the holes to holes.csv.")
 }
 
 // bit shows the size of the bit as drills are sold, if it is one of those.
@@ -132,5 +129,24 @@ func (p page) drillList(b *cli.Brief) {
 			add(s, do, math.NaN(), none, none, none)
 		}
 	}
-	b.List([]cli.Column{{Key: "tree", Head: "tree"}, {Key: "do", Head: "do"}, {Key: "tape", Head: "tape"}, {Key: "turn_deg", Head: "turn"}, {Key: "height", Head: "height"}, {Key: "depth", Head: "deep"}}, rows)
+	b.List([]cli.Column{{Key: "tree", Head: "tree"}, {Key: "do", Head: "do"}, {Key: "from_mark", Head: "from mark"}, {Key: "turn_deg", Head: "turn"}, {Key: "height", Head: "height"}, {Key: "depth", Head: "into wood"}}, rows)
+}
+
+// knownFrom tells where the numbers come from.
+func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
+	if p.invented {
+		b.House = p.house + " is invented."
+	}
+	b.Told(number(len(p.trunks), "trunk", "trunks"))
+	if p.holes > 0 {
+		b.Told(number(p.holes, "old hole", "old holes"))
+	}
+	b.From(f, "guideline", p.given.guideline.ID(), "bit", "the bit", "depth", "the depth")
+	unjudged, untold := p.unknown()
+	if unjudged > 0 {
+		b.Assumed(number(unjudged, "unjudged trunk", "unjudged trunks") + " healthy")
+	}
+	if untold > 0 {
+		b.Assumed("no growth of " + number(untold, "trunk", "trunks"))
+	}
 }

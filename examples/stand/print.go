@@ -33,7 +33,7 @@ func (p page) print() ([]byte, error) {
 		Rows                       []row
 		Care                       []string
 	}{
-		Title: p.Title, Name: p.house, Sum: p.verdict(), Hole: p.holeWords(), By: p.given.guideline.ID(), Invented: p.invented, Care: p.cautions(),
+		Title: p.Title, Name: p.house, Sum: p.verdict(), Hole: p.holeWords(), By: p.given.guideline.ID(), Invented: p.invented, Care: p.Brief.Cautions,
 	}
 	for _, s := range p.walk() {
 		data.Rows = append(data.Rows, row{s.name(), s.species(), p.tape(s.girth(), cli.Nearest), s.note, p.drilled(s), s.dots(p.year), s.why != tapped})

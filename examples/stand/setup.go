@@ -43,18 +43,24 @@ type setup struct {
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Stand")
-	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
-	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years instead of holes.csv; - is standard input")
-	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
-	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
-	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
-	f.Group("Taps")
 	var ids []string
 	for _, g := range tapping.Guidelines() {
 		ids = append(ids, g.ID())
 	}
 	f.Choice(&s.guidelineID, "guideline", tapping.DefaultGuideline().ID(), ids, guidelineHelp())
+	f.String(&s.print, "print", "", "write the drill sheet of the whole stand to this file, one page of HTML to open and print; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
+	f.String(&s.svg, "svg", "", "write that drawing to this file; - prints it instead of the page")
+	f.Page(&s.metric)
+	f.More()
+	f.Group("Files and figures")
+	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
+	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years instead of holes.csv; - is standard input")
+	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
+	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
+	f.Group("Trunks")
 	f.Choice(&s.slow, "slow", restSlow, []string{restSlow, tapSlow}, "what slow trunks get: rest, as the University of Vermont advises, or tap: one shallow tap at most, as Cornell does")
+	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
 	f.Group("Hole")
 	f.Quantity(&s.bit, "bit", "5/16 in", "diameter of the bit")
 	f.Quantity(&s.depth, "depth", "1.5 in", "depth into the wood, without bark; slow trunks get 1 in at most")
@@ -69,11 +75,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.keep.Open, "open", in(d.Open), "distance to the side between holes of one year")
 	f.Quantity(&s.keep.Column, "column", in(d.Column), "how far the stain behind a hole is taken to reach up and down")
 	f.Quantity(&s.keep.Step, "step", in(d.Step), "how far the pattern moves on round the trunk each year")
-	f.Group("On paper")
-	f.String(&s.print, "print", "", "write the drill sheet of the whole stand to this file, one page of HTML to open and print; - prints it instead of the page")
-	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
-	f.String(&s.svg, "svg", "", "write the drawing to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
-	f.Page(&s.metric)
 }
 
 // guidelineHelp lists the guidelines with place and date.
@@ -190,6 +191,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
+	st.house, st.invented = f.House().Settings.Name, f.Source("tree-file").Kind == cli.Invented
 	if err := st.plan(); err != nil {
 		return err
 	}
@@ -203,7 +205,6 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
-	st.house, st.invented = f.House().Settings.Name, f.Source("tree-file").Kind == cli.Invented
 	p, err := st.sheet(f)
 	if err != nil {
 		return err

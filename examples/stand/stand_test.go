@@ -15,6 +15,8 @@ import (
 func TestStand(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
+	t.Run("paper", func(t *testing.T) { paper(t, b) })
 	t.Run("sums agree", func(t *testing.T) { sums(t, b) })
 	t.Run("counted by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("distances", func(t *testing.T) { distances(t, b) })
@@ -26,19 +28,62 @@ func TestStand(t *testing.T) {
 	b.Refuses(t, "stand", badHoles())
 }
 
+// pasture is a call that reads the invented pasture of these tests.
+func pasture(args ...string) []string { return append([]string{"-dir", "testdata/pasture"}, args...) }
+
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
 	b.Golden(t, "demo-metric.txt", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "quebec.txt", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2 in", "-bark", "0.5 in", "-metric")
-	b.Golden(t, "help.txt", "-h")
-	b.Golden(t, "../../../docs/trunk.svg", "-map", "P7", "-svg", "-") // the README shows it
-	b.Golden(t, "stem-metric.svg", "-map", "P9/2", "-metric", "-svg", "-")
-	b.Golden(t, "alone.svg", "-map", "P8", "-svg", "-")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "quebec.txt", pasture("-full", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2 in", "-bark", "0.5 in", "-metric")...)
+	b.Golden(t, "help.txt", "-h", "-full")
+	b.Golden(t, "../../../docs/trunk.svg", "-map", "G7", "-season", "2035", "-svg", "-") // the README shows it
+	b.Golden(t, "stem-metric.svg", pasture("-map", "P9/2", "-metric", "-svg", "-")...)
+	b.Golden(t, "alone.svg", pasture("-map", "P8", "-svg", "-")...)
+	b.Golden(t, "sheet.html", pasture("-print", "-")...)
+}
+
+// The first page stays small beside its list, and says what there is to do.
+func briefs(t *testing.T, b clitest.Binary) {
+	const head = "tree,girth_in,species,vigor\n"
+	for _, c := range []struct {
+		args, stdin string
+		want        []string
+	}{
+		{"", "", []string{"Fifth Gate is invented."}},
+		// Counted on the list: P1, P6, P9/1, P9/2, P12, P14 one each, P2, P3, P7, P13, P15
+		// two each; P6, P12 and P14 have no record.
+		{"-dir|testdata/pasture", "", []string{"Drill 16 holes in 11 of 16 trunks in 2034; leave 5 alone.", "Holes to drill 16 (3 to choose by the scars)",
+			"P4 leave: small", "P6 choose 1", "P7 drill B", "Taps by guidelines 14 to 21 (this is 16)", "1 unjudged trunk healthy"}},
+		{"-dir|testdata/pasture|-metric", "", []string{"P1 drill A 30.5 cm 104 deg"}},                         // 12 in
+		{"-dir|testdata/pasture|-season|2033", "", []string{"P3 drilled A 19 1/4 in 110 deg 42 in 1 1/2 in"}}, // 63 x 110/360 = 19.25
+		{"-dir|testdata/pasture|-bark|0.3 in", "", []string{"Stop on the bit at 1 3/4 in (bark and wood)"}},   // 1.8, down
+		{"-dir|testdata/pasture|-open|40 in", "", []string{"No clear place", "no place for 1"}},
+		{"-tree-file|-", head + "a,12,sugar maple,healthy\n", []string{"Drill none of 1 trunk: leave all alone.", "a leave: small"}},
+		{"-tree-file|-", head + "a,60,sugar maple,healthy\n", []string{"Drill 2 holes in 1 of 1 trunk.", "a choose 2"}},
+		{"-dir|testdata/pasture|-slow|tap|-guideline|UVM-school", "", []string{"P5 choose 1", "P13 leave: no rule"}},
+	} {
+		page, read := b.Brief(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		flat := strings.Join(strings.Fields(page), " ")
+		for _, want := range c.want {
+			if !strings.Contains(flat, want) {
+				t.Errorf("%s: no %q in\n%s", c.args, want, page)
+			}
+		}
+		if read.Program != "stand" || len(read.List) == 0 {
+			t.Errorf("%s: %d rows of %s", c.args, len(read.List), read.Program)
+		}
+	}
 }
 
 // sheet is what the tests read of the JSON.
 type sheet struct {
+	Verdict string `json:"verdict"`
+	Parts   `json:"parts"`
+}
+
+type Parts struct {
 	Stand struct {
 		Trunks   int     `json:"trunks"`
 		Taps     int     `json:"taps"`
@@ -95,7 +140,6 @@ type sheet struct {
 		At      []place  `json:"holes_at"`
 		Remarks []string `json:"remarks"`
 	} `json:"places"`
-	Title string `json:"title"`
 }
 
 type place struct {
@@ -125,8 +169,8 @@ func run(t *testing.T, b clitest.Binary, stdin string, args ...string) (s sheet)
 func sums(t *testing.T, b clitest.Binary) {
 	big := invent(t, 2000, 3)
 	for _, args := range [][]string{
-		{}, {"-slow", "tap"}, {"-guideline", "UVM-school"}, {"-guideline", "QC-public-2018to2022"}, {"-class", "1 in"},
-		{"-open", "40 in"}, big, append([]string{"-guideline", "NAMSPM-traditional", "-slow", "tap", "-growth", "0.05 in"}, big...),
+		{}, pasture(), pasture("-slow", "tap"), pasture("-guideline", "UVM-school"), pasture("-guideline", "QC-public-2018to2022"), pasture("-class", "1 in"),
+		pasture("-open", "40 in"), big, append([]string{"-guideline", "NAMSPM-traditional", "-slow", "tap", "-growth", "0.05 in"}, big...),
 	} {
 		t.Run(strings.Join(args, " "), func(t *testing.T) {
 			s := run(t, b, "", args...)
@@ -234,7 +278,7 @@ func byHand(t *testing.T, b clitest.Binary) {
 	}
 	// A slow trunk that is tapped gets one tap, an inch deep.
 	s = run(t, b, "tree,girth_cm,species,vigor\ne,240,sugar maple,slow\n", "-tree-file", "-", "-slow", "tap")
-	if s.Stand.Taps != 1 || len(s.Places.ToChoose) != 1 || math.Abs(s.Places.ToChoose[0].Depth-1) > 1e-9 || s.Places.ToChoose[0].Apart != nil || s.Title != "Tap plan" {
+	if s.Stand.Taps != 1 || len(s.Places.ToChoose) != 1 || math.Abs(s.Places.ToChoose[0].Depth-1) > 1e-9 || s.Places.ToChoose[0].Apart != nil || s.Verdict != "Drill 1 hole in 1 of 1 trunk." {
 		t.Errorf("%+v", s)
 	}
 }
@@ -269,16 +313,21 @@ func years(t *testing.T, b clitest.Binary) {
 	if err := os.WriteFile(path, []byte(holes), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	if s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path); s.Title != "Tap plan for 2034" || s.Places.Holes+s.Places.Choose != s.Stand.Taps || s.Places.Open != 0 {
-		t.Errorf("%s, %+v", s.Title, s.Places)
+	trees := "testdata/pasture/trees.csv"
+	if s := run(t, b, "", "-tree-file", trees, "-hole-file", path); !strings.HasSuffix(s.Verdict, " in 2034; leave 5 alone.") || s.Places.Holes+s.Places.Choose != s.Stand.Taps || s.Places.Open != 0 {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
-	s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path, "-year", "2033")
-	if s.Title != "Tap plan for 2033" || s.Places.Open != 3 || s.Places.Holes+s.Places.Choose != s.Stand.Taps-3 {
-		t.Errorf("%s, %+v", s.Title, s.Places)
+	s := run(t, b, "", "-tree-file", trees, "-hole-file", path, "-season", "2033")
+	if !strings.HasSuffix(s.Verdict, " in 2033; leave 5 alone.") || s.Places.Open != 3 || s.Places.Holes+s.Places.Choose != s.Stand.Taps-3 {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
 	for _, p := range s.Places.At {
 		if p.Tree == "P7" {
 			t.Error("P7 is drilled a third time")
 		}
+	}
+	// Holes of later years are not of the plan.
+	if s := run(t, b, "", "-tree-file", trees, "-hole-file", path, "-season", "2032"); s.Stand.OldHoles != 0 || s.Places.Choose != s.Stand.Taps {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
 }
