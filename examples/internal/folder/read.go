@@ -232,7 +232,7 @@ func (h *House) apply(lines []Line) (mistakes []error) {
 			before, twice := said[row.subject()]
 			switch {
 			case twice && row.repeats:
-			case twice && before.key() == l.key():
+			case twice && before.Name == l.Name:
 				refuse(l, fmt.Errorf("set twice, %s and here: keep one", before.where()))
 				continue
 			case twice:

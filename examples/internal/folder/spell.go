@@ -93,6 +93,9 @@ func rectangle(text string) (units.Area, error) {
 		unit := strings.TrimLeft(m[2], "0123456789./ -")
 		wide, err = units.ParseLength(m[1] + " " + unit)
 	}
+	if err == nil && !(wide > 0 && long > 0) {
+		err = fmt.Errorf("%q: both sides are longer than nothing", clip.Text(text))
+	}
 	return wide.Times(long), err
 }
 
