@@ -22,6 +22,7 @@ type page struct {
 func (p *evening) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
+	page.brief()
 	if lines := p.alarms(); len(lines) > 0 {
 		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
 	} else if len(p.apart) > 0 {

@@ -16,6 +16,7 @@ func TestPotwatch(t *testing.T) {
 	t.Run("by the published table", func(t *testing.T) { byTable(t, b) })
 	t.Run("demo by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("candy by hand", func(t *testing.T) { candy(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "potwatch", badFlags())
 	b.Refuses(t, "potwatch", badFiles())
@@ -23,10 +24,11 @@ func TestPotwatch(t *testing.T) {
 
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
-	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "demo-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "cup.txt", "-reading", "54 Brix", "-cup", "205 F")
-	b.Golden(t, "sugar.txt", "-elevation", "1150 ft", "-make", "granulated sugar", "-metric")
+	b.Golden(t, "cup.txt", "-full", "-reading", "54 Brix", "-cup", "205 F")
+	b.Golden(t, "sugar.txt", "-full", "-elevation", "1150 ft", "-make", "granulated sugar", "-metric")
 	b.Golden(t, "help.txt", "-h")
 }
 
@@ -97,10 +99,13 @@ func run(t *testing.T, b clitest.Binary, args ...string) (s sheet) {
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
-	if err := json.Unmarshal([]byte(out), &s); err != nil {
+	var page struct {
+		Parts sheet `json:"parts"`
+	}
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
-	return s
+	return page.Parts
 }
 
 // Every product, weight and syrup of the packages has its word here.
@@ -236,7 +241,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{pot + "-boils-off|8 lb/h|-coals|3m|-water-boils|212 F", "", "Stop firing at 64.", "beyond the target"},
 		{"-water-boils|212 F|-make|fudge", "", "No published weight is at hand.", "The sources disagree"},
 	} {
-		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc("-full|"+c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)

@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -212,4 +213,10 @@ func Minutes(d time.Duration, to Side) Value {
 // Feet shows an elevation as a map tells it.
 func Feet(l units.Length) Value {
 	return Value{Nearest.step(l.Feet(), 1, 0, "ft", "ft"), Nearest.step(l.Meters(), 1, 0, "m", "m")}
+}
+
+// TenthBaume shows a reading on a Baume scale.
+func TenthBaume(b density.Baume145, to Side) Value {
+	n := to.round(float64(b)*10) / 10
+	return same(view{known(float64(b), decimal(n, 1)+" Be"), "baume_145", number(n)})
 }
