@@ -116,17 +116,17 @@ func (p page) drillList(b *cli.Brief) {
 			}
 			add(s, do, h.At.Degrees(), h.along, h.Height, h.depth)
 		}
-		do := ""
+		do, depth := "", none
 		switch {
 		case s.why != tapped:
 			do = "leave: " + brisk[s.why]
 		case s.choose > 0:
-			do = "choose " + strconv.Itoa(s.choose)
+			do, depth = "choose "+strconv.Itoa(s.choose), p.hole(s.trunk).Depth()
 		case s.short() > 0:
 			do = "no place for " + strconv.Itoa(s.short())
 		}
 		if do != "" {
-			add(s, do, math.NaN(), none, none, none)
+			add(s, do, math.NaN(), none, none, depth)
 		}
 	}
 	b.List([]cli.Column{{Key: "tree", Head: "tree"}, {Key: "do", Head: "do"}, {Key: "from_mark", Head: "from mark"}, {Key: "turn_deg", Head: "turn"}, {Key: "height", Head: "height"}, {Key: "depth", Head: "into wood"}}, rows)

@@ -36,6 +36,9 @@ func (p page) print() ([]byte, error) {
 		Title: p.Title, Name: p.house, Sum: p.verdict(), Hole: p.holeWords(), By: p.given.guideline.ID(), Invented: p.invented, Care: p.Brief.Cautions,
 	}
 	for _, s := range p.walk() {
+		if s.choose > 0 {
+			s.note += ", " + p.tape(p.hole(s.trunk).Depth(), cli.Down) + " into the wood"
+		}
 		data.Rows = append(data.Rows, row{s.name(), s.species(), p.tape(s.girth(), cli.Nearest), s.note, p.drilled(s), s.dots(p.year), s.why != tapped})
 	}
 	err := printTemplate.Execute(&b, data)
