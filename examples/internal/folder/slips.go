@@ -2,6 +2,7 @@ package folder
 
 import (
 	"fmt"
+	"strconv"
 	"time"
 
 	"example.org/sapreckoner/units"
@@ -31,7 +32,7 @@ func stout(c *column, x float64, _ time.Time) string {
 	if c.out.suffix != "in" || x <= most {
 		return ""
 	}
-	return fmt.Sprintf("%s in? that is %.0f ft: for %[1]s cm write %[1]s cm; %s", digits(x), x/12, meant(x, "in"))
+	return fmt.Sprintf("%s in? that is %s ft: for %[1]s cm write %[1]s cm; %[3]s", digits(x), strconv.FormatFloat(x/12, 'f', 0, 64), meant(x, "in"))
 }
 
 // low asks back a hole under a foot from the ground.
@@ -39,7 +40,7 @@ func low(c *column, x float64, _ time.Time) string {
 	if c.out.suffix != "in" || x >= 12 {
 		return ""
 	}
-	return fmt.Sprintf("a hole %s in above the ground? for %[1]s ft write %[1]s ft; %s", digits(x), meant(x, "in"))
+	return fmt.Sprintf("a hole %s in above the ground? for %[1]s ft write %[1]s ft; %[2]s", digits(x), meant(x, "in"))
 }
 
 func shortYear(_ *column, x float64, _ time.Time) string {
@@ -72,7 +73,7 @@ func frozen(c *column, x float64, _ time.Time) string {
 	if c.out.suffix != "f" || x >= 25 {
 		return ""
 	}
-	return fmt.Sprintf("sap in the cup at %s F? it would be ice: for %[1]s C write %[1]s C; %s", digits(x), meant(x, "F"))
+	return fmt.Sprintf("sap in the cup at %s F? it would be ice: for %[1]s C write %[1]s C; %[2]s", digits(x), meant(x, "F"))
 }
 
 // heat asks back a summer's heat in spring, and air that no place has.
@@ -90,7 +91,7 @@ func heat(c *column, x float64, on time.Time) string {
 	case on.IsZero() || month > time.April || f <= 90:
 		return ""
 	case unit == "C":
-		return fmt.Sprintf("%s C in %s? for %[1]s F write %[1]s F; %s", digits(x), month, meant(x, unit))
+		return fmt.Sprintf("%s C in %s? for %[1]s F write %[1]s F; %[3]s", digits(x), month, meant(x, unit))
 	}
 	return fmt.Sprintf("%s F in %s? is a figure wrong? %s", digits(x), month, meant(x, unit))
 }
@@ -119,8 +120,9 @@ func (s *spring) told(file string) error {
 // more or less: a row whose neighbors agree on another year, and a last one far
 // from the one before.
 type course struct {
-	years [2]int // of the two rows before
-	line  int    // of the row before
+	years  [2]int // of the two rows before
+	line   int    // of the row before
+	latest int
 }
 
 // farAhead is how many years a place may rest before the year is asked back.
@@ -130,6 +132,7 @@ func (c *course) row(file, column string, year, line int) (err error) {
 	if c.years[0] == year && c.years[1] != year && c.years[1] != 0 {
 		err = &records.Error{File: file, Line: c.line, Column: column, Err: fmt.Errorf("a day of %d between days of %d? check the year, or let the rows follow each other", c.years[1], year)}
 	}
+	c.latest = max(c.latest, year)
 	c.years, c.line = [2]int{c.years[1], year}, line
 	return err
 }

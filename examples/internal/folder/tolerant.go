@@ -47,7 +47,7 @@ func (h *House) open(name string) (*tolerant, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &tolerant{file: h.shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1}
+	t := &tolerant{file: h.Shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1}
 	t.r, err = records.Open(t.file, f)
 	switch {
 	case err == io.EOF: // the reader tells what belongs into the first line
@@ -206,7 +206,7 @@ func (t *tolerant) row(cells []string) {
 			on, _ = time.Parse(time.DateOnly, text[:len(time.DateOnly)])
 		}
 	}
-	for i, c := range t.cols {
+	for i := range t.cols {
 		text := strings.TrimSpace(cells[i])
 		empty = empty && text == ""
 		t.cells[i] = text
