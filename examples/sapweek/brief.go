@@ -12,12 +12,14 @@ import (
 // brief answers first: tomorrow, then what to do until then.
 func (p page) brief() {
 	b := &p.Brief
+	if p.flags.Source("weather").Kind == cli.Invented {
+		b.House = p.flags.House().Settings.Name + " and its weather are invented."
+	}
 	b.Verdict = p.verdict()
 	if len(p.days) > 1 {
 		b.Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
 	}
-	likely, most := p.likely()
-	b.Answer("sap", "Sap of "+p.named(p.asked()), cli.Between(cli.Gallons(likely.Low, cli.Down), cli.Gallons(likely.High, cli.Up)), p.In(cli.Gallons(most, cli.Up))+" at most")
+	p.sapAnswer(b)
 	if !p.line {
 		value, notes := p.walkBy()
 		b.Answer("walk", "Walk the pails", cli.Words(value), notes...)
@@ -25,12 +27,26 @@ func (p page) brief() {
 	p.fireAnswer(b)
 	value, notes := p.tapOrPull()
 	b.Answer("tap", "Tap or pull", cli.Words(value), notes...)
-	if p.given.waiting > 0 {
-		b.Answer("waiting", "Sap waiting now", cli.Gallons(p.given.waiting, cli.Up), "boil the oldest first")
+	if sap, age := p.record.waits(); sap > 0 {
+		notes := []string{"boil the oldest first"}
+		if days := int(age / day); days > 0 {
+			notes = append(notes, "it is "+number(days, "day", "days")+" old")
+		}
+		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), notes...)
 	}
 	p.knownFrom(b)
 	b.Warn(p.flags.House().Settings.Roof, p.briefCautions()...)
 	b.Further = append(b.Further, "-full: each day, the season, when to tap, the evenings, the stores. Program boilday: the boil itself.")
+}
+
+// sapAnswer tells the sap of the day asked about.
+func (p page) sapAnswer(b *cli.Brief) {
+	likely, most := p.likely()
+	var notes []string
+	if most > likely.High {
+		notes = []string{p.In(cli.Gallons(most, cli.Up)) + " at most"}
+	}
+	b.Answer("sap", "Sap "+p.named(p.asked()), cli.Between(cli.Gallons(likely.Low, cli.Down), cli.Gallons(likely.High, cli.Up)), notes...)
 }
 
 // asked is the day that the page is asked about: tomorrow, or today where the
@@ -143,13 +159,13 @@ func (p page) walkBy() (value string, notes []string) {
 // evening before the tanks could run over. It is -1 if these days need no fire.
 func (p *plan) fireDay() int {
 	last, s := len(p.days), p.given
-	held := s.waiting
+	held, age := p.record.waits()
 	waits := int(p.keep / day)
 	if held > 0 {
-		last = max(0, waits-int(s.age/day))
+		last = max(0, waits-int(age/day))
 	}
 	for i, sap := range p.all {
-		if p.rule.Criterion.Met(p.days[i]) {
+		if p.rule.Criterion.Met(p.days[i]) && sap.High > 0 {
 			last = min(last, i+waits)
 		}
 		if held += sap.High; held > s.storage {
@@ -171,10 +187,13 @@ func (p page) fireAnswer(b *cli.Brief) {
 	}
 	e := p.high.Evenings[i]
 	words := p.named(i)
-	if i <= 1 {
+	switch i {
+	case 0:
+		words = "this evening"
+	case 1:
 		words += " evening"
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), "up to "+p.In(cli.Hours(e.Hours))+", "+p.In(cli.Gallons(e.Boiled, cli.Up)))
+	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours))+" boil up to "+p.In(cli.Gallons(e.Boiled, cli.Up)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.
@@ -231,7 +250,13 @@ func (p page) knownFrom(b *cli.Brief) {
 	} else {
 		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
 	}
+	if p.readings > 0 {
+		b.Learned(p.In(cli.Brix(p.sugar.Low, 1)) + " of " + number(p.readings, "reading", "readings"))
+	}
 	if !f.Given("keep") {
-		b.Assumed("sap waits at " + p.Degrees(s.sapTemp))
+		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
+	}
+	if p.gone > 0 {
+		b.Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
 	}
 }

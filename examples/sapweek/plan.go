@@ -1,8 +1,6 @@
 package main
 
 import (
-	"time"
-
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping/season"
 )
@@ -16,8 +14,7 @@ type plan struct {
 	line    bool // sap runs into the tank
 	learned bool // the efficiency is of net heat
 
-	tapped time.Time // when sap first came this season; zero if nothing tells
-
+	record
 	course
 	sap
 	evenings
@@ -32,6 +29,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	p := &plan{given: s, flags: f, line: s.line(f), learned: f.Given("efficiency")}
 	for _, step := range []func() error{
 		func() error { return p.readSeason(e, f) },
+		p.readRecord,
 		func() error { return p.readHistory(e) },
 		func() error { return p.expectSap(f) },
 		func() error { return p.walk(f) },

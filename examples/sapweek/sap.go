@@ -61,6 +61,9 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		if p.stages[i] != ordinary && !most[i].Runs {
 			tap.Low, tap.High = 0, 0
 		}
+		if i == 0 && p.gathered {
+			tap.Low, tap.High = 0, 0 // it waits already, or is boiled
+		}
 		all := tap.Times(float64(p.given.taps))
 		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
 		p.total.Low += all.Low
@@ -137,8 +140,11 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 // expectSugar finds the range of sugar.
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
-	if p.measured = f.Given("sugar"); p.measured {
+	if p.measured = f.Given("sugar") || p.readings > 0; p.measured {
 		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: "your own reading"}
+		if p.readings > 0 {
+			p.sugar.Source = "the mean of your last " + number(p.readings, "reading", "readings")
+		}
 		return nil
 	}
 	p.sugar, err = season.SapSugar(s.species, parts[s.part])

@@ -68,6 +68,9 @@ func (s *setup) firstDay(f *cli.Flags) (time.Time, error) {
 		return sugarhouse.Today(), nil
 	}
 	y, m, d := time.Now().Date()
+	if asked := f.House().Season(); f.Given("season") && asked != y {
+		return time.Time{}, cli.For("season", fmt.Errorf("this is %d: give -today too, a day of %d", y, asked))
+	}
 	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil
 }
 

@@ -61,9 +61,9 @@ func (s *setup) oldHole(t *trunk, bearing units.Angle, along, height, bit, depth
 	if taped == !math.IsNaN(float64(bearing)) {
 		return h, "bearing", errors.New("give either the bearing or the distance along the girth")
 	}
-	const least, most = 6 * units.Inch, 20 * units.Foot
-	if !(height >= least && height <= most) {
-		return h, "height", errors.New("from 6 in to 20 ft above the ground: mind the unit in the header")
+	const most = 20 * units.Foot
+	if !(height >= 0 && height <= most) {
+		return h, "height", errors.New("from 0 to 20 ft above the ground: mind the unit in the header")
 	}
 	if taped {
 		if h.Position, err = tapping.PositionAlong(along, t.girth(), height); err != nil {

@@ -30,8 +30,6 @@ const (
 	firstYear    = 1700
 	mostYear     = 9999
 	mostGrowth   = 1 * units.Inch
-	mostGirth    = 12 * units.Foot
-	girthHint    = "more than 12 ft round: are these centimeters? Then head the column girth_cm. A giant is given by its diameter, in a column dbh_in"
 	growthHint   = "growth of the radius a year: half the growth of the diameter, often 0.02 to 0.15 in"
 )
 
@@ -198,9 +196,6 @@ func newTrunk(girth, dbh units.Length, species, vigor string) (t trunk, wrong st
 		return t, "girth", errors.New("give either the girth or the diameter (dbh) at breast height")
 	} else if measured {
 		wrong = "girth"
-		if girth > mostGirth {
-			return t, wrong, errors.New(girthHint)
-		}
 		if dbh, err = tapping.DiameterFromGirth(girth); err != nil {
 			return t, wrong, err
 		}
