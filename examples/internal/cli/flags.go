@@ -180,7 +180,7 @@ func (f *Flags) Kept(names ...string) string {
 			case !slices.Contains(names, e.name):
 			case source.Kind == Invented:
 				kept = append(kept, "-"+e.name+" "+quote(source.Text))
-			case !f.Given(e.name):
+			case !f.Given(e.name) && e.def != "":
 				kept = append(kept, "-"+e.name+" "+quote(e.def))
 			}
 		}

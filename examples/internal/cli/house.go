@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"slices"
+	"strings"
 
 	"example.org/sapreckoner/examples/internal/folder"
 )
@@ -191,17 +192,20 @@ func (f *Flags) blame(err error) error {
 	if !errors.As(err, &fe) {
 		return err
 	}
+	place, out := "", ""
 	switch s := f.Source(fe.Flag); {
 	case s.set:
-		return fmt.Errorf("-%s: %s: %s", setFlag, s.Setting, Reason(fe.Err))
+		place = "-" + setFlag + ": " + s.Setting
 	case s.File != "":
-		return fmt.Errorf("%s: %s", f.house.Shown(s.File), Reason(fe.Err))
+		place = f.house.Shown(s.File)
 	case s.Line != 0:
-		return fmt.Errorf("%s:%d: %s: %s", f.house.Shown(folder.SettingsFile), s.Line, s.Setting, Reason(fe.Err))
+		place = fmt.Sprintf("%s:%d: %s", f.house.Shown(folder.SettingsFile), s.Line, s.Setting)
 	case s.Kind == Learned:
-		return fmt.Errorf("%s, learned from %s: %s; overrule it with -%s", s.Setting, s.From, Reason(fe.Err), fe.Flag)
+		place, out = s.Setting+", learned from "+s.From, "; overrule it with -"+fe.Flag
+	default:
+		return err
 	}
-	return err
+	return errors.New(strings.Replace(Reason(err), fe.Error(), place+": "+Reason(fe.Err)+out, 1))
 }
 
 // folder is a folder that the run reads: what is read there is not written over.

@@ -10,7 +10,7 @@ import (
 // Each mistake is told with its line and the way out, all of them at once, in the
 // order of the file.
 func TestAllMistakes(t *testing.T) {
-	_, err := open("elevation: 1150\nname: Hollow Road\ntapps: 60\npan: 2 x 4 ft\npan: 2 x 5 ft\ncompartments: 2 x 3 ft\njust words\nplace: Vermnot\nsafe depht: 1 in\nguideline: mine\nscale: Baumme\ncollected by: pump\ndepth:\n")
+	_, err := open("elevation: 1150\nname: Hollow Road\ntapps: 60\npan: 2 x 4 ft\npan: 2 x 5 ft\ncompartments: 2 x 3 ft\njust words\nplace: Vermnot\nsafe depht: 1 in\nguideline: my own\nscale: Baumme\ncollected by: pump\ndepth:\n")
 	want := []string{
 		`sugarhouse.txt:1: elevation: `, `write the unit behind the number`,
 		`:3: tapps: no setting is called so: is it "taps"?`,
@@ -19,7 +19,7 @@ func TestAllMistakes(t *testing.T) {
 		`:7: "just words" is no setting: write it as "elevation: 1150 ft"`,
 		`:8: place: "Vermnot" is not known: is it "Vermont"?`,
 		`:9: safe depht: no setting is called so: is it "safe depth"?`,
-		`:10: guideline: "mine" is not known: use one of`,
+		`:10: guideline: "my own" is not the short name of a guideline`,
 		`:11: scale: "Baumme" is not known: is it "Baume"?`,
 		`:12: collected by: tell the vacuum at the holes, as: pump at 20 inHg`,
 		`:13: depth: nothing is set: write the value behind the colon, or begin the line with #`,
