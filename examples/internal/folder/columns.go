@@ -145,6 +145,7 @@ type column struct {
 	out    unitOf // in which its numbers are handed on
 	handed string // its name with that unit
 	bare   func(x float64) (string, error)
+	scaled bool   // header or settings tell on which scale syrup is read
 	asks   asking // what to ask back of a bare number; nil if nothing is
 }
 
@@ -165,7 +166,7 @@ func (c *column) bind(s *Settings, base string) error {
 		}
 	}
 	same := func(x float64) (string, error) { return digits(x), nil }
-	c.bare = same
+	c.bare, c.scaled = same, s.Scale == BrixScale || suffix == "be" || suffix == "" && s.Scale != NoScale
 	switch {
 	case len(c.kind.units) == 0:
 		return nil

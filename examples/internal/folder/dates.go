@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"strconv"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/internal/base/clip"
@@ -28,6 +29,9 @@ var (
 
 // settle learns from a cell.
 func (o dateOrder) settle(text string) dateOrder {
+	if strings.IndexByte(text, '/') < 0 {
+		return o
+	}
 	m := slashed.FindStringSubmatch(text)
 	if m == nil {
 		return o
@@ -56,6 +60,9 @@ const (
 
 // cell hands on a date as 2034-03-10, with the time behind it if there is one.
 func (o dateOrder) cell(text string) (string, error) {
+	if t, err := time.Parse(time.DateOnly, text); err == nil { // the common cell
+		return text, yearWithin(float64(t.Year()))
+	}
 	var year, month, day, rest string
 	if m := dashed.FindStringSubmatch(text); m != nil {
 		year, month, day, rest = m[1], m[2], m[3], m[4]

@@ -3,6 +3,8 @@ package folder
 import (
 	"slices"
 	"strings"
+
+	"example.org/sapreckoner/internal/base/words"
 )
 
 // A spec is what the programs know of a file.
@@ -70,4 +72,14 @@ func (s spec) column(header string) (*column, string) {
 		c.kind, c.asks = s.columns[base], s.ask[base]
 	}
 	return c, base
+}
+
+// misspelled returns the column that a header of the file nearly names, if no
+// other one is it.
+func (s spec) misspelled(header string, all []string) string {
+	near := words.Nearest(header, strings.Split(s.header, ","))
+	if near == "note" || slices.Contains(all, near) {
+		return ""
+	}
+	return near
 }

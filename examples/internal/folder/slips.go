@@ -60,9 +60,10 @@ func sweetSap(_ *column, x float64, _ time.Time) string {
 }
 
 // whichScale asks back a reading of syrup that is Baume as likely as Brix: hot
-// syrup floats a hydrometer at 31.5 Be, cold at 36.
-func whichScale(_ *column, x float64, _ time.Time) string {
-	if x < 20 || x > 45 {
+// syrup floats a hydrometer at 31.5 Be, cold at 36. Where header or settings name
+// the scale there is no doubt.
+func whichScale(c *column, x float64, _ time.Time) string {
+	if c.scaled || x < 20 || x > 45 {
 		return ""
 	}
 	return fmt.Sprintf("%s Brix or Baume? write %[1]s Be or %[1]s Brix in the cell", digits(x))

@@ -3,6 +3,7 @@ package folder
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"io"
 	"slices"
 	"strings"
@@ -105,8 +106,12 @@ func lower(cells []string) []string {
 
 // header binds the columns and hands the header on.
 func (t *tolerant) header(sp spec) {
-	for i, name := range lower(t.r.Cells()) {
+	names := lower(t.r.Cells())
+	for i, name := range names {
 		c, base := sp.column(name)
+		if near := sp.misspelled(name, names); base == "" && near != "" {
+			t.tell(t.fail(name, fmt.Errorf("is it %s? name it so; a column of your own needs a name less like it", near)))
+		}
 		if err := c.bind(t.s, base); err != nil {
 			t.tell(t.fail(name, err))
 		}
