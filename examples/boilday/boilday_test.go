@@ -39,6 +39,8 @@ func briefs(t *testing.T, b clitest.Binary) {
 	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
 	for _, c := range []struct{ args, stdin, want string }{
 		{"", "", "Light at 08:00: 90 US gal of sap make"},
+		{"40|US|gal|2.1", "", "40 US gal of sap make"},
+		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F."},
 		{"-metric", "", "341 L of sap"}, // 90 x 3.785 = 340.7
 		{"-sap-file|-", dated, "The last sap comes at 13:00"},
 		{"-coals|3h", "", "Such coals suit no flat pan"},
@@ -307,7 +309,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},
-		{"stray", `"stray": there are flags only`}, {"-nosuch", "no such flag"},
+		{"stray", `"stray": a number is missing; write it as 40 US gal 2.1 at 41 F`}, {"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
 	}

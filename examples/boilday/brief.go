@@ -134,7 +134,10 @@ func (p page) source(b *cli.Brief) {
 	if p.demo {
 		b.House = "An invented yard: nothing was told."
 	}
-	sap := []string{"sap", "sap " + p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)), "reading", p.given.reading.Text(1)}
+	sap := []string{"sap", "sap " + p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)), "reading", "read " + p.given.reading.Text(1)}
+	if p.given.refractometer != compensated {
+		sap = append(sap, "read-at", "at "+p.Degrees(p.given.readAt))
+	}
 	if f.Given("sap-file") {
 		sap = []string{"sap-file", "gatherings"}
 	}

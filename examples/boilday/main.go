@@ -15,6 +15,7 @@ func program() cli.Program {
 		Name: "boilday",
 		Does: "Plans one day of boiling in one pan: syrup to expect, water to boil off, hours and fuel, the boiling points of today, what the hydrometer must read, and how to finish in a pot when the batch is too small for the pan. Without flags it plans an invented day.",
 		Calls: []string{
+			`go run ./examples/boilday 40 US gal 2.1 at 41 F`,
 			`go run ./examples/boilday -sap "60 US gal" -reading "2.4 Brix" -read-at "41 F"`,
 			`go run ./examples/boilday -refractometer plain -reading "1.8 Brix" -read-at "64 F"`,
 			`go run ./examples/boilday -water-boils "209.3 F" -pan-area "8 ft2"`,
@@ -25,6 +26,7 @@ func program() cli.Program {
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
+			f.Words("40 US gal 2.1 at 41 F", s.hear)
 			return func(e *cli.Env) error {
 				p, err := s.work(e, f)
 				if err != nil {

@@ -15,6 +15,10 @@ func briefs(t *testing.T, b clitest.Binary) {
 	)
 	for _, c := range []struct{ args, stdin, want, not string }{
 		{"", "", "Not yet: ", "Take it off"},
+		// As of a stem at 60 F in a cup at 204 F: words and flags say the same.
+		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
+		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
+		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
 		{"-metric", "", "10.20 kg (pot and syrup)", "lb"},
 		{"-target|62 Brix", "", "62.0 Brix is thin", "Thermometer stop"},
 		{"-reading|54 Brix|-cup|205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},

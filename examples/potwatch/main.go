@@ -16,6 +16,7 @@ func program() cli.Program {
 		Name: "potwatch",
 		Does: "Tells the moment the boiling liquid is syrup: where thermometer and hydrometer must stand today and which of the two to trust, how strong the pot is now by every instrument you have, how long it still takes, at what weight to stop, what your own thermometer has shown at past stops, and where cream, candy and sugar are done. Give what you have; the rest is left out. Without flags it watches an invented pot.",
 		Calls: []string{
+			`go run ./examples/potwatch 59.5 at 204 F`,
 			`go run ./examples/potwatch -water-boils "209.6 F" -cup "205 F" -reading "54 Brix"`,
 			`go run ./examples/potwatch -water-boils "209.6 F" -readings pot.csv -stops stops.csv`,
 			`go run ./examples/potwatch -tare "6.2 lb" -gross "34.6 lb" -pot-brix "38.5 Brix"`,
@@ -29,6 +30,7 @@ func program() cli.Program {
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
+			f.Words("59.5 at 204 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
 				p, err := s.work(e, f)
 				if err != nil {

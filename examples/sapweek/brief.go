@@ -28,9 +28,9 @@ func (p page) brief() {
 	value, notes := p.tapOrPull()
 	b.Answer("tap", "Tap or pull", cli.Words(value), notes...)
 	if sap, age := p.record.waits(); sap > 0 {
-		notes := []string{"boil the oldest first"}
+		notes := []string{"oldest first"}
 		if days := int(age / day); days > 0 {
-			notes = append(notes, "it is "+number(days, "day", "days")+" old")
+			notes = append(notes, number(days, "day", "days")+" old")
 		}
 		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), notes...)
 	}
@@ -44,7 +44,7 @@ func (p page) sapAnswer(b *cli.Brief) {
 	likely, most := p.likely()
 	var notes []string
 	if most > likely.High {
-		notes = []string{p.In(cli.Gallons(most, cli.Up)) + " at most"}
+		notes = []string{"at most " + p.In(cli.Gallons(most, cli.Up))}
 	}
 	b.Answer("sap", "Sap "+p.named(p.asked()), cli.Between(cli.Gallons(likely.Low, cli.Down), cli.Gallons(likely.High, cli.Up)), notes...)
 }
@@ -150,7 +150,7 @@ func (p page) walkBy() (value string, notes []string) {
 		}
 		at := p.days[i].Date.Add(thaw + r.FullAfter)
 		const step = 30 * time.Minute
-		return p.named(i) + " by " + p.In(cli.ClockBy(p.days[i].Date, at, step, cli.Down)), []string{"full then if it pours; thaw about " + p.In(cli.ClockBy(p.days[i].Date, p.days[i].Date.Add(thaw), step, cli.Nearest))}
+		return p.named(i) + " by " + p.In(cli.ClockBy(p.days[i].Date, at, step, cli.Down)), []string{"if it pours", "thaw " + p.In(cli.ClockBy(p.days[i].Date, p.days[i].Date.Add(thaw), step, cli.Nearest))}
 	}
 	return "no hurry", []string{"they last from round to round in these days"}
 }
@@ -193,7 +193,7 @@ func (p page) fireAnswer(b *cli.Brief) {
 	case 1:
 		words += " evening"
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours))+" boil up to "+p.In(cli.Gallons(e.Boiled, cli.Up)))
+	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Up)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.
@@ -208,7 +208,7 @@ func (p page) tapOrPull() (value string, notes []string) {
 		life, _ := p.holeLife()
 		dry := p.tapped.Add(life)
 		if dry.After(p.today) {
-			return "leave the spouts in", []string{"holes dry from about " + p.In(cli.Date(dry)) + " on"}
+			return "leave in", []string{"holes dry about " + p.In(cli.Date(dry))}
 		}
 		return "pull when little comes", []string{"the holes are " + number(int(p.today.Sub(p.tapped)/day), "day", "days") + " old"}
 	}
@@ -225,7 +225,7 @@ func (p page) tapOrPull() (value string, notes []string) {
 // briefCautions are those that matter now.
 func (p page) briefCautions() (list []string) {
 	if i := p.high.FirstSpill; i >= 0 {
-		list = append(list, "The tanks may run over "+p.named(i)+" even so: borrow one, or fire longer.")
+		list = append(list, "The tanks may run over "+p.named(i)+" even so: borrow one.")
 	}
 	list = append(list,
 		"Sap spoils like milk: below "+p.Degrees(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",

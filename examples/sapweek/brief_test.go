@@ -24,9 +24,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-metric", "", "Tomorrow, Mon Mar 13, runs: -3 C to 9 C.", ""},
 		// A cup fills in half of the 8 h of a thaw; the air passes 32 F on the way from 21 F
 		// at 6:00 to 41 F at 15:00, as half a wave after 4.79 h.
-		{inv, "", "Walk the pails today by 14:30 (full then if it pours; thaw about 11:00)", ""},
+		{inv, "", "Walk the pails today by 14:30 (if it pours; thaw 11:00)", ""},
 		// By gravity 5 to 15 US gal of a tap in 46 running days: 6.5 to 19.6 of 60 taps.
-		{inv, "", "Sap tomorrow 6 1/2 US gal to 20 US gal (120 US gal at most)", ""},
+		{inv, "", "Sap tomorrow 6 1/2 to 20 US gal (at most 120 US gal)", ""},
 		{inv + "-pail|5 US gal", "", "Walk the pails no hurry", ""},
 		{inv + "-round|48h", "", "Walk the pails sooner than every 48 h 00 min", ""},
 		{inv + "-vacuum|20 inHg", "", "Sap tomorrow", "Walk"},
@@ -48,8 +48,8 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-08", table(31, 35, 44), "does not run", ""},
 		// Days of the invented sugarhouse, by hand: 19 gallons wait from March 11 (that day 88 of
 		// 107 were boiled), none after the fire of March 7; on February 27 31 came and none burned.
-		{house + "12", "", "Sap waiting now 19 US gal (boil the oldest first; it is 1 day old)", ""},
-		{house + "12", "", "Tap or pull leave the spouts in (holes dry from about Sat Mar 25 on)", ""}, // Feb 25 and 28 days
+		{house + "12", "", "Sap waiting now 19 US gal (oldest first; 1 day old)", ""},
+		{house + "12", "", "Tap or pull leave in (holes dry about Sat Mar 25)", ""}, // Feb 25 and 28 days
 		{house + "12", "", "Light the fire by this evening", ""},
 		{"-today|2034-04-10", "", "of sap over a week old is gone", "waiting"},
 		{"-today|2034-02-10", "", "Tap or pull wait to tap until", "waiting"},

@@ -50,14 +50,17 @@ func (b *Brief) Told(words ...string)    { b.known.Told = append(b.known.Told, w
 func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Learned, words...) }
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
 
-// From adds things by the flags that fill them, a flag and its words in turn: told if
-// the flag was given, else assumed.
+// From adds things by the flags that fill them, a flag and its words in turn: told
+// on the command line or in the folder, learned from the record, or else assumed.
 func (b *Brief) From(f *Flags, pairs ...string) {
 	for i := 0; i+1 < len(pairs); i += 2 {
-		if f.Given(pairs[i]) {
-			b.Told(pairs[i+1])
-		} else {
-			b.Assumed(pairs[i+1])
+		switch source, words := f.Source(pairs[i]), pairs[i+1]; source.Kind {
+		case Told, InFolder, Invented:
+			b.Told(words)
+		case Learned:
+			b.Learned(words + " from " + source.From)
+		default:
+			b.Assumed(words)
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -25,6 +26,7 @@ type Flags struct {
 	full, json bool // see [Flags.Page]
 	begun      bool // the program began a group
 	furnishing
+	spoken
 }
 
 type group struct {
@@ -151,7 +153,7 @@ func (f *Flags) Given(name string) bool {
 // demo.
 func (f *Flags) Other(names ...string) bool {
 	names = append(names, fullFlag, jsonFlag, metricFlag)
-	other := f.dir != ""
+	other := f.dir != "" || len(f.words) > 0
 	f.set.Visit(func(fl *flag.Flag) {
 		other = other || !slices.Contains(names, fl.Name) && f.Source(fl.Name).Kind == Told
 	})
@@ -203,12 +205,24 @@ func (f *Flags) Alone(names ...string) error {
 	return nil
 }
 
-// parse reads the command line.
+// parse reads the command line. Flags may stand before the words and behind them.
 func (f *Flags) parse(args []string) error {
 	if f.err != nil {
 		return f.err
 	}
 	err := f.set.Parse(args)
+	for err == nil && f.set.NArg() > 0 && f.take != nil {
+		rest := f.set.Args()
+		n := slices.IndexFunc(rest, func(s string) bool { return dashed.MatchString(s) })
+		if n == 0 {
+			break // behind --
+		}
+		if n < 0 {
+			n = len(rest)
+		}
+		f.words = append(f.words, rest[:n]...)
+		err = f.set.Parse(rest[n:])
+	}
 	switch {
 	case f.err == nil && (f.Given("h") || errors.Is(err, flag.ErrHelp)):
 		return flag.ErrHelp
@@ -221,6 +235,9 @@ func (f *Flags) parse(args []string) error {
 	}
 	return nil
 }
+
+// dashed is a flag, and not a number below zero.
+var dashed = regexp.MustCompile(`^--?[a-z]`)
 
 // quoting reminds of quotes by a flag of the program whose value has a space.
 func (f *Flags) quoting() string {

@@ -90,6 +90,9 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 			err = flags.furnish(env, p)
 		}
 		if err == nil {
+			err = flags.listen()
+		}
+		if err == nil {
 			err = run(env)
 		}
 	}
