@@ -125,7 +125,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix", cold, "Syrup to expect 6.9 to 21 US gal", "thin sap"},
 		// 1.825 and 2.51 times as much.
 		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix|-vacuum|16.5 inHg", cold, "Syrup to expect 13 to 52 US gal", ""},
-		{at + "2030-01-01|-history|testdata/grove/weather.csv", cold, "Springs looked at 0", "past springs say"},
+		{at + "2030-01-01|-history|HALF", cold, "Springs looked at 0", "past springs say"},
 		{at + "2030-08-01|-south", south, "since July 1", "January"},
 		{"-night-below|31 F|-day-above|45 F", "", "own: own criterion, a night below 31.0 F and a day above 45.0 F. Days that run", "your own."},
 		{"-criterion|vigorous", "", "vigorous run, UVM)", ""},

@@ -69,10 +69,16 @@ func (p *Place) Given() (flag string, err error) {
 	if !p.flags.Given(ByAltimeter) {
 		return ByElevation, nil
 	}
-	if !p.flags.Given(ByElevation) {
+	if !p.knowsElevation() {
 		return "", For(ByAltimeter, errors.New("give -elevation too: the setting is brought from sea level to the pan"))
 	}
 	return ByAltimeter, nil
+}
+
+// knowsElevation reports whether somebody told the elevation of this pan: that of an
+// invented one checks no instrument.
+func (p *Place) knowsElevation() bool {
+	return p.flags.Given(ByElevation) && p.flags.Source(ByElevation).Kind != Invented
 }
 
 // Pressure returns the pressure at the pan and the flag that it comes from.
@@ -98,7 +104,7 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		err = limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
 	}
 	p.by = flag
-	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
+	if err == nil && flag != ByElevation && p.knowsElevation() {
 		err = p.hold(flag, pressure)
 	}
 	var re *units.RangeError
