@@ -240,9 +240,9 @@ func (p page) knownFrom(b *cli.Brief) {
 	f, s := p.flags, p.given
 	b.From(f, "taps", number(s.taps, "tap", "taps"))
 	if !p.line {
-		b.From(f, "pail", "pails of "+p.In(cli.Gallons(s.pail, cli.Down)))
+		b.From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
 	}
-	b.From(f, "storage", "tanks of "+p.In(cli.Gallons(s.storage, cli.Down)), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
+	b.From(f, "storage", "tanks of "+p.In(cli.Rough(cli.Volume(s.storage))), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
 	if f.Given("heat") {
 		b.Told("the heat")
 	} else if f.Given("boil-rate") {

@@ -32,7 +32,11 @@ const mostReadings = 5
 func (p *plan) readRecord() error {
 	var waiting []pan.Standing
 	var sugar []units.Brix
-	for _, d := range p.flags.House().Days {
+	h := p.flags.House()
+	if p.flags.Dir() == "" && p.flags.Source("weather").Kind != cli.Invented {
+		h = new(folder.House) // invented days are not of this weather
+	}
+	for _, d := range h.Days {
 		if d.Date.Before(p.start) || d.Date.After(p.today) {
 			continue
 		}
