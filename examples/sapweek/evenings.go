@@ -104,7 +104,7 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
 			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
-			"heat": "heat", "volume of sap": "taps", "start": "storage", "pressure": p.from,
+			"heat": "heat", "volume of sap": "taps", "start": "waiting", "pressure": p.from,
 		}), err)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)
