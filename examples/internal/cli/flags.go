@@ -180,7 +180,7 @@ func (f *Flags) Kept(names ...string) string {
 		for _, e := range g.flags {
 			switch source := f.Source(e.name); {
 			case !slices.Contains(names, e.name):
-			case source.Kind == Invented:
+			case source.demo:
 				kept = append(kept, "-"+e.name+" "+quote(source.Text))
 			case !f.Given(e.name) && e.def != "":
 				kept = append(kept, "-"+e.name+" "+quote(e.def))

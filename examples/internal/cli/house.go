@@ -62,7 +62,7 @@ type Source struct {
 	From    string // what it was learned from, such as 6 boils
 	Text    string // the value, as it would stand on the command line; empty for what was told there
 
-	set bool // by -set
+	set, demo bool // by -set; by the invented sugarhouse
 }
 
 // Source tells where the value of a flag comes from.
@@ -159,10 +159,11 @@ func (f *Flags) candidates() (all []candidate) {
 			case from.set:
 				c.from.Kind = Told
 				set = append(set, c)
-			case f.dir == "":
+			case f.dir == "" && from.Kind == InFolder:
 				c.from.Kind = Invented
 				fallthrough
 			default:
+				c.from.demo = f.dir == ""
 				rest = append(rest, c)
 			}
 		}
@@ -172,6 +173,10 @@ func (f *Flags) candidates() (all []candidate) {
 	}
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
+	}
+	lessons, _ := f.house.Learned()
+	for _, l := range lessons {
+		add(l, Source{Kind: Learned, Setting: l.Name, From: l.From})
 	}
 	return append(set, rest...)
 }

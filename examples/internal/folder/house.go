@@ -9,6 +9,7 @@ package folder
 import (
 	"errors"
 	"io/fs"
+	"math"
 
 	"example.org/sapreckoner/units"
 )
@@ -31,7 +32,8 @@ type House struct {
 // line that overrules one setting of the file, such as "pan: 2 x 3 ft".
 func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
 	h := &House{files: files, path: name, season: season}
-	h.Settings.SapHydrometer, h.Settings.SyrupHydrometer = units.Fahrenheit(38), units.Fahrenheit(60)
+	h.Settings = Settings{SapHydrometer: units.Fahrenheit(38), SyrupHydrometer: units.Fahrenheit(60), Elevation: units.Length(math.NaN()), Target: 66.9,
+		Fuel: "wood", Wood: "Sugar maple", Moisture: 25}
 	mistakes := h.readSettings(set)
 	mistakes = append(mistakes, h.readRecords()...)
 	if len(mistakes) > 0 {

@@ -76,8 +76,7 @@ var table = []row{
 	{Name: "name", Example: "Hollow Road sugarhouse", Remark: "what stands on the wall card", fills: []Fill{to("wallcard.name")}, read: title},
 	{Name: gallons, Example: "US", Remark: "US or imperial: what a bare gallon, quart or pint means in this folder", read: country},
 	{Name: "units", Example: "US", Remark: "US or metric: the units of the pages", fills: []Fill{to("metric")}, read: system},
-	{Name: "elevation", Example: "1150 ft", Remark: "of the pan, from a map", fills: []Fill{to("elevation")},
-		read: length(-500*units.Foot, 15000*units.Foot, units.Foot, "ft", "the pan above the sea, from a map")},
+	{Name: "elevation", Example: "1150 ft", Remark: "of the pan, from a map", fills: []Fill{to("elevation")}, read: elevation},
 	{Name: "spring", Example: "first half of the year", Remark: "first or second half of the year", fills: []Fill{to("sapweek.south")}, read: half},
 
 	{Name: "collected by", Example: "pails", Remark: "pails; tubing falling 20 ft; or pump at 20 inHg", beaten: "vacuum drop pail taps-per-pail in-pails round",

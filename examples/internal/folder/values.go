@@ -33,6 +33,12 @@ func length(low, high, unit units.Length, symbol, hint string) reader {
 	}
 }
 
+func elevation(s *Settings, v string) ([]string, error) {
+	l, err := units.ParseLength(v)
+	s.Elevation = l
+	return within(v, "elevation", l, err, -500*units.Foot, 15000*units.Foot, units.Foot, "ft", "the pan above the sea, from a map")
+}
+
 // temperature reads one in a range in C.
 func temperature(low, high float64, hint string) reader {
 	return func(_ *Settings, v string) ([]string, error) {
@@ -80,8 +86,9 @@ func jar(s *Settings, v string) ([]string, error) {
 	return within(s.Spell(v), "label", q, err, units.USFluidOunce, 5*units.USGallon, units.USGallon, "US gal", "what the label of one says")
 }
 
-func target(_ *Settings, v string) ([]string, error) {
+func target(s *Settings, v string) ([]string, error) {
 	b, err := units.ParseBrix(v)
+	s.Target = b
 	return within(v, "target", b, err, 60, 75, units.DegreeBrix, "Brix", "syrup is 66 to 68.9 Brix")
 }
 
@@ -188,7 +195,7 @@ func wholeNumber(v, word string) (int, error) {
 
 // burns reads a wood with its moisture, or another fuel: the texts are fuel, wood
 // and moisture.
-func burns(_ *Settings, v string) ([]string, error) {
+func burns(s *Settings, v string) ([]string, error) {
 	what, moisture, moist := strings.Cut(v, ",")
 	known := []string{"oil", "propane", "pellets", "wood"}
 	for _, w := range fuel.FirewoodKentucky() {
@@ -203,16 +210,16 @@ func burns(_ *Settings, v string) ([]string, error) {
 	case i < 3 && moist:
 		return nil, fmt.Errorf("%s has no moisture to tell: leave out what stands behind the comma", known[i])
 	case i < 3:
-		texts[0] = known[i]
+		s.Fuel, texts[0] = known[i], known[i]
 	case i > 3:
-		texts[1] = known[i]
+		s.Wood, texts[1] = known[i], known[i]
 	}
 	if moist {
 		m, err := units.ParseShare(strings.TrimSpace(moisture))
 		if _, err = within("", "moisture", m, err, 0, 200, units.Percent, "%", "of the oven-dry weight, as a pin meter shows it: split and dried wood has 15 to 30 %"); err != nil {
 			return nil, err
 		}
-		texts[2] = strings.TrimSpace(moisture)
+		s.Moisture, texts[2] = m, strings.TrimSpace(moisture)
 	}
 	return texts, nil
 }
