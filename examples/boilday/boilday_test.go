@@ -38,11 +38,15 @@ func pages(t *testing.T, b clitest.Binary) {
 func briefs(t *testing.T, b clitest.Binary) {
 	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
 	for _, c := range []struct{ args, stdin, want string }{
-		{"", "", "Light at 08:00: 90 US gal of sap make"},
+		{"", "", "Light at 08:00: 88 US gal of sap make"}, // as sugarhouse/days.csv has it for its 11 March
 		{"40|US|gal|2.1", "", "40 US gal of sap make"},
 		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F."},
-		{"-metric", "", "341 L of sap"}, // 90 x 3.785 = 340.7
+		{"-metric|-sap|90 US gal", "", "341 L of sap"}, // 90 x 3.785 = 340.7
 		{"-sap-file|-", dated, "The last sap comes at 13:00"},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, at 1150 ft."},
+		{"-dir|../sugarhouse|-day|2034-03-05|-set|fire: under a roof", "", "- Carbon monoxide kills unnoticed under a roof"},
+		{"-dir|../sugarhouse|-day|2034-03-13|-set|fire: under a roof|-metric|-target|61 Brix|-coals|3h", "", "61.0 Brix is thin"},
+		{"-dir|../sugarhouse|40 gal 2.1", "", "40 US gal of sap make"},
 		{"-coals|3h", "", "Such coals suit no flat pan"},
 		{"-coals|3h|-target|61 Brix|-sap-temp|55 F", "", "61.0 Brix is thin"},
 		// They lower 12 ft2 by 17.1 in, to 1 in: see words.
@@ -55,6 +59,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "No syrup is drawn today: the pans are still growing sweeter."},
 		{"-fuel|propane|-efficiency|55 %", "", "Told: efficiency 55 %."},
 		{"-water-boils|210 F", "", "Told: water boils at 210.0 F."},
+		// 22 US gal/h of sap take 4 h 15 min to the last of 102 US gal, which comes at 15:45.
+		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2", "", "Light at 11:30"},
+		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2|-start|09:00", "", "Light at 09:00"},
 	} {
 		page, _ := b.Brief(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
 		if !strings.Contains(strings.Join(strings.Fields(page), " "), c.want) {
@@ -67,7 +74,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 func words(t *testing.T, b clitest.Binary) {
 	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
 	for _, c := range []struct{ args, stdin, want, not string }{
-		{"", "", "An invented yard", "Not given"},
+		{"", "", "An invented sugarhouse", "Not given"},
 		{"-sap|60 US gal", "", "-reading \"2.1 Brix\"", "-sap \"90"},
 		{"-water-boils|210 F", "", "-pan-area \"12 ft2\"", `-elevation "1150 ft"`},
 		{"-sap-file|-", dated, "last of it comes at 13:00", "more than a day"},
@@ -95,7 +102,7 @@ func words(t *testing.T, b clitest.Binary) {
 		// water 6.85 h.
 		{"-sap|7 US gal", "", "It is syrup 16:05 (8 h 05 min in the pot)", ""},
 		{"-sap|7 US gal", "", "5 Brix (faster than a reading follows", "stay with it"},
-		{"", "", "0.42 Brix (stay with it)", "faster"},
+		{"-sap|90 US gal", "", "0.42 Brix (stay with it)", "faster"},
 		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
 		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "a pot"},
 
@@ -147,12 +154,12 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-bottle|1 US pt|-pack|190 F", "", "Bottles", "No source"},
 
 		// 10.8034 kg of 66.9 Brix weigh 0.076 percent less in air (1.2 kg/m3).
-		{"-metric", "", "On a scale it weighs 10.80 kg (23.80 lb)", ""},
+		{"-metric|-sap|90 US gal", "", "On a scale it weighs 10.80 kg (23.80 lb)", ""},
 		{"-efficiency|25 %", "", "It burns 0.14 cord (0.50 m3;", "0.14 to"},
 		{"-efficiency|25 %", "", "540 lb (250 kg;", " to 5"},
 		{"-metric", "", "0.1 C deg on the thermometer", " F deg on"},
 		{"-metric", "", "Sap near 99 C and syrup near 103 C", "212 F"},
-		{"-metric", "", "hold it below 4 C, shaded", "40 F"},
+		{"-metric|-sap|90 US gal", "", "hold it below 4 C, shaded", "40 F"},
 
 		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
 		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},

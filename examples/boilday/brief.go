@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -132,20 +133,25 @@ func (p page) doNotLight(b *cli.Brief) {
 func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
-		b.House = "An invented yard: nothing was told."
+		b.House = "An invented sugarhouse, " + p.given.day + "."
 	}
-	sap := []string{"sap", "sap " + p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)), "reading", "read " + p.given.reading.Text(1)}
-	if p.given.refractometer != compensated {
-		sap = append(sap, "read-at", "at "+p.Degrees(p.given.readAt))
-	}
-	if f.Given("sap-file") {
-		sap = []string{"sap-file", "gatherings"}
+	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
+	switch {
+	case f.Given("sap-file"):
+		b.Told("gatherings")
+	case len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero():
+		b.Told(sap + " of " + p.span())
+	default:
+		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
+		if p.given.refractometer != compensated {
+			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
+		}
 	}
 	rate := "boil-rate"
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, append(sap, p.from, p.place(), rate, "boils off "+p.In(cli.Flow(p.given.rate)))...)
+	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Flow(p.given.rate)))
 	if p.given.fuel == "wood" {
 		b.From(f, "coals", "coals "+minutes(p.given.coals))
 	}
@@ -172,9 +178,12 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(true, "Never leave it; keep it over "+p.In(cli.Eighths(p.given.safe, cli.Up))+" deep with sap or water.")
 		add(p.given.coals > 0, "Too hot: shut ash door, not flue damper; rake no coals.")
 	}
-	add(p.run == nil && !p.alone && p.comes > 0, "The last sap comes at "+p.start.Add(p.comes).Format("15:04")+": light later, or bank the fire.")
+	add(p.run == nil && !p.alone && p.comes > 0, "The last sap comes at "+p.start.Add(p.comes).Format("15:04")+": bank the fire, or light later.")
 	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
-	b.Warn(false)
+	if n := p.waited(); n > 1 {
+		add(true, fmt.Sprintf("Sap of %d days: what is cloudy, ropy or sour goes out untasted.", n))
+	}
+	b.Warn(p.roof())
 }
 
 // place words what tells the boiling points.

@@ -123,7 +123,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("moisture", err)
 	}
-	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), cli.Measure{}.Carried(need.High, cli.Up)
+	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), carried(p.flags).Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
 	return nil

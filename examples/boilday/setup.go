@@ -22,6 +22,7 @@ type setup struct {
 	sapStem units.Temperature
 	sapTemp units.Temperature
 	sapFile string
+	day     string
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
@@ -69,6 +70,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
 	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer or refractometer reads in it")
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
+	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Page(&s.metric)
 	f.More()

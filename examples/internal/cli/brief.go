@@ -51,11 +51,12 @@ func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Lear
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
 
 // From adds things by the flags that fill them, a flag and its words in turn: told
-// on the command line or in the folder, learned from the record, or else assumed.
+// on the command line or in the folder, learned from the record, or else assumed, as
+// what stands in an invented folder is.
 func (b *Brief) From(f *Flags, pairs ...string) {
 	for i := 0; i+1 < len(pairs); i += 2 {
 		switch source, words := f.Source(pairs[i]), pairs[i+1]; source.Kind {
-		case Told, InFolder, Invented:
+		case Told, InFolder:
 			b.Told(words)
 		case Learned:
 			b.Learned(words + " from " + source.From)

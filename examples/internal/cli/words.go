@@ -150,6 +150,15 @@ func kindOf(unit string) kind {
 	return liquid
 }
 
+// own are the settings that the user made: the gallon of an invented sugarhouse is
+// not theirs.
+func (f *Flags) own() folder.Settings {
+	if f.dir == "" {
+		return folder.Settings{}
+	}
+	return f.house.Settings
+}
+
 // degrees reads a temperature whose unit may be left out where it can be but one: the
 // settings name a system of units, or it is hotter than boiling syrup in the other.
 func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
@@ -159,9 +168,10 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 		return t, fmt.Errorf("%q: write a temperature as 204 F", clip.Text(number))
 	}
 	const hottest = 125 // C; all candy is done below it, and no cup in F is that cold and hot
-	if _, set := f.house.Settings.Set("units"); unit == "" && set {
+	own := f.own()
+	if _, set := own.Set("units"); unit == "" && set {
 		unit = "F"
-		if f.house.Settings.Metric {
+		if own.Metric {
 			unit = "C"
 		}
 	}
@@ -176,7 +186,8 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 
 // amount reads a volume. A bare gallon is that of the settings.
 func (f *Flags) amount(text string) (string, error) {
-	v, err := f.house.Settings.Volume(text)
+	own := f.own()
+	v, err := own.Volume(text)
 	if err != nil {
 		return "", err
 	}
@@ -200,15 +211,16 @@ func (f *Flags) reading(number, unit string) (r Reading, err error) {
 		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))
 	}
 	r.Value = float64(b)
+	scale := f.own().Scale
 	switch u := strings.ToLower(unit); {
 	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":
 		r.Baume = true
 	case u != "":
-	case f.house.Settings.Scale == folder.BaumeScale && r.Value >= leastEither:
+	case scale == folder.BaumeScale && r.Value >= leastEither:
 		if r.Baume = true; r.Value > mostEither {
 			return r, fmt.Errorf("%s: that is no reading of syrup on a Baume scale, which the settings name: write %s Brix, if it is", number, number)
 		}
-	case f.house.Settings.Scale == folder.NoScale && r.Value >= leastEither && r.Value <= mostEither:
+	case scale == folder.NoScale && r.Value >= leastEither && r.Value <= mostEither:
 		return r, fmt.Errorf("%s may be Brix or Baume, and they are far apart: write %s Brix or %s Be, or name the scale of the hydrometer once in %s, as in: scale: Brix", number, number, number, folder.SettingsFile)
 	}
 	return r, nil
