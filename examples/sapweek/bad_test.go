@@ -82,7 +82,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-wood|fir", `-wood: "fir" is not known`},
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-efficiency|101 %", "-efficiency: efficiency 101 % is outside 1 to 100 %: a pan takes in no more than the net heat of its wood"},
-		{"-moisture|20 %", "-moisture: give -efficiency too"},
+		{"-dir|testdata/bare|-moisture|20 %", "-moisture: give -efficiency too"},
 		{"-waiting-age|24h", "-waiting-age: give -waiting too"},
 		{"-moisture|900 %|-efficiency|40 %", "-moisture: "},
 		{"-jar|0 L", "-jar: "},

@@ -12,9 +12,7 @@ import (
 // brief answers first: tomorrow, then what to do until then.
 func (p page) brief() {
 	b := &p.Brief
-	if p.flags.Source("weather").Kind == cli.Invented {
-		b.House = p.flags.House().Settings.Name + " and its weather are invented."
-	}
+	b.House = p.flags.Invented()
 	b.Verdict = p.verdict()
 	if len(p.days) > 1 {
 		b.Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
@@ -250,8 +248,14 @@ func (p page) knownFrom(b *cli.Brief) {
 	} else {
 		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
 	}
-	if p.readings > 0 {
-		b.Learned(p.In(cli.Brix(p.sugar.Low, 1)) + " of " + number(p.readings, "reading", "readings"))
+	if f.Given("sugar") {
+		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))
+	}
+	if f.Given("peak") {
+		b.From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
+	}
+	if n := p.of; n > 0 {
+		b.Learned("the usual sap from " + number(n, "day", "days"))
 	}
 	if !f.Given("keep") {
 		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))

@@ -1,11 +1,10 @@
 package main
 
 import (
-	"math"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
@@ -17,93 +16,75 @@ type record struct {
 	tapped   time.Time // when sap first came; zero if nothing tells
 	gathered bool      // today's sap is in the record
 	stands   []pan.Standing
-	gone     units.Volume // never boiled, and too old to be there still
-	readings int          // gatherings that the sugar is read of
+	gone     units.Volume             // never boiled, and too old to be there still
+	usual    units.Span[units.Volume] // of one tap: the middle half of the days on which sap was gathered
+	of       int                      // so many of these
 }
 
 // Sap that old is taken as thrown away: no source lets it wait longer (7 days at 38 F
 // is the longest that one has).
 const longestWait = 7 * day
 
-// mostReadings are enough to tell the sugar of now: older sap was sweeter.
-const mostReadings = 5
+// fewestDays tell what a tap usually gives.
+const fewestDays = 10
 
-// readRecord looks through the days of the season.
-func (p *plan) readRecord() error {
-	var waiting []pan.Standing
-	var sugar []units.Brix
-	h := p.flags.House()
-	if p.flags.Dir() == "" && p.flags.Source("weather").Kind != cli.Invented {
-		h = new(folder.House) // invented days are not of this weather
+// house is the sugarhouse whose record goes with the weather: an invented one has
+// nothing to say of weather that was told.
+func (p *plan) house() *folder.House {
+	if f := p.flags; f.Dir() != "" || f.Source("weather").Kind == cli.Invented {
+		return f.House()
 	}
+	return new(folder.House)
+}
+
+// readRecord looks through the days of the folder.
+func (p *plan) readRecord() error {
+	h := p.house()
+	byDate := map[time.Time]units.Volume{}
 	for _, d := range h.Days {
-		if d.Date.Before(p.start) || d.Date.After(p.today) {
+		if !(d.Sap > 0) || d.Date.After(p.today) {
 			continue
 		}
-		if d.Sap > 0 {
-			if p.tapped.IsZero() {
-				p.tapped = d.Date
-			}
-			p.gathered = p.gathered || d.Date.Equal(p.today)
-			age := p.today.Sub(d.Date)
-			waiting = append(waiting, pan.Standing{Gathering: pan.Gathering{Volume: d.Sap}, Age: age})
-			if brix, err := p.strength(d); err != nil {
-				return err
-			} else if brix > 0 {
-				sugar = append(sugar, brix)
-			}
+		if taps := h.Taps(d.Date.Year()); taps > 0 {
+			byDate[d.Date] += d.Sap / units.Volume(taps)
 		}
-		waiting = boilOldest(waiting, d)
+		if d.Date.Before(p.start) {
+			continue
+		}
+		p.gathered = p.gathered || d.Date.Equal(p.today)
+		if p.tapped.IsZero() || d.Date.Before(p.tapped) {
+			p.tapped = d.Date
+		}
 	}
+	p.middleHalf(byDate)
 	if s := p.given; p.flags.Given("waiting") {
-		waiting = []pan.Standing{{Gathering: pan.Gathering{Volume: s.waiting}, Age: s.age}}
+		p.stands = []pan.Standing{{Gathering: pan.Gathering{Volume: s.waiting}, Age: s.age}}
+		return nil
 	}
-	for _, w := range waiting {
-		if w.Age > longestWait {
-			p.gone += w.Volume
-		} else {
-			p.stands = append(p.stands, w)
+	for _, g := range h.Waiting(p.today.AddDate(0, 0, 1)) {
+		switch age := p.today.Sub(g.Date); {
+		case age < 0 || g.Date.Before(p.start):
+		case age > longestWait:
+			p.gone += g.Left
+		default:
+			p.stands = append(p.stands, pan.Standing{Gathering: pan.Gathering{Volume: g.Left}, Age: age})
 		}
 	}
-	p.readSugar(sugar)
 	return nil
 }
 
-// strength is what the sap hydrometer told of a gathering, 0 if nothing.
-func (p *plan) strength(d folder.Day) (units.Brix, error) {
-	if !(d.Sugar > 0) {
-		return 0, nil
+// middleHalf finds what a tap gave on most days, if there are enough of them.
+func (p *plan) middleHalf(byDate map[time.Time]units.Volume) {
+	var all []units.Volume
+	for _, v := range byDate {
+		all = append(all, v)
 	}
-	stem := density.Hydrometer{GraduatedAt: p.flags.House().Settings.SapHydrometer}
-	at := d.ReadAt
-	if math.IsNaN(at.Celsius()) {
-		at = stem.GraduatedAt
+	if len(all) < fewestDays {
+		return
 	}
-	brix, err := stem.Brix(d.Sugar, at)
-	if err != nil {
-		err = cli.For("weather", err)
-	}
-	return brix, err
-}
-
-// boilOldest takes what a day boiled off what waits, the oldest first. A fire of
-// which nobody told how much it took is taken to have boiled all.
-func boilOldest(waiting []pan.Standing, d folder.Day) []pan.Standing {
-	boiled := d.Boiled
-	if math.IsNaN(float64(boiled)) {
-		if d.Lit.IsZero() && !(d.Syrup > 0) {
-			return waiting
-		}
-		return nil
-	}
-	for len(waiting) > 0 && boiled >= waiting[0].Volume {
-		boiled -= waiting[0].Volume
-		waiting = waiting[1:]
-	}
-	if len(waiting) > 0 {
-		waiting[0].Volume -= boiled
-	}
-	return waiting
+	slices.Sort(all)
+	p.of = len(all)
+	p.usual = units.Span[units.Volume]{Low: all[len(all)/4], High: all[len(all)-1-len(all)/4]}
 }
 
 // waits is the sap that waits, and for how long the oldest of it has.
@@ -112,19 +93,4 @@ func (r *record) waits() (sap units.Volume, age time.Duration) {
 		sap, age = sap+w.Volume, max(age, w.Age)
 	}
 	return sap, age
-}
-
-// readSugar takes the mean of the latest readings where nothing else tells.
-func (p *plan) readSugar(read []units.Brix) {
-	f := p.flags
-	if len(read) == 0 || f.Given("sugar") || f.Given("species") || f.Given("part") {
-		return
-	}
-	read = read[max(0, len(read)-mostReadings):]
-	var sum units.Brix
-	for _, b := range read {
-		sum += b
-	}
-	p.readings = len(read)
-	p.given.reading = sum / units.Brix(len(read))
 }

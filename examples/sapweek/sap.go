@@ -17,9 +17,8 @@ type sap struct {
 	flowDays float64
 	flowFrom string
 	how      string                   // it is collected
-	mean     units.Span[units.Volume] // of one tap on a running day, in a poor season and in a good one
-	meanFrom string
-	best     units.Volume // of one tap on the best day
+	mean     units.Span[units.Volume] // of one tap on a running day: as usual, or in a poor season and in a good one
+	best     units.Volume             // of one tap on the best day
 	bestFrom string
 	perTap   []season.Figure[units.Volume]
 	all      []season.Figure[units.Volume] // of all taps, day by day
@@ -72,11 +71,19 @@ func (p *plan) expectSap(f *cli.Flags) error {
 	return p.expectSugar(f)
 }
 
+// by words where the value of a flag comes from: the record, or the person.
+func (p *plan) by(flag, said string) string {
+	if s := p.flags.Source(flag); s.Kind == cli.Learned {
+		return "from the record: " + s.From
+	}
+	return said
+}
+
 // bestDay finds the sap of a tap on the best day, one figure for the days, the
 // pails and the tank: the person's own, else the greater of the model's and what
 // is remembered of sap by gravity.
 func (p *plan) bestDay(high season.SapModel) {
-	p.best, p.bestFrom = p.given.peak, "as you say"
+	p.best, p.bestFrom = p.given.peak, p.by("peak", "as you say")
 	if p.best > 0 {
 		return
 	}
@@ -132,6 +139,9 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 			return low, high, err
 		}
 	}
+	if p.mean = p.usual; p.of > 0 {
+		return low, high, nil
+	}
 	days := units.Volume(p.flowDays)
 	p.mean = units.Span[units.Volume]{Low: low.Season().Low / days, High: high.Season().High / days}
 	return low, high, nil
@@ -140,11 +150,8 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 // expectSugar finds the range of sugar.
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
-	if p.measured = f.Given("sugar") || p.readings > 0; p.measured {
-		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: "your own reading"}
-		if p.readings > 0 {
-			p.sugar.Source = "the mean of your last " + number(p.readings, "reading", "readings")
-		}
+	if p.measured = f.Given("sugar"); p.measured {
+		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: p.by("sugar", "your own reading")}
 		return nil
 	}
 	p.sugar, err = season.SapSugar(s.species, parts[s.part])

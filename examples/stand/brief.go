@@ -134,9 +134,7 @@ func (p page) drillList(b *cli.Brief) {
 
 // knownFrom tells where the numbers come from.
 func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
-	if p.invented {
-		b.House = p.house + " is invented."
-	}
+	b.House = f.Invented()
 	b.Told(number(len(p.trunks), "trunk", "trunks"))
 	if p.holes > 0 {
 		b.Told(number(p.holes, "old hole", "old holes"))

@@ -84,6 +84,18 @@ func (f *Flags) House() *folder.House { return f.house }
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
 
+// Invented says whose numbers a page has where the user has no folder; it is empty
+// where there is one.
+func (f *Flags) Invented() string {
+	switch {
+	case f.dir != "":
+		return ""
+	case f.Other():
+		return "What was not told is of " + f.house.Settings.Name + ", which is invented."
+	}
+	return f.house.Settings.Name + " is invented."
+}
+
 // furnish opens the folder and fills the flags that it tells and that were not
 // given.
 func (f *Flags) furnish(e *Env, p Program) error {
