@@ -40,17 +40,17 @@ func briefs(t *testing.T, b clitest.Binary) {
 	for _, c := range []struct{ args, stdin, want string }{
 		{"", "", "Light at 08:00: 88 US gal of sap make"}, // as sugarhouse/days.csv has it for its 11 March
 		{"40|US|gal|2.1", "", "40 US gal of sap make"},
-		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F."},
+		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F"},
 		{"-metric|-sap|90 US gal", "", "341 L of sap"}, // 90 x 3.785 = 340.7
 		{"-sap-file|-", dated, "The last sap comes at 13:00"},
-		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, at 1150 ft."},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min."},
 		{"-dir|../sugarhouse|-day|2034-03-05|-set|fire: under a roof", "", "- Carbon monoxide kills unnoticed under a roof"},
 		{"-dir|../sugarhouse|-day|2034-03-13|-set|fire: under a roof|-metric|-target|61 Brix|-coals|3h", "", "61.0 Brix is thin"},
 		{"-dir|../sugarhouse|40 gal 2.1", "", "40 US gal of sap make"},
 		{"-coals|3h", "", "Such coals suit no flat pan"},
 		{"-coals|3h|-target|61 Brix|-sap-temp|55 F", "", "61.0 Brix is thin"},
 		// They lower 12 ft2 by 17.1 in, to 1 in: see words.
-		{"-coals|6h", "", "18 1/4 in (at the last stick, or sap to"},
+		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "18 1/4 in (at the last stick, or sap to"},
 		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "Do not light this fire as it is"},
 		{"-sap|7 US gal", "", "Too little for this pan: boil it in a pot from the start"},
 		{"-sap|4000 US gal", "", "Too much for this pan in a day"},
@@ -58,7 +58,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2", "", "and end in a pot"},
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "No syrup is drawn today: the pans are still growing sweeter."},
 		{"-fuel|propane|-efficiency|55 %", "", "Told: efficiency 55 %."},
-		{"-water-boils|210 F", "", "Told: water boils at 210.0 F."},
+		{"-water-boils|210 F", "", "Told: water boils at 210.0 F"},
 		// 22 US gal/h of sap take 4 h 15 min to the last of 102 US gal, which comes at 15:45.
 		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2", "", "Light at 11:30"},
 		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2|-start|09:00", "", "Light at 09:00"},
@@ -108,21 +108,21 @@ func words(t *testing.T, b clitest.Binary) {
 
 		// 12 US gal/h of 8.322 lb at 20 C take (8.322 x 12) x 1.18 = 118 lb/h of
 		// steam once no cold sap comes, and 480 s/ln 2 of it are 22.7 lb.
-		{"", "", "the coals still boil off 23 lb", "DO NOT"},
+		{"-pan-rate|1 US gal/ft2/h", "", "the coals still boil off 23 lb", "DO NOT"},
 		{"-coals|0s", "", "It boils", "Last wood"},
 		// 118 x 3/ln 2 = 511 lb. All but the 61 lb of the full pan over its safe depth make
 		// room for sap still to come, so that the last of it goes in log2(511/61) = 3.07
 		// half-lives, 9 h 12 min, after the last wood at 10:01.
-		{"-coals|3h", "", "the coals still boil off 520 lb", "DO NOT"},
-		{"-coals|3h", "", "Last sap in the pan 19:1", ""},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "the coals still boil off 520 lb", "DO NOT"},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "Last sap in the pan 19:1", ""},
 		// 65.9 lb of 24.2 Brix are 0.27 more at 24.1, and 520 lb halve to that 10.9 times.
-		{"-coals|3h", "", "SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take 32 h 36 min", "DO NOT LIGHT"},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take 32 h 36 min", "DO NOT LIGHT"},
 		{"-coals|15m", "", "Last wood on the fire", "SUIT NO"},
 		// Without coals 733.5 less 39.5 lb for the pot and 3 that stay, at 12 x 8.33 lb/h, take 6.91 h.
-		{"-fuel|propane", "", "Take it off the pan 15:08 (after 7 h 08 min)", "coals"},
+		{"-fuel|propane|-pan-rate|1 US gal/ft2/h", "", "Take it off the pan 15:08 (after 7 h 08 min)", "coals"},
 		{"-coals|6h", "", "DO NOT LIGHT THIS FIRE", "Last wood"},
 		// They lower 12 ft2 by 1021 lb/(59.6 lb/ft3 x 12 ft2) = 17.1 in, to 1 in.
-		{"-coals|6h", "", "stand 18.25 in deep at the last stick", ""},
+		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "stand 18.25 in deep at the last stick", ""},
 		// 8 gal/h make 8 x 8.322 x 1.18 x 480/3600/ln 2 = 15.1 lb behind the last wood,
 		// which lower the 4 ft2 of no. 1 by 0.76 in, to 1 in.
 		{"-coals|8m|-compartments|4 ft2, 4 ft2", "", "(no. 1 must then stand 2 in deep", "low level"},

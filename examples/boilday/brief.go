@@ -23,7 +23,7 @@ func (p page) brief() {
 		p.rigBrief(b)
 	case p.alone:
 		b.Verdict = "Too little for this pan: boil it in a pot from the start. It makes " + p.syrupWords() + "."
-		b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.pot.heating, cli.Down)))
+		b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.pot.heating, cli.Nearest)))
 		b.Answer("done", "Syrup", p.at(p.potDone(), cli.Down), "stand by before")
 	default:
 		p.panBrief(b)
@@ -66,7 +66,7 @@ func (p page) panBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Down)))
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest)))
 	b.Answer("last_sap", "Last sap ready by", p.at(p.lastSap, cli.Down))
 	if p.given.coals > 0 {
 		when := "at " + p.stopAt.Text(1)
@@ -151,12 +151,12 @@ func (p page) source(b *cli.Brief) {
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Flow(p.given.rate)))
+	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.rate))))
 	if p.given.fuel == "wood" {
 		b.From(f, "coals", "coals "+minutes(p.given.coals))
 	}
 	if p.given.learned {
-		b.Told("efficiency " + p.given.efficiency.Text(0))
+		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
 	} else {
 		b.Assumed("a poor fire")
 	}
@@ -178,7 +178,10 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(true, "Never leave it; keep it over "+p.In(cli.Eighths(p.given.safe, cli.Up))+" deep with sap or water.")
 		add(p.given.coals > 0, "Too hot: shut ash door, not flue damper; rake no coals.")
 	}
-	add(p.run == nil && !p.alone && p.comes > 0, "The last sap comes at "+p.start.Add(p.comes).Format("15:04")+": bank the fire, or light later.")
+	if late := "The last sap comes at " + p.start.Add(p.comes).Format("15:04"); p.run == nil && !p.alone && p.comes > 0 {
+		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
+		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
+	}
 	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
 		add(true, fmt.Sprintf("Sap of %d days: what is cloudy, ropy or sour goes out untasted.", n))

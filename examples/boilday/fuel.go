@@ -114,6 +114,9 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	} else {
 		at.Basis = fuel.Net
 		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
+		if from := p.flags.Source("efficiency").From; from != "" {
+			p.burn.how += ", learned from " + from
+		}
 	}
 	need, err := stock.Needed(p.heat, at)
 	if err != nil {
@@ -123,7 +126,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("moisture", err)
 	}
-	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), carried(p.flags).Carried(need.High, cli.Up)
+	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
 	return nil

@@ -9,7 +9,6 @@ import (
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
-	"example.org/sapreckoner/units"
 )
 
 // demoDay is a day of the invented sugarhouse on which much sap waits.
@@ -105,10 +104,14 @@ func (g gathering) told() string {
 // roof tells whether the fire stands under one.
 func (p *plan) roof() bool { return p.flags.House().Settings.Roof }
 
-// carried is what the settings carry wood in.
-func carried(f *cli.Flags) cli.Measure {
-	m := f.House().Settings.Measure
-	return cli.Measure{Name: m.Name, Size: units.Volume(m.Wood)}
+// carried is what the settings carry wood in. The barrow of the invented sugarhouse is
+// nobody's own.
+func (p *plan) carried() cli.Measure {
+	if !p.demo && p.flags.Dir() == "" {
+		return cli.Measure{}
+	}
+	m := p.flags.House().Settings.Measure
+	return cli.Measure{Name: m.Name, Size: m.Wood}
 }
 
 // span words the days on which the sap was gathered.

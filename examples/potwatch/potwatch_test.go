@@ -208,6 +208,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings, "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "do not leave the pot meanwhile", "Be there"},
 		{"-target|62 Brix", "", "below 66 Brix it ferments or molds in the jar", "crystals"},
 		{"-target|70 Brix", "", "from 68 Brix on crystals are likely in the jar", "is thin"},
+		{readings, "time;shown_f\n19:40;217,5\n", "One reading does not make a line", "Strength then"},
 		{readings, head + "0,217\n", "One reading does not make a line", "Strength then"},
 		{readings, head + "0,217\n1,214\n", "1.0 min 214.0 F so far a dip", "Strength then"},
 		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "3.0 min 214.0 F so far a dip", "setback:"},

@@ -186,6 +186,9 @@ func (f *Flags) candidates() (all []candidate) {
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
 	}
+	if f.dir == "" && f.Other() {
+		return append(set, rest...) // an invented record teaches nobody's own day
+	}
 	lessons, _ := f.house.Learned()
 	for _, l := range lessons {
 		add(l, Source{Kind: Learned, Setting: l.Name, From: l.From})
