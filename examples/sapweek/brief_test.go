@@ -15,11 +15,11 @@ func briefs(t *testing.T, b clitest.Binary) {
 	const (
 		at    = "-dir|testdata/bare|-weather|-|-today|"
 		inv   = "-dir|testdata/grove|-today|2031-03-12|"
-		house = "-today|2034-03-"
+		house = "-today|2034-"
 	)
 	for _, c := range []told{
 		{"", "", "Tomorrow, Mon Mar 13, runs: 27 F to 48 F.", ""},
-		{"", "", "Fifth Gate and its weather are invented.", ""},
+		{"", "", "Fifth Gate is invented.", ""},
 		{"", "", "Today, Sun Mar 12 runs (21 F to 41 F)", ""},
 		{"-metric", "", "Tomorrow, Mon Mar 13, runs: -3 C to 9 C.", ""},
 		// A cup fills in half of the 8 h of a thaw; the air passes 32 F on the way from 21 F
@@ -46,11 +46,14 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-08", table(31, 31, 44), "may run, it is close", ""}, // 29.2 F a degree C colder
 		{at + "2030-01-08", table(31, 29, 44), "runs, but it is close", ""},
 		{at + "2030-01-08", table(31, 35, 44), "does not run", ""},
-		// Days of the invented sugarhouse, by hand: 19 gallons wait from March 11 (that day 88 of
-		// 107 were boiled), none after the fire of March 7; on February 27 31 came and none burned.
-		{house + "12", "", "Sap waiting now 19 US gal (oldest first; 1 day old)", ""},
-		{house + "12", "", "Tap or pull leave in (holes dry about Sat Mar 25)", ""}, // Feb 25 and 28 days
-		{house + "12", "", "Light the fire by this evening", ""},
+		// The invented sugarhouse by hand. On March 9 15 1/4 in of 2.5 US gal came and on the
+		// 10th 41; 44 were boiled that evening: 35.1 wait. On February 27 31 came and no fire
+		// burned. On March 11 all was boiled.
+		{house + "03-10", "", "Sap waiting now 36 US gal (oldest first)", "days old"},
+		{house + "02-27", "", "Sap waiting now 31 US gal (oldest first)", ""},
+		{house + "02-27", "", "Light the fire by tomorrow evening", ""},
+		{house + "03-12", "", "Tap or pull leave in (holes dry about Sat Mar 25)", "waiting"}, // Feb 25 and 28 days
+		{house + "03-12", "", "the usual sap from 39 days", ""},
 		{"-today|2034-04-10", "", "of sap over a week old is gone", "waiting"},
 		{"-today|2034-02-10", "", "Tap or pull wait to tap until", "waiting"},
 		{"-set|fire: under a roof", "", "Carbon monoxide", ""},

@@ -134,7 +134,7 @@ func (p page) drillList(b *cli.Brief) {
 
 // knownFrom tells where the numbers come from.
 func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
-	b.House = f.Invented()
+	b.House = f.Invented("print", "map", "svg")
 	b.Told(number(len(p.trunks), "trunk", "trunks"))
 	if p.holes > 0 {
 		b.Told(number(p.holes, "old hole", "old holes"))

@@ -16,6 +16,8 @@ const (
 	dirFlag    = "dir"
 	seasonFlag = "season"
 	setFlag    = "set"
+
+	todayFlag = "today" // of programs that look ahead
 )
 
 // A furnishing is the folder and what it fills.
@@ -85,12 +87,12 @@ func (f *Flags) House() *folder.House { return f.house }
 func (f *Flags) Dir() string { return f.dir }
 
 // Invented says whose numbers a page has where the user has no folder; it is empty
-// where there is one.
-func (f *Flags) Invented() string {
+// where there is one. The named flags say nothing of a sugarhouse.
+func (f *Flags) Invented(names ...string) string {
 	switch {
 	case f.dir != "":
 		return ""
-	case f.Other():
+	case f.Other(names...):
 		return "What was not told is of " + f.house.Settings.Name + ", which is invented."
 	}
 	return f.house.Settings.Name + " is invented."
