@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
@@ -224,6 +225,9 @@ func (p page) tapOrPull() (value string, notes []string) {
 func (p page) briefCautions() (list []string) {
 	if i := p.high.FirstSpill; i >= 0 {
 		list = append(list, "The tanks may run over "+p.named(i)+" even so: borrow one.")
+	}
+	if p.tapped.IsZero() && p.call.Verdict == season.TapNow {
+		list = append(list, "Drill above "+p.Degrees(tapping.ColdestDrilling())+"; small, slow and sick trees are left alone.")
 	}
 	list = append(list,
 		"Sap spoils like milk: below "+p.Degrees(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",

@@ -119,7 +119,7 @@ func letter(i int) string {
 
 // toDrill tells where a hole of this year goes.
 func (d *drawing) toDrill(i int, at tapping.Position) string {
-	return fmt.Sprintf("%s: %s from the mark (%s), %s above the ground, %s into the wood, bark not counted", letter(d.t.open+i),
+	return fmt.Sprintf("%s: %s from the mark (%s), %s high, %s into the wood, bark not counted", letter(d.t.open+i),
 		d.length(at.Along(d.girth)), at.At.Text(units.Degree, 0), d.length(at.Height), d.length(d.st.hole(d.t).Depth()))
 }
 
