@@ -252,13 +252,13 @@ func (s *setup) hemisphere() season.Hemisphere {
 	return season.North
 }
 
-// flagOf returns the flag of the argument that err is about, else the first.
+// flagOf returns the flag of the argument that err is about, by its name or by
+// that of its field, else the first.
 func flagOf(err error, flag string, args map[string]string) string {
 	var re *units.RangeError
 	if errors.As(err, &re) {
-		if other, ok := args[re.Arg]; ok {
-			return other
-		}
+		field := re.Arg[strings.LastIndexByte(re.Arg, '.')+1:]
+		return cmp.Or(args[re.Arg], args[field], flag)
 	}
 	return flag
 }

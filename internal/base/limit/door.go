@@ -36,8 +36,12 @@ func InItem(fn, list string, i int, field string, x, low, high float64, unit, hi
 }
 
 // Item names an entry of a list: Item("among", 3, "Weight") is "among[3].Weight".
+// If i is negative it is one thing and no list: "among.Weight".
 func Item(list string, i int, field string) string {
-	s := list + "[" + strconv.Itoa(i) + "]"
+	s := list
+	if i >= 0 {
+		s += "[" + strconv.Itoa(i) + "]"
+	}
 	if field != "" {
 		s += "." + field
 	}

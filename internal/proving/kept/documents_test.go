@@ -3,6 +3,10 @@ package kept_test
 import (
 	"math"
 
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping"
@@ -68,6 +72,19 @@ var documents = []document{
 	keep("", sugar.Absorbance(0.375)),
 	keep("", sugar.Glucose(0.5)),
 
+	// boil
+	keep("", boil.FluePan),
+	keep("", boil.RareWeather),
+	keep("", finish.Spike),
+	keep("", fuel.Gross),
+	keep("none", fuel.Basis(0)),
+	keep("", fuel.LooseShort),
+	keep("", fuel.WetMoisture(20.25)),
+	keep("", fuel.DryMoisture(25.5)),
+	keep("", pan.PailFeed),
+	keep("", pan.EventDrawOpens),
+	keep("", pan.GrowthBetween),
+
 	// tapping
 	keep("", tapping.SugarMaple),
 	keep("", tapping.Slow),
@@ -75,7 +92,7 @@ var documents = []document{
 
 // refusals lists the types that have MarshalJSON or MarshalText to say that they
 // do not encode.
-var refusals = map[string]bool{"units.Setting": true}
+var refusals = map[string]bool{"units.Setting": true, "boil/pan.Moment": true}
 
 // halfSugar is a lot of 16 kg, half of which is sugar.
 func halfSugar() sugar.Lot {
