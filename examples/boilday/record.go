@@ -104,12 +104,8 @@ func (g gathering) told() string {
 // roof tells whether the fire stands under one.
 func (p *plan) roof() bool { return p.flags.House().Settings.Roof }
 
-// carried is what the settings carry wood in. The barrow of the invented sugarhouse is
-// nobody's own.
+// carried is what the settings carry wood in.
 func (p *plan) carried() cli.Measure {
-	if !p.demo && p.flags.Dir() == "" {
-		return cli.Measure{}
-	}
 	m := p.flags.House().Settings.Measure
 	return cli.Measure{Name: m.Name, Size: m.Wood}
 }

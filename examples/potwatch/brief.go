@@ -159,7 +159,7 @@ func (p page) woodAnswer(b *cli.Brief) {
 func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
-		b.House = "An invented pot."
+		b.House = "The pot of an invented sugarhouse."
 	}
 	for _, i := range p.all {
 		b.Told(i.name)

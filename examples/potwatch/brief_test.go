@@ -19,7 +19,11 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
 		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
 		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
-		{"-metric", "", "10.20 kg (pot and syrup)", "lb"},
+		// As the test by hand has it, 22.54 lb are 22 lb 8.6 oz.
+		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},
+		{strings.Join(everything, "|"), "", "For cream 227.5 to 233.4 F (sources differ)", ""},
+		// 35.2 lb of 38.5 Brix are 20.257 of 66.9, and 26.457 lb or 12.0007 kg with the pot.
+		{"-metric", "", "12.00 kg (pot and syrup)", "lb"},
 		{"-target|62 Brix", "", "62.0 Brix is thin", "Thermometer stop"},
 		{"-reading|54 Brix|-cup|205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
 		{"-water-boils|209.6 F|-shows|230 F", "", "read it by the hydrometer before you thin it", ""},

@@ -25,6 +25,7 @@ func TestPotwatch(t *testing.T) {
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
 	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "evening.txt", append([]string{"-full"}, everything...)...)
 	b.Golden(t, "demo-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
 	b.Golden(t, "cup.txt", "-full", "-reading", "54 Brix", "-cup", "205 F")
@@ -144,7 +145,7 @@ func words(t *testing.T, b clitest.Binary) {
 		steady   = "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.1,66.9\n2026-03-03,212,220.0,66.9\n2026-03-04,212,220.1,66.9\n"
 	)
 	for _, c := range []struct{ args, stdin, want, not string }{
-		{"", "", "An invented pot on an invented evening", "Not on this page"},
+		{"", "", "An invented pot of an invented sugarhouse", "For cream"},
 		{"-target|66 Brix", "", `Not given, and so taken as: -hydrometer "60 F".`, "invented"},
 		{"-target|66 Brix", "", "where the thermometer stops today: -water-boils", "By thermometer"},
 		{"-elevation|1150 ft", "", "most of the thermometer's is the barometer", ""},

@@ -50,16 +50,12 @@ type setup struct {
 	metric bool
 }
 
-// demo is the call that an invented evening is: a small pot of a late run.
+// demo is the moment of the invented sugarhouse: the sap of its 11 March, taken off
+// the pan into a pot, with a small fire under it.
 var demo = []string{
-	"inverted", "2 %",
-	cli.ByWaterBoils, "209.6 F", cli.ByElevation, "1150 ft", "over", "1/2 in",
-	"readings", "testdata/readings.csv", "stops", "testdata/stops.csv",
-	"cup", "209 F", "reading", "54.5 Brix", "hot-mark", "211 F", "cold-mark", "60 F",
-	"refractometer", "62.3 Brix", "compensated", "true",
-	"tare", "6.2 lb", "gross", "34.6 lb", "pot-brix", "38.5 Brix", "gross-now", "23.7 lb",
+	cli.ByWaterBoils, "209.6 F", "cup", "209 F", "reading", "54.5 Brix", "shows", "215.9 F",
+	"tare", "6.2 lb", "gross", "41.4 lb", "pot-brix", "38.5 Brix", "gross-now", "27.9 lb",
 	"boils-off", "8 lb/h", "coals", "2m",
-	"make", "cream",
 }
 
 // declare declares the flags.

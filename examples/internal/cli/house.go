@@ -98,6 +98,9 @@ func (f *Flags) Invented(names ...string) string {
 	return f.house.Settings.Name + " is invented."
 }
 
+// Overrules returns what -set said, a setting each.
+func (f *Flags) Overrules() []string { return f.overrules }
+
 // furnish opens the folder and fills the flags that it tells and that were not
 // given.
 func (f *Flags) furnish(e *Env, p Program) error {
@@ -116,6 +119,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
@@ -129,6 +134,11 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	var err error
 	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if f.dir != "" {
+		for _, note := range f.house.Unread() {
+			fmt.Fprintf(e.Err, "%s: %s\n", p.Name, Line(errors.New(note)))
+		}
 	}
 	return f.fill(p.Name)
 }
@@ -187,9 +197,6 @@ func (f *Flags) candidates() (all []candidate) {
 	}
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
-	}
-	if f.dir == "" && f.Other() {
-		return append(set, rest...) // an invented record teaches nobody's own day
 	}
 	lessons, _ := f.house.Learned()
 	for _, l := range lessons {

@@ -56,7 +56,10 @@ type Program struct {
 	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	Demo    fs.FS    // the invented sugarhouse, read where the user has none; may be nil
-	Apart   bool     // it has nothing to do with a sugarhouse and its folder
+	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
+	// something left out.
+	DemoAlone bool
+	Apart     bool // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -86,7 +89,11 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		if !p.Apart {
+		reads := !p.Apart
+		if flags.raw != nil {
+			reads, err = flags.raw(flags.words)
+		}
+		if err == nil && reads {
 			err = flags.furnish(env, p)
 		}
 		if err == nil {

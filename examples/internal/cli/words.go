@@ -19,10 +19,18 @@ import (
 // the folder is read.
 func (f *Flags) Words(example string, take func(*Spoken) error) { f.example, f.take = example, take }
 
+// Commands declares that words behind the name of the program say what it is to do.
+// Take is given them as they stand there, none of them if there are none, and tells
+// whether the folder is to be read for it.
+func (f *Flags) Commands(take func(words []string) (reads bool, err error)) {
+	f.take, f.raw = func(*Spoken) error { return nil }, take
+}
+
 // spoken is what stands on the command line without a dash.
 type spoken struct {
 	example string
 	take    func(*Spoken) error
+	raw     func([]string) (bool, error) // instead, words that are no reading
 	words   []string
 }
 
@@ -60,7 +68,7 @@ func (s *Spoken) Say(name, value string) error {
 
 // listen understands the words, after the folder is read.
 func (f *Flags) listen() error {
-	if len(f.words) == 0 {
+	if len(f.words) == 0 || f.raw != nil {
 		return nil
 	}
 	said, err := f.understand(strings.Join(f.words, " "))

@@ -1,6 +1,8 @@
 package folder
 
 import (
+	"strconv"
+
 	"example.org/sapreckoner/units"
 )
 
@@ -77,6 +79,11 @@ type Line struct {
 	From        string   // what it was learned from, such as 6 boils; empty if it was written
 	Fills       []Fill   // flags that it fills
 	Beaten      []string // flags of the same subject: one on the command line puts it aside
+}
+
+// Place is the line of the settings file, as messages name it behind the folder.
+func (l Line) Place() string {
+	return SettingsFile + ":" + strconv.Itoa(l.Number)
 }
 
 // Lines lists the settings as they were written, in order. Those that the

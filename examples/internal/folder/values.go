@@ -116,9 +116,8 @@ func choice(v string, known ...string) (int, error) {
 
 func country(s *Settings, v string) ([]string, error) {
 	i, err := choice(v, "US", "imperial")
-	if err == nil {
-		s.Gallon = []units.Volume{units.USGallon, units.ImperialGallon}[i]
-	}
+	// Of a slip some gallon is taken, so that it is told once and not at each figure.
+	s.Gallon = []units.Volume{units.USGallon, units.ImperialGallon}[i]
 	return nil, err
 }
 
