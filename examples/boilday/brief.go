@@ -30,7 +30,8 @@ func (p page) brief() {
 	}
 	if !overrun {
 		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
-		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils, cli.Down), "hydrometer "+p.In(cli.TenthBrix(p.reads, cli.Up))+" at "+p.whole(p.given.cup))
+		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
+		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
 		b.Answer("fuel", "Have ready", p.burn.ready, p.fuelName())
 	}
 	p.source(b)

@@ -152,9 +152,12 @@ func (p page) finishPart(part *cli.Part) {
 	}
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
+	if p.miss.Thermometer != 0 {
+		part.Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
+	}
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), notes...)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }

@@ -37,8 +37,9 @@ type plan struct {
 	ratio float64   // exact volumes of sap to one of syrup
 	rule  float64   // the same by the rule of 86
 	off   units.Mass
-	reads units.Brix // the syrup hydrometer in the cup
-	baume density.Baume145
+	reads units.Brix       // the syrup hydrometer in the cup
+	baume density.Baume145 // the same, as it shows
+	miss  cli.Off          // what the instruments show too much
 	start time.Time
 
 	membrane *membraneRun        // nil without one
@@ -167,7 +168,8 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
 	}
-	p.baume, err = density.BaumeFromBrix(p.reads)
+	p.miss = f.Off(p.from)
+	p.baume, err = density.BaumeFromBrix(p.reads + p.miss.Hydrometer)
 	return err
 }
 

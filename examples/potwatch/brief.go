@@ -17,8 +17,8 @@ func (p page) brief() {
 	if !alarmed {
 		p.leftAnswer(b)
 	}
-	h := p.float
-	b.Answer("reads", "Hot cup reads", cli.TenthBrix(h.reads, cli.Up), p.Degrees(p.given.cup)+" in the cup", p.In(cli.TenthBaume(h.baume, cli.Up)))
+	own, other := p.flags.OnScale(p.float.reads)
+	b.Answer("reads", "Hot cup reads", own, p.Degrees(p.given.cup)+" in the cup", p.In(other))
 	if t := p.thermometer; t != nil {
 		by := "give or take " + (k2 * t.total()).Text(1)
 		b.Answer("thermometer", "Thermometer stop", cli.TenthDegree(t.syrup, cli.Down), by)
@@ -76,8 +76,14 @@ func (p page) verdict(alarmed bool) string {
 	case now > 0:
 		return fmt.Sprintf("Not yet: %s by the %s, and syrup at %s.", now.Text(1), by, target.Text(1))
 	default:
-		return fmt.Sprintf("Nothing is read yet: it is syrup when the hot cup reads %s.", p.In(cli.TenthBrix(p.float.reads, cli.Up)))
+		return fmt.Sprintf("Nothing is read yet: it is syrup when the hot cup reads %s.", p.reads())
 	}
+}
+
+// reads is what the hydrometer must read.
+func (p page) reads() string {
+	own, _ := p.flags.OnScale(p.float.reads)
+	return p.In(own)
 }
 
 // still tells that the readings do not climb.
@@ -200,5 +206,5 @@ func (p page) briefCautions(b *cli.Brief, alarmed bool) {
 	add(p.pot != nil, "Hang the scale, or weigh with the fire out, two people.")
 	f, ok := p.coals()
 	add(ok && !alarmed && f.last == 0 && !f.past, "Coals too hot: shut ash door, not flue damper; rake none.")
-	b.Warn(false)
+	b.Warn(p.flags.House().Settings.Roof)
 }

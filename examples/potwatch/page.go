@@ -81,7 +81,7 @@ func (p page) stopPart(part *cli.Part) {
 		part.Remark(told)
 	}
 	h := p.float
-	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), p.InCup(h.stop.Cup, p.given.cupTold)...)
+	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), append(p.InCup(h.stop.Cup, p.given.cupTold), p.flags.Off("").NoteHydrometer()...)...)
 	if p.thermometer != nil {
 		p.trust(part)
 	}
@@ -97,6 +97,9 @@ func (p page) stopNotes() []string {
 		notes = append(notes, "as your past stops say")
 	case t.over > 0:
 		notes = append(notes, "under "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup")
+	}
+	if t.learned == nil {
+		notes = append(notes, p.flags.Off(t.from).NoteThermometer(p.Sheet)...)
 	}
 	if p.own != nil && p.own.stops && t.learned == nil {
 		notes = append(notes, "your past stops say "+p.In(cli.Temperature(p.own.at))+", which is known less well")
