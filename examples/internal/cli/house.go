@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -25,6 +26,7 @@ type furnishing struct {
 	dir       string
 	season    int
 	overrules []string // settings
+	write     bool     // see [Flags.Adds]
 
 	house   *folder.House
 	sources map[string]Source
@@ -238,11 +240,12 @@ func (f *Flags) blame(err error) error {
 }
 
 // folder is a folder that the run reads: what is read there is not written over.
-func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), e} }
+func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), path, e} }
 
 type plainFiles struct {
 	fs.FS
-	env *Env
+	path string
+	env  *Env
 }
 
 // Open opens a plain file or a folder: nothing else is read to its end.
@@ -257,6 +260,20 @@ func (r plainFiles) Open(name string) (fs.File, error) {
 	file, err := r.FS.Open(name)
 	if err == nil && !info.IsDir() {
 		r.env.Reads(file)
+		r.env.first(filepath.Join(r.path, name), file)
 	}
 	return file, err
+}
+
+// first keeps what a file of the folder was when the run read it first.
+func (e *Env) first(path string, f fs.File) {
+	if _, before := e.read[path]; before {
+		return
+	}
+	if info, err := f.Stat(); err == nil {
+		if e.read == nil {
+			e.read = map[string]fs.FileInfo{}
+		}
+		e.read[path] = info
+	}
 }

@@ -23,15 +23,24 @@ func replace(path string, mode fs.FileMode, content func(io.Writer) error) error
 	} else {
 		first = 0o600 // nobody else reads what is not finished
 	}
-	part, err := newPart(filepath.Dir(path), first)
+	// The interrupt is awaited before there is a part. It keeps the lock: none comes
+	// into being behind its back.
+	var lock sync.Mutex
+	var part *os.File
+	forget := onInterrupt(func() {
+		if lock.Lock(); part != nil {
+			_ = part.Close() // where an open file cannot be removed
+			_ = os.Remove(part.Name())
+		}
+	})
+	defer forget()
+	lock.Lock()
+	made, err := newPart(filepath.Dir(path), first)
+	part = made
+	lock.Unlock()
 	if err != nil {
 		return err
 	}
-	forget := onInterrupt(func() {
-		_ = part.Close() // where an open file cannot be removed
-		_ = os.Remove(part.Name())
-	})
-	defer forget()
 	err = fill(part, content)
 	if err == nil && mode != 0 {
 		err = os.Chmod(part.Name(), mode)

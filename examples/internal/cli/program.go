@@ -72,7 +72,8 @@ type Env struct {
 
 	program string
 	flags   *Flags
-	inputs  []fs.FileInfo // files that the run reads
+	inputs  []fs.FileInfo          // files that the run reads
+	read    map[string]fs.FileInfo // those of the folder, as they were first
 }
 
 // Main runs the program and returns the exit status.

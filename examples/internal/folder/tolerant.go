@@ -58,6 +58,7 @@ func (h *House) open(name string) (*tolerant, error) {
 		f.Close()
 		return nil, err
 	}
+	t.r.AllowShort()
 	t.header(sp)
 	return t, nil
 }
@@ -84,13 +85,10 @@ func (h *House) settle(sp spec) (order dateOrder, err error) {
 		if err == io.EOF || r.Broken() {
 			break
 		}
-		for cells := r.Cells(); len(dates) > 0; {
-			for _, i := range dates {
-				if i < len(cells) {
-					order = order.settle(strings.TrimSpace(cells[i]))
-				}
+		for _, i := range dates {
+			if cells := r.Cells(); i < len(cells) {
+				order = order.settle(strings.TrimSpace(cells[i]))
 			}
-			break
 		}
 	}
 	return order, nil
