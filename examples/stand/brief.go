@@ -63,7 +63,7 @@ func (p page) brief(f *cli.Flags) {
 	}
 	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
 	if n.done > 0 {
-		b.Answer("done", "In the record", cli.Count(n.done, ""), "of this year")
+		b.Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
 	}
 	if n.short > 0 {
 		b.Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
@@ -87,7 +87,7 @@ func (p page) brief(f *cli.Flags) {
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",
 	)
-	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, distances. -print sheet.html: this sheet on paper. -write: adds the holes to holes.csv.")
+	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, distances. -print sheet.html: this sheet on paper.")
 }
 
 // bit shows the size of the bit as drills are sold, if it is one of those.
@@ -112,7 +112,7 @@ func (p page) drillList(b *cli.Brief) {
 		for _, h := range s.holes {
 			do := "drill " + h.letter
 			if h.done {
-				do = "drilled " + h.letter
+				do = "noted " + h.letter
 			}
 			add(s, do, h.At.Degrees(), h.along, h.Height, h.depth)
 		}

@@ -52,6 +52,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
 	f.String(&s.svg, "svg", "", "write that drawing to this file; - prints it instead of the page")
 	f.Page(&s.metric)
+	f.Adds("the holes to drill, to be mended to what was drilled,")
 	f.More()
 	f.Group("Files and figures")
 	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
@@ -207,6 +208,9 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	}
 	p, err := st.sheet(f)
 	if err != nil {
+		return err
+	}
+	if err := p.add(e, f); err != nil {
 		return err
 	}
 	if s.print != "" {

@@ -17,6 +17,7 @@ func TestStand(t *testing.T) {
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("paper", func(t *testing.T) { paper(t, b) })
+	t.Run("added", func(t *testing.T) { added(t, b) })
 	t.Run("sums agree", func(t *testing.T) { sums(t, b) })
 	t.Run("counted by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("distances", func(t *testing.T) { distances(t, b) })
@@ -56,9 +57,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// two each; P6, P12 and P14 have no record.
 		{"-dir|testdata/pasture", "", []string{"Drill 16 holes in 11 of 16 trunks in 2034; leave 5 alone.", "Holes to drill 16 (3 to choose by the scars)",
 			"P4 leave: small", "P6 choose 1", "P7 drill B", "Taps by guidelines 14 to 21 (this is 16)", "1 unjudged trunk healthy"}},
-		{"-dir|testdata/pasture|-metric", "", []string{"P1 drill A 30.5 cm 104 deg"}},                         // 12 in
-		{"-dir|testdata/pasture|-season|2033", "", []string{"P3 drilled A 19 1/4 in 110 deg 42 in 1 1/2 in"}}, // 63 x 110/360 = 19.25
-		{"-dir|testdata/pasture|-bark|0.3 in", "", []string{"Stop on the bit at 1 3/4 in (bark and wood)"}},   // 1.8, down
+		{"-dir|testdata/pasture|-metric", "", []string{"P1 drill A 30.5 cm 104 deg"}},                       // 12 in
+		{"-dir|testdata/pasture|-season|2033", "", []string{"P3 noted A 19 1/4 in 110 deg 42 in 1 1/2 in"}}, // 63 x 110/360 = 19.25
+		{"-dir|testdata/pasture|-bark|0.3 in", "", []string{"Stop on the bit at 1 3/4 in (bark and wood)"}}, // 1.8, down
 		{"-dir|testdata/pasture|-open|40 in", "", []string{"No clear place", "no place for 1"}},
 		{"-tree-file|-", head + "a,12,sugar maple,healthy\n", []string{"Drill none of 1 trunk: leave all alone.", "a leave: small"}},
 		{"-tree-file|-", head + "a,60,sugar maple,healthy\n", []string{"Drill 2 holes in 1 of 1 trunk.", "a choose 2"}},
