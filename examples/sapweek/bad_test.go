@@ -60,7 +60,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-flowing|25h", "-flowing: 1h to 24h"},
 		{"-storage|0 L", "-storage: storage 0 US fl oz (0 mL) is outside"},
 		{"-waiting|200 US gal", "-waiting: sap 200 US gal (757.1 L) is outside 0 to 150 US gal"},
-		{"-today|2034-03-10|-storage|10 US gal", "-waiting: start 35.13 US gal (133 L) is outside 0 to 10 US gal (0 to 37.85 L): more sap stands there than the tanks hold"},
+		{"-today|2034-03-10|-storage|10 US gal", "-waiting: sap that stands there 35.13 US gal (133 L) is outside 0 to 10 US gal (0 to 37.85 L): the tanks hold no more"},
 		{"-sap-temp|20 F", "-sap-temp: sap 20 F (-6.7 C) is outside 32 to 104 F (0 to 40 C)"},
 		{"-sap-temp|200 F", "-sap-temp: sap 200 F (93.3 C) is outside 32 to 104 F (0 to 40 C): the sap that waits in the tanks"},
 		{"-keep|5m", "-keep: an hour or more, or 0"},
