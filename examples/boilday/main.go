@@ -8,6 +8,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -26,7 +27,7 @@ func program() cli.Program {
 		},
 		Reads:   "-sap-file: one gathering a line, with the columns time (15:04), source, volume_us_gal (or volume_l, volume_imp_gal), reading_brix, read_at_f (or read_at_c: the temperature of the cup, or of drop and prism; a compensated refractometer goes without) and, if known, temp_f or temp_c of the sap. Lines that begin with # are remarks.",
 		Caution: "Sap near 212 F and syrup near 219 F scald at once and stick. Never leave a pan over a fire. Local code on fire, smoke and chimneys comes first.",
-		Demo:    sugarhouse.Files(), DemoAlone: true,
+		Demo:    sugarhouse.Files(), DemoAlone: true, Needs: []string{folder.DaysFile, folder.PanFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)

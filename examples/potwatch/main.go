@@ -9,6 +9,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -30,7 +31,7 @@ func program() cli.Program {
 			"-stops: past boils, one a line, with the columns day (2026-03-09), water_boils_f (or water_boils_c: what the same thermometer showed in boiling water that day) or pressure_inhg (or pressure_hpa, pressure_kpa: station pressure at the pan), stop_f (or stop_c: what it showed when the pot came off) and cup_brix: the true strength of the cooled syrup.\n" +
 			"Lines that begin with # are remarks. One of the files may be -, standard input.",
 		Caution: "Syrup near 219 F, and candy up to 260 F, burns through the skin at once and sticks. Never leave a pot over a fire, and never lift or weigh a full one alone.",
-		Demo:    sugarhouse.Files(), DemoAlone: true,
+		Demo:    sugarhouse.Files(), DemoAlone: true, Needs: []string{folder.StopsFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)

@@ -134,8 +134,11 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		return For(seasonFlag, errors.New("there is no record to take it from: give -dir too"))
 	}
 	var err error
-	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
+	if f.house, err = folder.OpenFor(p.Needs, files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if aside := f.house.Aside(); len(aside) > 0 {
+		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), quote(f.dir))
 	}
 	if f.dir != "" {
 		for _, note := range f.house.Unread() {

@@ -59,7 +59,8 @@ type Program struct {
 	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
 	// something left out.
 	DemoAlone bool
-	Apart     bool // it has nothing to do with a sugarhouse and its folder
+	Needs     []string // files of the folder whose mistakes stop it; nil is all of them
+	Apart     bool     // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }

@@ -54,14 +54,11 @@ func (h *House) Append(all ...Rows) (adds []Addition, err error) {
 		adds = append(adds, a)
 	}
 	then := &House{Settings: h.Settings, files: over, path: h.path, season: h.season}
-	var refused []error
-	for _, err := range then.readRecords() {
-		var e *records.Error
-		if !errors.As(err, &e) || slices.ContainsFunc(adds, func(a Addition) bool { return e.File == h.Shown(a.File) }) {
-			refused = append(refused, err)
-		}
+	needs := []string{}
+	for _, a := range adds {
+		needs = append(needs, a.File)
 	}
-	return adds, errors.Join(refused...)
+	return adds, errors.Join(then.readRecords(needs)...)
 }
 
 // append adds to one file.

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"slices"
 	"strings"
 	"time"
@@ -39,6 +40,9 @@ type tolerant struct {
 // open opens a file of the folder. Of one that is not there the error is
 // [fs.ErrNotExist].
 func (h *House) open(name string) (*tolerant, error) {
+	if h.aside[name] {
+		return nil, fs.ErrNotExist
+	}
 	sp, _ := specOf(name)
 	order, err := h.settle(sp)
 	if err != nil {
