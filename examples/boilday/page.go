@@ -15,7 +15,8 @@ type page struct {
 	*cli.Sheet
 }
 
-func (p *plan) sheet() *cli.Sheet {
+// show lays the plan out, and adds it to the folder if that is asked.
+func (p *plan) show(e *cli.Env) error {
 	sheet := &cli.Sheet{Title: "A day at the pan", Metric: p.given.metric}
 	page := page{p, sheet}
 	page.brief()
@@ -50,7 +51,14 @@ func (p *plan) sheet() *cli.Sheet {
 	for _, c := range page.cautions() {
 		care.Item(c)
 	}
-	return sheet
+	rows, err := page.rows()
+	if err == nil {
+		err = sheet.Add(e, rows...)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }
 
 func (p page) sapPart(part *cli.Part) {

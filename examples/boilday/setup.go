@@ -73,6 +73,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Page(&s.metric)
+	f.Adds("the day and what then stands in the pan")
 	f.More()
 	f.Group("Sap, more of it")
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")

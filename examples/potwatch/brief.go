@@ -109,7 +109,9 @@ func (p page) strength() (units.Brix, string) {
 	if p.heat > most {
 		most, by = p.heat, "thermometer"
 	}
-	if len(p.alarms()) > 0 || len(p.all) == 0 {
+	// One that says too far is heard, and else the surest if that says syrup, too.
+	alarmed := len(p.alarms()) > 0
+	if len(p.all) == 0 || alarmed && (most > p.tooFar() || surest < p.given.target) {
 		return most, by
 	}
 	return surest, sure

@@ -60,3 +60,36 @@ func TestNothingInventedIsCounted(t *testing.T) {
 		}
 	}
 }
+
+// A stop is shown, and added only where it is asked for, once it is one: here 59.5 in a
+// cup at 204 F, 66.97 Brix by the page.
+func TestStopIsAdded(t *testing.T) {
+	b := clitest.Build(t)
+	dir := house(t, map[string]string{"sugarhouse.txt": "gallons: US\nscale: Brix\n", "stops.csv": "day,water_boils_f,stop_f,cup_brix\n2034-03-01,209.4,217.1,66.7\n"})
+	stops := func() string {
+		text, err := os.ReadFile(filepath.Join(dir, "stops.csv"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return string(text)
+	}
+	before := stops()
+	stop := []string{"-dir", dir, "-day", "2034-03-11", "-water-boils", "209.9 F", "59.5", "at", "204", "F", "217.6", "F"}
+	if page, _ := b.Brief(t, "", stop...); !strings.Contains(strings.Join(strings.Fields(page), " "), "-write adds 1 line to stops.csv") || stops() != before {
+		t.Errorf("shown:\n%s\n%s", page, stops())
+	}
+	status, out, errs := b.Run(t, "", append([]string{"-write"}, stop...)...)
+	if want := before + "2034-03-11,209.9,217.6,67\n"; status != 0 || stops() != want || !strings.Contains(out, "Added 1 line to") {
+		t.Errorf("%d %s%s\n%s", status, out, errs, stops())
+	}
+	for _, c := range []struct{ args, want string }{
+		{"58 at 204 F 217.0 F|-water-boils|209.9 F", "there is nothing to add"}, // not yet syrup
+		{"59.5 at 204 F|-water-boils|209.9 F", "there is nothing to add"},       // no thermometer
+		{"59.5 at 204 F 217.6 F|-elevation|1150 ft", "there is nothing to add"}, // nobody measured the air
+		{"59.5 at 204 F 217.6 F|-water-boils|209.9 F|-day|soon", "-day: write a date as 2034-03-11"},
+	} {
+		if status, _, errs := b.Run(t, "", append([]string{"-dir", dir, "-write"}, strings.Split(c.args, "|")...)...); status != 2 || !strings.Contains(errs, c.want) {
+			t.Errorf("%s: %d %s", c.args, status, errs)
+		}
+	}
+}

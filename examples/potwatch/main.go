@@ -41,7 +41,7 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				return p.sheet().Show(e)
+				return p.show(e)
 			}
 		},
 	}

@@ -19,7 +19,8 @@ type page struct {
 	*cli.Sheet
 }
 
-func (p *evening) sheet() *cli.Sheet {
+// show lays the evening out, and adds the stop to the folder if that is asked.
+func (p *evening) show(e *cli.Env) error {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
 	page.brief()
@@ -68,7 +69,14 @@ func (p *evening) sheet() *cli.Sheet {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	return sheet
+	stop, err := page.stopRow()
+	if err == nil {
+		err = sheet.Add(e, stop)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }
 
 func (p page) stopPart(part *cli.Part) {
