@@ -8,6 +8,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -28,7 +29,7 @@ func program() cli.Program {
 			"\nseasons.csv: one season of your own a line, with the columns year, taps and syrup_us_gal (or syrup_l, syrup_imp_gal). " +
 			"\nColumns with other names are yours. Lines that begin with # are remarks. A file that a flag names may be -, standard input.",
 		Caution: "A forecast is no promise: look at the sky, the pails and the sap. Drill no tree that is small, slow or sick, look up for dead limbs first, and ask the owner of the land. Never leave a pan over a fire. Local rules come first.",
-		Demo:    sugarhouse.Files(),
+		Demo:    sugarhouse.Files(), Needs: []string{folder.WeatherFile, folder.DaysFile, folder.SeasonsFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)

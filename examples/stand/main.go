@@ -8,6 +8,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -28,7 +29,7 @@ func program() cli.Program {
 			"\nholes.csv: one old hole a line, with the columns tree (as in the other file; P9/2 for a stem of a fork), year, bearing_deg or along_in (along_cm), height_in (height_cm) above the ground and, if known, bit_in (bit_mm) and depth_in (depth_cm); empty they are taken as -bit and -depth. Bearing and distance go clockwise, seen from above, from a mark of your own on the trunk; a distance along the girth is what a tape shows now. " +
 			"\nColumns with other names are yours. Lines that begin with # are remarks. A plan holds at most 50,000 trunks and 200,000 old holes: plan a larger stand in parts.",
 		Caution: "Over-tapping does its harm slowly: small, slow and sick trees are left alone. Be sure of the species before you drill. Look up for dead limbs first. Ask the owner of the land; the local law comes first.",
-		Demo:    sugarhouse.Files(),
+		Demo:    sugarhouse.Files(), Needs: []string{folder.TreesFile, folder.HolesFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
