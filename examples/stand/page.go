@@ -22,6 +22,10 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 		title += " for " + strconv.Itoa(st.year)
 	}
 	p := page{st, &cli.Sheet{Title: title, Metric: st.given.metric}}
+	p.brief(f)
+	if !f.Given("full") && !f.JSON() {
+		return p, nil // of a large stand the rest is large
+	}
 	if err := p.standPart(p.Part("stand", "Stand")); err != nil {
 		return p, err
 	}
@@ -35,7 +39,6 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	p.brief(f)
 	return p, nil
 }
 
