@@ -214,7 +214,7 @@ func (p page) tapOrPull() (value string, notes []string) {
 	on := p.call.On
 	switch p.call.Verdict {
 	case season.TapNow:
-		return "tap by " + p.In(cli.Date(on)), []string{p.call.Why}
+		return "tap by " + p.In(cli.Date(on)), []string{"if you have not", p.call.Why}
 	case season.TapWait:
 		return "wait to tap until " + p.In(cli.Date(on)), []string{p.call.Why}
 	}

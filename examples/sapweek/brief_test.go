@@ -36,7 +36,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{inv + "-storage|300 US gal|-sap-temp|55 F", "", "Light the fire by this evening", ""},
 		{inv + "-storage|300 US gal|-waiting|20 US gal|-waiting-age|24h", "", "Light the fire by this evening", ""},
 		{inv, "", "Light the fire by this evening", ""}, // else two days of 120 overflow the tanks of 120
-		{inv, "", "Tap or pull tap by Wed Mar 12 (for the run of March 12)", ""},
+		{inv, "", "Tap or pull tap by Wed Mar 12 (if you have not; for the run of March 12)", ""},
 		{inv + "-waiting|20 US gal", "", "Sap waiting now 20 US gal", ""},
 		// What stays frozen or is in bloom.
 		{at + "2030-01-08", table(31, -20, 10), "Tomorrow, Wed Jan 9, stays frozen", "at most"},
