@@ -1,17 +1,15 @@
 package main
 
 import (
-	"context"
 	"encoding/csv"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
-	"time"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/cli/clitest/browser"
 )
 
 // hostile are labels that would do something if a page did not keep them inert.
@@ -61,51 +59,19 @@ func paper(t *testing.T, b clitest.Binary) {
 	}
 }
 
-// browse runs chromium on a page. The browser and the reader of PDF come from
-// Debian, as those of the wall card; without them the test is skipped, unless
-// SAPRECKONER_BROWSER is "required".
-func browse(t *testing.T, page string, args ...string) string {
-	t.Helper()
-	for _, name := range []string{"chromium", "pdfinfo", "pdftotext"} {
-		if _, err := exec.LookPath(name); err != nil {
-			if os.Getenv("SAPRECKONER_BROWSER") == "required" {
-				t.Fatal(err)
-			}
-			t.Skip(err)
-		}
-	}
-	file := filepath.Join(t.TempDir(), "sheet.html")
-	if err := os.WriteFile(file, []byte(page), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	return output(t, "chromium", append([]string{"--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-		"--disable-background-networking", "--disable-component-update", "--disable-sync", "--user-data-dir=" + t.TempDir(), "--no-pdf-header-footer"}, append(args, "file://"+file)...)...)
-}
-
-func output(t *testing.T, name string, args ...string) string {
-	t.Helper()
-	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
-	defer cancel()
-	out, err := exec.CommandContext(ctx, name, args...).Output()
-	if err != nil {
-		t.Fatalf("%s: %v", name, err)
-	}
-	return string(out)
-}
-
 // In a browser labels are words, whatever they hold, and the whole stand comes on
 // one print: the pasture on one sheet, every trunk of the larger stand with all its
 // holes.
 func TestPrintInBrowser(t *testing.T) {
+	browser.Need(t)
 	b := clitest.Build(t)
 	_, odd, _ := b.Run(t, hostileTrees(t), "-tree-file", "-", "-print", "-")
-	if title := regexp.MustCompile(`<title>.*?</title>`).FindString(browse(t, odd, "--dump-dom")); title != "<title>Tap plan</title>" {
+	if title := regexp.MustCompile(`<title>.*?</title>`).FindString(browser.Open(t, odd, "--dump-dom")); title != "<title>Tap plan</title>" {
 		t.Errorf("a label ran: %s", title)
 	}
 	printed := func(page string) (text, info string) {
-		pdf := filepath.Join(t.TempDir(), "sheet.pdf")
-		browse(t, page, "--print-to-pdf="+pdf)
-		return output(t, "pdftotext", "-layout", pdf, "-"), output(t, "pdfinfo", pdf)
+		pdf := browser.Print(t, page)
+		return browser.Output(t, "pdftotext", "-layout", pdf, "-"), browser.Output(t, "pdfinfo", pdf)
 	}
 	text, _ := printed(odd)
 	for _, label := range hostile {
