@@ -13,6 +13,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-past|testdata/none.csv", "-past: testdata/none.csv: no such file"},
 		{"-dir|testdata/bare", "-weather: no weather: list the lows and highs of the days"},
 		{"-dir|testdata/grove|-season|2031", "-season: this is "},
+		{"-today|2033-03-10", "-season: the record is read as of 2034: give -season 2033 too"},
 		{"-weather|-|-history|-", "-history: -weather reads standard input already: name a file"},
 		{"-history|-|-past|-", "-past: -history reads standard input already"},
 		{"-today|12 March", "-today: write a date as 2031-03-12"},

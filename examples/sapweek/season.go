@@ -107,6 +107,9 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	if err != nil {
 		return cli.For("today", err)
 	}
+	if h := p.house(); len(h.Days) > 0 && p.today.Year() != h.Season() && f.Source("weather").Kind != cli.Told {
+		return cli.For("season", fmt.Errorf("the record is read as of %d: give -season %d too", h.Season(), p.today.Year()))
+	}
 	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
 	if p.rule, err = s.rule(f); err != nil {
 		return err
