@@ -37,7 +37,7 @@ func FuzzStand(f *testing.F) {
 		}
 		run := func(args ...string) (int, string) {
 			var out, errs bytes.Buffer
-			status := program().Main(append([]string{"-tree-file", "-", "-hole-file", path}, args...), strings.NewReader(trees), &out, &errs)
+			status := program().Main(append([]string{"-dir", "testdata/bare", "-tree-file", "-", "-hole-file", path}, args...), strings.NewReader(trees), &out, &errs)
 			bad := status == cli.BadInput
 			if bad != (out.Len() == 0) || bad != (errs.Len() > 0) || status == cli.Failed {
 				t.Fatalf("status %d, %q, %d bytes", status, errs.String(), out.Len())
