@@ -87,6 +87,7 @@ func (p page) sapPart(part *cli.Part) {
 	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
 	p.doubtRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
+	p.sweetRow(part)
 }
 
 func (p page) syrupPart(part *cli.Part) {

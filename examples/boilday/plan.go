@@ -25,7 +25,9 @@ type plan struct {
 	flags      *cli.Flags
 	gatherings []gathering
 	comes      time.Duration // from lighting the fire to the last gathering
-	sap        sugar.Lot
+	gathered   sugar.Lot
+	sap        sugar.Lot // that is boiled: concentrate, or what was gathered, and the sweet in a pan of one
+	sweet      sweet
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -115,8 +117,19 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap, err = sugar.Blend(lots...); err != nil {
 		return nil, err
 	}
+	p.gathered = p.sap
 	if err := p.concentrate(s, f); err != nil {
 		return nil, err
+	}
+	if p.recorded() {
+		if p.sweet, err = s.standing(f); err != nil {
+			return nil, err
+		}
+	}
+	if len(s.compartments) == 0 { // it is no sap of the tank, but all goes one way
+		if p.sap, err = sugar.Blend(p.sap, p.sweet.Lot); err != nil {
+			return nil, err
+		}
 	}
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})

@@ -22,6 +22,7 @@ type setup struct {
 	sapStem units.Temperature
 	sapTemp units.Temperature
 	sapFile string
+	noTemp  bool // sap of the record goes by readAt
 	day     string
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
@@ -218,6 +219,9 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
+		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+			continue
+		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
 		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
 			names = append(names, n.flag)

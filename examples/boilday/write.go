@@ -17,13 +17,12 @@ func (p page) rows() ([]folder.Rows, error) {
 		return nil, err
 	}
 	f := p.flags
-	fromRecord := len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero()
-	if day.IsZero() || !fromRecord && p.given.day == "" {
+	if day.IsZero() || !p.recorded() && p.given.day == "" {
 		day = time.Now()
 	}
 	date := folder.Cell{Column: "date", Text: day.Format(time.DateOnly)}
 	row := folder.Row{date}
-	if !fromRecord && p.given.sapFile == "" && f.Given("sap") && f.Given("reading") {
+	if !p.recorded() && p.given.sapFile == "" && f.Given("sap") && f.Given("reading") {
 		row = append(row, folder.Cell{Column: "sap", Text: p.given.sap.Text(units.USGallon, 2)}, folder.Cell{Column: "sugar", Text: p.given.reading.Text(2)})
 		if f.Given("read-at") {
 			row = append(row, folder.Cell{Column: "read_at", Text: p.given.readAt.Text(units.ScaleFahrenheit, 1)})

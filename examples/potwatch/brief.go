@@ -43,6 +43,9 @@ func (p page) brief() {
 	}
 	p.source(b)
 	p.briefCautions(b, alarmed)
+	if p.aside != "" {
+		b.Further = append(b.Further, "stops.csv is left aside for a mistake.")
+	}
 	b.Further = append(b.Further, "-full tells why, and what more you may give.")
 }
 
@@ -71,6 +74,8 @@ func (p page) verdict(alarmed bool) string {
 		return fmt.Sprintf("It is syrup, %s by the %s: take it off the fire now.", now.Text(1), by)
 	case p.leap() != "":
 		return "Read again at once: the last reading by itself says syrup. If it is true, take the pot off the fire."
+	case now > 0 && p.runsAway():
+		return fmt.Sprintf("No more wood: %s by the %s, and its coals alone take it past syrup. Take it off when it is syrup, or pour in sap.", now.Text(1), by)
 	case now > 0 && p.still():
 		return fmt.Sprintf("Not yet: %s by the %s, and it does not climb. It wants more fire.", now.Text(1), by)
 	case now > 0:
@@ -145,6 +150,12 @@ func (p page) coals() (f fire, ok bool) {
 	return f, false
 }
 
+// runsAway tells that the coals alone take it past syrup.
+func (p page) runsAway() bool {
+	f, ok := p.coals()
+	return ok && !f.past && f.last == 0 && (f.burns || f.coasts > p.given.target)
+}
+
 // woodAnswer tells when the last wood goes on.
 func (p page) woodAnswer(b *cli.Brief) {
 	f, ok := p.coals()
@@ -168,6 +179,7 @@ func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
 		b.House = "The pot of an invented sugarhouse."
+		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	for _, i := range p.all {
 		b.Told(i.name)

@@ -27,6 +27,9 @@ func (f *Flags) Adds(what string) {
 	f.Bool(&f.write, writeFlag, "adds "+what+" to your folder; -full shows the lines first. The file as it was before the first lines of a day is kept under its name with "+Before+" behind")
 }
 
+// Writes reports whether -write is given.
+func (f *Flags) Writes() bool { return f.write }
+
 // Add shows the lines that rows of the program make at the ends of files of the
 // folder, and how to add them: a sentence on the brief and a part of the full page.
 // With -write it adds them. Without a folder of the user's own it does nothing.
@@ -89,7 +92,7 @@ func addedWords(adds []folder.Addition, written bool) string {
 	words := "-write adds " + strings.Join(to, " and ") + "; -full shows them."
 	switch {
 	case len(to) == 0:
-		return "The folder has all these lines already."
+		return "The folder has these lines already: a note tells a second one apart."
 	case written:
 		words = "Added " + strings.Join(to, " and ") + "."
 	}
@@ -145,18 +148,22 @@ func (e *Env) extend(path string, a folder.Addition) error {
 			return fmt.Errorf("its copy: %w", err)
 		}
 	}
-	err = replace(to, mode, func(w io.Writer) error {
-		if _, err := w.Write(a.New); err != nil {
-			return err
-		}
-		// As late as can be: somebody may have saved it meanwhile.
+	// As late as can be: somebody may save it meanwhile.
+	return reason(replace(to, mode, writing(a.New), func() error {
 		now, err := os.ReadFile(to)
 		if a.Old == nil && errors.Is(err, fs.ErrNotExist) || a.Old != nil && err == nil && bytes.Equal(now, a.Old) {
 			return nil
 		}
 		return errChanged
-	})
-	return reason(err)
+	}))
+}
+
+// writing is a content that is there.
+func writing(content []byte) func(io.Writer) error {
+	return func(w io.Writer) error {
+		_, err := w.Write(content)
+		return err
+	}
 }
 
 // reason is why a file could not be written.
@@ -190,10 +197,7 @@ func keep(path string, mode fs.FileMode, old []byte) error {
 	if err == nil && !info.ModTime().Before(midnight(time.Now())) {
 		return nil
 	}
-	return reason(replace(to, mode, func(w io.Writer) error {
-		_, err := w.Write(old)
-		return err
-	}))
+	return reason(replace(to, mode, writing(old), nil))
 }
 
 // midnight is when the day began.

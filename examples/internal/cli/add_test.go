@@ -77,7 +77,7 @@ func TestAdd(t *testing.T) {
 		t.Errorf("mode %v, %v", info.Mode(), err)
 	}
 	status, out, _ = runIn(dir, gatherer(marchTenth, nil), "-write")
-	if status != OK || !strings.Contains(out, "The folder has all these lines already.") {
+	if status != OK || !strings.Contains(out, "The folder has these lines already") {
 		t.Errorf("%d\n%s", status, out)
 	}
 	holds(t, path, daysAfter)

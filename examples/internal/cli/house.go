@@ -27,6 +27,7 @@ type furnishing struct {
 	season    int
 	overrules []string // settings
 	write     bool     // see [Flags.Adds]
+	needs     []string // see [Flags.Needs]
 
 	house   *folder.House
 	sources map[string]Source
@@ -100,6 +101,9 @@ func (f *Flags) Invented(names ...string) string {
 	return f.house.Settings.Name + " is invented."
 }
 
+// Needs is [Program.Needs] of one thing that the program does: see [Flags.Commands].
+func (f *Flags) Needs(files ...string) { f.needs = files }
+
 // Overrules returns what -set said, a setting each.
 func (f *Flags) Overrules() []string { return f.overrules }
 
@@ -133,8 +137,12 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	if files == nil && f.season != 0 {
 		return For(seasonFlag, errors.New("there is no record to take it from: give -dir too"))
 	}
+	needs := p.Needs
+	if f.needs != nil {
+		needs = f.needs
+	}
 	var err error
-	if f.house, err = folder.OpenFor(p.Needs, files, shown, f.season, f.overrules...); err != nil {
+	if f.house, err = folder.OpenFor(needs, files, shown, f.season, f.overrules...); err != nil {
 		return err
 	}
 	if aside := f.house.Aside(); len(aside) > 0 {

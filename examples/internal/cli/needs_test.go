@@ -38,3 +38,19 @@ func TestNeeds(t *testing.T) {
 		t.Errorf("%d, %s", status, errs)
 	}
 }
+
+// A file whose name is nearly right is named by whatever program runs, on a page and
+// beside mistakes, which may come of it.
+func TestUnreadIsNamed(t *testing.T) {
+	dir, path := newFolder(t, daysBefore)
+	put(t, filepath.Join(dir, "batch.csv"), "batch,date,volume_l\n34-1,2034-03-10,3\n", 0o644)
+	note := "gatherer: " + filepath.Join(dir, "batch.csv") + " is not read: name it batches.csv\n"
+	if status, _, errs := runIn(dir, gatherer(marchTenth, nil)); status != OK || errs != note {
+		t.Errorf("%d, %s", status, errs)
+	}
+	put(t, filepath.Join(dir, folder.BottledFile), "date,batch,size,count\n2034-03-11,34-1,1 L,3\n", 0o644)
+	if status, out, errs := runIn(dir, gatherer(marchTenth, nil)); status != BadInput || out != "" || strings.Count(errs, "\n") != 2 || !strings.Contains(errs, `no batch "34-1"`) || !strings.HasSuffix(errs, note) {
+		t.Errorf("%d, %s", status, errs)
+	}
+	holds(t, path, daysBefore)
+}

@@ -15,8 +15,9 @@ import (
 
 // replace writes the content into a part beside the file, which takes the
 // file's name in the end: the file is whole or as it was. The mode is that of
-// the old file; a new one, of mode 0, gets what the system gives.
-func replace(path string, mode fs.FileMode, content func(io.Writer) error) error {
+// the old file; a new one, of mode 0, gets what the system gives. Still, unless nil,
+// is asked last of all: an error leaves the file as it was.
+func replace(path string, mode fs.FileMode, content func(io.Writer) error, still func() error) error {
 	first := mode
 	if mode == 0 {
 		first = 0o666 // less the umask
@@ -44,6 +45,9 @@ func replace(path string, mode fs.FileMode, content func(io.Writer) error) error
 	err = fill(part, content)
 	if err == nil && mode != 0 {
 		err = os.Chmod(part.Name(), mode)
+	}
+	if err == nil && still != nil {
+		err = still()
 	}
 	if err == nil {
 		err = os.Rename(part.Name(), path)

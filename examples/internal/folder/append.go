@@ -43,6 +43,9 @@ type Addition struct {
 func (h *House) Append(all ...Rows) (adds []Addition, err error) {
 	over := &overlay{h.files, map[string][]byte{}}
 	for _, rows := range all {
+		if len(rows.Rows) == 0 {
+			continue
+		}
 		if _, twice := over.files[rows.File]; twice {
 			return nil, fmt.Errorf("%s: named twice: give all its rows at once", rows.File)
 		}
@@ -87,12 +90,16 @@ func (h *House) append(rows Rows) (a Addition, err error) {
 		return fail(err)
 	}
 	if t.header == nil {
-		t.header = strings.Split(h.Settings.Header(rows.File), ",")
+		t.header = h.headerFor(sp, rows.Rows)
 		a.Lines = append(a.Lines, t.line(t.header))
 	}
 	w, err := h.writer(sp, t, order)
 	if err != nil {
 		return fail(err)
+	}
+	there := map[string]bool{} // a record may be long, and a stand have many holes to add
+	for _, old := range t.rows {
+		there[strings.Join(old, "\x00")] = true
 	}
 	var added [][]string
 	for _, row := range rows.Rows {
@@ -100,7 +107,7 @@ func (h *House) append(rows Rows) (a Addition, err error) {
 		if err != nil {
 			return fail(err)
 		}
-		if slices.ContainsFunc(t.rows, func(old []string) bool { return slices.Equal(old, cells) }) {
+		if there[strings.Join(cells, "\x00")] {
 			a.There++
 			continue
 		}
@@ -215,7 +222,7 @@ func (w *lineWriter) row(row Row) ([]string, error) {
 		}
 		i := slices.IndexFunc(w.cols, func(col written) bool { return col.base == c.Column })
 		if i < 0 {
-			return nil, &records.Error{File: w.file, Line: w.headed, Err: fmt.Errorf("no column for %s (%s): write %s at the end of this line", c.Column, clip.Text(c.Text), w.suggest(c.Column))}
+			return nil, &records.Error{File: w.file, Line: w.headed, Err: fmt.Errorf("no column for %s (%s): write %s at the end of this line", c.Column, clip.Text(c.Text), w.s.suggest(w.sp, c.Column))}
 		}
 		text, err := w.cols[i].put(w, c.Text, on)
 		if err != nil {
@@ -229,12 +236,29 @@ func (w *lineWriter) row(row Row) ([]string, error) {
 	return cells, nil
 }
 
-// suggest is the column of the usual header for a name.
-func (w *lineWriter) suggest(name string) string {
-	for _, c := range strings.Split(w.s.Header(w.sp.name), ",") {
+// headerFor is the usual header of a file, and behind it what else the rows tell.
+func (h *House) headerFor(sp spec, rows []Row) []string {
+	header := strings.Split(h.Settings.Header(sp.name), ",")
+	for _, row := range rows {
+		for _, c := range row {
+			if name := h.Settings.suggest(sp, c.Column); c.Text != "" && !slices.Contains(header, name) {
+				header = append(header, name)
+			}
+		}
+	}
+	return header
+}
+
+// suggest is how a column is named in a header: as in the usual one, or else with the
+// first of its units.
+func (s *Settings) suggest(sp spec, name string) string {
+	for _, c := range strings.Split(s.Header(sp.name), ",") {
 		if c == name || strings.HasPrefix(c, name+"_") {
 			return c
 		}
+	}
+	if k := sp.columns[name]; k != nil && len(k.units) > 0 {
+		return name + "_" + k.units[0].suffix
 	}
 	return name
 }

@@ -61,6 +61,18 @@ func TestAppendAsWritten(t *testing.T) {
 	}
 }
 
+// What the usual header lacks stands at its end in a new file, and is named where
+// the file is there.
+func TestAppendMoreColumns(t *testing.T) {
+	row := Row{{"day", "2034-03-10"}, {"pressure", "29.4 inHg"}, {"stop", "218 F"}, {"cup", "66.9 Brix"}}
+	if got, err := adding(t, forAdding, StopsFile, "", row); err != nil || got != "day,water_boils_f,stop_f,cup_brix,pressure_inhg\n2034-03-10,,218,66.9,29.4\n" {
+		t.Errorf("%v\n%s", err, got)
+	}
+	if _, err := adding(t, forAdding, StopsFile, "day,water_boils_f,stop_f,cup_brix\n", row); err == nil || !strings.Contains(err.Error(), "no column for pressure (29.4 inHg): write pressure_inhg at the end of this line") {
+		t.Error(err)
+	}
+}
+
 // What cannot be added leaves nothing half: it is refused with the way out.
 func TestAppendRefuses(t *testing.T) {
 	const days = "date,sap_gal,sugar_brix\n2034-03-09,1,2\n"

@@ -50,7 +50,11 @@ func OpenFor(needs []string, files fs.FS, name string, season int, set ...string
 	}
 	mistakes = append(mistakes, h.readRecords(needs)...)
 	if len(mistakes) > 0 {
-		return nil, errors.Join(mistakes[:min(len(mistakes), mostMistakes)]...)
+		mistakes = mistakes[:min(len(mistakes), mostMistakes)]
+		for _, note := range h.Unread() { // which may be why something is missing
+			mistakes = append(mistakes, errors.New(note))
+		}
+		return nil, errors.Join(mistakes...)
 	}
 	return h, nil
 }

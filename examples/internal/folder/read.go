@@ -13,7 +13,7 @@ import (
 	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/base/clip"
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -268,7 +268,7 @@ func unknown(name string) error {
 	for i := range table {
 		names = append(names, table[i].name)
 	}
-	if near := words.Nearest(name, names); near != "" {
+	if near, ok := enum.Nearest(name, slices.Values(names)); ok {
 		return fmt.Errorf("no setting is called so: is it %q?", near)
 	}
 	return errors.New("no setting is called so; a new folder, or -h of the program folder, lists them all")

@@ -95,11 +95,19 @@ func (h *House) check(name string) []error {
 		return told(err)
 	}
 	defer t.Close()
+	if t.r == nil {
+		return h.empty(name)
+	}
 	if _, err := io.Copy(io.Discard, t); err != nil {
 		return []error{err}
 	}
 	h.seen(name, t)
 	return t.mistakes(nil)
+}
+
+// empty tells of a file that has no header.
+func (h *House) empty(name string) []error {
+	return []error{&records.Error{File: h.Shown(name), Err: errors.New("the file is empty: its first line is " + h.Settings.Header(name))}}
 }
 
 // told is an error that is not about a file that is not there.
@@ -128,9 +136,8 @@ func (h *House) rows(name string, cols []records.Col, row func(*records.Reader) 
 		return told(err)
 	}
 	defer t.Close()
-	sp, _ := specOf(name)
-	if t.r == nil || t.done {
-		return []error{&records.Error{File: t.file, Err: errors.New("the file is empty: its first line is " + sp.header)}}
+	if t.r == nil {
+		return h.empty(name)
 	}
 	r, err := records.New(t.file, t, cols...)
 	if err != nil {

@@ -3,14 +3,15 @@ package folder
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -108,7 +109,7 @@ func choice(v string, known ...string) (int, error) {
 			return i, nil
 		}
 	}
-	if near := words.Nearest(strings.ToLower(v), known); near != "" {
+	if near, ok := enum.Nearest(v, slices.Values(known)); ok {
 		return 0, fmt.Errorf("%q is not known: is it %q?", clip.Text(v), near)
 	}
 	return 0, fmt.Errorf("%q is not known: use one of %s", clip.Text(v), strings.Join(known, ", "))

@@ -224,8 +224,11 @@ func (w *lineWriter) pointed(number string) string {
 }
 
 // fiveDigits writes a number to the five digits that no instrument of a sugarhouse
-// goes beyond.
+// goes beyond, and to all digits before the point.
 func fiveDigits(x float64) string {
+	if math.Abs(x) >= 1e5 {
+		return strconv.FormatFloat(x, 'f', 0, 64)
+	}
 	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 5, 64), 64)
 	if err != nil {
 		r = x
