@@ -179,6 +179,12 @@ func (m Measure) of(v units.Volume, parts int, to Side) view {
 	return view{known(x, mixed(n*float64(parts), parts)+" "+name), "measure", number(n)}
 }
 
+// WholeDegree shows a temperature in whole degrees, or in steps of several of them: what
+// an oven or a kitchen thermometer is set to.
+func WholeDegree(t units.Temperature, step float64, to Side) Value {
+	return Value{to.step(t.Fahrenheit(), step, 0, "F", "f"), to.step(t.Celsius(), step, 0, "C", "c")}
+}
+
 // TenthDegree shows a temperature as the finest thermometers of the trade are read.
 func TenthDegree(t units.Temperature, to Side) Value {
 	in := func(x float64, symbol, suffix string) view {

@@ -45,6 +45,8 @@ func TestSides(t *testing.T) {
 		{Measure{"barrow", units.Cord / 25}.Carried(0.47*units.Cord, Up), "12 barrows", "12 barrows"}, // 11.75
 		{Measure{"barrow", units.Cord / 25}.Carried(units.Cord/25, Up), "1 barrow", "1 barrow"},
 		{TenthDegree(units.Fahrenheit(217.38), Down), "217.3 F", "102.9 C"}, // 102.989
+		{WholeDegree(units.Fahrenheit(113.3), 5, Up), "115 F", "50 C"},      // 45.2 C
+		{WholeDegree(units.Fahrenheit(187.9), 1, Down), "187 F", "86 C"},    // 86.61 C
 		{TenthBrix(59.01, Up), "59.1 Brix", "59.1 Brix"},
 		{TenthBrix(59.1, Up), "59.1 Brix", "59.1 Brix"},
 		{Minutes(8*time.Minute+50*time.Second, Down), "8 min", "8 min"},
