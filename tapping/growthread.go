@@ -82,17 +82,17 @@ func (g GrowthRead) DoubtShare() units.Share {
 func GrowthFromGirths(first, second units.Length, years int, tape units.Length) (GrowthRead, error) {
 	const fn = "tapping.GrowthFromGirths"
 	none := GrowthRead{nan[units.Length](), nan[units.Length]()}
-	if err := checkLength(fn, "first", first, units.Inch, maxGirth, girthHint); err != nil {
+	if err := lengthAs(fn, "first", "first girth", first, units.Inch, maxGirth, girthHint); err != nil {
 		return none, err
 	}
 	if err := limit.Count(fn, "years", years, 1, 200, "years between the two measurements"); err != nil {
 		return none, err
 	}
 	round := 2 * math.Pi * units.Length(years)
-	if err := checkLength(fn, "second", second, first, min(maxGirth, first+round*maxGrowth), "no trunk shrinks: measure again at the same height"); err != nil {
+	if err := lengthAs(fn, "second", "second girth", second, first, min(maxGirth, first+round*maxGrowth), "no trunk shrinks: measure again at the same height"); err != nil {
 		return none, err
 	}
-	if err := checkLength(fn, "tape", tape, 0, 2*units.Inch, "a quarter inch is usual"); err != nil {
+	if err := lengthAs(fn, "tape", "error of the tape", tape, 0, 2*units.Inch, "a quarter inch is usual"); err != nil {
 		return none, err
 	}
 	return GrowthRead{(second - first) / round, math.Sqrt2 * tape / round}, nil

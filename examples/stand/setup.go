@@ -35,6 +35,9 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
+	years int
+	ahead string // a trunk, year by year
+
 	trunk, svg string // one trunk drawn
 	print      string // the drill sheet of all
 	metric     bool
@@ -62,6 +65,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Trunks")
 	f.Choice(&s.slow, "slow", restSlow, []string{restSlow, tapSlow}, "what slow trunks get: rest, as the University of Vermont advises, or tap: one shallow tap at most, as Cornell does")
 	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
+	f.Count(&s.years, "years", 20, 1, 100, "seasons to look ahead on the page of -full")
+	f.String(&s.ahead, "ahead", "", "tell with -full where the holes of this trunk go in each of these seasons")
 	f.Group("Hole")
 	f.Quantity(&s.bit, "bit", "5/16 in", "diameter of the bit")
 	f.Quantity(&s.depth, "depth", "1.5 in", "depth into the wood, without bark; slow trunks get 1 in at most")
@@ -117,6 +122,9 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	}
 	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
+	}
+	if s.ahead == "" && f.Given("ahead") {
+		return cli.For("ahead", errors.New("name a tree of the list"))
 	}
 	switch {
 	case s.print == "" && f.Given("print"):
