@@ -1,0 +1,6 @@
+package ask
+
+// screens is the table of questions.
+var screens = []Screen{
+	syrupScreen,
+}

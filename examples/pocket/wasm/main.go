@@ -1,0 +1,21 @@
+//go:build js && wasm
+
+// Wasm is package ask behind one JavaScript function, which takes and gives
+// plain objects.
+package main
+
+import (
+	"syscall/js"
+
+	"example.org/sapreckoner/examples/pocket/internal/ask"
+)
+
+func main() {
+	js.Global().Set("reckon", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		var q ask.Request
+		fromJS(args[0], &q)
+		return toJS(q.Answer())
+	}))
+	js.Global().Call("reckonerReady")
+	select {} // the function lives as long as the page
+}
