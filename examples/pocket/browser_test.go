@@ -222,6 +222,9 @@ type fields map[string]string
 // ask fills fields and reads a question's answer.
 func (p *phone) ask(question string, typed fields) shown {
 	p.t.Helper()
+	if typed == nil {
+		typed = fields{}
+	}
 	return eval[shown](p, fmt.Sprintf("%s; tFill(%s); tRead(%q)", helpers, js(typed), question))
 }
 

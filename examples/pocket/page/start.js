@@ -6,6 +6,7 @@ function route() {
   $("home").hidden = !key;
   $("ring").hidden = true;
   if (screen) drawScreen(screen);
+  else if (key === "house") drawHouse();
   else drawHome();
   scrollTo(0, 0);
 }
@@ -13,7 +14,8 @@ function route() {
 function drawHome() {
   open = null;
   $("title").textContent = house.title || "Pocket page";
-  $("main").replaceChildren(make("ul", { class: "tiles" }, ...table.screens.map((s) => make("li", {}, make("a", { class: "tile", href: "#" + s.key }, make("b", {}, s.title), make("span", {}, s.lead))))));
+  const tiles = [...table.screens, { key: "house", title: "My sugarhouse", lead: "Elevation, pan, tanks and instruments, once for all screens." }];
+  $("main").replaceChildren(make("ul", { class: "tiles" }, ...tiles.map((s) => make("li", {}, make("a", { class: "tile", href: "#" + s.key }, make("b", {}, s.title), make("span", {}, s.lead))))));
 }
 
 function reckonerReady() {

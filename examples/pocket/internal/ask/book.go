@@ -1,11 +1,273 @@
 package ask
 
-import "time"
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"time"
 
-type Entry struct{}
-type Scar struct{}
-type Finger struct{}
-type Trunk struct{}
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
 
-func daysFile(*Request, *house) (string, error)         { return "", nil }
-func readingsFile(*Request, time.Time) (string, error) { return "", nil }
+// An Entry is a line that was written down, as it was typed, with the phone's
+// clock in milliseconds since 1970 and its local day and time.
+type Entry struct {
+	At    int64  `json:"at"`
+	Day   string `json:"day"`
+	Time  string `json:"time"`
+	Sap   string `json:"sap"`
+	Reads string `json:"reads"`
+	Cold  string `json:"cold"`
+	Syrup string `json:"syrup"`
+	Wood  string `json:"wood"`
+	Note  string `json:"note"`
+}
+
+var bookScreen = Screen{
+	Key: "book", Title: "Write it down", Lead: "Sap, sugar, syrup and wood as they come, with the time.",
+	Questions: []Question{
+		{Key: "line", Title: "A line", Extra: "book", Inputs: []Input{
+			{Key: "sap", Label: "Sap gathered", Range: volumes(0.1*units.USGallon, mostSap)},
+			{Key: "reads", Label: "The sap hydrometer reads", Range: strengths(0, 40)},
+			{Key: "cold", Label: "Heat of the sap as it was read", Range: temperatures(units.Celsius(0), units.Celsius(40))},
+			{Key: "syrup", Label: "Syrup made", Range: volumes(units.USFluidOunce, 1e4*units.USGallon)},
+			{Key: "wood", Label: "Wood burned", Help: "loads of the measure that my sugarhouse names, or cords", Range: woods()},
+			{Key: "note", Label: "Note", Range: words()},
+			setting("sap hydrometer", "graduated", "38 F"),
+			setting("target", "target", "66.9 Brix"),
+			setting("taps", "taps", ""),
+		}, answer: bookLine},
+		{Key: "season", Title: "The season so far", answer: bookSeason},
+	},
+}
+
+// A wood is loads of the own measure, or a volume.
+type wood struct {
+	loads  float64
+	volume units.Volume
+}
+
+func parseWood(text string) (w wood, err error) {
+	number, own := strings.CutSuffix(strings.TrimSpace(text), "load")
+	if !own {
+		w.volume, err = units.ParseVolume(text)
+		return w, err
+	}
+	w.loads, err = strconv.ParseFloat(strings.TrimSpace(number), 64)
+	if err != nil || math.IsNaN(w.loads) || math.IsInf(w.loads, 0) {
+		return w, fmt.Errorf("%q: write a number of loads", clip(text))
+	}
+	return w, nil
+}
+
+func woods() Range {
+	return Range{Kind: "wood", check: func(text string) error {
+		w, err := parseWood(text)
+		switch {
+		case err != nil:
+			return err
+		case w.volume != 0:
+			return volumes(0.1*units.CubicFoot, 1000*units.Cord).check(text)
+		case !(w.loads > 0 && w.loads <= 10000):
+			return errors.New("more than nothing, and no more than 10000 loads")
+		}
+		return nil
+	}}
+}
+
+// bookLine checks a line before it is written down.
+func bookLine(f *Form) {
+	for key, parse := range map[string]func(){
+		"sap": func() { f.volume("sap") }, "reads": func() { f.brix("reads") }, "cold": func() { f.temperature("cold") },
+		"syrup": func() { f.volume("syrup") }, "wood": func() { read(f, "wood", parseWood) }, "note": func() { f.chosen("note") },
+	} {
+		if f.typed(key) {
+			parse()
+		}
+	}
+	if f.typed("reads") && !f.typed("cold") {
+		f.note(&f.answer.Known, "with the heat of the sap the reading is brought to its true strength")
+	}
+}
+
+// strength is the true strength of an entry's sap. Without a heat the reading
+// counts as it is.
+func (f *Form) strength(e Entry, graduated units.Temperature) (units.Brix, error) {
+	reading, err := units.ParseBrix(e.Reads)
+	if err != nil || e.Cold == "" {
+		return reading, err
+	}
+	cold, err := units.ParseTemperature(e.Cold)
+	if err != nil {
+		return 0, err
+	}
+	return density.Hydrometer{GraduatedAt: graduated}.Brix(reading, cold)
+}
+
+// bookSeason adds up the season.
+func bookSeason(f *Form) {
+	graduated, target, taps := f.temperature("graduated"), f.brix("target"), f.count("taps")
+	if f.failed || len(f.request.Entries) == 0 {
+		return
+	}
+	s := yield.Season{Taps: taps}
+	days, unread := map[string]bool{}, units.Volume(0)
+	var burned wood
+	for _, e := range f.request.Entries {
+		if e.Sap != "" {
+			v, err := units.ParseVolume(e.Sap)
+			if f.blame(err, "sap") {
+				return
+			}
+			if !days[e.Day] {
+				days[e.Day] = true
+				s.Days++
+			}
+			if e.Reads == "" {
+				unread += v
+			} else {
+				b, err := f.strength(e, graduated)
+				if f.blame(err, "reads") {
+					return
+				}
+				lot, err := sugar.NewLot(v, b, label)
+				if f.blame(err, "sap") {
+					return
+				}
+				s.Sap = append(s.Sap, lot)
+			}
+		}
+		if e.Syrup != "" {
+			v, err := units.ParseVolume(e.Syrup)
+			if f.blame(err, "syrup") {
+				return
+			}
+			lot, err := sugar.NewLot(v, target, label)
+			if f.blame(err, "syrup") {
+				return
+			}
+			s.Syrup = append(s.Syrup, lot)
+		}
+		if e.Wood != "" {
+			w, err := parseWood(e.Wood)
+			if f.blame(err, "wood") {
+				return
+			}
+			burned.loads, burned.volume = burned.loads+w.loads, burned.volume+w.volume
+		}
+	}
+	a, err := s.Account()
+	if f.blame(err, "sap") {
+		return
+	}
+	f.row("sap", "Sap", (a.Sap+unread).TextIn(f.System, 3))
+	if unread > 0 {
+		f.row("unread", "Of it without a reading", unread.TextIn(f.System, 3), "", "not in the sugar below")
+	}
+	if !nan(a.SapBrix) {
+		f.row("brix", "Its mean strength", a.SapBrix.Text(2))
+		f.row("sugar", "Its sugar", a.SugarIn.TextIn(f.System, 3))
+	}
+	f.row("syrup", "Syrup", a.Syrup.TextIn(f.System, 3))
+	if !nan(a.Ratio) {
+		f.row("ratio", "Sap to syrup, as it came out", fmt.Sprintf("%.1f to 1", a.Ratio), "", fmt.Sprintf("without loss %.1f; what waits in tank and pan counts as lost here", a.Exact))
+	}
+	if a.Impossible {
+		f.verdict("stop", "More sugar came out than went in: a reading, a volume or a line is wrong or missing.")
+	}
+	if burned.loads > 0 {
+		f.row("loads", "Wood, in loads", strconv.FormatFloat(burned.loads, 'g', 6, 64))
+	}
+	if burned.volume > 0 {
+		f.row("wood", "Wood", f.cords(burned.volume))
+	}
+}
+
+func (f *Form) cords(v units.Volume) string {
+	if f.metric() {
+		return v.Text(units.CubicMeter, 2)
+	}
+	return v.Text(units.Cord, 2)
+}
+
+// readingsFile is the stamps as the record of a pot: time and what was shown.
+func readingsFile(q *Request, _ time.Time) (string, error) {
+	unit, head := units.ScaleFahrenheit, "time,shown_f"
+	if q.Metric {
+		unit, head = units.ScaleCelsius, "time,shown_c"
+	}
+	f := Form{request: q}
+	out := head + "\n"
+	for _, s := range q.Stamps {
+		t, err := units.ParseTemperature(s.Shown)
+		if err != nil {
+			return "", err
+		}
+		x := t.Fahrenheit()
+		if unit == units.ScaleCelsius {
+			x = t.Celsius()
+		}
+		out += f.clockOf(s.At) + "," + plainNumber(x) + "\n"
+	}
+	return out, nil
+}
+
+// plainNumber is a figure as it was typed: nine digits hide the rounding of a
+// change of unit.
+func plainNumber(x float64) string { return strconv.FormatFloat(x, 'g', 9, 64) }
+
+// daysFile is what was written down as lines of days.csv.
+func daysFile(q *Request, h *house) (string, error) {
+	head := "date,sap_us_gal,sugar_brix,read_at_f,syrup_us_gal,wood,wood_cord,note\n"
+	volume, degrees := units.USGallon, units.Temperature.Fahrenheit
+	if q.Metric {
+		head = "date,sap_l,sugar_brix,read_at_c,syrup_l,wood,wood_cord,note\n"
+		volume, degrees = units.Liter, units.Temperature.Celsius
+	}
+	var b strings.Builder
+	b.WriteString(head)
+	for _, e := range q.Entries {
+		cells := []string{e.Day}
+		for _, c := range []struct {
+			text string
+			read func(string) (float64, error)
+		}{
+			{e.Sap, func(s string) (float64, error) { v, err := units.ParseVolume(s); return v.In(volume), err }},
+			{e.Reads, func(s string) (float64, error) { x, err := units.ParseBrix(s); return float64(x), err }},
+			{e.Cold, func(s string) (float64, error) { t, err := units.ParseTemperature(s); return degrees(t), err }},
+			{e.Syrup, func(s string) (float64, error) { v, err := units.ParseVolume(s); return v.In(volume), err }},
+			{e.Wood, func(s string) (float64, error) { w, err := parseWood(s); return w.loads, err }},
+			{e.Wood, func(s string) (float64, error) { w, err := parseWood(s); return w.volume.Cords(), err }},
+		} {
+			cell := ""
+			if c.text != "" {
+				x, err := c.read(c.text)
+				if err != nil {
+					return "", err
+				}
+				if x != 0 {
+					cell = plainNumber(x)
+				}
+			}
+			cells = append(cells, cell)
+		}
+		note := strings.TrimSpace(e.Time + " " + e.Note)
+		cells = append(cells, quoted(note))
+		b.WriteString(strings.Join(cells, ",") + "\n")
+	}
+	return b.String(), nil
+}
+
+// quoted is a cell of a CSV file.
+func quoted(text string) string {
+	text = strings.Join(strings.Fields(text), " ")
+	if strings.ContainsAny(text, `",`) {
+		return `"` + strings.ReplaceAll(text, `"`, `""`) + `"`
+	}
+	return text
+}

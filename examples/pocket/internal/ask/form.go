@@ -94,7 +94,7 @@ func read[Q any](f *Form, key string, parse func(string) (Q, error)) (q Q, ok bo
 func (f *Form) refuse(key string, err error) {
 	f.failed = true
 	var re *units.RangeError
-	if in := f.inputs[key]; in != nil && errors.As(err, &re) && re.Func == "" {
+	if in := f.inputs[key]; in != nil && errors.As(err, &re) && re.What == "" {
 		re.What = lower(in.Label)
 	}
 	if f.errs[key] == "" {

@@ -29,7 +29,7 @@ var kinds = map[string]Kind{
 	"area":        {US: []Unit{{"ft2", 1}, {"m2", 0.1}}, Metric: []Unit{{"m2", 0.1}, {"ft2", 1}}},
 	"share":       {US: []Unit{{"%", 1}}, Metric: []Unit{{"%", 1}}},
 	"hours":       {US: []Unit{{"h", 0.5}, {"min", 1}}, Metric: []Unit{{"h", 0.5}, {"min", 1}}},
-	"wood":        {US: []Unit{{"barrow", 1}, {"cord", 0.05}, {"m3", 0.1}}, Metric: []Unit{{"barrow", 1}, {"m3", 0.1}, {"cord", 0.05}}},
+	"wood":        {US: []Unit{{"load", 1}, {"cord", 0.05}, {"m3", 0.1}}, Metric: []Unit{{"load", 1}, {"m3", 0.1}, {"cord", 0.05}}},
 	"count":       {US: []Unit{{"", 1}}, Metric: []Unit{{"", 1}}},
 	"clock":       {US: []Unit{{"", 15}}, Metric: []Unit{{"", 15}}},
 	"words":       {},

@@ -169,7 +169,7 @@ func (f *Form) finished(a sugar.Advice, m density.Measurement, target units.Brix
 		f.verdict("good", "It is syrup: take it off the fire now.")
 	default:
 		f.verdict("wait", "Too close to tell: read again.")
-		f.caution("Stem clean and dry, cup full and deep, the heat of the cup taken with the reading. If it stays so near the least, boil it on until it is sure; if so near the most, take it off the fire.")
+		f.caution(readAgain + " " + closeTo(m, rule))
 	}
 	if a.Crystals {
 		f.caution("From " + sugar.KeepsTo.Text(0) + " on crystals are likely in the jar.")
@@ -178,6 +178,18 @@ func (f *Form) finished(a sugar.Advice, m density.Measurement, target units.Brix
 		f.caution("Above 194 F (90 C) the density is extrapolated, by less than 0.1 Brix.")
 	}
 	f.caution(stays)
+}
+
+// readAgain tells how to read so that the reading decides. Common practice.
+const readAgain = "Read again: stem clean and dry, cup full and deep, the heat of the cup taken with the reading."
+
+// closeTo tells what to do about a second reading that is as close to a limit of
+// the rule.
+func closeTo(m density.Measurement, rule sugar.Standard) string {
+	if rule.Max > 0 && m.Brix > rule.Max-m.Uncertainty {
+		return "If it stays so near the most, take it off the fire: it is thinned there with a little hot water, brought to the boil and read again until it is sure."
+	}
+	return "If it stays so near the least, it is boiled on until it is sure."
 }
 
 // nan tells that a figure is not known.

@@ -1,0 +1,299 @@
+package ask
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/boil/pan"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// label is the temperature at which syrup is sold by volume: 68 F.
+var label = units.Celsius(20)
+
+// mostSap is more than any sugarhouse gathers in a day.
+const mostSap = 1e5 * units.USGallon
+
+var tonightScreen = Screen{
+	Key: "tonight", Title: "Tonight", Lead: "What the sap makes, when it is done, when the last wood goes on, where to take it off.",
+	Questions: []Question{
+		{Key: "sap", Title: "The sap", Inputs: []Input{
+			{Key: "how", Label: "The sap is told", Start: "volume", Range: choice("volume", "by volume", "dip", "by a stick in a tank")},
+			{Key: "volume", Label: "Sap", Need: true, When: "how=volume", Range: volumes(0.1*units.USGallon, mostSap)},
+			{Key: "tank", Label: "Tank", Start: "", When: "how=dip", Help: "the tanks named in my sugarhouse", Range: tankChoice()},
+			{Key: "inch", Label: "An inch of depth holds", When: "how=dip", Help: "of a tank with straight sides that is not named", Range: volumes(0.01*units.USGallon, 1000*units.USGallon)},
+			{Key: "dip", Label: "Depth on the stick", Need: true, When: "how=dip", Range: lengths(units.Inch/8, 240*units.Inch)},
+			{Key: "instrument", Label: "Read by", Start: "hydrometer", Range: choice("hydrometer", "a hydrometer", "refractometer", "a refractometer that corrects itself")},
+			{Key: "reads", Label: "It reads", Need: true, Range: strengths(0, 40)},
+			{Key: "cold", Label: "Heat of the sap as it was read", Need: true, When: "instrument=hydrometer", Range: temperatures(units.Celsius(0), units.Celsius(40))},
+			setting("sap hydrometer", "graduated", "38 F"),
+			setting("target", "target", "66.9 Brix"),
+		}, answer: tonightSap},
+		{Key: "fire", Title: "The fire", Inputs: []Input{
+			{Key: "lit", Label: "The fire is lit at", Need: true, Range: clocks()},
+			{Key: "by", Label: "Done by", Help: "if you want to be done by a time", Range: clocks()},
+			setting("boils off", "rate", "8 US gal/h"),
+			setting("pan", "pan", "8 ft2"),
+			setting("depth", "depth", "2 in"),
+			setting("safe depth", "safe", "1 in"),
+			setting("coals", "coals", "8 min"),
+			setting("fire", "stands", ""),
+			{Key: "tempered", Label: "Heat of the sap in the tank", Start: "38 F", More: true, Range: temperatures(units.Celsius(0), units.Celsius(60))},
+			setting("elevation", "elevation", "0 ft"),
+		}, answer: tonightFire},
+	},
+}
+
+// tankChoice is a tank of the sugarhouse, by its name.
+func tankChoice() Range {
+	r := choice("", "not named")
+	r.check = func(string) error { return nil } // the form looks it up
+	return r
+}
+
+// sapVolume is what was gathered, by volume or by the stick.
+func (f *Form) sapVolume() units.Volume {
+	if f.chosen("how") == "volume" {
+		return f.volume("volume")
+	}
+	dip, name := f.length("dip"), f.chosen("tank")
+	if name == "" {
+		byInch := f.volume("inch")
+		if nan(byInch) {
+			f.failed = true
+			f.note(&f.answer.Wants, "a tank of my sugarhouse, or what an inch of depth holds")
+		}
+		return byInch * units.Volume(dip.Inches())
+	}
+	for _, t := range f.house.tanks() {
+		if t.name != name {
+			continue
+		}
+		v := t.byInch * units.Volume(dip.Inches())
+		if v > t.holds*(1+1e-9) {
+			f.refuse("dip", fmt.Errorf("that would be %s, and the tank %s holds %s: check the stick", v.TextIn(f.System, 3), t.name, t.holds.TextIn(f.System, 3)))
+		}
+		return v
+	}
+	f.refuse("tank", fmt.Errorf("%q is no tank of the settings", clip(name)))
+	return units.Volume(math.NaN())
+}
+
+// sapStrength reads the sap's instrument.
+func (f *Form) sapStrength() (m density.Measurement, ok bool) {
+	reading, graduated := f.brix("reads"), units.Celsius(20)
+	var cold units.Temperature
+	var err error
+	byHydrometer := f.chosen("instrument") == "hydrometer"
+	if byHydrometer {
+		cold, graduated = f.temperature("cold"), f.temperature("graduated")
+	}
+	if f.failed {
+		return m, false
+	}
+	if byHydrometer {
+		m, err = density.Hydrometer{GraduatedAt: graduated}.Measure(reading, cold, sapDoubt)
+	} else {
+		m, err = density.Refractometer{Compensated: true}.Measure(reading, label, sapDoubt)
+	}
+	if f.blame(err, "reads", "at", "cold", "Hydrometer.GraduatedAt", "graduated") {
+		return m, false
+	}
+	if b := m.Brix; !(b >= 0.3 && b <= 40) {
+		f.refuse("reads", &units.RangeError{Arg: "sap", What: "strength of the sap", Value: float64(b), Low: 0.3, High: 40, Unit: "Brix", Hint: "sap is near 2 Brix: check the reading, its temperature, and the instrument in water"})
+		return m, false
+	}
+	return m, true
+}
+
+// tonightSap tells the strength and the syrup to expect.
+func tonightSap(f *Form) {
+	v := f.sapVolume()
+	target := f.brix("target")
+	m, ok := f.sapStrength()
+	if !ok || f.failed {
+		return
+	}
+	lot, err := sugar.NewLot(v, m.Brix, label)
+	if f.blame(err, "volume") {
+		return
+	}
+	syrup, err := sugar.NewLotByMass(target.Of(lot.Sugar()), target, label)
+	if f.blame(err, "target") {
+		return
+	}
+	if f.chosen("how") == "dip" {
+		f.row("volume", "Sap by the stick", v.TextIn(f.System, 3))
+	}
+	f.row("true", "True strength of the sap", m.Brix.Text(2), m.Uncertainty.Text(2))
+	share := float64(m.Uncertainty) / float64(m.Brix)
+	f.row("syrup", "Syrup to expect, at most", syrup.Volume().TextIn(f.System, 3), (syrup.Volume()*units.Volume(share)).TextIn(f.System, 2), "at "+target.Text(1)+", if nothing is lost")
+	if rule, err := yield.RuleOf86(m.Brix); err == nil {
+		f.row("rule", "By the rule of 86", (v/units.Volume(rule)).TextIn(f.System, 3), "", fmt.Sprintf("exact: %.1f of sap to 1 of syrup, the rule: %.1f", float64(lot.Volume()/syrup.Volume()), rule))
+	}
+	f.row("off", "Water to boil off", (lot.Mass()-syrup.Mass()).TextIn(f.System, 3))
+}
+
+// longestFire is the most that the page plans.
+const longestFire = 72 * time.Hour
+
+// An evening is one pan over one fire.
+type evening struct {
+	rig      pan.Rig
+	brix     units.Brix
+	cold     units.Temperature
+	pressure units.Pressure
+}
+
+func (e evening) run(v units.Volume) (pan.Outcome, error) {
+	return e.rig.Run(pan.Day{Pressure: e.pressure, Out: longestFire, Sap: []pan.Sap{{Volume: v, Brix: e.brix, Temperature: e.cold}}})
+}
+
+// evening reads the fire and the pan.
+func (f *Form) evening(v units.Volume, brix, target units.Brix) (e evening, ok bool) {
+	rate, area, depth, safe, coals := f.rate("rate"), f.area("pan"), f.length("depth"), f.length("safe"), f.hours("coals")
+	cold, elevation := f.temperature("tempered"), f.length("elevation")
+	if f.failed {
+		return e, false
+	}
+	if !(safe < depth) {
+		f.refuse("safe", fmt.Errorf("it does not lie below the depth that is kept, %s", depth.TextIn(f.System, 2)))
+		return e, false
+	}
+	p, err := boil.PressureAt(elevation)
+	if f.blame(err, "elevation") {
+		return e, false
+	}
+	lot, err := sugar.NewLot(v, brix, cold)
+	if f.blame(err, "volume", "at", "tempered") {
+		return e, false
+	}
+	demand, err := boil.Heat(lot, target, p)
+	if f.blame(err, "target") {
+		return e, false
+	}
+	water, err := density.Water(label)
+	if f.blame(err, "rate") {
+		return e, false
+	}
+	power, err := fuel.PowerFor(water.MassRate(rate), fuel.Delivered, demand, fuel.Efficiency{})
+	if f.blame(err, "rate") {
+		return e, false
+	}
+	e = evening{rig: pan.Rig{Heat: power.Middle, Coals: coals, Draw: pan.DrawOff{At: target}, Compartments: []pan.Compartment{{Area: area, Depth: depth, SafeDepth: safe}}}, brix: brix, cold: cold, pressure: p}
+	return e, true
+}
+
+// tonightFire tells the times.
+func tonightFire(f *Form) {
+	v := f.sapVolume()
+	target := f.brix("target")
+	m, ok := f.sapStrength()
+	lit, _ := f.clock("lit")
+	by, wanted := f.clock("by")
+	if !ok || f.failed {
+		return
+	}
+	e, ok := f.evening(v, m.Brix, target)
+	if !ok {
+		return
+	}
+	f.fireCautions()
+	c := e.rig.Compartments[0]
+	if v < c.Area.Volume(c.SafeDepth) {
+		f.verdict("stop", "Too little for this pan: it would lie "+v.Depth(c.Area).TextIn(f.System, 2)+" deep and scorch. Boil it in a pot, or keep it cold until there is more.")
+		return
+	}
+	o, err := e.run(v)
+	if f.blame(err, "rate", "half-life of the coals", "coals") {
+		return
+	}
+	if o.SapLeft > units.Kilogram {
+		f.verdict("stop", "That is more than three days of fire: gather less at a time, or boil faster.")
+		return
+	}
+	if o.ToCome > 0 {
+		f.verdict("stop", "Do not light this fire as it is: its coals alone boil the pan below its safe depth, even if no wood goes on after the first. Gather more, or use a pot. If it burns already, pour in sap or water before the level is low.")
+		return
+	}
+	f.row("done", "Done at", at(lit+o.Ended), "", "the clock starts with a hot arch")
+	f.row("wood", "Last wood at", at(lit+o.LastWood), "", "the coals do the rest: stay with them")
+	f.takeOff(e, o)
+	if wanted {
+		f.doneBy(e, o, v, lit, by)
+	}
+}
+
+// takeOff tells what leaves the pan, and at what heat.
+func (f *Form) takeOff(e evening, o pan.Outcome) {
+	if len(o.Draws) > 0 {
+		boils, err := boil.SyrupPoint(e.rig.Draw.At, e.pressure)
+		if f.blame(err, "target") {
+			return
+		}
+		f.row("off", "Draw it off at", f.temp(boils), "", "it is syrup in the pan")
+		return
+	}
+	held := o.Held[0]
+	boils, err := boil.SyrupPoint(held.Brix(), e.pressure)
+	if f.blame(err, "target") {
+		return
+	}
+	hot, err := held.VolumeAt(boils)
+	if f.blame(err, "target") {
+		return
+	}
+	f.row("off", "Take it off at", f.temp(boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
+	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "the pot holds twice as much")
+}
+
+// doneBy tells when to light, or how much sap is done by then.
+func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Duration) {
+	const day = 24 * time.Hour
+	if by <= lit {
+		by += day
+	}
+	if lit+o.Ended <= by {
+		f.row("by", "To be done by "+at(by), "light it by "+at((by-o.Ended+day)%day))
+		return
+	}
+	c := e.rig.Compartments[0]
+	low, high := c.Area.Volume(c.SafeDepth), v
+	enough := func(v units.Volume) bool {
+		o, err := e.run(v)
+		return err == nil && o.ToCome <= 0 && o.SapLeft < units.Kilogram && lit+o.Ended <= by
+	}
+	// The time rises with the sap. Small pans overrun with coals: start where they do not.
+	for i := 0; i < 4 && !enough(low); i++ {
+		low += (high - low) / 8
+	}
+	if !enough(low) {
+		f.row("by", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "lit at "+at(lit)+" even a low pan is not done by then")
+		return
+	}
+	for range 10 {
+		if middle := (low + high) / 2; enough(middle) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	f.row("by", "Done by "+at(by)+" is", low.TextIn(f.System, 3), "", "or all of it, if it is lit by "+at(((by-o.Ended)%day+day)%day))
+}
+
+// fireCautions come with every fire.
+func (f *Form) fireCautions() {
+	if f.chosen("stands") == "under a roof" {
+		f.caution("Carbon monoxide has no smell and kills: keep doors and roof vents open, the flue damper open while coals glow, and an alarm on the wall.")
+	} else {
+		f.caution("Never boil in a closed room: a fire needs air and a flue, and carbon monoxide has no smell.")
+	}
+	f.caution("Stay with the pan: it foams over or boils dry in minutes. Pour in sap or water as the level nears the safe depth. Never light a fire under an empty pan. Live coals are never raked out.")
+	f.caution("Boiling sap and syrup scald.")
+}
