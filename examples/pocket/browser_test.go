@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 	"os"
 	"os/exec"
@@ -196,8 +197,10 @@ function tFill(fields) {
     if (radio) { radio.checked = true; radio.dispatchEvent(new Event("change", { bubbles: true })); continue; }
     if (select) { select.value = value; select.dispatchEvent(new Event("change", { bubbles: true })); continue; }
     const box = field.querySelector("input[type=text]");
-    box.value = value;
-    box.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    for (const text of ["", value]) {
+      box.value = text;
+      box.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    }
   }
 }
 function tRead(question) {
@@ -226,6 +229,30 @@ func (p *phone) ask(question string, typed fields) shown {
 		typed = fields{}
 	}
 	return eval[shown](p, fmt.Sprintf("%s; tFill(%s); tRead(%q)", helpers, js(typed), question))
+}
+
+// askAll fills the fields of each time in turn, and reads the questions.
+func (p *phone) askAll(all []fields, questions ...string) []map[string]shown {
+	p.t.Helper()
+	return eval[[]map[string]shown](p, fmt.Sprintf("%s; %s.map((typed) => { tFill(typed); return Object.fromEntries(%s.map((q) => [q, tRead(q)])); })", helpers, js(all), js(questions)))
+}
+
+// metric changes the units as a press on the button does.
+func (p *phone) metric(on bool) {
+	p.t.Helper()
+	value := "us"
+	if on {
+		value = "metric"
+	}
+	eval[bool](p, fmt.Sprintf("(document.querySelector('[name=units][value=%s]').click(), true)", value))
+}
+
+func js(v any) string {
+	b, err := json.Marshal(v)
+	if err != nil {
+		panic(err)
+	}
+	return string(b)
 }
 
 // dark shows the page as at night.

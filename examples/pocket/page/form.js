@@ -46,7 +46,13 @@ function drawField(screen, input, told) {
   };
   const name = (u) => button && button.setAttribute("aria-label", "unit " + u + (units.length > 1 ? ", press for the next" : ""));
   name(unit);
-  box.addEventListener("input", change);
+  box.addEventListener("input", () => {
+    if (button && box.value === "") { // an emptied field begins anew, in the units of the page
+      button.textContent = units[0].text;
+      name(button.textContent);
+    }
+    change();
+  });
   if (button) {
     button.addEventListener("click", () => {
       const at = units.findIndex((u) => u.text === button.textContent);

@@ -97,7 +97,7 @@ func bookLine(f *Form) {
 
 // strength is the true strength of an entry's sap. Without a heat the reading
 // counts as it is.
-func (f *Form) strength(e Entry, graduated units.Temperature) (units.Brix, error) {
+func strength(e Entry, graduated units.Temperature) (units.Brix, error) {
 	reading, err := units.ParseBrix(e.Reads)
 	if err != nil || e.Cold == "" {
 		return reading, err
@@ -109,69 +109,96 @@ func (f *Form) strength(e Entry, graduated units.Temperature) (units.Brix, error
 	return density.Hydrometer{GraduatedAt: graduated}.Brix(reading, cold)
 }
 
-// bookSeason adds up the season.
+// How well a season is measured where nobody told: a stick and a sap hydrometer,
+// measures and a syrup hydrometer. Common practice.
+var (
+	sapMeasured   = yield.Measured{Volume: 5 * units.Percent, Brix: 0.2}
+	syrupMeasured = yield.Measured{Volume: 2 * units.Percent, Brix: 0.5}
+)
+
+// A tally is what was written down, added up.
+type tally struct {
+	yield.Season
+	days   map[string]bool
+	unread units.Volume // sap without a reading
+	burned wood
+}
+
+// add adds a line.
+func (t *tally) add(e Entry, graduated units.Temperature, target units.Brix) error {
+	if e.Sap != "" {
+		v, err := units.ParseVolume(e.Sap)
+		if err != nil {
+			return err
+		}
+		t.days[e.Day] = true
+		if e.Reads == "" {
+			t.unread += v
+		} else {
+			b, err := strength(e, graduated)
+			if err != nil {
+				return err
+			}
+			lot, err := sugar.NewLot(v, b, label)
+			if err != nil {
+				return err
+			}
+			t.Sap = append(t.Sap, lot)
+		}
+	}
+	if e.Syrup != "" {
+		v, err := units.ParseVolume(e.Syrup)
+		if err != nil {
+			return err
+		}
+		lot, err := sugar.NewLot(v, target, label)
+		if err != nil {
+			return err
+		}
+		t.Syrup = append(t.Syrup, lot)
+	}
+	if e.Wood != "" {
+		w, err := parseWood(e.Wood)
+		if err != nil {
+			return err
+		}
+		t.burned.loads, t.burned.volume = t.burned.loads+w.loads, t.burned.volume+w.volume
+	}
+	return nil
+}
+
+// bookSeason adds up the season: the lines of the year of the last.
 func bookSeason(f *Form) {
-	graduated, target, taps := f.temperature("graduated"), f.brix("target"), f.count("taps")
-	if f.failed || len(f.request.Entries) == 0 {
+	graduated, target := f.temperature("graduated"), f.brix("target")
+	lines := f.request.Entries
+	if f.failed || len(lines) == 0 {
 		return
 	}
-	s := yield.Season{Taps: taps}
-	days, unread := map[string]bool{}, units.Volume(0)
-	var burned wood
-	for _, e := range f.request.Entries {
-		if e.Sap != "" {
-			v, err := units.ParseVolume(e.Sap)
-			if f.blame(err, "sap") {
-				return
-			}
-			if !days[e.Day] {
-				days[e.Day] = true
-				s.Days++
-			}
-			if e.Reads == "" {
-				unread += v
-			} else {
-				b, err := f.strength(e, graduated)
-				if f.blame(err, "reads") {
-					return
-				}
-				lot, err := sugar.NewLot(v, b, label)
-				if f.blame(err, "sap") {
-					return
-				}
-				s.Sap = append(s.Sap, lot)
-			}
+	t := tally{days: map[string]bool{}}
+	t.SapMeasured, t.SyrupMeasured, t.Taps = sapMeasured, syrupMeasured, f.count("taps")
+	year, _, _ := strings.Cut(lines[len(lines)-1].Day, "-")
+	for _, e := range lines {
+		if !strings.HasPrefix(e.Day, year+"-") {
+			continue
 		}
-		if e.Syrup != "" {
-			v, err := units.ParseVolume(e.Syrup)
-			if f.blame(err, "syrup") {
-				return
-			}
-			lot, err := sugar.NewLot(v, target, label)
-			if f.blame(err, "syrup") {
-				return
-			}
-			s.Syrup = append(s.Syrup, lot)
-		}
-		if e.Wood != "" {
-			w, err := parseWood(e.Wood)
-			if f.blame(err, "wood") {
-				return
-			}
-			burned.loads, burned.volume = burned.loads+w.loads, burned.volume+w.volume
+		if err := t.add(e, graduated, target); err != nil {
+			f.verdict("stop", "The line of "+e.Day+", "+e.Time+": "+reason(err, f.System))
+			return
 		}
 	}
-	a, err := s.Account()
-	if f.blame(err, "sap") {
+	t.Days = len(t.days)
+	a, err := t.Account()
+	if err != nil {
+		f.verdict("stop", reason(err, f.System))
 		return
 	}
-	f.row("sap", "Sap", (a.Sap+unread).TextIn(f.System, 3))
-	if unread > 0 {
-		f.row("unread", "Of it without a reading", unread.TextIn(f.System, 3), "", "not in the sugar below")
+	f.row("sap", "Sap", (a.Sap + t.unread).TextIn(f.System, 3))
+	if t.unread > 0 {
+		f.row("unread", "Of it without a reading", t.unread.TextIn(f.System, 3), "", "not in the sugar below")
 	}
 	if !nan(a.SapBrix) {
 		f.row("brix", "Its mean strength", a.SapBrix.Text(2))
-		f.row("sugar", "Its sugar", a.SugarIn.TextIn(f.System, 3))
+		f.row("sugar", "Its sugar", a.SugarIn.TextIn(f.System, 3), a.SugarInLimits.TextIn(f.System, 2))
 	}
 	f.row("syrup", "Syrup", a.Syrup.TextIn(f.System, 3))
 	if !nan(a.Ratio) {
@@ -180,11 +207,11 @@ func bookSeason(f *Form) {
 	if a.Impossible {
 		f.verdict("stop", "More sugar came out than went in: a reading, a volume or a line is wrong or missing.")
 	}
-	if burned.loads > 0 {
-		f.row("loads", "Wood, in loads", strconv.FormatFloat(burned.loads, 'g', 6, 64))
+	if t.burned.loads > 0 {
+		f.row("loads", "Wood, in loads", strconv.FormatFloat(t.burned.loads, 'g', 6, 64))
 	}
-	if burned.volume > 0 {
-		f.row("wood", "Wood", f.cords(burned.volume))
+	if t.burned.volume > 0 {
+		f.row("wood", "Wood", f.cords(t.burned.volume))
 	}
 }
 

@@ -99,7 +99,7 @@ func cardCups(f *Form) {
 		if f.blame(err, "sapgraduated") {
 			return
 		}
-		sap.Rows = append(sap.Rows, []string{at.TextIn(f.System, 0), fmt.Sprintf("%+.2f", float64(b-2))})
+		sap.Rows = append(sap.Rows, []string{at.TextIn(f.System, 0), signed(float64(b-2))})
 	}
 	f.answer.Tables = append(f.answer.Tables, cups, sap)
 }
@@ -140,4 +140,12 @@ func cardAmounts(f *Form) {
 	}
 	f.answer.Tables = append(f.answer.Tables, ratio, fill)
 	f.caution("Never pour above " + packing.PourMost().TextIn(f.System, 0) + ". " + scalds)
+}
+
+// signed is a correction with its sign, and nothing without one.
+func signed(x float64) string {
+	if s := fmt.Sprintf("%+.2f", x); s != "-0.00" && s != "+0.00" {
+		return s
+	}
+	return "0.00"
 }

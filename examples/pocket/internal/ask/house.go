@@ -51,7 +51,7 @@ func places() Range {
 func guidelines() Range {
 	r := []string{"", "not said"}
 	for _, g := range tapping.Guidelines() {
-		r = append(r, g.ID(), g.Info().Jurisdiction+": "+g.ID())
+		r = append(r, g.ID(), g.ID())
 	}
 	return choice(r...)
 }

@@ -117,12 +117,12 @@ func taps(f *Form) {
 		f.verdict("good", fmt.Sprintf("%d taps", advice.Taps))
 	}
 	low, high := advice.Range()
-	f.row("taps", "By the guideline", fmt.Sprint(advice.Taps), "", g.Info().Jurisdiction+", "+g.Info().Source)
+	f.row("taps", "By the guideline", fmt.Sprint(advice.Taps), "", g.Info().Source)
 	f.row("others", "Among all guidelines", fmt.Sprintf("%d to %d", low, high))
 	for _, n := range advice.Notes {
 		f.caution(n)
 	}
-	f.caution("Ask the owner. The rules for public and leased land come first. Fewer taps never hurt a tree.")
+	f.caution("Rules for public and leased land come first. Fewer taps never hurt a tree.")
 }
 
 // inches words a length on a trunk.
