@@ -26,8 +26,9 @@ func main() { program().Exit() }
 
 func program() cli.Program {
 	return cli.Program{
-		Name: "conformance",
-		Does: "Prints how well the library reproduces the published figures: the number of figures of each source, the worst deviation as a share of the tolerance, and how the figures were obtained. With -table, prints one source with its tolerances and remarks. With -jsonl, writes every figure as a line of JSON.",
+		Name:  "conformance",
+		Apart: true,
+		Does:  "Prints how well the library reproduces the published figures: the number of figures of each source, the worst deviation as a share of the tolerance, and how the figures were obtained. With -table, prints one source with its tolerances and remarks. With -jsonl, writes every figure as a line of JSON.",
 		Calls: []string{
 			"go run ./examples/conformance",
 			"go run ./examples/conformance -table boiling-rise-exact",

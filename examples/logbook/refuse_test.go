@@ -11,7 +11,7 @@ import (
 
 func badFlags() (cases []clitest.Bad) {
 	for _, c := range []struct{ args, want string }{
-		{"-dir|testdata/nowhere", "-dir: testdata/nowhere/gatherings.csv: no such file"},
+		{"-dir|testdata/nowhere", "-dir: testdata/nowhere: no such file"},
 		{"-dir|", "-dir: name the folder"},
 		{"-svg|", "-svg: name the file"},
 		{"-svg|testdata/nowhere/x.svg", "-svg: "},

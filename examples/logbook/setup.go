@@ -52,7 +52,6 @@ type setup struct {
 
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Season")
-	f.String(&s.dir, "dir", "", "folder with the season's files; without it the invented season is read")
 	f.Count(&s.taps, "taps", 0, 0, 1_000_000, "taps of the season; 0 leaves out what is counted by the tap")
 	f.Quantity(&s.heldBefore, "held-before", "0 US gal", "sweet that stood in pans and tanks before the first gathering")
 	f.Quantity(&s.heldBeforeBrix, "held-before-brix", "35 Brix", "its true strength")
@@ -80,9 +79,7 @@ func (s *setup) declare(f *cli.Flags) {
 // check tests the flags that the library does not test, or only once the files
 // are read.
 func (s *setup) check(f *cli.Flags) (err error) {
-	if s.dir == "" && f.Given("dir") {
-		return cli.For("dir", errors.New("name the folder with the season's files"))
-	}
+	s.dir = f.Dir()
 	if s.svg == "" && f.Given("svg") {
 		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
 	}

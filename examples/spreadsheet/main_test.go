@@ -93,7 +93,7 @@ func TestBadInput(t *testing.T) {
 		{"in missing", "", []string{"-in", missing}, "-in: " + missing + ": "},
 		{"empty", "", []string{"-in", "-"}, "standard input: the file is empty: the first line names the columns, such as date,producer,volume_us_gal,reading_brix,cup_f"},
 		{"only header", header, []string{"-in", "-"}, "standard input:2: no deliveries"},
-		{"semicolons", "date;producer\n", []string{"-in", "-"}, "standard input:1: no comma in the header: columns are separated by commas, not by semicolons"},
+		{"semicolons", "date;producer\n", []string{"-in", "-"}, "standard input:1: no column for volume: name it volume_us_gal"},
 		{"no unit in header", "date,producer,volume,reading_brix,cup_f\n", []string{"-in", "-"}, "standard input:1: column volume: no unit that is known: name the column volume_us_gal or volume_imp_gal or volume_l"},
 		{"no date", "day,producer,volume_l,reading_brix,cup_f\n", []string{"-in", "-"}, "standard input:1: no column for date: name it date"},
 		{"no cup", "date,producer,volume_l,reading_brix\n", []string{"-in", "-"}, "standard input:1: no column for cup: name it cup_f or cup_c"},

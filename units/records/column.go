@@ -20,6 +20,7 @@ type Col struct {
 	want     string // an example header, for messages
 	optional bool   // the column may be missing
 	blank    bool   // its cells may be empty
+	number   bool   // its cells are numbers
 	bind     func(suffix string) (set func(cell string) error, ok bool)
 	clear    func()
 	suffixes string // what may follow the name, for messages
@@ -36,11 +37,12 @@ func (c Col) Blank() Col { c.blank = true; return c }
 
 // field is a column bound to its place in the header.
 type field struct {
-	name  string
-	at    int // -1 if the header lacks it
-	blank bool
-	set   func(string) error
-	clear func()
+	name   string
+	at     int // -1 if the header lacks it
+	blank  bool
+	number bool
+	set    func(string) error
+	clear  func()
 }
 
 // Names reports whether the header has a column of that name, with or without a
@@ -68,7 +70,7 @@ func (r *Reader) Unasked() []string {
 // Bind finds every asked column in the header.
 func (r *Reader) Bind(cols ...Col) error {
 	for _, c := range cols {
-		f := field{name: c.name, at: -1, blank: c.blank, clear: c.clear}
+		f := field{name: c.name, at: -1, blank: c.blank, number: c.number, clear: c.clear}
 		for i, h := range r.header {
 			if !called(h, c.name) {
 				continue
@@ -124,7 +126,7 @@ func Text(name string, into *string) Col {
 
 // Number asks for a column of plain numbers without unit.
 func Number(name string, into *float64) Col {
-	return Col{name: name, want: name, suffixes: name,
+	return Col{name: name, want: name, suffixes: name, number: true,
 		clear: func() { *into = math.NaN() },
 		bind: func(suffix string) (func(string) error, bool) {
 			return func(cell string) error { return number(cell, into) }, suffix == ""
@@ -180,7 +182,7 @@ func quantity[Q any](name string, into *Q, none Q, units []named[Q]) Col {
 	for _, u := range units {
 		all = append(all, name+"_"+u.suffix)
 	}
-	return Col{name: name, want: all[0], suffixes: strings.Join(all, " or "),
+	return Col{name: name, want: all[0], suffixes: strings.Join(all, " or "), number: true,
 		clear: func() { *into = none },
 		bind: func(suffix string) (func(string) error, bool) {
 			for _, u := range units {

@@ -112,3 +112,15 @@ func ExampleRow() {
 	// log.csv:3: column sap_us_gal: empty
 	// line 3, column sap_us_gal: empty
 }
+
+// A spreadsheet of another country saves semicolons and decimal commas.
+func ExampleReader_Comma() {
+	var sap units.Volume
+	r, err := records.New("day.csv", strings.NewReader("sap_l;note\n61,5;cold\n"), records.Volume("sap", &sap))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(r.Next(), sap.Text(units.Liter, 1), string(r.Comma()))
+	// Output: <nil> 61.5 L ;
+}

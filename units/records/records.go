@@ -3,7 +3,8 @@
 //
 // A file streams: memory is bounded by the longest record, and that is capped.
 // What is wrong is told with file, line and column, and what to write instead.
-// A byte-order mark, CRLF line ends and lines that begin with # are accepted.
+// A byte-order mark, CRLF line ends and lines that begin with # are accepted, and
+// semicolons or tabs instead of commas: numbers may then have decimal commas.
 package records
 
 import (
@@ -95,10 +96,11 @@ func Open(file string, r io.Reader) (*Reader, error) {
 	}
 	src := &capped{r: br}
 	c := csv.NewReader(src)
+	c.Comma = separator(br)
 	c.Comment = '#'
 	c.ReuseRecord = true
-	c.FieldsPerRecord = -1 // counted here, with a message of our own
-	c.TrimLeadingSpace = true
+	c.FieldsPerRecord = -1               // counted here, with a message of our own
+	c.TrimLeadingSpace = c.Comma != '\t' // or empty cells between tabs would go
 	rd := &Reader{file: file, src: src, csv: c}
 	head, err := rd.record()
 	if err != nil {
@@ -106,9 +108,6 @@ func Open(file string, r io.Reader) (*Reader, error) {
 	}
 	if len(head) > MaxColumns {
 		return nil, rd.fail("", fmt.Errorf("%d columns, more than %d", len(head), MaxColumns))
-	}
-	if len(head) == 1 && strings.ContainsAny(head[0], ";\t") {
-		return nil, rd.fail("", errors.New("no comma in the header: columns are separated by commas, not by semicolons or tabs"))
 	}
 	rd.row = head
 	for _, h := range head {
@@ -138,6 +137,9 @@ func (r *Reader) Next() error {
 		if cell == "" && f.blank {
 			f.clear()
 			continue
+		}
+		if f.number && r.csv.Comma != ',' {
+			cell = pointed(cell)
 		}
 		if err := f.set(cell); err != nil {
 			return r.fail(r.header[f.at], err)

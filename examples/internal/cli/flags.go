@@ -21,6 +21,8 @@ type Flags struct {
 	err    error // why the value of a flag was refused
 
 	quantities bool // some flags carry a unit
+	begun      bool // the program began a group
+	furnishing
 }
 
 type group struct {
@@ -31,7 +33,7 @@ type group struct {
 type entry struct{ name, def, help string }
 
 func newFlags(program string) *Flags {
-	f := &Flags{set: flag.NewFlagSet(program, flag.ContinueOnError)}
+	f := &Flags{set: flag.NewFlagSet(program, flag.ContinueOnError), furnishing: furnishing{sources: map[string]Source{}}}
 	f.set.SetOutput(io.Discard)
 	f.set.Usage = func() {}
 	f.set.Bool("h", false, "") // shown by help itself
@@ -39,10 +41,13 @@ func newFlags(program string) *Flags {
 }
 
 // Group begins a group of flags.
-func (f *Flags) Group(title string) { f.groups = append(f.groups, group{title: title}) }
+func (f *Flags) Group(title string) {
+	f.groups = append(f.groups, group{title: title})
+	f.begun = true
+}
 
 func (f *Flags) add(name, def, help string, v flag.Value) {
-	if len(f.groups) == 0 {
+	if !f.begun {
 		f.Group("Flags")
 	}
 	g := &f.groups[len(f.groups)-1]
@@ -126,18 +131,21 @@ func (f *Flags) Bool(p *bool, name, help string) {
 	}})
 }
 
-// Given reports whether the flag stands on the command line.
+// Given reports whether the flag stands on the command line, or the folder says
+// or has taught it: [Flags.Source] tells which.
 func (f *Flags) Given(name string) bool {
 	given := false
 	f.set.Visit(func(fl *flag.Flag) { given = given || fl.Name == name })
 	return given
 }
 
-// Other reports whether a flag other than the named ones is given: whether a
-// program still plans its demo.
+// Other reports whether a flag other than the named ones stands on the command
+// line, or there is a folder: whether a program still plans its demo.
 func (f *Flags) Other(names ...string) bool {
-	other := false
-	f.set.Visit(func(fl *flag.Flag) { other = other || !slices.Contains(names, fl.Name) })
+	other := f.dir != ""
+	f.set.Visit(func(fl *flag.Flag) {
+		other = other || !slices.Contains(names, fl.Name) && f.Source(fl.Name).Kind == Told
+	})
 	return other
 }
 
@@ -152,13 +160,18 @@ func (f *Flags) Invent(call ...string) error {
 	return nil
 }
 
-// Kept lists those of the named flags that keep their default, as one would
-// write them: what a program takes from its demo.
+// Kept lists those of the named flags that keep their default or have the value of
+// the invented sugarhouse, as one would write them: what a program takes from its
+// demo.
 func (f *Flags) Kept(names ...string) string {
 	var kept []string
 	for _, g := range f.groups {
 		for _, e := range g.flags {
-			if slices.Contains(names, e.name) && !f.Given(e.name) {
+			switch source := f.Source(e.name); {
+			case !slices.Contains(names, e.name):
+			case source.Kind == Invented:
+				kept = append(kept, "-"+e.name+" "+quote(source.Text))
+			case !f.Given(e.name) && e.def != "":
 				kept = append(kept, "-"+e.name+" "+quote(e.def))
 			}
 		}

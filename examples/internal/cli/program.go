@@ -37,6 +37,8 @@ type Program struct {
 	Calls   []string // worked calls for -h
 	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
+	Demo    fs.FS    // the invented sugarhouse, read where the user has none; may be nil
+	Apart   bool     // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -48,26 +50,35 @@ type Env struct {
 	Err io.Writer     // for progress and for rows that are left out
 
 	program string
+	flags   *Flags
 	inputs  []fs.FileInfo // files that the run reads
 }
 
 // Main runs the program and returns the exit status.
 func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 	flags := newFlags(p.Name)
+	if !p.Apart {
+		flags.declareFolder()
+	}
 	run := p.Setup(flags)
 	err := flags.parse(args)
-	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name}
+	env := &Env{In: in, Out: new(bytes.Buffer), Err: errw, program: p.Name, flags: flags}
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		err = run(env)
+		if !p.Apart {
+			err = flags.furnish(env, p)
+		}
+		if err == nil {
+			err = run(env)
+		}
 	}
 	var left *LeftOut
 	if err != nil && !errors.As(err, &left) {
 		for _, err := range each(err) {
-			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
+			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(flags.blame(err)))
 		}
 		return BadInput
 	}
@@ -157,6 +168,13 @@ func (e *Env) JSON(v any) error {
 // Open opens a file named by a flag; "-" is standard input. The caller closes
 // it.
 func (e *Env) Open(flagName, path string) (io.ReadCloser, error) {
+	if e.flags != nil {
+		if s := e.flags.Source(flagName); s.File != "" {
+			if file, ok := e.flags.house.File(s.File); ok {
+				return file, nil
+			}
+		}
+	}
 	if path == "-" {
 		if f, ok := e.In.(fs.File); ok {
 			e.Reads(f)

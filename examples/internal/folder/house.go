@@ -1,0 +1,52 @@
+// Package folder reads one sugarhouse from one folder: its settings, lines of
+// words of the trade, and its record, a few CSV files that are kept over the
+// years.
+//
+// What is wrong anywhere in the folder is told at once, each mistake with file,
+// line and the way out.
+package folder
+
+import (
+	"errors"
+	"io/fs"
+
+	"example.org/sapreckoner/units"
+)
+
+// SettingsFile is the name of the settings of a folder.
+const SettingsFile = "sugarhouse.txt"
+
+// A House is one sugarhouse.
+type House struct {
+	Settings Settings
+	Records
+
+	files  fs.FS
+	path   string // as messages name the folder; empty for the current one
+	season int    // asked for; 0 takes that of the last date
+}
+
+// Open reads the folder. Messages name its files behind name, which may be
+// empty. The season is a year, or 0 for that of the last date. Each of set is a
+// line that overrules one setting of the file, such as "pan: 2 x 3 ft".
+func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
+	h := &House{files: files, path: name, season: season}
+	h.Settings.SapHydrometer, h.Settings.SyrupHydrometer = units.Fahrenheit(38), units.Fahrenheit(60)
+	mistakes := h.readSettings(set)
+	mistakes = append(mistakes, h.readRecords()...)
+	if len(mistakes) > 0 {
+		return nil, errors.Join(mistakes[:min(len(mistakes), mostMistakes)]...)
+	}
+	return h, nil
+}
+
+// mostMistakes are told at once.
+const mostMistakes = 20
+
+// Shown is a file of the folder as messages name it.
+func (h *House) Shown(file string) string {
+	if h.path == "" {
+		return file
+	}
+	return h.path + "/" + file
+}
