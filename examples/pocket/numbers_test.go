@@ -100,7 +100,9 @@ func gallons(r *rand.Rand, in units.System, low, high float64) (string, units.Vo
 	return text, must(units.ParseVolume(text + unit))
 }
 
-func with[Q interface{ TextIn(units.System, int) string }](text string, by Q, in units.System, digits int) string {
+func with[Q interface {
+	TextIn(units.System, int) string
+}](text string, by Q, in units.System, digits int) string {
 	return text + "|" + by.TextIn(in, digits)
 }
 

@@ -34,7 +34,7 @@ function drawField(screen, input, told) {
   const help = make("p", { class: "help", id: id + "-help" }, input.help || "");
   if (input.kind === "choice") return drawChoice(screen, input, id, help, error, told);
   const [text, unit] = fieldOf(screen.key, input.key, input.kind);
-  const usual = (input.setting && house.values[input.setting]) || input.start || "";
+  const usual = (input.setting && house.taken[input.setting]) || input.start || "";
   const box = make("input", { id, type: "text", inputmode: "decimal", autocomplete: "off", autocapitalize: "off", spellcheck: "false", placeholder: usual, "aria-describedby": help.id + " " + error.id });
   if (input.kind === "words") box.inputMode = "text";
   box.value = text;
@@ -97,7 +97,7 @@ function stepper(box, button, units, usual, sign, change) {
 
 function drawChoice(screen, input, id, help, error, told) {
   const chosen = fieldOf(screen.key, input.key, input.kind)[0];
-  const start = chosen || (input.setting && house.values[input.setting]) || input.start || "";
+  const start = chosen || (input.setting && house.taken[input.setting]) || input.start || "";
   const set = (value) => { setField(screen.key, input.key, value, ""); told(); };
   const choices = input.key === "tank" ? [...input.choices, ...house.tanks] : input.choices;
   if (choices.length > 4) {

@@ -35,11 +35,7 @@ function reckonerReady() {
 }
 
 async function start() {
-  const text = $("wasm").textContent;
-  const packed = Uint8Array.fromBase64 ? Uint8Array.fromBase64(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
-  $("wasm").remove();
-  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  const bytes = await new Response(stream).arrayBuffer();
+  const bytes = await unpack($("wasm"));
   const go = new Go();
   const { instance } = await WebAssembly.instantiate(bytes, go.importObject);
   go.run(instance);

@@ -3,7 +3,7 @@ const storeName = "sapreckoner-pocket";
 const empty = () => ({ metric: false, fields: {}, filled: {}, house: "", stamps: [], entries: [], holes: [], finger: null, ring: false, rung: 0 });
 let state = empty();
 let table = null; // the questions, as the library tells them
-let house = { values: {}, errors: {}, tanks: [] };
+let house = { values: {}, taken: {}, tanks: [] };
 const $ = (id) => document.getElementById(id);
 
 function load() {

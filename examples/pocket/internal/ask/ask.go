@@ -36,6 +36,7 @@ type Reply struct {
 	Errors   map[string]string `json:"errors,omitempty"`
 	House    string            `json:"house,omitempty"`
 	Values   map[string]string `json:"values,omitempty"` // of the settings
+	Taken    map[string]string `json:"taken,omitempty"`  // the same as fields take them
 	Title    string            `json:"title,omitempty"`
 	Metric   *bool             `json:"metric,omitempty"` // as the settings say
 	File     string            `json:"file,omitempty"`
@@ -59,7 +60,7 @@ func (q *Request) Answer() (r Reply) {
 	case "set":
 		h.set(&r, q)
 	case "days":
-		r.File, err = daysFile(q, h)
+		r.File, err = daysFile(q)
 	case "readings":
 		r.File, err = readingsFile(q, now)
 	default:

@@ -192,7 +192,7 @@ func bookSeason(f *Form) {
 		f.verdict("stop", reason(err, f.System))
 		return
 	}
-	f.row("sap", "Sap", (a.Sap + t.unread).TextIn(f.System, 3))
+	f.row("sap", "Sap", (a.Sap+t.unread).TextIn(f.System, 3))
 	if t.unread > 0 {
 		f.row("unread", "Of it without a reading", t.unread.TextIn(f.System, 3), "", "not in the sugar below")
 	}
@@ -249,7 +249,7 @@ func readingsFile(q *Request, _ time.Time) (string, error) {
 func plainNumber(x float64) string { return strconv.FormatFloat(x, 'g', 9, 64) }
 
 // daysFile is what was written down as lines of days.csv.
-func daysFile(q *Request, h *house) (string, error) {
+func daysFile(q *Request) (string, error) {
 	head := "date,sap_us_gal,sugar_brix,read_at_f,syrup_us_gal,wood,wood_cord,note\n"
 	volume, degrees := units.USGallon, units.Temperature.Fahrenheit
 	if q.Metric {

@@ -99,7 +99,7 @@ func cardCups(f *Form) {
 		if f.blame(err, "sapgraduated") {
 			return
 		}
-		sap.Rows = append(sap.Rows, []string{at.TextIn(f.System, 0), signed(float64(b-2))})
+		sap.Rows = append(sap.Rows, []string{at.TextIn(f.System, 0), signed(float64(b - 2))})
 	}
 	f.answer.Tables = append(f.answer.Tables, cups, sap)
 }

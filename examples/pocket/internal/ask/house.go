@@ -2,220 +2,225 @@ package ask
 
 import (
 	"fmt"
+	"slices"
 	"strings"
-	"time"
 
-	"example.org/sapreckoner/sugar"
-	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
 
-// settings are the lines of the settings file that the phone uses. A field that
-// names one takes it where nothing is typed.
-var settings = []Input{
-	{Key: "name", Label: "Name", Range: words()},
-	{Key: "gallons", Label: "A bare gallon is", Range: choice("", "not said", "US", "a US gallon", "imperial", "an imperial gallon")},
-	{Key: "units", Label: "Units", Range: choice("", "not said", "US", "US", "metric", "metric")},
-	{Key: "elevation", Label: "Elevation of the pan", Range: heights(-1640*units.Foot, 16400*units.Foot)},
-	{Key: "pan", Label: "Pan", Help: "its two sides, such as 2 x 4 ft, or its area", Range: areas(0.1*units.SquareFoot, 1e4*units.SquareFoot)},
-	{Key: "boils off", Label: "It boils off", Help: "water in an hour, measured on your own pan", Range: rates(0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour)},
-	{Key: "depth", Label: "Depth kept in the pan", Range: lengths(units.Inch/4, 40*units.Inch)},
-	{Key: "safe depth", Label: "Least depth that does not scorch", Range: lengths(units.Inch/8, 40*units.Inch)},
-	{Key: "coals", Label: "Coals", Help: "time in which the boil falls to half once no more wood goes on", Range: hours(0, 12*time.Hour)},
-	{Key: "fire", Label: "The fire stands", Range: choice("", "not said", "under a roof", "under a roof", "outdoors", "outdoors")},
-	{Key: "evening", Label: "An evening's fire", Range: hours(time.Hour, 24*time.Hour)},
-	{Key: "taps", Label: "Taps", Range: counts(1, 1e6)},
-	{Key: "collected by", Label: "Collected by", Range: choice("", "not said", "pails", "pails", "tubing", "tubing", "pump", "a pump")},
-	{Key: "pail", Label: "A pail holds", Range: volumes(0.1*units.USGallon, 100*units.USGallon)},
-	{Key: "storage", Label: "All tanks hold", Range: volumes(units.USGallon, 1e6*units.USGallon)},
-	{Key: "sap hydrometer", Label: "Sap hydrometer marked at", Range: graduations()},
-	{Key: "syrup hydrometer", Label: "Syrup hydrometer marked at", Range: graduations()},
-	{Key: "hydrometer off", Label: "Syrup hydrometer reads too much", Help: "as found by a check; less than nothing if it reads too little", Range: strengths(-5, 5)},
-	{Key: "target", Label: "Strength to finish at", Range: strengths(60, 74)},
-	{Key: "place", Label: "Rules of", Range: places()},
-	{Key: "guideline", Label: "Tapping guideline", Range: guidelines()},
-	{Key: "bit", Label: "Bit", Range: lengths(3*units.Millimeter, 20*units.Millimeter)},
-	{Key: "hole depth", Label: "Depth of a hole", Help: "into the wood, without bark", Range: lengths(5*units.Millimeter, 4*units.Inch)},
-}
-
-func graduations() Range { return temperatures(units.Celsius(1), units.Celsius(40)) }
-
-func places() Range {
-	r := []string{"", "not said"}
-	for _, j := range sugar.Jurisdictions() {
-		r = append(r, j.String(), j.String())
-	}
-	return choice(r...)
-}
-
-func guidelines() Range {
-	r := []string{"", "not said"}
-	for _, g := range tapping.Guidelines() {
-		r = append(r, g.ID(), g.ID())
-	}
-	return choice(r...)
-}
-
-// setting makes a field that takes a line of the settings where nothing is typed.
-func setting(name, key, start string) Input {
-	for _, in := range settings {
-		if in.Key == name {
-			in.Key, in.Setting, in.Start, in.More = key, name, start, true
-			return in
-		}
-	}
-	panic("no setting " + name)
-}
-
-// A house is the settings file, line by line, so that what the phone does not
-// know goes back as it came.
+// A house is the settings file, line by line: lines go back as they came, with
+// their remarks and with what the phone does not use. The folder's own reader
+// knows more ways to write a value and would weigh a third of the page; a test
+// holds the two against each other.
 type house struct {
-	lines []string
+	lines  []string
+	values map[string]string // by name, without the remark
+	tanks  []tank
+	gallon string // what a bare one is; empty if the file does not say
+}
+
+// A tank is a line such as "big, 120 gallons, 2.5 gallons an inch".
+type tank struct {
+	name          string
+	holds, byInch units.Volume // byInch is 0 if it is not told
 }
 
 // One file is asked of again and again.
-var lastText string
-var lastHouse = &house{}
+var (
+	lastText  string
+	lastHouse = new(house)
+)
 
 func houseOf(text string) *house {
 	if text != lastText {
-		lastText, lastHouse = text, &house{}
-		if text != "" {
-			lastHouse.lines = strings.Split(strings.TrimRight(strings.ReplaceAll(text, "\r\n", "\n"), "\n"), "\n")
-		}
+		lastText, lastHouse = text, readHouse(text)
 	}
 	return lastHouse
 }
 
-// named splits a line into name and value; remarks have none.
-func named(line string) (name, value string) {
-	line = strings.TrimPrefix(line, "\ufeff")
+// parts splits a line into name, value and the remark behind it.
+func parts(line string) (name, value, remark string) {
 	if strings.HasPrefix(strings.TrimSpace(line), "#") {
-		return "", ""
+		return "", "", line
+	}
+	if i := strings.Index(line, " #"); i >= 0 {
+		line, remark = line[:i], line[i:]
 	}
 	name, value, _ = strings.Cut(line, ":")
-	return strings.ToLower(strings.Join(strings.Fields(name), " ")), strings.TrimSpace(value)
+	return strings.ToLower(strings.Join(strings.Fields(name), " ")), strings.Join(strings.Fields(value), " "), remark
+}
+
+func readHouse(text string) *house {
+	h := &house{values: map[string]string{}}
+	text = strings.TrimPrefix(strings.ReplaceAll(text, "\r\n", "\n"), "\ufeff")
+	if text = strings.TrimRight(text, "\n"); text != "" {
+		h.lines = strings.Split(text, "\n")
+	}
+	var tanks []string
+	for _, l := range h.lines {
+		switch name, value, _ := parts(l); name {
+		case "":
+		case "tank":
+			tanks = append(tanks, value)
+		default:
+			h.values[name] = value
+		}
+	}
+	switch strings.ToLower(h.values["gallons"]) {
+	case "us":
+		h.gallon = "US"
+	case "imperial":
+		h.gallon = "imp"
+	}
+	var all units.Volume
+	for _, value := range tanks {
+		t := h.tank(value)
+		h.tanks = append(h.tanks, t)
+		all += t.holds
+	}
+	if len(tanks) > 0 {
+		h.values["tank"] = all.String()
+	}
+	return h
+}
+
+// tank reads the line of a tank; one without a name is called by what it holds.
+func (h *house) tank(value string) (t tank) {
+	words := strings.Split(value, ",")
+	if v, err := units.ParseVolume(h.plain(words[0])); err == nil {
+		t.name, t.holds = words[0], v
+		words = words[1:]
+	} else {
+		t.name = words[0]
+		if words = words[1:]; len(words) > 0 {
+			t.holds, _ = units.ParseVolume(h.plain(words[0]))
+			words = words[1:]
+		}
+	}
+	if len(words) > 0 {
+		for _, end := range []string{" an inch", " per inch", "/inch", "/in"} {
+			if inch, ok := strings.CutSuffix(strings.TrimSpace(words[0]), end); ok {
+				t.byInch, _ = units.ParseVolume(h.plain(inch))
+			}
+		}
+	}
+	return t
+}
+
+// plain turns a quantity as people write it into one that package units reads.
+func (h *house) plain(v string) string {
+	v = strings.TrimSpace(strings.TrimPrefix(v, "marked at "))
+	for _, hour := range []string{" an hour", " in an hour", " per hour"} {
+		v = strings.Replace(v, hour, "/h", 1)
+	}
+	number, unit, ok := strings.Cut(v, " ")
+	if !ok || h.gallon == "" {
+		return v
+	}
+	base, per, _ := strings.Cut(unit, "/")
+	for _, u := range []string{"gal", "gallon", "gallons", "qt", "quart", "quarts", "pt", "pint", "pints"} {
+		if base != u {
+			continue
+		}
+		v = number + " " + h.gallon + " " + map[byte]string{'g': "gal", 'q': "qt", 'p': "pt"}[u[0]]
+		if per != "" {
+			v += "/" + per
+		}
+	}
+	return v
 }
 
 // value is a setting as the fields read it, or nothing.
 func (h *house) value(name string) string {
-	for _, l := range h.lines {
-		if n, v := named(l); n == name {
-			return h.plain(v)
+	v := h.values[name]
+	first, _, _ := strings.Cut(v, ",")
+	switch name {
+	case "name", "guideline", "place", "barrow":
+		return v
+	case "gallons", "units":
+		return map[string]string{"us": "US", "imperial": "imperial", "metric": "metric"}[strings.ToLower(v)]
+	case "fire":
+		return strings.NewReplacer("indoors", "under a roof", "under the sky", "outdoors").Replace(strings.ToLower(v))
+	case "collected by":
+		how, _, _ := strings.Cut(strings.ToLower(v), " ")
+		return strings.NewReplacer("buckets", "pails", "bags", "pails", "vacuum", "pump", ",", "").Replace(how)
+	case "thermometer off", "hydrometer off":
+		if off, ok := strings.CutSuffix(v, " high"); ok {
+			return off
 		}
-	}
-	return ""
-}
-
-// plain turns a value as people write it into what package units reads.
-func (h *house) plain(v string) string {
-	v = strings.TrimPrefix(v, "marked at ")
-	v = strings.ReplaceAll(v, " an hour", "/h")
-	gallon := ""
-	for _, l := range h.lines {
-		if n, g := named(l); n == "gallons" {
-			gallon = map[string]string{"US": "US gal", "imperial": "imp gal"}[g]
+		if off, ok := strings.CutSuffix(v, " low"); ok {
+			return "-" + off
 		}
-	}
-	if gallon == "" {
 		return v
 	}
-	words := strings.Fields(v)
-	for i, w := range words {
-		base, rest, _ := strings.Cut(w, "/")
-		if rest != "" {
-			rest = "/" + rest
-		}
-		alone := i == 0 || words[i-1] != "US" && words[i-1] != "imp" && words[i-1] != "imperial"
-		switch strings.TrimRight(base, ",") {
-		case "gal", "gallon", "gallons":
-			if alone {
-				words[i] = gallon + rest
-			}
-		}
-	}
-	return strings.Join(words, " ")
+	return h.plain(first)
 }
 
-// A tank is one of the lines "tank: big, 120 gallons, 2.5 gallons an inch".
-type tank struct {
-	name          string
-	holds, byInch units.Volume
+// taps is how many run into a pail, if the line of the pail tells it.
+func (h *house) taps() string {
+	_, behind, _ := strings.Cut(h.values["pail"], ",")
+	number, _, _ := strings.Cut(strings.TrimSpace(behind), " ")
+	return number
 }
 
-func (h *house) tanks() (all []tank) {
-	for _, l := range h.lines {
-		n, v := named(l)
-		if n != "tank" {
-			continue
-		}
-		part := strings.Split(v, ",")
-		if len(part) != 3 {
-			continue
-		}
-		t := tank{name: strings.TrimSpace(part[0])}
-		var err, err2 error
-		t.holds, err = units.ParseVolume(h.plain(strings.TrimSpace(part[1])))
-		inch := strings.TrimSuffix(strings.TrimSpace(part[2]), "an inch")
-		t.byInch, err2 = units.ParseVolume(h.plain(strings.TrimSpace(inch)))
-		if err == nil && err2 == nil && t.holds > 0 && t.byInch > 0 {
-			all = append(all, t)
-		}
-	}
-	return all
+// vacuum is what a pump draws, if the line tells it.
+func (h *house) vacuum() string {
+	_, behind, _ := strings.Cut(h.values["collected by"], " at ")
+	return strings.TrimSpace(behind)
 }
 
-// tell lists the settings, and what of them no field can read.
+// tell lists the settings, as they are written and as the fields take them, and
+// what of them no field takes.
 func (h *house) tell(r *Reply) {
-	r.Values, r.Errors = map[string]string{}, map[string]string{}
+	r.Values, r.Taken, r.Errors = map[string]string{}, map[string]string{}, map[string]string{}
 	for _, in := range settings {
-		v := h.value(in.Key)
-		if v == "" {
+		v, ok := h.values[in.Key]
+		if !ok || v == "" {
 			continue
 		}
-		r.Values[in.Key] = v
-		if err := in.check(v); err != nil {
+		r.Values[in.Key], r.Taken[in.Key] = v, h.value(in.Key)
+		if err := in.check(h.value(in.Key)); err != nil {
 			r.Errors[in.Key] = reason(err, units.Both)
 		}
 	}
-	for _, t := range h.tanks() {
-		r.Tanks = append(r.Tanks, Choice{t.name, fmt.Sprintf("%s, %s", t.name, t.holds.Text(units.USGallon, 0))})
+	for _, t := range h.tanks {
+		if t.byInch > 0 {
+			r.Tanks = append(r.Tanks, Choice{t.name, t.name})
+		}
 	}
-	r.Title = r.Values["name"]
-	if u := r.Values["units"]; u != "" {
-		metric := u == "metric"
-		r.Metric = &metric
+	metric := r.Taken["units"] == "metric"
+	r.Title, r.Metric, r.House = r.Values["name"], &metric, strings.Join(h.lines, "\n")
+	for i, l := range h.lines {
+		if name, _, _ := parts(l); name != "" && !strings.Contains(l, ":") {
+			r.Error = fmt.Sprintf("line %d: %q: write a name and a value with a colon between them", i+1, clip(l))
+			return
+		}
 	}
-	r.House = strings.Join(h.lines, "\n")
 }
 
-// set writes one setting, in its line or in a new one.
+// set writes one setting, in its line or in a new one. A remark behind it stays.
+// The tanks are several lines, which the phone leaves alone.
 func (h *house) set(r *Reply, q *Request) {
-	r.Errors = map[string]string{}
+	value := strings.Join(strings.Fields(strings.ReplaceAll(q.Value, "#", "")), " ")
+	out := slices.Clone(h.lines)
+	at := slices.IndexFunc(out, func(l string) bool { name, _, _ := parts(l); return name == q.Name })
+	switch {
+	case value == "" && at >= 0:
+		out = slices.Delete(out, at, at+1)
+	case value != "" && at >= 0:
+		_, _, remark := parts(out[at])
+		out[at] = q.Name + ": " + value + remark
+	case value != "":
+		out = append(out, q.Name+": "+value)
+	}
+	changed := readHouse(strings.Join(out, "\n"))
 	for _, in := range settings {
-		if in.Key != q.Name {
-			continue
-		}
-		value := strings.TrimSpace(q.Value)
-		if value != "" {
-			if err := in.check(h.plain(value)); err != nil {
-				r.Errors[q.Name] = reason(err, q.system())
+		if in.Key == q.Name && value != "" {
+			if err := in.check(changed.value(q.Name)); err != nil {
+				r.Errors = map[string]string{q.Name: reason(err, q.system())}
 				return
 			}
 		}
-		out, done := []string{}, false
-		for _, l := range h.lines {
-			if n, _ := named(l); n != q.Name {
-				out = append(out, l)
-			} else if value != "" && !done {
-				out, done = append(out, q.Name+": "+value), true
-			}
-		}
-		if value != "" && !done {
-			out = append(out, q.Name+": "+value)
-		}
-		houseOf(strings.Join(out, "\n")).tell(r)
-		return
 	}
-	r.Error = "no such setting: " + q.Name
+	changed.tell(r)
 }

@@ -29,7 +29,7 @@ var mendScreen = Screen{
 		}, answer: blend},
 		{Key: "jars", Title: "Jars", Inputs: []Input{
 			{Key: "jar", Label: "The label says", Need: true, Range: small(5*units.Milliliter, 60*units.Liter)},
-			{Key: "pour", Label: "Heat of the syrup as it is poured", Start: "187 F", Range: temperatures(units.Celsius(0), packing.PourMost())},
+			unfolded(setting("fill at", "pour", "187 F")),
 			{Key: "glass", Label: "An empty jar weighs", Range: masses(units.Gram, 100*units.Kilogram)},
 			{Key: "brim", Label: "It holds to the brim", Range: small(5*units.Milliliter, 120*units.Liter)},
 			{Key: "wall", Label: "Heat of the empty jars", Start: "68 F", More: true, Range: temperatures(units.Celsius(0), units.Celsius(110))},

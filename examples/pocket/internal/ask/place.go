@@ -24,12 +24,19 @@ func placeInputs() []Input {
 		{Key: "water", Label: "My thermometer in boiling water", Help: "the thermometer that stops the syrup, today, in plain water at a full boil", Need: true, When: "by=water", Range: temperatures(units.Fahrenheit(178.5), units.Fahrenheit(216))},
 		{Key: "station", Label: "Barometer at the pan", Help: "one that is not set to sea level", Need: true, When: "by=station", Range: pressures(leastPressure, mostPressure)},
 		{Key: "report", Label: "Barometer of the report", Help: "brought to sea level, near 30 inHg or 1013 hPa anywhere", Need: true, When: "by=report", Range: pressures(80*units.Kilopascal, 110*units.Kilopascal)},
-		withNeed(setting("elevation", "elevation", "")),
+		elevationBeside(),
 	}
 }
 
-func withNeed(in Input) Input {
-	in.More, in.Help = false, "checks the instrument; alone it takes average weather"
+func elevationBeside() Input {
+	in := unfolded(setting("elevation", "elevation", ""))
+	in.Help = "checks the instrument; alone it takes average weather"
+	return in
+}
+
+// unfolded is a field that is not folded away, since it is looked at each time.
+func unfolded(in Input) Input {
+	in.More = false
 	return in
 }
 

@@ -38,7 +38,7 @@ const (
 var syrupScreen = Screen{
 	Key: "syrup", Title: "Is it syrup?", Lead: "Where this thermometer and this hydrometer must stand today, and how long the pot still takes.",
 	Questions: []Question{
-		{Key: "stop", Title: "Where it stops", Inputs: append(placeInputs(), setting("target", "target", "66.9 Brix")), answer: stop},
+		{Key: "stop", Title: "Where it stops", Inputs: append(placeInputs(), setting("target", "target", "66.9 Brix"), setting("thermometer off", "shifted", "")), answer: stop},
 		{Key: "cup", Title: "In the cup now", Inputs: []Input{
 			{Key: "cup", Label: "Heat of the cup", Help: "the thermometer in the cup, as the hydrometer is read", Need: true, Range: temperatures(units.Celsius(5), units.Celsius(107))},
 			{Key: "reads", Label: "The hydrometer reads", Range: hydrometerReadings()},
@@ -89,15 +89,28 @@ func stop(f *Form) {
 	if f.blame(err, p.by, "Target", "target") {
 		return
 	}
-	f.verdict("", "Stop at "+f.temp(syrup))
-	f.row("stop", "The thermometer stops at", f.temp(syrup), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
+	shift := f.shift(p)
+	if f.failed {
+		return
+	}
+	f.verdict("", "Stop at "+f.temp(syrup.Add(shift)))
+	f.row("stop", "The thermometer stops at", f.temp(syrup.Add(shift)), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
 	f.row("water", "Water boils at", f.temp(p.water), "", f.told(p))
 	f.row("rise", "So much above water", syrup.Sub(p.water).TextIn(f.System, 3))
-	if p.by != "water" {
+	if p.by != "water" && shift == 0 {
 		f.caution("The thermometer is taken as true. Read it in boiling water: then its own error drops out.")
 	}
 	f.caution("The thermometer calls you, the hydrometer decides.")
 	f.caution(scalds)
+}
+
+// shift is what the thermometer shows too much. Read in boiling water it counts
+// already.
+func (f *Form) shift(p place) units.TempDiff {
+	if off, ok := read(f, "shifted", units.ParseTempDiff); ok && p.by != "water" {
+		return off
+	}
+	return 0
 }
 
 // hydrometer is the one for syrup.

@@ -40,10 +40,10 @@ var tomorrowScreen = Screen{
 		{Key: "walk", Title: "Walk and fire", Inputs: []Input{
 			{Key: "waiting", Label: "Sap waiting in the tanks", Range: volumes(0, 1e6*units.USGallon)},
 			{Key: "age", Label: "It waits since", Start: "0 h", Range: hours(0, 240*time.Hour)},
-			{Key: "tempered", Label: "Heat of the waiting sap", Start: "42 F", Range: temperatures(units.Celsius(0), units.Celsius(40))},
+			unfolded(setting("sap waits at", "tempered", "42 F")),
 			setting("pail", "pail", "2 US gal"),
 			{Key: "each", Label: "Taps to a pail", Start: "2", More: true, Range: counts(1, 100)},
-			setting("storage", "storage", "120 US gal"),
+			setting("tank", "storage", "120 US gal"),
 			setting("boils off", "rate", "8 US gal/h"),
 			setting("evening", "evening", "5 h"),
 			{Key: "sugar", Label: "Strength of the sap", Start: "2 Brix", More: true, Range: strengths(0.3, 20)},
@@ -83,6 +83,9 @@ func (f *Form) forecast() (c forecast, ok bool) {
 	vacuum := units.Pressure(0)
 	if collected == "pump" {
 		vacuum = f.pressure("vacuum")
+		if own, err := units.ParsePressure(f.house.vacuum()); err == nil && !f.typed("vacuum") {
+			vacuum = own
+		}
 	}
 	if f.failed {
 		return c, false
@@ -155,6 +158,9 @@ func tomorrowWalk(f *Form) {
 
 func (f *Form) walkBy(c forecast) {
 	size, each := f.volume("pail"), f.count("each")
+	if own := f.house.taps(); own != "" && !f.typed("pail") && !f.typed("each") {
+		each, _ = parseCount(own)
+	}
 	if f.failed {
 		return
 	}

@@ -71,12 +71,12 @@ func (f *Form) sapVolume() units.Volume {
 		}
 		return byInch * units.Volume(dip.Inches())
 	}
-	for _, t := range f.house.tanks() {
-		if t.name != name {
+	for _, t := range f.house.tanks {
+		if t.name != name || t.byInch == 0 {
 			continue
 		}
 		v := t.byInch * units.Volume(dip.Inches())
-		if v > t.holds*(1+1e-9) {
+		if v > t.holds*(1+hair) {
 			f.refuse("dip", fmt.Errorf("that would be %s, and the tank %s holds %s: check the stick", v.TextIn(f.System, 3), t.name, t.holds.TextIn(f.System, 3)))
 		}
 		return v

@@ -52,7 +52,7 @@ func watch(f *Form) {
 		}
 		readings[i] = finish.WatchReading{At: time.Duration(s.At-stamps[0].At) * time.Millisecond, Shown: shown}
 	}
-	w := finish.Watch{Target: target, Water: p.water, WaterBy: waterBy / 2, ProbeBy: probeBy / 2}
+	w := finish.Watch{Target: target, Water: p.water.Add(f.shift(p)), WaterBy: waterBy / 2, ProbeBy: probeBy / 2}
 	if p.by != "water" {
 		w.WaterBy = units.FahrenheitDegree // of a thermometer that nobody checked, and of the weather: common practice
 	}
