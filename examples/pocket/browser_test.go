@@ -190,18 +190,18 @@ type shown struct {
 // helpers fill fields as typing does and read what the page shows.
 const helpers = `
 function tFill(fields) {
-  for (const [key, value] of Object.entries(fields)) {
+  const all = Object.entries(fields);
+  const answering = answer;
+  all.forEach(([key, value], i) => {
+    answer = i === all.length - 1 ? answering : () => {}; // answers come as fast as keys: wait for the last
     const field = document.querySelector('[data-field="' + key + '"]');
     const radio = field.querySelector('input[type=radio][value="' + value + '"]');
     const select = field.querySelector("select");
-    if (radio) { radio.checked = true; radio.dispatchEvent(new Event("change", { bubbles: true })); continue; }
-    if (select) { select.value = value; select.dispatchEvent(new Event("change", { bubbles: true })); continue; }
     const box = field.querySelector("input[type=text]");
-    for (const text of ["", value]) {
-      box.value = text;
-      box.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    }
-  }
+    if (radio) radio.checked = true;
+    else (select || box).value = value;
+    (radio || select || box).dispatchEvent(new Event(box ? "input" : "change", { bubbles: true }));
+  });
 }
 function tRead(question) {
   const out = document.querySelector('[data-question="' + question + '"] output');
@@ -245,6 +245,12 @@ func (p *phone) metric(on bool) {
 		value = "metric"
 	}
 	eval[bool](p, fmt.Sprintf("(document.querySelector('[name=units][value=%s]').click(), true)", value))
+}
+
+// empty empties all fields.
+func (p *phone) empty() {
+	p.t.Helper()
+	eval[bool](p, "(state.fields = {}, save(), route(), true)")
 }
 
 func js(v any) string {

@@ -33,6 +33,7 @@ func compare(t *testing.T, p *phone, screen string, draw func(r *rand.Rand, in u
 	figures := 0
 	for _, in := range []units.System{units.US, units.Metric} {
 		p.metric(in == units.Metric)
+		p.empty()
 		p.screen(screen)
 		var typed []fields
 		var wanted []map[string]want
