@@ -139,7 +139,10 @@ func TestAlarm(t *testing.T) {
 	if !rings() {
 		t.Fatal("it does not ring")
 	}
-	p.do(chromedp.Click("#ring button"))
+	if text := eval[string](p, "document.getElementById('ring').innerText"); !strings.Contains(text, eval[string](p, "timeOf(alarm.earliest).slice(0, 5)")) {
+		t.Errorf("it says %q", text)
+	}
+	eval[bool](p, "(document.querySelector('#ring button').click(), true)")
 	if rings() {
 		t.Error("it rings on")
 	}

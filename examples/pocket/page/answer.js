@@ -13,9 +13,16 @@ function drawScreen(screen) {
     main.append(make("p", { class: "stop", id: "old" }, "Filled in on " + new Date(old).toDateString() + ": look again, or "),
       make("button", { type: "button", onclick: () => { delete state.fields[screen.key]; delete state.filled[screen.key]; save(); drawScreen(screen); } }, "Empty the fields"));
   }
+  if (screen.questions.length > 1) {
+    main.append(make("nav", { "aria-label": "On this screen" }, ...screen.questions.map((q) => make("button", { type: "button", onclick: () => {
+      const head = $("q-" + q.key);
+      head.scrollIntoView();
+      head.focus();
+    } }, q.title))));
+  }
   const told = () => answer(screen);
   for (const q of screen.questions) {
-    const section = make("section", { "data-question": q.key, "aria-labelledby": "q-" + q.key }, make("h2", { id: "q-" + q.key }, q.title));
+    const section = make("section", { "data-question": q.key, "aria-labelledby": "q-" + q.key }, make("h2", { id: "q-" + q.key, tabindex: "-1" }, q.title));
     const more = make("details", {}, make("summary", {}, "More, taken as usual"));
     for (const input of q.inputs) (input.more ? more : section).append(drawField(screen, input, told));
     if (more.children.length > 1) section.append(more);

@@ -85,7 +85,7 @@ function ringOut(late) {
   state.rung = alarm.at;
   save();
   const ring = $("ring");
-  ring.replaceChildren(make("p", {}, late ? "The time of the alarm passed while the screen was off or the page was not in front. Read the cup now." : "Read the cup now: it may be syrup from " + alarm.text.slice(0, 5) + " on."),
+  ring.replaceChildren(make("p", {}, late ? "The time of the alarm passed while the screen was off or the page was not in front. Read the cup now." : "Read the cup now: it may be syrup from " + timeOf(alarm.earliest).slice(0, 5) + " on."),
     make("button", { type: "button", onclick: () => { ring.hidden = true; } }, "I am at the pot"));
   ring.hidden = false;
   const call = () => {

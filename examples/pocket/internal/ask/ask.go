@@ -88,10 +88,20 @@ func (q *Request) ask(r *Reply, h *house, now time.Time) {
 				inputs[in.Key] = in
 			}
 		}
+		form := func() *Form {
+			return &Form{System: q.system(), request: q, house: h, inputs: inputs, errs: r.Errors, now: now}
+		}
+		// Whatever was typed is looked at, even where an answer does not come as far.
+		for key := range q.Fields {
+			read(form(), key, func(text string) (string, error) { return text, nil })
+		}
 		for i := range s.Questions {
-			f := &Form{System: q.system(), request: q, house: h, inputs: inputs, errs: r.Errors, now: now}
+			f := form()
 			f.answer.Key = s.Questions[i].Key
-			if a := s.Questions[i].answer; a != nil {
+			for _, in := range s.Questions[i].Inputs {
+				f.failed = f.failed || r.Errors[in.Key] != ""
+			}
+			if a := s.Questions[i].answer; a != nil && !f.failed {
 				a(f)
 			}
 			if f.failed {

@@ -80,16 +80,8 @@ func woods() Range {
 	}}
 }
 
-// bookLine checks a line before it is written down.
+// bookLine tells what a line still lacks.
 func bookLine(f *Form) {
-	for key, parse := range map[string]func(){
-		"sap": func() { f.volume("sap") }, "reads": func() { f.brix("reads") }, "cold": func() { f.temperature("cold") },
-		"syrup": func() { f.volume("syrup") }, "wood": func() { read(f, "wood", parseWood) }, "note": func() { f.chosen("note") },
-	} {
-		if f.typed(key) {
-			parse()
-		}
-	}
 	if f.typed("reads") && !f.typed("cold") {
 		f.note(&f.answer.Known, "with the heat of the sap the reading is brought to its true strength")
 	}

@@ -79,6 +79,10 @@ func read[Q any](f *Form, key string, parse func(string) (Q, error)) (q Q, ok bo
 		}
 		return q, false
 	}
+	if f.errs[key] != "" {
+		f.failed = true
+		return q, false
+	}
 	err := in.check(text)
 	if err == nil {
 		q, err = parse(text)

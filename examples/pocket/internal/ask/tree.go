@@ -140,7 +140,6 @@ const margin = 6 * units.Inch
 func newHole(f *Form) {
 	d, ok := f.diameter()
 	low, high, growth, bit, depth := f.length("low"), f.length("high"), f.length("growth"), f.length("bit"), f.length("depth")
-	f.count("year")
 	if !ok || f.failed {
 		return
 	}

@@ -35,7 +35,6 @@ const longest = 12 * time.Hour
 // watch tells from the stamps how long the pot still takes.
 func watch(f *Form) {
 	stamps := f.request.Stamps
-	f.temperatureIfTyped("shows")
 	if len(stamps) == 0 || f.failed {
 		return
 	}
@@ -87,12 +86,6 @@ func watch(f *Form) {
 		f.verdict("stop", "It may be syrup already: read the cup now.")
 	default:
 		f.verdict("wait", "Read the cup from "+f.clockOf(earliest)+" on.")
-	}
-}
-
-func (f *Form) temperatureIfTyped(key string) {
-	if f.typed(key) {
-		f.temperature(key)
 	}
 }
 
