@@ -65,6 +65,7 @@ func begin(t testing.TB, wide, high int64, scripts ...string) *phone {
 	t.Helper()
 	needBrowser(t)
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath("chromium"), chromedp.NoSandbox, chromedp.DisableGPU,
+		chromedp.IgnoreCertErrors, // the test's own certificate is trusted
 		chromedp.Flag("disable-quic", true), chromedp.Flag("autoplay-policy", "no-user-gesture-required"),
 		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"), // no network
 		chromedp.UserDataDir(filepath.Join(t.TempDir(), "profile")))
@@ -78,6 +79,7 @@ func begin(t testing.TB, wide, high int64, scripts ...string) *phone {
 	}
 	p.do(chromedp.EmulateViewport(wide, high))
 	command(p, network.Enable, network.EnableParams{})
+	command(p, emulation.SetFocusEmulationEnabled, emulation.SetFocusEmulationEnabledParams{Enabled: true})
 	for _, s := range scripts {
 		command(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: s})
 	}
@@ -195,7 +197,7 @@ function tFill(fields) {
   all.forEach(([key, value], i) => {
     answer = i === all.length - 1 ? answering : () => {}; // answers come as fast as keys: wait for the last
     const field = document.querySelector('[data-field="' + key + '"]');
-    const radio = field.querySelector('input[type=radio][value="' + value + '"]');
+    const radio = [...field.querySelectorAll("input[type=radio]")].find((r) => r.value === value);
     const select = field.querySelector("select");
     const box = field.querySelector("input[type=text]");
     if (radio) radio.checked = true;

@@ -6,7 +6,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
@@ -212,81 +211,4 @@ func (f *Form) cords(v units.Volume) string {
 		return v.Text(units.CubicMeter, 2)
 	}
 	return v.Text(units.Cord, 2)
-}
-
-// readingsFile is the stamps as the record of a pot: time and what was shown.
-func readingsFile(q *Request, _ time.Time) (string, error) {
-	unit, head := units.ScaleFahrenheit, "time,shown_f"
-	if q.Metric {
-		unit, head = units.ScaleCelsius, "time,shown_c"
-	}
-	f := Form{request: q}
-	out := head + "\n"
-	for _, s := range q.Stamps {
-		t, err := units.ParseTemperature(s.Shown)
-		if err != nil {
-			return "", err
-		}
-		x := t.Fahrenheit()
-		if unit == units.ScaleCelsius {
-			x = t.Celsius()
-		}
-		out += f.clockOf(s.At) + "," + plainNumber(x) + "\n"
-	}
-	return out, nil
-}
-
-// plainNumber is a figure as it was typed: nine digits hide the rounding of a
-// change of unit.
-func plainNumber(x float64) string { return strconv.FormatFloat(x, 'g', 9, 64) }
-
-// daysFile is what was written down as lines of days.csv.
-func daysFile(q *Request) (string, error) {
-	head := "date,sap_us_gal,sugar_brix,read_at_f,syrup_us_gal,wood,wood_cord,note\n"
-	volume, degrees := units.USGallon, units.Temperature.Fahrenheit
-	if q.Metric {
-		head = "date,sap_l,sugar_brix,read_at_c,syrup_l,wood,wood_cord,note\n"
-		volume, degrees = units.Liter, units.Temperature.Celsius
-	}
-	var b strings.Builder
-	b.WriteString(head)
-	for _, e := range q.Entries {
-		cells := []string{e.Day}
-		for _, c := range []struct {
-			text string
-			read func(string) (float64, error)
-		}{
-			{e.Sap, func(s string) (float64, error) { v, err := units.ParseVolume(s); return v.In(volume), err }},
-			{e.Reads, func(s string) (float64, error) { x, err := units.ParseBrix(s); return float64(x), err }},
-			{e.Cold, func(s string) (float64, error) { t, err := units.ParseTemperature(s); return degrees(t), err }},
-			{e.Syrup, func(s string) (float64, error) { v, err := units.ParseVolume(s); return v.In(volume), err }},
-			{e.Wood, func(s string) (float64, error) { w, err := parseWood(s); return w.loads, err }},
-			{e.Wood, func(s string) (float64, error) { w, err := parseWood(s); return w.volume.Cords(), err }},
-		} {
-			cell := ""
-			if c.text != "" {
-				x, err := c.read(c.text)
-				if err != nil {
-					return "", err
-				}
-				if x != 0 {
-					cell = plainNumber(x)
-				}
-			}
-			cells = append(cells, cell)
-		}
-		note := strings.TrimSpace(e.Time + " " + e.Note)
-		cells = append(cells, quoted(note))
-		b.WriteString(strings.Join(cells, ",") + "\n")
-	}
-	return b.String(), nil
-}
-
-// quoted is a cell of a CSV file.
-func quoted(text string) string {
-	text = strings.Join(strings.Fields(text), " ")
-	if strings.ContainsAny(text, `",`) {
-		return `"` + strings.ReplaceAll(text, `"`, `""`) + `"`
-	}
-	return text
 }

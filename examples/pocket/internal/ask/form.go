@@ -97,13 +97,22 @@ func read[Q any](f *Form, key string, parse func(string) (Q, error)) (q Q, ok bo
 // refuse writes the reason beside a field.
 func (f *Form) refuse(key string, err error) {
 	f.failed = true
-	var re *units.RangeError
-	if in := f.inputs[key]; in != nil && errors.As(err, &re) && re.What == "" {
-		re.What = lower(in.Label)
+	if in := f.inputs[key]; in != nil {
+		err = called(in.Label, err)
 	}
 	if f.errs[key] == "" {
 		f.errs[key] = reason(err, f.System)
 	}
+}
+
+// called puts the label of a field into a range error that does not say in words
+// what it is about.
+func called(label string, err error) error {
+	var re *units.RangeError
+	if errors.As(err, &re) && re.What == "" {
+		re.What = lower(label)
+	}
+	return err
 }
 
 // reason words an error in the person's units, on one line.

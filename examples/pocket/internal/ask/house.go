@@ -180,7 +180,7 @@ func (h *house) tell(r *Reply) {
 		}
 		r.Values[in.Key], r.Taken[in.Key] = v, h.value(in.Key)
 		if err := in.check(h.value(in.Key)); err != nil {
-			r.Errors[in.Key] = reason(err, units.Both)
+			r.Errors[in.Key] = reason(called(in.Label, err), units.Both)
 		}
 	}
 	for _, t := range h.tanks {
@@ -217,7 +217,7 @@ func (h *house) set(r *Reply, q *Request) {
 	for _, in := range settings {
 		if in.Key == q.Name && value != "" {
 			if err := in.check(changed.value(q.Name)); err != nil {
-				r.Errors = map[string]string{q.Name: reason(err, q.system())}
+				r.Errors = map[string]string{q.Name: reason(called(in.Label, err), q.system())}
 				return
 			}
 		}

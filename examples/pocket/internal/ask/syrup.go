@@ -169,7 +169,7 @@ func cup(f *Form) {
 func (f *Form) finished(a sugar.Advice, m density.Measurement, target units.Brix, rule sugar.Standard) {
 	rules := rule.Min.Text(1) + " or more"
 	if rule.Max > 0 {
-		rules = rule.Min.Text(1) + " to " + rule.Max.Text(1)
+		rules = fmt.Sprintf("%.1f to %s", float64(rule.Min), rule.Max.Text(1))
 	}
 	f.row("rule", "The rule asks for", rules, "", rule.Place+"; local rules come first")
 	switch a.Do {

@@ -250,7 +250,7 @@ func (f *Form) takeOff(e evening, o pan.Outcome) {
 		return
 	}
 	f.row("off", "Take it off at", f.temp(boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
-	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "the pot holds twice as much")
+	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "use a pot that holds twice as much")
 }
 
 // doneBy tells when to light, or how much sap is done by then.
@@ -263,28 +263,30 @@ func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Dur
 		f.row("by", "To be done by "+at(by), "light it by "+at((by-o.Ended+day)%day))
 		return
 	}
-	c := e.rig.Compartments[0]
-	low, high := c.Area.Volume(c.SafeDepth), v
-	enough := func(v units.Volume) bool {
-		o, err := e.run(v)
-		return err == nil && o.ToCome <= 0 && o.SapLeft < units.Kilogram && lit+o.Ended <= by
-	}
-	// The time rises with the sap. Small pans overrun with coals: start where they do not.
-	for i := 0; i < 4 && !enough(low); i++ {
-		low += (high - low) / 8
-	}
-	if !enough(low) {
-		f.row("by", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "lit at "+at(lit)+" even a low pan is not done by then")
+	f.row("late", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "or gather less")
+	// The time rises with the sap very nearly along a line: two more fires tell how
+	// much is done by then, a hundredth less to be sure.
+	want := float64(by - lit)
+	v0, t0 := float64(v), float64(o.Ended)
+	v1 := v0 * want / t0
+	first, ok := e.ends(units.Volume(v1))
+	if !ok {
 		return
 	}
-	for range 10 {
-		if middle := (low + high) / 2; enough(middle) {
-			low = middle
-		} else {
-			high = middle
-		}
+	done := units.Volume(0.99 * (v1 - (float64(first)-want)*(v0-v1)/(t0-float64(first))))
+	if last, ok := e.ends(done); ok && lit+last <= by {
+		f.row("by", "Done by "+at(by)+" is", done.TextIn(f.System, 3))
 	}
-	f.row("by", "Done by "+at(by)+" is", low.TextIn(f.System, 3), "", "or all of it, if it is lit by "+at(((by-o.Ended)%day+day)%day))
+}
+
+// ends is when the fire of so much sap has done. It is false for too little sap.
+func (e evening) ends(v units.Volume) (time.Duration, bool) {
+	c := e.rig.Compartments[0]
+	if !(v > c.Area.Volume(c.SafeDepth)) {
+		return 0, false
+	}
+	o, err := e.run(v)
+	return o.Ended, err == nil && o.ToCome <= 0 && o.SapLeft < units.Kilogram
 }
 
 // fireCautions come with every fire.
