@@ -184,7 +184,7 @@ func TestSteps(t *testing.T) {
 	p := opened(t, 390, 844)
 	p.screen("syrup")
 	value := func(id, step string) string {
-		return eval[string](p, fmt.Sprintf("document.getElementById(%q).closest('.entry').querySelector('[aria-label=%s]').click(), document.getElementById(%q).value", id, step, id))
+		return eval[string](p, fmt.Sprintf("document.getElementById(%q).closest('.entry').querySelector('[aria-label^=%s]').click(), document.getElementById(%q).value", id, step, id))
 	}
 	p.ask("stop", fields{"water": "209.6"})
 	if got := value("syrup-water", "more"); got != "210.1" {

@@ -44,7 +44,7 @@ function drawField(screen, input, told) {
     setField(screen.key, input.key, box.value, button ? button.textContent : "");
     told();
   };
-  const name = (u) => button && button.setAttribute("aria-label", "unit " + u + (units.length > 1 ? ", press for the next" : ""));
+  const name = (u) => button && button.setAttribute("aria-label", u + ", unit of " + input.label + (units.length > 1 ? ", press for the next" : ""));
   name(unit);
   box.addEventListener("input", () => {
     if (button && box.value === "") { // an emptied field begins anew, in the units of the page
@@ -62,19 +62,19 @@ function drawField(screen, input, told) {
     });
   }
   const entry = make("div", { class: "entry" });
-  if (units.length) entry.append(stepper(box, button, units, usual, -1, change));
+  if (units.length) entry.append(stepper(box, button, units, usual, -1, input.label, change));
   entry.append(box);
   if (button) entry.append(button);
   if (input.kind === "clock") {
     entry.append(make("button", { type: "button", class: "now", onclick: () => { box.value = timeOf(Date.now()).slice(0, 5); change(); } }, "now"));
   }
-  if (units.length) entry.append(stepper(box, button, units, usual, 1, change));
+  if (units.length) entry.append(stepper(box, button, units, usual, 1, input.label, change));
   padFor(box, button, input.kind, change);
   return make("div", { class: "field", "data-field": input.key }, make("label", { for: id }, input.label), entry, help, error);
 }
 
 // stepper is a plus or a minus button. A clock steps by minutes.
-function stepper(box, button, units, usual, sign, change) {
+function stepper(box, button, units, usual, sign, label, change) {
   const step = () => {
     const unit = button ? button.textContent : "";
     const size = (units.find((u) => u.text === unit) || units[0]).step;
@@ -92,7 +92,7 @@ function stepper(box, button, units, usual, sign, change) {
     }
     change();
   };
-  return make("button", { type: "button", class: "step", "aria-label": sign < 0 ? "less" : "more", onclick: step }, sign < 0 ? "\u2212" : "+");
+  return make("button", { type: "button", class: "step", "aria-label": (sign < 0 ? "less " : "more ") + label, onclick: step }, sign < 0 ? "\u2212" : "+");
 }
 
 function drawChoice(screen, input, id, help, error, told) {
