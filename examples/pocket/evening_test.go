@@ -89,6 +89,10 @@ func TestDoneBy(t *testing.T) {
 	if !strings.Contains(got.Text, "Never boil in a closed room") || !strings.Contains(got.Text, "Stay with the pan") {
 		t.Error("no caution")
 	}
+	// Where nobody told the elevation, the heat counts from boiling water.
+	if !strings.HasSuffix(got.Rows["off"], " F deg above boiling water") {
+		t.Errorf("take off at %s", got.Rows["off"])
+	}
 	// A pan that its sap does not cover is not lit: 3 US gal over 8 ft2 are 0.6 in.
 	typed["volume"] = "3"
 	if got = p.ask("fire", typed); got.Level != "stop" || len(got.Rows) > 0 || !strings.Contains(got.Verdict, "0.6 in") {

@@ -27,7 +27,7 @@ function reckonerReady() {
     radio.addEventListener("change", () => { state.metric = radio.value === "metric"; save(); route(); });
   }
   $("units").hidden = false;
-  addEventListener("hashchange", route);
+  addEventListener("hashchange", () => { route(); $("title").focus(); });
   addEventListener("visibilitychange", () => { if (!document.hidden) { if (state.ring) wake(); tick(); } });
   setInterval(tick, 1000);
   route();

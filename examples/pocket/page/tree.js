@@ -67,5 +67,5 @@ answered.tree = (a) => {
   const spot = (s, kind, r) => svg("g", {}, svg("circle", { class: kind, cx: s.x * wide, cy: s.y * high, r }), svg("text", { x: Math.min(s.x * wide + r + 3, wide - 36), y: s.y * high + 5 }, s.text || ""));
   const line = (y) => svg("line", { x1: 0, x2: wide, y1: y * high, y2: y * high, stroke: "currentColor", "stroke-dasharray": "6 6" });
   drawing.replaceChildren(line(trunk.low), line(trunk.high), ...trunk.holes.map((s) => spot(s, "old", 7)), ...(trunk.next || []).map((s) => spot(s, "clear", 9)),
-    ...(trunk.finger ? [spot({ ...trunk.finger, text: trunk.finger.fine ? "clear" : "not here" }, "new", 9)] : []));
+      ...(trunk.finger ? [spot({ ...trunk.finger, text: "" }, "new", 9)] : []));
 };

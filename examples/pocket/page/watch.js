@@ -64,6 +64,9 @@ function wake() {
   if (navigator.wakeLock) navigator.wakeLock.request("screen").then((lock) => { awake = lock; }, () => { awake = null; });
 }
 
+// After a reload the first touch gives the sound back.
+addEventListener("pointerdown", () => { if (state.ring && !sound) wake(); });
+
 function tick() {
   const count = $("countdown");
   const button = $("alarm");
@@ -71,7 +74,8 @@ function tick() {
   if (button) {
     button.hidden = !alarm && !state.ring;
     button.setAttribute("aria-pressed", String(state.ring));
-    button.textContent = state.ring ? (alarm ? "Alarm is set for " + alarm.text + ": press to turn it off" : "Alarm is on, but the stamps tell no time yet") : "Set an alarm, a minute before the earliest";
+    const mute = state.ring && (!sound || sound.state !== "running");
+    button.textContent = mute ? "Alarm is on but mute: touch the page once, or press to turn it off" : state.ring ? (alarm ? "Alarm is set for " + alarm.text + ": press to turn it off" : "Alarm is on, but the stamps tell no time yet") : "Set an alarm, a minute before the earliest";
   }
   if (state.ring && alarm && Date.now() >= alarm.at && state.rung < alarm.at) ringOut(Date.now() - alarm.at > 90000);
 }

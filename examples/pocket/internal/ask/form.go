@@ -22,7 +22,6 @@ type Form struct {
 	answer   Answer
 	failed   bool            // a field of this question was refused or is missing
 	assumed  []string        // what was taken because nobody told
-	fromText map[string]bool // settings that came from the sugarhouse
 }
 
 // text returns what a field holds: what was typed, else the sugarhouse's
@@ -157,7 +156,6 @@ func number[Q ~float64](f *Form, key string, parse func(string) (Q, error)) Q {
 
 func (f *Form) brix(key string) units.Brix         { return number(f, key, units.ParseBrix) }
 func (f *Form) volume(key string) units.Volume     { return number(f, key, units.ParseVolume) }
-func (f *Form) mass(key string) units.Mass         { return number(f, key, units.ParseMass) }
 func (f *Form) length(key string) units.Length     { return number(f, key, units.ParseLength) }
 func (f *Form) pressure(key string) units.Pressure { return number(f, key, units.ParsePressure) }
 func (f *Form) area(key string) units.Area         { return number(f, key, parseArea) }

@@ -206,6 +206,9 @@ func jars(f *Form) {
 		f.row("line", "Room above the hot syrup", f.small(fill.Headspace))
 	}
 	f.heatInJar(c, m.Brix, pour, wall)
+	if heat, err := packing.PackingHeatOf(pour); err == nil && heat == packing.TooCool {
+		f.verdict("stop", "Too cool to seal: heat the syrup to "+packing.PourLeast().TextIn(f.System, 0)+" before it is poured.")
+	}
 	f.caution("Pour at 180 F (82 C) or above and never above 190 F (88 C). Hot syrup scalds and sticks, and cold glass may crack: warm the jars.")
 }
 

@@ -237,7 +237,7 @@ func (f *Form) takeOff(e evening, o pan.Outcome) {
 		if f.blame(err, "target") {
 			return
 		}
-		f.row("off", "Draw it off at", f.temp(boils), "", "it is syrup in the pan")
+		f.row("off", "Draw it off at", f.boils(e, boils), "", "it is syrup in the pan")
 		return
 	}
 	held := o.Held[0]
@@ -249,8 +249,18 @@ func (f *Form) takeOff(e evening, o pan.Outcome) {
 	if f.blame(err, "target") {
 		return
 	}
-	f.row("off", "Take it off at", f.temp(boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
+	f.row("off", "Take it off at", f.boils(e, boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
 	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "use a pot that holds twice as much")
+}
+
+// boils words a boiling point. Where nobody told the elevation it counts from
+// boiling water, which the thermometer shows anywhere.
+func (f *Form) boils(e evening, at units.Temperature) string {
+	water, err := boil.Water(e.pressure)
+	if err == nil && !f.typed("elevation") && f.house.value("elevation") == "" {
+		return at.Sub(water).TextIn(f.System, 2) + " above boiling water"
+	}
+	return f.temp(at)
 }
 
 // doneBy tells when to light, or how much sap is done by then.
