@@ -63,8 +63,12 @@
 // Amounts of sap are cold ones at the temperature given; levels, depths and
 // volumes in a pan are hot. What ends in By is a standard uncertainty, two times
 // of three, where package density reports an expanded one of twice that.
-// Outside its range a function answers NaN, or its zero value, and a
-// [units.RangeError] that tells the way out.
+//
+// Pressure at the pan goes from 20 to 120 kPa and strength from 0 to 92 Brix.
+// Outside the range that its documentation gives, and for NaN, a function answers
+// NaN or the zero value and a [*units.RangeError] that names the argument, its
+// range and the way out; the documentation does not repeat this. NaN for one
+// argument alone asks for its range.
 //
 // # Cautions
 //

@@ -16,7 +16,7 @@ const hottestPan = 110.0
 
 // What a lot may be boiled down to.
 var (
-	downFrom = limit.Range{Arg: "sap", Low: heatLow, High: heatHigh, Unit: "Brix",
+	downFrom = limit.Range{Arg: "sap", What: "sugar content of the sap", Low: heatLow, High: heatHigh, Unit: "Brix",
 		Below: "that is water: nothing is left when it has boiled",
 		Above: "that is candy already"}
 	downTo = limit.Range{Arg: "to", Low: heatLow, High: heatHigh, Unit: "Brix",
@@ -33,7 +33,7 @@ var (
 // Range: sap of 0.1 to 85 Brix; strengths from there to 85 Brix and to where it
 // boils at 110 C, 80.8 Brix at 1 atm; 20 to 120 kPa. An empty lot leaves none.
 // Uncertainty: that of [SyrupPoint] and of the density at the boil, 0.1 percent
-// of the volume. Outside the range the answer is empty and a [units.RangeError].
+// of the volume.
 //
 // Source: conservation of sugar, m1 = m B/B1. Check value: 4 lb of 50 Brix leave
 // 3 lb of 66.67 (by arithmetic).
@@ -59,7 +59,6 @@ func Down(sap sugar.Lot, to units.Brix, pressure units.Pressure) (sugar.Lot, err
 // boiling, as strong as it is.
 //
 // Range: volumes down to that of the strongest lot of [Down]; the rest as there.
-// Outside the range the answer is empty and a [units.RangeError].
 //
 // Source: conservation of sugar and [example.org/sapreckoner/density.Solution]
 // at the boiling point. Check value: 20 Brix when 60 US gal of 2 Brix
@@ -131,7 +130,7 @@ func downMost(fn string, sap sugar.Lot, p units.Pressure) (units.Brix, error) {
 		return nan, units.Under(fn, err)
 	}
 	if from := sap.Brix(); !(from <= most || limit.Same(from, most)) {
-		return nan, &units.RangeError{Func: fn, Arg: downFrom.Arg, Value: float64(from), Low: downFrom.Low, High: float64(most), Unit: "Brix",
+		return nan, &units.RangeError{Func: fn, Arg: downFrom.Arg, What: downFrom.What, Value: float64(from), Low: downFrom.Low, High: float64(most), Unit: "Brix",
 			Hint: "it boils above 110 C, where the volume of syrup is not known"}
 	}
 	return max(most, sap.Brix()), nil

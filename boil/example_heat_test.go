@@ -99,6 +99,27 @@ func ExamplePanKind() {
 	// Output: 1.5 to 3 gal/h <nil>
 }
 
+// What people choose from is listed, by names that are read back.
+func ExamplePanKinds() {
+	fmt.Println(boil.PanKinds())
+	var kind boil.PanKind
+	fmt.Println(units.Reason(kind.UnmarshalText([]byte("flu pan")), units.US))
+	// Output:
+	// [flat pan flue pan]
+	// "flu pan": not one of the names: did you mean "flue pan"? Use one of: flat pan, flue pan
+}
+
+// By hand: three pounds are the first digit of the uncertainty, and so the rate
+// is told to the pound; 85 lb are 38.6 kg, and 3 lb 1.4.
+func ExampleMeasuredRate_Text() {
+	rate := boil.MeasuredRate{Warm: units.PoundsPerHour(85.2), WarmBy: units.PoundsPerHour(3.1), Readings: 5}
+	fmt.Println(rate.Text(units.US))
+	fmt.Println(rate)
+	// Output:
+	// 85 +/- 3 lb/h
+	// 85 +/- 3 lb/h (38.6 +/- 1.4 kg/h)
+}
+
 func ExamplePanKind_String() {
 	fmt.Println(boil.FlatPan, "or", boil.FluePan)
 	// Output: flat pan or flue pan

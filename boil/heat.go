@@ -18,10 +18,10 @@ const heatLow, heatHigh = 0.1, 85
 
 // What the heat of a boil may be asked for.
 var (
-	heatFrom = limit.Range{Arg: "sugar content of the sap", Low: heatLow, High: heatHigh, Unit: "Brix",
+	heatFrom = limit.Range{Arg: "sap", What: "sugar content of the sap", Low: heatLow, High: heatHigh, Unit: "Brix",
 		Below: "that is water: no syrup comes of it",
 		Above: "that is candy already"}
-	heatTarget = limit.Range{Arg: "target", Low: heatLow, High: heatHigh, Unit: "Brix",
+	heatTarget = limit.Range{Arg: "to", What: "target", Low: heatLow, High: heatHigh, Unit: "Brix",
 		Below: "that is water: name the strength to boil to",
 		Above: "the specific heat is not known beyond: the last step of hard candy takes little heat"}
 )
@@ -50,8 +50,8 @@ func (h HeatDemand) Syrup() units.Mass {
 }
 
 // PerWater returns the heat for a mass of water boiled off, warming of the sap
-// included: the steady need of a pan that is fed as it boils. Without water to
-// boil it is NaN.
+// included: the steady need of a pan that is fed as it boils. It is NaN without
+// water to boil.
 func (h HeatDemand) PerWater() units.SpecificEnergy {
 	return units.SpecificEnergy(float64(h.Total()) / float64(h.Water))
 }
@@ -67,20 +67,22 @@ func (h HeatDemand) PreheaterCeiling() units.Share {
 	return units.FractionShare(float64(h.Sensible) / float64(h.Total()))
 }
 
-// Per returns the heat for a volume of the finished syrup, measured at
-// temperature at:
+// Per returns the heat for a volume of the finished syrup, measured at a
+// temperature:
 //
 //	perGallon, err := demand.Per(units.USGallon, units.Celsius(20))
 //
-// Range: volumes of 0 to 1e15 m3, targets to 85 Brix, 0 to 110 C, and a demand
-// that is not empty. Outside the range the answer is NaN and a
-// [units.RangeError].
+// Range: volumes of 0 to 1e15 m3, targets of 0.1 to 85 Brix, 0 to 110 C, and a
+// demand that is not empty.
 //
 // Check value: see [Heat].
 func (h HeatDemand) Per(syrup units.Volume, at units.Temperature) (units.Energy, error) {
 	const fn = "boil.HeatDemand.Per"
 	nan := units.Energy(math.NaN())
 	if err := h.check(fn); err != nil {
+		return nan, err
+	}
+	if err := heatTarget.CheckAs(fn, "HeatDemand.To", float64(h.To)); err != nil {
 		return nan, err
 	}
 	if err := amountRange.Check(fn, float64(syrup)); err != nil {
@@ -95,30 +97,40 @@ func (h HeatDemand) Per(syrup units.Volume, at units.Temperature) (units.Energy,
 
 // What a demand may hold. A crumb of sap is none.
 var (
-	demandMass = limit.Range{Arg: "water to boil off", Low: 1e-9, High: 1e15, Unit: "kg", Below: emptyDemand, Above: emptyDemand}
-	demandHeat = limit.Range{Arg: "heat of the demand", Low: 1e-9, High: 1e24, Unit: "J", Below: emptyDemand, Above: emptyDemand}
+	demandMass  = limit.Range{Arg: "HeatDemand.Water", What: "water to boil off", Low: 1e-9, High: 1e15, Unit: "kg", Below: emptyDemand, Above: emptyDemand}
+	demandSugar = limit.Range{Arg: "HeatDemand.Sugar", What: "sugar of the demand", Low: demandMass.Low, High: demandMass.High, Unit: "kg", Below: emptyDemand, Above: emptyDemand}
+	demandHeat  = limit.Range{Arg: "HeatDemand.Latent", What: "heat of the demand", Low: 1e-9, High: 1e24, Unit: "J", Below: emptyDemand, Above: emptyDemand}
 )
 
-const emptyDemand = "ask boil.Heat for a lot with sap in it, and a stronger target"
+const emptyDemand = "reckon it for a lot with sap in it, and a stronger target"
 
 // Check returns nil if there is water to boil, and it is told what it costs; a
-// [units.RangeError] otherwise, as of the zero HeatDemand.
+// [*units.RangeError] otherwise, as of the zero HeatDemand.
 func (h HeatDemand) Check() error { return h.check("boil.HeatDemand.Check") }
 
 func (h HeatDemand) check(fn string) error {
 	if err := demandMass.Check(fn, h.Water.Kilograms()); err != nil {
 		return err
 	}
-	sugar := demandMass
-	sugar.Arg = "sugar of the demand"
-	if err := sugar.Check(fn, h.Sugar.Kilograms()); err != nil {
+	if err := demandSugar.Check(fn, h.Sugar.Kilograms()); err != nil {
 		return err
 	}
-	return demandHeat.Check(fn, h.Total().Joules())
+	return demandHeat.CheckAs(fn, h.heat(), h.Total().Joules())
+}
+
+// heat names the heat that is to blame if the total is none.
+func (h HeatDemand) heat() string {
+	switch {
+	case h.Sensible != h.Sensible:
+		return "HeatDemand.Sensible"
+	case h.Climb != h.Climb:
+		return "HeatDemand.Climb"
+	}
+	return demandHeat.Arg
 }
 
 // amountRange holds amounts that are counted, whatever their unit.
-var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
+var amountRange = limit.Range{Arg: "syrup", What: "amount", Low: 0, High: 1e15,
 	Below: "an amount cannot be less than none",
 	Above: "check its unit: there is no such heap"}
 
@@ -134,8 +146,7 @@ var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
 //
 // Range: sap of 0.1 to 85 Brix, not warmer than its boiling point; targets from
 // there to 85 Brix; 20 to 120 kPa. An empty lot takes no heat. Uncertainty: 0.5
-// percent, of the specific heat for the most part. Outside the range the answer
-// is empty and a [units.RangeError].
+// percent, of the specific heat for the most part.
 //
 // Source: a balance of mass and heat with [LatentHeat], [SyrupPoint],
 // [example.org/sapreckoner/sugar.Enthalpy] and its specific heat. Check value:
@@ -143,9 +154,9 @@ var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
 // where 353.22 lb of water go off, if all boils at 99.974 C (computed); within
 // 0.1 percent of that as it is done here. Ohio State University Extension
 // prints 400,000 Btu.
-func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
+func Heat(sap sugar.Lot, to units.Brix, pressure units.Pressure) (HeatDemand, error) {
 	const fn = "boil.Heat"
-	if err := panPressure.Check(fn, p.Kilopascals()); err != nil {
+	if err := panPressure.Check(fn, pressure.Kilopascals()); err != nil {
 		return HeatDemand{}, err
 	}
 	if err := heatTarget.Check(fn, float64(to)); err != nil {
@@ -162,15 +173,15 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 		to = from
 	}
 	if !(to >= from) {
-		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(from), High: heatTarget.High, Unit: "Brix",
+		return HeatDemand{}, &units.RangeError{Func: fn, Arg: heatTarget.Arg, What: heatTarget.What, Value: float64(to), Low: float64(from), High: heatTarget.High, Unit: "Brix",
 			Hint: "the sap is stronger than that already: boiling never thins"}
 	}
-	start, err := pointOf(fn, sugar.Solute{}, from, p)
+	start, err := pointOf(fn, sugar.Solute{}, from, pressure)
 	if err != nil {
 		return HeatDemand{}, err
 	}
 	if !(start.Sub(sap.Temperature()) >= -limit.HairC) {
-		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "temperature of the sap", Value: sap.Temperature().Celsius(),
+		return HeatDemand{}, &units.RangeError{Func: fn, Arg: "sap", What: "temperature of the sap", Value: sap.Temperature().Celsius(),
 			Low: 0, High: start.Celsius(), Unit: "C", Hint: "it would boil at this pressure: check Fahrenheit against Celsius"}
 	}
 	cold, err := sugar.Enthalpy(from, sap.Temperature())
@@ -183,7 +194,7 @@ func Heat(sap sugar.Lot, to units.Brix, p units.Pressure) (HeatDemand, error) {
 	}
 	h := HeatDemand{From: from, To: to, Sugar: sap.Sugar(), Water: sap.Mass() - to.Of(sap.Sugar()),
 		Sensible: (hot - cold).Energy(sap.Mass())}
-	if h.Latent, h.Climb, err = boilDown(fn, sap.Sugar(), from, to, start, p); err != nil {
+	if h.Latent, h.Climb, err = boilDown(fn, sap.Sugar(), from, to, start, pressure); err != nil {
 		return HeatDemand{}, err
 	}
 	return h, nil

@@ -23,26 +23,25 @@ var (
 )
 
 // What the latent heat may be asked for.
-var latentTemp = limit.Range{Arg: "boiling point", Low: 0, High: 140, Unit: "C",
+var latentTemp = limit.Range{Arg: "at", What: "boiling point", Low: 0, High: 140, Unit: "C",
 	Below: "ice does not boil: check the thermometer",
 	Above: "hotter than any syrup boils: check Fahrenheit against Celsius"}
 
-// LatentHeat returns the heat that turns water at temperature t into steam at
-// the same temperature. Boiling water off sap and syrup takes it at their
+// LatentHeat returns the heat that turns water into steam at the same
+// temperature. Boiling water off sap and syrup takes it at their
 // boiling point; the heat of concentrating the sugar is not in it and is small.
 //
 // Range: 0 to 140 C. Uncertainty: within 0.015 percent of IAPWS-IF97 from 0 to
-// 105 C, 0.02 percent to 140 C. Outside the range the answer is NaN and a
-// [units.RangeError].
+// 105 C, 0.02 percent to 140 C.
 //
 // Source: IAPWS SR1-86(1992), saturation equations: the gain of specific volume
 // times T dp/dT. Check value: 2256.67 kJ/kg at the boiling point of 1 atm
 // (computed).
-func LatentHeat(t units.Temperature) (units.SpecificEnergy, error) {
-	if err := latentTemp.Check("boil.LatentHeat", t.Celsius()); err != nil {
+func LatentHeat(at units.Temperature) (units.SpecificEnergy, error) {
+	if err := latentTemp.Check("boil.LatentHeat", at.Celsius()); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
-	k := t.Kelvin()
+	k := at.Kelvin()
 	tau := 1 - k/criticalK
 	root := math.Cbrt(math.Sqrt(tau))
 	liquid, _ := sum(&liquidDensity, root)

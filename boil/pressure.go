@@ -27,16 +27,16 @@ var (
 	elevationRange = limit.Range{Arg: "elevation", Low: -500, High: 5000, Unit: "m",
 		Below: "that is below the Dead Sea: check the sign and the unit",
 		Above: "no maple grows so high: check feet against meters"}
-	altimeterRange = limit.Range{Arg: "altimeter setting", Low: 25, High: 32.5, Unit: "inHg",
+	altimeterRange = limit.Range{Arg: "altimeter", What: "altimeter setting", Low: 25, High: 32.5, Unit: "inHg",
 		Below: "an altimeter setting is near 30 inHg at any elevation: a lower figure is the station pressure already",
 		Above: "check the unit: an altimeter setting is near 30 inHg or 1013 hPa"}
-	stationRange = limit.Range{Arg: "station pressure", Low: 12, High: 36, Unit: "inHg",
+	stationRange = limit.Range{Arg: "station", What: "station pressure", Low: 12, High: 36, Unit: "inHg",
 		Below: "check the unit: station pressure is 30 inHg or 1013 hPa near the sea and half of it at 18,000 ft",
 		Above: "check the unit: station pressure is 30 inHg or 1013 hPa near the sea"}
 	depthRange = limit.Range{Arg: "depth", Low: 0, High: 2, Unit: "m",
 		Below: "measure down from the surface",
 		Above: "check the unit: a probe lies inches deep"}
-	liquidRange = limit.Range{Arg: "density", Low: 900, High: 1500, Unit: "kg/m3",
+	liquidRange = limit.Range{Arg: "liquid", What: "density", Low: 900, High: 1500, Unit: "kg/m3",
 		Below: "check the unit: water is near 1000 kg/m3",
 		Above: "check the unit: syrup is near 1300 kg/m3"}
 )
@@ -47,8 +47,7 @@ var (
 // Range: -500 to 5,000 m (-1,640 to 16,404 ft). Uncertainty: weather moves the
 // pressure by 3 percent and more to both sides; 0.3 inHg in a day is 0.5 F of
 // the boiling point and 1.3 Brix of the syrup. Measure where you can: see
-// [PressureFromWater]. Outside the range the answer is NaN and a
-// [units.RangeError].
+// [PressureFromWater].
 //
 // The elevation is geometric, as on a map; the formula takes the geopotential
 // height H = r z/(r + z), which is less by 0.03 percent at 2,000 m.
@@ -74,7 +73,7 @@ func PressureAt(elevation units.Length) (units.Pressure, error) {
 //
 // Range: settings of 25 to 32.5 inHg, elevations of -500 to 5,000 m. Uncertainty:
 // 0.02 inHg within a few miles (from memory), and half a unit of the last digit
-// reported. Outside the range the answer is NaN and a [units.RangeError].
+// reported.
 //
 // Source: the FAA's form, altimeter = (P^0.1903 + 1.313e-5 h)^(1/0.1903) in inHg
 // and feet, turned round; it takes the elevation as geopotential height. With
@@ -97,8 +96,7 @@ func StationPressure(altimeter units.Pressure, elevation units.Length) (units.Pr
 //
 // Range: station pressures of 12 to 36 inHg, elevations of -500 to 5,000 m; the
 // answer may lie outside the settings that [StationPressure] takes if the two do
-// not belong together. Outside the range the answer is NaN and a
-// [units.RangeError]. Check value: 30.2 inHg of 84,977 Pa at 5,045 ft.
+// not belong together. Check value: 30.2 inHg of 84,977 Pa at 5,045 ft.
 func AltimeterSetting(station units.Pressure, elevation units.Length) (units.Pressure, error) {
 	const fn = "boil.AltimeterSetting"
 	if err := stationRange.Check(fn, station.InchesMercury()); err != nil {
@@ -116,30 +114,29 @@ func altimetry(p units.Pressure, h units.Length) units.Pressure {
 	return units.InchesMercury(math.Pow(a, 1/altimeterExponent))
 }
 
-// PressureAtDepth returns the pressure at a depth under the surface of a liquid
-// of density d, where p presses on the surface: what a probe near the bottom of
-// the pan feels. Two inches of syrup add 0.32 F to its boiling point, which is
-// 0.8 Brix; froth weighs less than the liquid and adds less.
+// PressureAtDepth returns the pressure at a depth in a liquid, under a surface
+// that bears a pressure: what a probe near the bottom of the pan feels. Two
+// inches of syrup add 0.32 F to its boiling point, which is 0.8 Brix; froth
+// weighs less than the liquid and adds less.
 //
 // Where the pressure was found by boiling water with the same probe at the same
 // depth, most of that is in it already: the heavier syrup adds a quarter of the
 // water's share again.
 //
-// Range: p of 20 to 120 kPa, depths of 0 to 2 m, 900 to 1,500 kg/m3. Outside the
-// range the answer is NaN and a [units.RangeError].
+// Range: 20 to 120 kPa at the surface, depths of 0 to 2 m, 900 to 1,500 kg/m3.
 //
 // Source: hydrostatics, p + d g h, with standard gravity. Check value: 648 Pa more
 // under 2 in of 1,300 kg/m3 (computed).
-func PressureAtDepth(p units.Pressure, depth units.Length, d units.Density) (units.Pressure, error) {
+func PressureAtDepth(pressure units.Pressure, depth units.Length, liquid units.Density) (units.Pressure, error) {
 	const fn = "boil.PressureAtDepth"
-	if err := panPressure.Check(fn, p.Kilopascals()); err != nil {
+	if err := panPressure.Check(fn, pressure.Kilopascals()); err != nil {
 		return units.Pressure(math.NaN()), err
 	}
 	if err := depthRange.Check(fn, depth.Meters()); err != nil {
 		return units.Pressure(math.NaN()), err
 	}
-	if err := liquidRange.Check(fn, float64(d)); err != nil {
+	if err := liquidRange.Check(fn, float64(liquid)); err != nil {
 		return units.Pressure(math.NaN()), err
 	}
-	return p + units.Pascals(float64(d)*units.StandardGravity*depth.Meters()), nil
+	return pressure + units.Pascals(float64(liquid)*units.StandardGravity*depth.Meters()), nil
 }

@@ -23,20 +23,15 @@ type Probe struct {
 }
 
 // What a probe may be asked for.
-var (
-	probeOver = limit.Range{Arg: "Probe.Over", Low: 0, High: 0.5, Unit: "m",
-		Below: "measure from the surface down to the probe",
-		Above: "check inches against feet"}
-	probeBrix = limit.Range{Arg: "brix", Low: riseBrix.Low, High: riseBrix.High, Unit: "Brix",
-		Below: riseBrix.Below, Above: riseBrix.Above}
-)
+var probeOver = limit.Range{Arg: "Probe.Over", What: "liquid over the probe", Low: 0, High: 0.5, Unit: "m",
+	Below: "measure from the surface down to the probe",
+	Above: "check inches against feet"}
 
 // Shows returns what the thermometer shows in boiling liquid of a strength.
 //
 // Range: 0 to 92 Brix, 20 to 120 kPa at the surface, 0 to 0.5 m of liquid, an
 // inverted share of 0 to 20 percent. Uncertainty: [RiseDoubt]; an inch of froth
-// weighs next to nothing and is no inch of liquid, 0.16 F. Outside the range the
-// answer is NaN and a [units.RangeError].
+// weighs next to nothing and is no inch of liquid, 0.16 F.
 //
 // Source: hydrostatics as of [PressureAtDepth], with
 // [example.org/sapreckoner/density.Solution] at the boiling point, or at 110 C and
@@ -51,8 +46,9 @@ func (p Probe) Shows(brix units.Brix) (units.Temperature, error) {
 }
 
 // Brix returns the strength of boiling liquid in which the thermometer shows so
-// much: the inverse of [Probe.Shows], with its range and uncertainty. A
-// temperature outside those of 0 to 92 Brix gives NaN and a [units.RangeError].
+// much: the inverse of [Probe.Shows], with its uncertainty.
+//
+// Range: what is shown from 0 to 92 Brix; the rest as there.
 //
 // Check value: 66.9 Brix where 219.84 F is shown under 2 in at 1 atm (computed).
 func (p Probe) Brix(shown units.Temperature) (units.Brix, error) {
@@ -60,7 +56,7 @@ func (p Probe) Brix(shown units.Temperature) (units.Brix, error) {
 	if err := p.check(fn, 0); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	low, err := p.shows(fn, units.Brix(probeBrix.Low))
+	low, err := p.shows(fn, units.Brix(riseBrix.Low))
 	if err != nil {
 		return units.Brix(math.NaN()), err
 	}
@@ -70,7 +66,7 @@ func (p Probe) Brix(shown units.Temperature) (units.Brix, error) {
 // brix is [Probe.Brix] above what water shows, with the least that may be shown.
 func (p Probe) brix(fn string, shown, water, least units.Temperature) (units.Brix, error) {
 	nan := units.Brix(math.NaN())
-	high, err := p.shows(fn, units.Brix(probeBrix.High))
+	high, err := p.shows(fn, units.Brix(riseBrix.High))
 	if err != nil {
 		return nan, err
 	}
@@ -85,11 +81,11 @@ func (p Probe) brix(fn string, shown, water, least units.Temperature) (units.Bri
 		}
 		return float64(t.Sub(shown))
 	}
-	b, ok := numeric.Root(off, probeBrix.Low, probeBrix.High, 1e-10)
+	b, ok := numeric.Root(off, riseBrix.Low, riseBrix.High, 1e-10)
 	if !ok { // a hair beyond an end
-		b = probeBrix.Low
+		b = riseBrix.Low
 		if shown.Sub(water) > high.Sub(shown) {
-			b = probeBrix.High
+			b = riseBrix.High
 		}
 	}
 	return units.Brix(b), nil
@@ -102,16 +98,15 @@ func (p Probe) brix(fn string, shown, water, least units.Temperature) (units.Bri
 // share of water is taken away, so that readings of one evening stay in their
 // order.
 //
-// Range: 0 C to what 92 Brix shows; the rest as of [Probe.Shows]. Outside the
-// range the answer is NaN and a [units.RangeError]. Check value: 219.51 F where
-// 219.84 is shown under 2 in of syrup at 1 atm (computed).
+// Range: 0 C to what 92 Brix shows; the rest as of [Probe.Shows]. Check value:
+// 219.51 F where 219.84 is shown under 2 in of syrup at 1 atm (computed).
 func (p Probe) Surface(shown units.Temperature) (units.Temperature, error) {
 	const fn = "boil.Probe.Surface"
 	nan := units.Celsius(math.NaN())
 	if err := p.check(fn, 0); err != nil {
 		return nan, err
 	}
-	low, err := p.shows(fn, units.Brix(probeBrix.Low))
+	low, err := p.shows(fn, units.Brix(riseBrix.Low))
 	if err != nil {
 		return nan, err
 	}
@@ -133,7 +128,7 @@ func (p Probe) Surface(shown units.Temperature) (units.Temperature, error) {
 // Range: temperatures from the boiling point at the surface to that under 0.5 m;
 // the rest as of [Probe.Shows]. A colder one is no matter of depth. Uncertainty:
 // 1.1 in for the 0.1 K of [RiseDoubt] at syrup, 0.6 in for 0.1 F of the
-// thermometer. Outside the range the answer is NaN and a [units.RangeError].
+// thermometer.
 //
 // Source: the activity of the water times the vapor pressure at the temperature
 // shown is the pressure at the probe; hydrostatics. Check value: 2 in where
@@ -174,10 +169,13 @@ func (p Probe) check(fn string, b units.Brix) error {
 	if err := probeOver.Check(fn, p.Over.Meters()); err != nil {
 		return err
 	}
-	if err := probeBrix.Check(fn, float64(b)); err != nil {
+	if err := riseBrix.Check(fn, float64(b)); err != nil {
 		return err
 	}
-	return checkRise(fn, p.Sugar, b, p.Pressure)
+	if err := riseInverted.Check(fn, float64(p.Sugar.Inverted)); err != nil {
+		return err
+	}
+	return panPressure.CheckAs(fn, "Probe.Pressure", p.Pressure.Kilopascals())
 }
 
 // shows is [Probe.Shows], unchecked.

@@ -5,7 +5,9 @@ import (
 	"time"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
@@ -21,26 +23,34 @@ const (
 	FluePan
 )
 
-// String names the kind.
+var panKinds = enum.Names[PanKind]{Type: "boil.PanKind", Of: []string{FlatPan: "flat pan", FluePan: "flue pan"}}
+
+// PanKinds lists the kinds of pan.
+func PanKinds() []PanKind { return panKinds.List() }
+
+// String names the kind, "flat pan" or "flue pan".
 func (k PanKind) String() string {
-	switch k {
-	case FlatPan:
-		return "flat pan"
-	case FluePan:
-		return "flue pan"
+	if k < FlatPan || k > FluePan {
+		return "no kind of pan"
 	}
-	return "no kind of pan"
+	return panKinds.String(k)
 }
+
+// MarshalText returns the name, and an error for no kind of pan.
+func (k PanKind) MarshalText() ([]byte, error) { return panKinds.Marshal(k) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (k *PanKind) UnmarshalText(text []byte) error { return panKinds.Unmarshal(k, text) }
 
 // What rates may be asked for.
 var (
-	panRange = limit.Range{Arg: "area of the pan", Low: 0, High: 1000, Unit: "m2",
+	panRange = limit.Range{Arg: "area", What: "area of the pan", Low: 0, High: 1000, Unit: "m2",
 		Below: "an area cannot be less than none",
 		Above: "check square feet against square inches"}
-	levelRange = limit.Range{Arg: "level", Low: 0, High: 2, Unit: "m",
+	levelRange = limit.Range{Arg: "LevelReading.Level", What: "level", Low: 0, High: 2, Unit: "m",
 		Below: "measure the level up from the bottom",
 		Above: "check inches against feet"}
-	addedRange = limit.Range{Arg: "sap poured in", Low: 0, High: 1000, Unit: "L", Per: float64(units.Liter),
+	addedRange = limit.Range{Arg: "LevelReading.Added", What: "sap poured in", Low: 0, High: 1000, Unit: "L", Per: float64(units.Liter),
 		Below: "what was drawn off is not poured in: measure between draws",
 		Above: "check the unit of the volume"}
 )
@@ -49,10 +59,9 @@ var (
 // cold sap, as it is printed: a first guess before the first boil. Your own rate,
 // by [LevelRate] or from a past day, is better.
 //
-// Range: 0 to 1000 m2. Uncertainty: a half and more of a flat pan, for which one
-// figure is printed and so both ends are the same; the ends for a flue pan are
-// printed. Outside the range, and for a kind that is none of the above, the
-// answer is NaN and a [units.RangeError].
+// Range: the kinds of [PanKinds], 0 to 1000 m2. Uncertainty: a half and more of
+// a flat pan, for which one figure is printed and so both ends are the same;
+// the ends for a flue pan are printed.
 //
 // Source: producers' manuals, from memory: 1 gal/ft2/h of flat pan; 2 gal/ft2/h
 // of the plan area of a flue pan, 1.5 to 3 with forced draft. Check value: 20 US
@@ -75,8 +84,8 @@ func PanRate(kind PanKind, area units.Area) (units.Span[units.VolumeRate], error
 	case FluePan:
 		return flux(1.5, 2, 3)
 	}
-	return limit.NoSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
-		Hint: "say boil.FlatPan or boil.FluePan, or measure your own rate"}
+	return limit.NoSpan[units.VolumeRate](), &units.RangeError{Func: fn, Arg: "kind", What: "kind of pan", Value: float64(kind), Low: float64(FlatPan), High: float64(FluePan),
+		Hint: "say whether the pan has a flat bottom or flues, or measure your own rate"}
 }
 
 // A LevelReading is the level in the pan at a time after the fire was lit. Added
@@ -95,10 +104,24 @@ type MeasuredRate struct {
 	Readings  int            // that count
 }
 
-// LevelRate returns the evaporation of a pan with straight sides, of an area,
-// from readings of its level; those before the fire had burned for cold count as
-// the cold start, which boils little and would spoil the rate. An hour is
-// common for an arch of brick (common practice).
+// String prints the rate with its uncertainty, to the digit that it leaves;
+// [MeasuredRate.Text] takes one system of units.
+func (m MeasuredRate) String() string { return m.Text(units.Both) }
+
+// Text prints the rate in one system of units, or both: "85 +/- 3 lb/h".
+func (m MeasuredRate) Text(in units.System) string {
+	if m.WarmBy != m.WarmBy { // two readings do not scatter
+		return m.Warm.TextIn(in, 2)
+	}
+	return measure.Either(in,
+		measure.PlusMinus(m.Warm.PoundsPerHour(), m.WarmBy.PoundsPerHour(), "lb/h"),
+		measure.PlusMinus(m.Warm.KilogramsPerHour(), m.WarmBy.KilogramsPerHour(), "kg/h"))
+}
+
+// LevelRate returns the evaporation of a pan with straight sides from readings
+// of its level. Those before the fire had burned for the time cold count as the
+// cold start, which boils little and would spoil the rate. An hour is common
+// for an arch of brick (common practice).
 //
 // Levels are read in boiling liquid, which takes 4 percent more room than cold:
 // masses are right, and a gallon of the answer is a cold one through
@@ -107,21 +130,20 @@ type MeasuredRate struct {
 //
 // Range: areas over 0 to 1000 m2, levels of 0 to 2 m, sap added of 0 to 1000 m3;
 // times that rise; two readings or more after the cold start. Uncertainty:
-// WarmBy tells what the scatter about the steady rate allows. Outside the
-// range the answer is empty and a [units.RangeError].
+// WarmBy tells what the scatter about the steady rate allows.
 //
 // Source: least squares of the mass lost against time. Check value: an inch over
 // a square foot is 0.623 US gal (computed), 4.98 lb of water at 212 F.
 func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (MeasuredRate, error) {
 	const fn = "boil.LevelRate"
-	bad := func(arg string, value, low, high float64, unit, hint string) (MeasuredRate, error) {
-		return MeasuredRate{}, &units.RangeError{Func: fn, Arg: arg, Value: value, Low: low, High: high, Unit: unit, Hint: hint}
+	bad := func(arg, what string, value, low, high float64, unit, hint string) (MeasuredRate, error) {
+		return MeasuredRate{}, &units.RangeError{Func: fn, Arg: arg, What: what, Value: value, Low: low, High: high, Unit: unit, Hint: hint}
 	}
 	if err := panRange.Check(fn, area.SquareMeters()); err != nil {
 		return MeasuredRate{}, err
 	}
 	if area == 0 {
-		return bad("area of the pan", 0, 0, panRange.High, "m2", "a pan has an area: length times width")
+		return bad(panRange.Arg, panRange.What, 0, 0, panRange.High, "m2", "a pan has an area: length times width")
 	}
 	boiling, err := density.Water(units.Celsius(100))
 	if err != nil {
@@ -135,16 +157,16 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 	var lost, before float64 // kg since the first reading, and s of the one before
 	var sum numeric.LineSum
 	for i, r := range readings {
-		if err := levelRange.Check(fn, r.Level.Meters()); err != nil {
+		if err := levelRange.CheckItem(fn, "readings", i, "Level", r.Level.Meters()); err != nil {
 			return MeasuredRate{}, err
 		}
-		if err := addedRange.Check(fn, r.Added.CubicMeters()); err != nil {
+		if err := addedRange.CheckItem(fn, "readings", i, "Added", r.Added.CubicMeters()); err != nil {
 			return MeasuredRate{}, err
 		}
 		at := r.At.Seconds()
 		if i > 0 {
 			if !(at > before) {
-				return bad("time of a reading", at, before, math.Inf(1), "s", "readings follow each other: sort them by time")
+				return bad(limit.Item("readings", i, "At"), "time of a reading", at, before, math.Inf(1), "s", "readings follow each other: sort them by time")
 			}
 			drop := readings[i-1].Level - r.Level
 			lost += float64(boiling.Mass(area.Volume(drop))) + float64(poured.Mass(r.Added))
@@ -160,7 +182,7 @@ func LevelRate(area units.Area, cold time.Duration, readings ...LevelReading) (M
 		sum.Add(at/3600, lost, 1)
 	}
 	if out.Readings < 2 {
-		return bad("readings after the cold start", float64(out.Readings), 2, math.Inf(1), "", "read the level again, a good while later")
+		return bad("readings", "readings after the cold start", float64(out.Readings), 2, math.Inf(1), "", "read the level again, a good while later")
 	}
 	line := sum.Fit()
 	out.Warm = units.KilogramsPerHour(line.Slope)

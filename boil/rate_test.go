@@ -151,3 +151,15 @@ func BenchmarkLevelRate(b *testing.B) {
 		}
 	}
 }
+
+// Two readings tell no uncertainty, and the rate then has the two digits that a
+// dipstick gives.
+func TestMeasuredRateText(t *testing.T) {
+	r := boil.MeasuredRate{Warm: units.PoundsPerHour(85.23), WarmBy: units.MassRate(math.NaN()), Readings: 2}
+	if s := r.Text(units.US); s != "85 lb/h" {
+		t.Error(s)
+	}
+	if s := r.Text(units.Metric); s != "39 kg/h" { // 85.23 x 0.4536 is 38.66
+		t.Error(s)
+	}
+}

@@ -10,13 +10,13 @@ import (
 
 // What boiling syrup may be asked for.
 var (
-	panPressure = limit.Range{Arg: "pressure", Low: 20, High: 120, Unit: "kPa",
+	panPressure = limit.Range{Arg: "pressure", What: "pressure", Low: 20, High: 120, Unit: "kPa",
 		Below: "thinner air than on any mountain: check the unit of the pressure",
 		Above: "above any weather: check the unit; pressure kettles are not covered"}
-	riseBrix = limit.Range{Arg: "sugar content", Low: 0, High: 92, Unit: "Brix",
+	riseBrix = limit.Range{Arg: "brix", What: "sugar content", Low: 0, High: 92, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water",
 		Above: "hardly any water is left to boil: the formula ends here"}
-	riseInverted = limit.Range{Arg: "inverted share", Low: 0, High: 20, Unit: "%",
+	riseInverted = limit.Range{Arg: "Solute.Inverted", What: "inverted share", Low: 0, High: 20, Unit: "%",
 		Below: "a share of the sugar cannot be less than none",
 		Above: "a thermometer does not finish such a sap: syrup of glucose and fructose, as of birch, would stop at 51.5 Brix at the temperature of 66.9 Brix maple syrup, which ferments; finish it by density"}
 )
@@ -31,52 +31,52 @@ const (
 	hottest = 140.0
 )
 
-// Rise returns how far above water a solution of b Brix of sucrose boils, both
-// under pressure p.
+// Rise returns how far above water a solution of sucrose boils, both under one
+// pressure.
 //
 // Range: 0 to 92 Brix, 20 to 120 kPa. The rise shrinks with the pressure: a
 // fixed rise of 7.2 F overshoots by 0.33 Brix at 90 kPa and by 0.65 at 80.
 // Uncertainty: 2.4 percent of the rise, 0.1 K at 66.9 Brix: see [RiseDoubt];
-// published finishing points lie up to 0.2 F lower. At 66 Brix 0.1 F is 0.26 Brix.
-// Inverted sugar adds: see [sugar.Solute]. Outside the range the answer is NaN and a
-// [units.RangeError].
+// published finishing points lie up to 0.2 F lower. At 66 Brix 0.1 F is 0.26
+// Brix. Inverted sugar adds: see [sugar.Solute].
 //
 // It is the exact form: the temperature at which the water activity, of the
 // equation at [example.org/sapreckoner/sugar.WaterActivity], times the vapor
-// pressure of water is p.
+// pressure of water is that pressure.
 //
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, for
 // the activity; IAPWS R7-97(2012) for water. Check value: 4.199 K (7.56 F) at
 // 66.9 Brix and 1 atm (computed).
-func Rise(b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	return riseOf("boil.Rise", sugar.Solute{}, b, p)
+func Rise(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
+	return riseOf("boil.Rise", sugar.Solute{}, brix, pressure)
 }
 
-// RiseOf is the function [Rise] for a sugar of which a part is inverted.
+// RiseOf is [Rise] for a sugar of which a part is inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 7.56 F at
 // 65.9 Brix, 5 percent and 1 atm (computed).
-func RiseOf(s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {
-	return riseOf("boil.RiseOf", s, b, p)
+func RiseOf(solute sugar.Solute, brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
+	return riseOf("boil.RiseOf", solute, brix, pressure)
 }
 
 // BrixFromRise returns the sugar content of a sucrose solution that boils by
-// rise above water, both under pressure p: the inverse of [Rise], with its range
-// and uncertainty. A rise outside those of 0 to 92 Brix gives NaN and a
-// [units.RangeError].
+// rise above water, both under one pressure: the inverse of [Rise], with its
+// uncertainty.
+//
+// Range: the rises of 0 to 92 Brix, 20 to 120 kPa.
 //
 // Check value: 66.9 Brix of 7.56 F at 1 atm (computed).
-func BrixFromRise(rise units.TempDiff, p units.Pressure) (units.Brix, error) {
-	return brixFromRiseOf("boil.BrixFromRise", sugar.Solute{}, rise, p)
+func BrixFromRise(rise units.TempDiff, pressure units.Pressure) (units.Brix, error) {
+	return brixFromRiseOf("boil.BrixFromRise", sugar.Solute{}, rise, pressure)
 }
 
-// BrixFromRiseOf is the function [BrixFromRise] for a sugar of which a part is
+// BrixFromRiseOf is [BrixFromRise] for a sugar of which a part is
 // inverted.
 //
 // Range: a share of 0 to 20 percent; the rest as there. Check value: 65.9 Brix
 // of 7.56 F, 5 percent and 1 atm (computed).
-func BrixFromRiseOf(s sugar.Solute, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
-	return brixFromRiseOf("boil.BrixFromRiseOf", s, rise, p)
+func BrixFromRiseOf(solute sugar.Solute, rise units.TempDiff, pressure units.Pressure) (units.Brix, error) {
+	return brixFromRiseOf("boil.BrixFromRiseOf", solute, rise, pressure)
 }
 
 func riseOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.TempDiff, error) {

@@ -16,8 +16,7 @@ const riseShare = 0.1 / 4.199
 // common to all readings of a thermometer, and more of them do not narrow it; a
 // rig's own past stops do: see [example.org/sapreckoner/boil/finish.LearnOffset].
 //
-// Range: that of [Rise]; above 85 Brix nothing that was compared reaches. Outside
-// it the answer is NaN and a [units.RangeError].
+// Range: that of [Rise]; above 85 Brix nothing that was compared reaches.
 //
 // Source: a second activity model of 2006 gives 4.098 K at 66 Brix and 1 atm,
 // where [Rise] gives 4.000, 2.4 percent more (from memory); the ratio of vapor

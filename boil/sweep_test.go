@@ -10,7 +10,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t *testing.T) sweep.Package {
 	const p = units.Atmosphere
 	sap, err := sugar.NewLot(100*units.USGallon, 2, units.Celsius(4))
 	if err != nil {
@@ -20,10 +20,11 @@ func TestSweep(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			boil.AltimeterSetting, boil.BrixFromRise, boil.BrixFromRiseOf, boil.Down, boil.DownToVolume, boil.Heat, boil.LatentHeat, boil.LevelRate,
-			boil.PanRate, boil.PressureAt, boil.PressureAtDepth, boil.PressureFromWater, boil.Rise, boil.RiseOf, boil.RiseDoubt, boil.StationPressure,
+			boil.PanKinds, boil.PanRate, boil.PressureAt, boil.PressureAtDepth, boil.PressureFromWater, boil.Rise, boil.RiseOf, boil.RiseDoubt, boil.StationPressure,
 			boil.SyrupPoint, boil.SyrupPointOf, boil.Water, boil.WeatherAt,
 		},
 		Values: []any{
@@ -32,12 +33,17 @@ func TestSweep(t *testing.T) {
 			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand,
 			boil.UsualWeather, boil.Weather{}, boil.FlatPan, boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
 			units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3}, boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},
-			sugar.Solute{Inverted: 3},
+			sugar.Solute{Inverted: 3}, units.Celsius(105), boil.MeasuredRate{Warm: 0.01, WarmBy: 0.0003, ColdStart: 3, Readings: 4},
+			[]boil.LevelReading{{At: time.Hour, Level: 2 * units.Inch}, {At: 2 * time.Hour, Level: units.Inch, Added: units.USGallon}},
 		},
 		Except: map[string]string{
 			"HeatDemand.From: NaN": "it is told, not reckoned with",
 			"HeatDemand.To: NaN":   "the same, save for the density of the syrup",
 			"LevelRate: finite":    "two readings do not scatter",
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

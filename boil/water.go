@@ -17,31 +17,30 @@ var (
 	waterPressure = limit.Range{Arg: "pressure", Low: 1, High: 3000, Unit: "kPa",
 		Below: "that is nearly a vacuum: check the unit of the pressure",
 		Above: "that is far above any weather: check the unit of the pressure"}
-	waterTemp = limit.Range{Arg: "boiling point of water",
+	waterTemp = limit.Range{Arg: "at", What: "boiling point of water",
 		Low: saturation(1000) - 273.15, High: saturation(3e6) - 273.15, Unit: "C",
 		Below: "water does not boil so cold in any weather: check the thermometer",
 		Above: "water does not boil so hot in any weather: check Fahrenheit against Celsius"}
 )
 
-// Water returns the boiling point of water under pressure p, which is the
+// Water returns the boiling point of water under a pressure, which is the
 // station pressure at the pan.
 //
 // Range: 1 to 3,000 kPa. Uncertainty: 0.025 percent of the pressure (from
-// memory, of the source), 0.007 K at 1 atm; a barometer is worse. Outside the
-// range the answer is NaN and a [units.RangeError].
+// memory, of the source), 0.007 K at 1 atm; a barometer is worse.
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 31. Check values: 372.755919 K at
-// 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). There it rises
-// by 1.69 F for an inch of mercury.
-func Water(p units.Pressure) (units.Temperature, error) {
-	if err := waterPressure.Check("boil.Water", p.Kilopascals()); err != nil {
+// 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). It rises by
+// 1.69 F for an inch of mercury there.
+func Water(pressure units.Pressure) (units.Temperature, error) {
+	if err := waterPressure.Check("boil.Water", pressure.Kilopascals()); err != nil {
 		return units.Celsius(math.NaN()), err
 	}
-	return units.Kelvin(saturation(p.Pascals())), nil
+	return units.Kelvin(saturation(pressure.Pascals())), nil
 }
 
-// PressureFromWater returns the pressure under which water boils at t: the
-// inverse of [Water].
+// PressureFromWater returns the pressure under which water boils at a
+// temperature: the inverse of [Water].
 //
 // It is the way to calibrate: water boils at 208.9 F here today, and the answer
 // is the pressure that [SyrupPoint] wants, whatever barometer and elevation say.
@@ -49,17 +48,16 @@ func Water(p units.Pressure) (units.Temperature, error) {
 // error of the thermometer then cancels.
 //
 // Range: the boiling points of 1 to 3,000 kPa, 6.97 to 233.86 C. Uncertainty:
-// 0.1 F at the thermometer is 0.06 inHg. Outside the range the answer is NaN
-// and a [units.RangeError].
+// 0.1 F at the thermometer is 0.06 inHg.
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 30. Check value: 0.353658941e-2 MPa
 // at 300 K (Table 35).
-func PressureFromWater(t units.Temperature) (units.Pressure, error) {
-	if err := waterTemp.Check("boil.PressureFromWater", t.Celsius()); err != nil {
+func PressureFromWater(at units.Temperature) (units.Pressure, error) {
+	if err := waterTemp.Check("boil.PressureFromWater", at.Celsius()); err != nil {
 		return units.Pressure(math.NaN()), err
 	}
 	// Rounding must not carry the ends of one range out of the other.
-	kPa := min(max(vapor(t.Kelvin())/1000, waterPressure.Low), waterPressure.High)
+	kPa := min(max(vapor(at.Kelvin())/1000, waterPressure.Low), waterPressure.High)
 	return units.Kilopascals(kPa), nil
 }
 

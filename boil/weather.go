@@ -1,8 +1,7 @@
 package boil
 
 import (
-	"fmt"
-
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,19 +24,16 @@ const (
 	UsualWeather            // most days
 )
 
+var fits = enum.Names[Fit]{Type: "boil.Fit", Of: []string{NoWeather: "no weather", RareWeather: "rare weather", UsualWeather: "usual weather"}}
+
 // String returns the fit in words.
-func (f Fit) String() string {
-	switch f {
-	case NoWeather:
-		return "no weather"
-	case RareWeather:
-		return "rare weather"
-	case UsualWeather:
-		return "usual weather"
-	default:
-		return fmt.Sprintf("Fit(%d)", uint8(f))
-	}
-}
+func (f Fit) String() string { return fits.String(f) }
+
+// MarshalText returns what String returns, and an error for what is no fit.
+func (f Fit) MarshalText() ([]byte, error) { return fits.Marshal(f) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (f *Fit) UnmarshalText(text []byte) error { return fits.Unmarshal(f, text) }
 
 // A Weather is a pressure at the pan held against the elevation of the pan.
 type Weather struct {
@@ -62,8 +58,7 @@ type Weather struct {
 //
 // Range: 12 to 36 inHg, -500 to 5,000 m. Uncertainty: the spans of weather are
 // from memory: altimeter settings of 29.32 to 30.52 inHg on most days, and 28.2
-// to 31.4 in all. Outside the range the answer is empty and a
-// [units.RangeError].
+// to 31.4 in all.
 //
 // Source: as of [PressureAt], [AltimeterSetting] and [Water]. Check value: 30.10
 // inHg at 1,500 ft are a setting of 31.77 inHg, 1.77 above average weather, and

@@ -11,8 +11,8 @@ import (
 // What a lot may be made of. The amounts are far beyond any sugarhouse: they
 // catch a wrong unit and keep every sum finite.
 var (
-	lotVolume = limit.Range{Arg: "volume", Low: 0, High: 1e6, Unit: "m3", Above: "check its unit"}
-	lotMass   = limit.Range{Arg: "mass", Low: 0, High: 1e9, Unit: "kg", Above: "check its unit"}
+	lotVolume = limit.Range{Arg: "volume", What: "volume", Low: 0, High: 1e6, Unit: "m3", Above: "check its unit"}
+	lotMass   = limit.Range{Arg: "mass", What: "mass", Low: 0, High: 1e9, Unit: "kg", Above: "check its unit"}
 )
 
 // The strengths of a lot, those of [density.Solution].

@@ -27,19 +27,19 @@ type Batch struct {
 
 // What a batch may be.
 var (
-	batchMass = limit.Range{Arg: "mass of the batch", Low: 1e-3, High: 1e6, Unit: "kg",
+	batchMass = limit.Range{Arg: "Batch.Mass", What: "mass of the batch", Low: 1e-3, High: 1e6, Unit: "kg",
 		Below: "there is nothing to boil",
 		Above: "check the unit of the mass"}
-	batchBrix = limit.Range{Arg: "sugar content", Low: 0.1, High: 92, Unit: "Brix",
+	batchBrix = limit.Range{Arg: "Batch.Brix", What: "sugar content", Low: 0.1, High: 92, Unit: "Brix",
 		Below: "that is water: it never becomes syrup",
 		Above: "hardly any water is left to boil: the formula ends here"}
-	batchRate = limit.Range{Arg: "evaporation", Low: 1e-9, High: 1e3, Unit: "kg/s",
+	batchRate = limit.Range{Arg: "Batch.Evaporation", What: "evaporation", Low: 1e-9, High: 1e3, Unit: "kg/s",
 		Below: "nothing boils off, and the strength stays",
 		Above: "check the unit of the rate"}
-	spanRange = limit.Range{Arg: "time", Low: 0, High: 1e6, Unit: "s",
+	spanRange = limit.Range{Arg: "elapsed", What: "time", Low: 0, High: 1e6, Unit: "s",
 		Below: "time does not run backward",
 		Above: "check the unit of the time"}
-	storedRange = limit.Range{Arg: "stored heat", Low: 0, High: 1e12, Unit: "J",
+	storedRange = limit.Range{Arg: "stored", What: "stored heat", Low: 0, High: 1e12, Unit: "J",
 		Below: "heat that is left cannot be less than none",
 		Above: "check the unit of the heat"}
 )
@@ -56,8 +56,7 @@ func (b Batch) check(fn string) error {
 
 // PerMinute returns how far the strength climbs in a minute at this moment.
 //
-// Range: 1 g to 1,000 t, 0.1 to 92 Brix, evaporation over 0. Outside the range
-// the answer is NaN and a [units.RangeError].
+// Range: 1 g to 1,000 t, 0.1 to 92 Brix, evaporation over 0.
 //
 // Source: conservation of sugar, dB/dt = B E/m. Check value: 1.115 Brix for 10
 // kg at 66.9 Brix that lose 10 kg in an hour.
@@ -73,8 +72,7 @@ func (b Batch) PerMinute() (units.Brix, error) {
 //
 // Range: strengths from that of the batch to 92 Brix; the rest as for
 // [Batch.PerMinute]. Uncertainty: that of the evaporation; it holds steady only
-// under a steady fire. Outside the range the answer is 0 and a
-// [units.RangeError].
+// under a steady fire.
 //
 // Source: conservation of sugar, t = m (1 - B/B1)/E. Check value: 6 min 11 s from
 // 60 to 66.9 Brix for 10 kg that lose 10 kg in an hour.
@@ -84,7 +82,7 @@ func (b Batch) Time(to units.Brix) (time.Duration, error) {
 		return 0, err
 	}
 	if !limit.Holds(to, b.Brix, units.Brix(batchBrix.High)) {
-		return 0, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(b.Brix), High: batchBrix.High, Unit: "Brix",
+		return 0, &units.RangeError{Func: fn, Arg: "to", What: "target", Value: float64(to), Low: float64(b.Brix), High: batchBrix.High, Unit: "Brix",
 			Hint: "boiling never thins, and the formula ends at 92 Brix"}
 	}
 	return b.Evaporation.Time(b.Mass * units.Mass(1-min(b.Brix/to, 1))), nil
@@ -92,18 +90,18 @@ func (b Batch) Time(to units.Brix) (time.Duration, error) {
 
 // After returns the strength after a time: the inverse of [Batch.Time].
 //
-// Range: times of 0 to where the batch has 92 Brix, beyond which the answer is NaN
-// and [ErrBurns]. Outside the range it is NaN and a [units.RangeError]. Check
-// value: 66.9 Brix of 60 after 6 min 11 s for 10 kg that lose 10 kg in an hour.
-func (b Batch) After(t time.Duration) (units.Brix, error) {
+// Range: times of 0 to where the batch has 92 Brix, beyond which the answer is
+// NaN and [ErrBurns]. Check value: 66.9 Brix of 60 after 6 min 11 s for 10 kg
+// that lose 10 kg in an hour.
+func (b Batch) After(elapsed time.Duration) (units.Brix, error) {
 	const fn = "finish.Batch.After"
 	if err := b.check(fn); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	if err := spanRange.Check(fn, t.Seconds()); err != nil {
+	if err := spanRange.Check(fn, elapsed.Seconds()); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	return b.less(fn, b.Evaporation.Over(t))
+	return b.less(fn, b.Evaporation.Over(elapsed))
 }
 
 // less returns the strength of the batch with water gone.
@@ -112,8 +110,8 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 	// refuse just that.
 	most := b.Mass * units.Mass(1-float64(b.Brix)/batchBrix.High)
 	if !(water <= most || limit.Same(water, most)) {
-		return units.Brix(math.NaN()), &outcomeError{&units.RangeError{Func: fn, Arg: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
-			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}, ErrBurns}
+		return units.Brix(math.NaN()), &limit.Outcome{RangeError: &units.RangeError{Func: fn, Arg: "answer", What: "water boiled off", Value: water.Kilograms(), Low: 0, High: most.Kilograms(), Unit: "kg",
+			Hint: "at 92 Brix the syrup is hard candy and then burns: take the pan off long before"}, Err: ErrBurns}
 	}
 	return b.Brix * units.Brix(float64(b.Mass)/float64(b.Mass-min(water, most))), nil
 }
@@ -123,9 +121,8 @@ func (b Batch) less(fn string, water units.Mass) (units.Brix, error) {
 // halving on a night when nothing is at stake; coals and brick hold it up for a
 // quarter of an hour (common practice).
 //
-// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. Where the
-// batch would pass 92 Brix the answer is NaN and [ErrBurns]; outside the range NaN
-// and a [units.RangeError].
+// Range: halving times of 0 to 1e6 s; the rest as for [Batch.PerMinute]. The
+// answer is NaN and [ErrBurns] where the batch would pass 92 Brix.
 //
 // Source: conservation of sugar; the water E halving/ln 2 is still to go. Check
 // value: 65 Brix coast to 66.6 where 20 kg lose 10 kg in an hour and the halving
@@ -135,7 +132,7 @@ func (b Batch) Coast(halving time.Duration) (units.Brix, error) {
 	if err := b.check(fn); err != nil {
 		return units.Brix(math.NaN()), err
 	}
-	if err := spanRange.Check(fn, halving.Seconds()); err != nil {
+	if err := spanRange.CheckAs(fn, "halving", halving.Seconds()); err != nil {
 		return units.Brix(math.NaN()), err
 	}
 	return b.less(fn, b.coasting(halving))
@@ -151,13 +148,13 @@ func (b Batch) coasting(halving time.Duration) units.Mass {
 //
 // Range: 0 to 1e12 J, 20 to 120 kPa; the rest as for [Batch.PerMinute]. The
 // warming of the syrup as its boiling point climbs is left out: it takes a few
-// percent of the heat. Where the batch would pass 92 Brix the answer is NaN and
-// [ErrBurns]; outside the range NaN and a [units.RangeError].
+// percent of the heat. The answer is NaN and [ErrBurns] where the batch would
+// pass 92 Brix.
 //
 // Source: conservation of sugar and [boil.LatentHeat] at the boiling point of the
 // batch. Check value: 65 Brix become 67.1 where 20 kg take in 1.4 MJ, which boil
 // off 0.62 kg (computed).
-func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error) {
+func (b Batch) CoastOn(stored units.Energy, pressure units.Pressure) (units.Brix, error) {
 	const fn = "finish.Batch.CoastOn"
 	nan := units.Brix(math.NaN())
 	if err := b.check(fn); err != nil {
@@ -166,7 +163,7 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 	if err := storedRange.Check(fn, stored.Joules()); err != nil {
 		return nan, err
 	}
-	at, err := point(fn, sugar.Solute{}, b.Brix, p)
+	at, err := point(fn, sugar.Solute{}, b.Brix, pressure)
 	if err != nil {
 		return nan, err
 	}
@@ -182,18 +179,16 @@ func (b Batch) CoastOn(stored units.Energy, p units.Pressure) (units.Brix, error
 // the batch.
 //
 // Range: targets from the strength of the batch to 92 Brix; the rest as for
-// [Batch.Coast]. Where the batch as it is would coast beyond the target already
-// the answer is NaN and [ErrCoalsFinish]; outside the range NaN and a
-// [units.RangeError]. Check value:
-// 65.0 Brix for a target of 66.6 where the batch of [Batch.Coast] is at 50 Brix
-// and weighs 26 kg (computed).
+// [Batch.Coast]. The answer is NaN and [ErrCoalsFinish] where the batch as it
+// is would coast beyond the target. Check value: 65.0 Brix for a target of 66.6
+// where the batch of [Batch.Coast] is at 50 Brix and weighs 26 kg (computed).
 func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix, error) {
 	const fn = "finish.Batch.LastFiring"
 	nan := units.Brix(math.NaN())
 	if err := b.check(fn); err != nil {
 		return nan, err
 	}
-	if err := spanRange.Check(fn, halving.Seconds()); err != nil {
+	if err := spanRange.CheckAs(fn, "halving", halving.Seconds()); err != nil {
 		return nan, err
 	}
 	solids := b.Brix.Sugar(b.Mass)
@@ -202,7 +197,7 @@ func (b Batch) LastFiring(target units.Brix, halving time.Duration) (units.Brix,
 		err := &units.RangeError{Func: fn, Arg: "target", Value: float64(target), Low: min(low, batchBrix.High), High: batchBrix.High, Unit: "Brix",
 			Hint: "it coasts beyond that on what heat is left: take the pan off, or pour in thin syrup; live coals are never raked out"}
 		if target >= b.Brix && float64(target) < low && target <= units.Brix(batchBrix.High) {
-			return nan, &outcomeError{err, ErrCoalsFinish}
+			return nan, &limit.Outcome{RangeError: err, Err: ErrCoalsFinish}
 		}
 		return nan, err
 	}

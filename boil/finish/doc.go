@@ -4,7 +4,7 @@
 //
 // # The finish
 //
-// What stands in the finishing pan with nothing poured in is a [Batch]. Its
+// A [Batch] stands in the finishing pan with nothing poured in. Its
 // sugar stays, so with m the mass and E the water that goes off in a time
 //
 //	dB/dt = B E/m        1/B falls along a straight line in time
@@ -23,9 +23,14 @@
 // # Numbers
 //
 // What ends in By is a standard uncertainty, two times of three, where package
-// density reports an expanded one of twice that. Outside its range a function
-// answers NaN, or its zero value, and a [units.RangeError] that tells the way
-// out.
+// density reports an expanded one of twice that. A result that has one prints the
+// digits that it leaves: "15.0 +/- 0.2 lb".
+//
+// Outside the range that its documentation gives, and for NaN, a function
+// answers NaN or the zero value and a [*units.RangeError] that names the
+// argument, its range and the way out; the documentation does not repeat this.
+// NaN for one argument alone asks for its range. [ErrBurns], [ErrCoalsFinish]
+// and [ErrFewReadings] tell what is no mistake and has no number.
 //
 // # Cautions
 //

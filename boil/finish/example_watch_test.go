@@ -67,7 +67,7 @@ func ExampleOddReading() {
 	readings[1].Shown = units.Fahrenheit(213)
 	out, err := w.Outlook(readings...)
 	for _, odd := range out.Odd {
-		fmt.Println("reading", odd.Index+1, odd.What)
+		fmt.Printf("reading %d %v: %s\n", odd.Index+1, odd.What, odd.What.Why())
 	}
 	fmt.Println(out.Used, "used", err)
 	// Output:
@@ -77,7 +77,7 @@ func ExampleOddReading() {
 
 func ExampleOdd() {
 	fmt.Println(finish.SetBack)
-	// Output: setback: something was poured in, or the fire sank
+	// Output: setback
 }
 
 // The point of 66.9 Brix at 1 atm is 219.51 F; this rig shows 220.0.

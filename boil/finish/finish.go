@@ -74,9 +74,9 @@ func SyrupFinishes() []Finish {
 // point at 1 atm; Middle belongs to the middle of the rise. The moisture of the
 // product is what is missing to 100: see [Finish.Moisture].
 //
-// Range: rises of 0 to that of 92 Brix, 50.1 F, Low no more than High. Uncertainty: that of [boil.Rise],
-// which is less sure above 85 Brix; a sap with inverted sugar gives a moister
-// product. Outside the range the answer is NaN and a [units.RangeError].
+// Range: rises of 0 to that of 92 Brix, 50.1 F, Low no more than High.
+// Uncertainty: that of [boil.Rise], which is less sure above 85 Brix; a sap
+// with inverted sugar gives a moister product.
 //
 // Source: [boil.BrixFromRise] at 1 atm. Check value: 87.6 Brix at a 32 F rise, where
 // 7.41 lb of solids make 8.45 lb of product (computed).
@@ -85,18 +85,23 @@ func (f Finish) Strength() (units.Span[units.Brix], error) {
 }
 
 func (f Finish) strength(fn string) (units.Span[units.Brix], error) {
-	var b [3]units.Brix
-	for i, rise := range [3]units.TempDiff{f.Low, (f.Low + f.High) / 2, f.High} {
-		var err error
-		if b[i], err = strength(fn, sugar.Solute{}, rise, units.Atmosphere); err != nil {
-			return limit.NoSpan[units.Brix](), err
-		}
+	low, err := strength(fn, sugar.Solute{}, f.Low, units.Atmosphere)
+	if err != nil {
+		return limit.NoSpan[units.Brix](), limit.Renamed(fn, err, "rise", "Finish.Low")
+	}
+	high, err := strength(fn, sugar.Solute{}, f.High, units.Atmosphere)
+	if err != nil {
+		return limit.NoSpan[units.Brix](), limit.Renamed(fn, err, "rise", "Finish.High")
 	}
 	if !(f.Low <= f.High || limit.Same(f.Low, f.High)) {
-		return limit.NoSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "rise, high end", Value: f.High.CelsiusDegrees(),
-			Low: f.Low.CelsiusDegrees(), High: math.Inf(1), Unit: "C deg", Hint: "Low and High are the wrong way round"}
+		return limit.NoSpan[units.Brix](), &units.RangeError{Func: fn, Arg: "Finish.High", What: "rise, high end", Value: f.High.CelsiusDegrees(),
+			Low: f.Low.CelsiusDegrees(), High: math.Inf(1), Unit: "C deg", Hint: "the ends are the wrong way round"}
 	}
-	return units.Span[units.Brix]{Low: b[0], Middle: b[1], High: b[2]}, nil
+	middle, err := strength(fn, sugar.Solute{}, (f.Low+f.High)/2, units.Atmosphere)
+	if err != nil {
+		return limit.NoSpan[units.Brix](), err
+	}
+	return units.Span[units.Brix]{Low: low, Middle: middle, High: high}, nil
 }
 
 // Moisture returns the water in the product, in percent by mass: what
@@ -116,20 +121,19 @@ func (f Finish) Moisture() (units.Span[units.Share], error) {
 // pressure at the pan: those of its strength, not of its rise, which shrinks as
 // one climbs.
 //
-// Range: 20 to 120 kPa; the rest as for [Finish.Strength]. Outside the range the
-// answers are NaN and the error a [units.RangeError]. Check value: 243.95 and
-// 245.95 F for a rise of 32 to 34 F at 1 atm, where water boils at 211.95 F
+// Range: 20 to 120 kPa; the rest as for [Finish.Strength]. Check value: 243.95
+// and 245.95 F for a rise of 32 to 34 F at 1 atm, where water boils at 211.95 F
 // (computed).
-func (f Finish) At(p units.Pressure) (low, high units.Temperature, err error) {
+func (f Finish) At(pressure units.Pressure) (low, high units.Temperature, err error) {
 	const fn = "finish.Finish.At"
 	s, err := f.strength(fn)
 	if err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
-	if low, err = point(fn, sugar.Solute{}, s.Low, p); err != nil {
+	if low, err = point(fn, sugar.Solute{}, s.Low, pressure); err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
-	if high, err = point(fn, sugar.Solute{}, s.High, p); err != nil {
+	if high, err = point(fn, sugar.Solute{}, s.High, pressure); err != nil {
 		return units.Celsius(math.NaN()), units.Celsius(math.NaN()), err
 	}
 	return low, high, nil

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
-	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,10 +24,6 @@ const heatLow, heatHigh = 0.1, 85
 // hottestPan is the temperature to which the density of hot syrup is known, in
 // degrees Celsius.
 const hottestPan = 110.0
-
-var riseBrix = limit.Range{Arg: "sugar content", Low: 0, High: 92, Unit: "Brix",
-	Below: "less than no sugar: check the instrument in plain water",
-	Above: "hardly any water is left to boil: the formula ends here"}
 
 // What the rise is uncertain by, as a part of itself: 0.1 K of the 4.199 K at
 // 66.9 Brix and 1 atm. See [boil.RiseDoubt] for what stands behind it.

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -37,17 +38,32 @@ type Offset struct {
 	Drifts bool
 }
 
+// String prints the mean with the spread, to the digit that it leaves;
+// [Offset.Text] takes one system of units.
+func (o Offset) String() string { return o.Text(units.Both) }
+
+// Text prints the mean with the spread in one system of units, or both: "0.5 +/-
+// 0.2 F deg".
+func (o Offset) Text(in units.System) string {
+	if o.Spread != o.Spread { // a single stop has none
+		return o.Mean.TextIn(in, 2)
+	}
+	return measure.Either(in,
+		measure.PlusMinus(o.Mean.FahrenheitDegrees(), o.Spread.FahrenheitDegrees(), "F deg"),
+		measure.PlusMinus(o.Mean.CelsiusDegrees(), o.Spread.CelsiusDegrees(), "C deg"))
+}
+
 // What past stops may be.
 var (
-	cupRange = limit.Range{Arg: "cup", Low: 50, High: 80, Unit: "Brix",
+	cupRange = limit.Range{Arg: "PastStop.Cup", What: "cup", Low: 50, High: 80, Unit: "Brix",
 		Below: "that is not syrup: check the scale of the instrument",
 		Above: "that is candy: check the reading"}
-	offsetRange = limit.Range{Arg: "offset of a stop", Low: -10, High: 10, Unit: "C deg",
+	offsetRange = limit.Range{Arg: "PastStop.Stop", What: "offset of a stop", Low: -10, High: 10, Unit: "C deg",
 		Below: "stop, cup and pressure do not belong together: check station pressure against sea level, Fahrenheit against Celsius",
 		Above: "stop, cup and pressure do not belong together: check station pressure against sea level, Fahrenheit against Celsius"}
 	// No stops within offsetRange are wider apart.
-	stopSpread = limit.Range{Arg: "spread of the stops", Low: 0, High: 15, Unit: "C deg",
-		Below: "learn it from the stops: finish.LearnOffset", Above: "learn it from the stops: finish.LearnOffset"}
+	stopSpread = limit.Range{Arg: "Offset.Spread", What: "spread of the stops", Low: 0, High: 15, Unit: "C deg",
+		Below: "learn it from past stops", Above: "learn it from past stops"}
 )
 
 // driftStops is the number of stops from which a drift can be told.
@@ -57,7 +73,6 @@ const driftStops = 6
 //
 // Range: at least one stop; cups of 50 to 80 Brix, 20 to 120 kPa, offsets of -10
 // to 10 C deg. Uncertainty: Spread, wider the fewer the stops: see [Offset.Stop].
-// Outside the range the answer is empty and a [units.RangeError].
 //
 // Source: stop less [boil.SyrupPoint] of the cup. Check value: +0.5 F where 220.0 F
 // gave 66.9 Brix at 1 atm, whose point is 219.5 (computed).
@@ -69,15 +84,15 @@ func LearnOffset(stops ...PastStop) (Offset, error) {
 	}
 	offs := make([]pastOffset, len(stops))
 	for i, s := range stops {
-		if err := cupRange.Check(fn, float64(s.Cup)); err != nil {
+		if err := cupRange.CheckItem(fn, "stops", i, "Cup", float64(s.Cup)); err != nil {
 			return Offset{}, err
 		}
 		point, err := point(fn, sugar.Solute{}, s.Cup, s.Pressure)
 		if err != nil {
-			return Offset{}, err
+			return Offset{}, units.UnderArg(fn, limit.Item("stops", i, "Pressure"), err)
 		}
 		offs[i] = pastOffset{s.When, s.Stop.Sub(point).CelsiusDegrees()}
-		if err := offsetRange.Check(fn, offs[i].off); err != nil {
+		if err := offsetRange.CheckItem(fn, "stops", i, "Stop", offs[i].off); err != nil {
 			return Offset{}, err
 		}
 	}
@@ -118,32 +133,31 @@ func meanSpread(offs []pastOffset) (mean, spread float64) {
 // Stop returns what this rig's thermometer shows when the syrup has the target
 // strength under the pressure of the day, and by how much that is uncertain: the
 // next stop lies within by two times of three. An offset that drifts is taken
-// from its late stops. Of a single stop by is NaN: nothing is known of it.
+// from its late stops. By is NaN after a single stop: nothing is known of it.
 //
 // Range: targets of 50 to 80 Brix, 20 to 120 kPa, an offset that was learned.
-// Outside the range the answers are NaN and a [units.RangeError].
 //
 // Check value: 220.0 F for 66.9 Brix at 1 atm with an offset of +0.5 F
 // (computed).
-func (o Offset) Stop(target units.Brix, p units.Pressure) (at units.Temperature, by units.TempDiff, err error) {
+func (o Offset) Stop(target units.Brix, pressure units.Pressure) (at units.Temperature, by units.TempDiff, err error) {
 	const fn = "finish.Offset.Stop"
 	at, by = units.Celsius(math.NaN()), units.TempDiff(math.NaN())
 	if o.Stops < 1 {
-		return at, by, &units.RangeError{Func: fn, Arg: "stops", Value: float64(o.Stops), Low: 1, High: math.Inf(1),
-			Hint: "learn the offset first: finish.LearnOffset"}
+		return at, by, &units.RangeError{Func: fn, Arg: "Offset.Stops", What: "stops", Value: float64(o.Stops), Low: 1, High: math.Inf(1),
+			Hint: "learn the offset from past stops first"}
 	}
 	if err := stopTarget.Check(fn, float64(target)); err != nil {
 		return at, by, err
 	}
-	point, err := point(fn, sugar.Solute{}, target, p)
+	point, err := point(fn, sugar.Solute{}, target, pressure)
 	if err != nil {
 		return at, by, err
 	}
-	off, n := o.Mean, o.Stops
+	off, n, from := o.Mean, o.Stops, "Offset.Mean"
 	if o.Drifts {
-		off, n = o.Late, max(o.Stops/3, 1)
+		off, n, from = o.Late, max(o.Stops/3, 1), "Offset.Late"
 	}
-	if err := offsetRange.Check(fn, off.CelsiusDegrees()); err != nil {
+	if err := offsetRange.CheckAs(fn, from, off.CelsiusDegrees()); err != nil {
 		return at, by, err
 	}
 	if o.Stops > 1 {

@@ -195,3 +195,27 @@ func BenchmarkLearnOffset(b *testing.B) {
 		}
 	}
 }
+
+// A single stop tells no spread, and the mean then has two digits.
+func TestOffsetText(t *testing.T) {
+	o := finish.Offset{Mean: 0.543 * units.FahrenheitDegree, Spread: units.TempDiff(math.NaN()), Stops: 1}
+	if s := o.String(); s != "0.54 F deg (0.3 C deg)" { // 0.543/1.8 is 0.302
+		t.Error(s)
+	}
+	flat := finish.Outlook{Now: 60, NowBy: 0.5}
+	if s := flat.String(); s != "60.0 +/- 0.5 Brix, no climb" {
+		t.Error(s)
+	}
+}
+
+// What is odd has a name and a reason, and what is not odd has neither.
+func TestOddNames(t *testing.T) {
+	for o, want := range map[finish.Odd][2]string{
+		finish.Dip: {"dip", "foam, or a bumped probe"}, finish.Spike: {"spike", "the probe touched the pan"},
+		finish.SetBack: {"setback", "something was poured in, or the fire sank"}, 0: {"not odd", ""}, 4: {"not odd", ""},
+	} {
+		if o.String() != want[0] || o.Why() != want[1] {
+			t.Errorf("%d: %s, %s", o, o, o.Why())
+		}
+	}
+}

@@ -1,13 +1,9 @@
 package finish
 
-import (
-	"errors"
-
-	"example.org/sapreckoner/units"
-)
+import "errors"
 
 // Ordinary outcomes of a boil, for which there is no number to return. They come
-// with a [*units.RangeError] that tells the way out: ask for them by errors.Is.
+// with a [*example.org/sapreckoner/units.RangeError] that tells the way out: ask for them by errors.Is.
 var (
 	// ErrCoalsFinish is that of [Batch.LastFiring]: no more wood, for the coals
 	// alone take the batch to the target or beyond it.
@@ -19,12 +15,3 @@ var (
 	// last setback make no line. Wait for another.
 	ErrFewReadings = errors.New("too few readings for a line")
 )
-
-// outcomeError is a range error that is an ordinary outcome too.
-type outcomeError struct {
-	*units.RangeError
-	is error
-}
-
-// Unwrap returns both.
-func (e *outcomeError) Unwrap() []error { return []error{e.is, e.RangeError} }

@@ -18,7 +18,6 @@ const maxMoisture = 35.0
 //
 // Range: a lot with 1 mg to 1e9 kg of sugar in it, moisture from 0 to 35
 // percent of the product. Uncertainty: 1 percent for each percent of moisture.
-// Outside the range the answer is NaN and a [units.RangeError].
 //
 // Source: conservation of mass. Check values: a US gallon of 66.9 Brix holds 7.41
 // lb of solids; boiled to 32 F above water it makes 8.45 lb, to 23 F 8.8 lb
@@ -40,16 +39,15 @@ func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
 // solids returns the sugar of a lot as a share of its weight in air.
 func solids(fn string, lot sugar.Lot) (units.Mass, error) {
 	w := lot.Brix().Sugar(lot.WeightInAir()) // NaN if the lot is empty
-	return w, limit.In(fn, "sugar in the lot", w.Kilograms(), leastMass, mostMass, "kg", "there is nothing to boil down")
+	return w, limit.WithinAs(fn, "lot", "sugar in the lot", w.Kilograms(), leastMass, mostMass, 1, "kg", "there is nothing to boil down")
 }
 
 // ProductMoisture returns the moisture of a product that weighs so much and was
 // made of the lot: the inverse of [ProductWeight]. What stuck to the pan counts
 // as water boiled off, so that the figure is too low by as much.
 //
-// Range: weight from that of the solids to 1/0.65 of it. Outside the range the
-// answer is NaN and a [units.RangeError]. Check value: 12.3 percent in 8.45 lb of
-// a US gallon of 66.9 Brix (computed).
+// Range: weight from that of the solids to 1/0.65 of it. Check value: 12.3
+// percent in 8.45 lb of a US gallon of 66.9 Brix (computed).
 func ProductMoisture(lot sugar.Lot, weight units.Mass) (units.Share, error) {
 	const fn = "finish.ProductMoisture"
 	solids, err := solids(fn, lot)

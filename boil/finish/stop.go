@@ -21,19 +21,19 @@ const (
 
 // What a stop may be asked for.
 var (
-	stopTarget = limit.Range{Arg: "target", Low: 50, High: 80, Unit: "Brix",
+	stopTarget = limit.Range{Arg: "target", What: "target", Low: 50, High: 80, Unit: "Brix",
 		Below: "syrup so thin ferments",
-		Above: "candy is finished by its boiling temperature: see finish.ConfectionFinishes"}
-	stopDiff = limit.Range{Arg: "temperature error", Low: -5, High: 5, Unit: "C deg",
+		Above: "candy is finished by its boiling temperature"}
+	stopDiff = limit.Range{Arg: "off", What: "temperature error", Low: -5, High: 5, Unit: "C deg",
 		Below: "a thermometer so far off is broken: calibrate it in boiling water",
 		Above: "a thermometer so far off is broken: calibrate it in boiling water"}
-	stopSigma = limit.Range{Arg: "standard uncertainty", Low: 0, High: 10,
+	stopSigma = limit.Range{Arg: "ThermometerStop.ProbeBy", What: "standard uncertainty", Low: 0, High: 10,
 		Below: "an uncertainty is not negative",
 		Above: "with that the stop tells nothing: check the unit"}
-	stopDepthSigma = limit.Range{Arg: "standard uncertainty of the depth", Low: 0, High: 0.5, Unit: "m",
+	stopDepthSigma = limit.Range{Arg: "ThermometerStop.DepthBy", What: "standard uncertainty of the depth", Low: 0, High: 0.5, Unit: "m",
 		Below: "an uncertainty is not negative",
 		Above: "check inches against feet"}
-	stopDepth = limit.Range{Arg: "liquid over the probe", Low: -0.5, High: 0.5, Unit: "m",
+	stopDepth = limit.Range{Arg: "over", What: "liquid over the probe", Low: -0.5, High: 0.5, Unit: "m",
 		Below: "check inches against feet",
 		Above: "check inches against feet"}
 )
@@ -67,8 +67,7 @@ type ThermometerParts struct {
 //
 // Range: targets of 50 to 80 Brix, 20 to 120 kPa, inverted shares to 20 percent
 // with their uncertainty; the other uncertainties of 0 to 10 C deg, 0.5 m, 10
-// kPa. Outside the range the answer is NaN in all parts and a
-// [units.RangeError].
+// kPa. All parts are NaN beside an error.
 //
 // Source: [boil.Rise], [DepthCost], and [boil.RiseDoubt] for the formula. Check values at 66
 // Brix and 1 atm: 0.26 Brix for 0.1 F of the probe, 0.8 for 2 in of depth, 1.3 for
@@ -78,17 +77,21 @@ func (s ThermometerStop) Parts() (ThermometerParts, error) {
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return ThermometerParts{nan, nan, nan, nan, nan, nan}, err
+		return ThermometerParts{nan, nan, nan, nan, nan, nan}, limit.Renamed(fn, err,
+			"pressure", "ThermometerStop.Pressure", "Solute.Inverted", "ThermometerStop.Inverted", "rise", "answer")
 	}
 	return d, nil
 }
 
 func (s ThermometerStop) parts(fn string) (d ThermometerParts, err error) {
-	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
+	if err := stopTarget.CheckAs(fn, "ThermometerStop.Target", float64(s.Target)); err != nil {
 		return d, err
 	}
-	for _, by := range [...]float64{s.ProbeBy.CelsiusDegrees(), s.BarometerBy.Kilopascals(), float64(s.InvertedBy)} {
-		if err := stopSigma.Check(fn, by); err != nil {
+	for _, by := range [...]named{
+		{"ThermometerStop.ProbeBy", s.ProbeBy.CelsiusDegrees()}, {"ThermometerStop.BarometerBy", s.BarometerBy.Kilopascals()},
+		{"ThermometerStop.InvertedBy", float64(s.InvertedBy)},
+	} {
+		if err := stopSigma.CheckAs(fn, by.arg, by.value); err != nil {
 			return d, err
 		}
 	}
@@ -153,11 +156,11 @@ type HydrometerParts struct {
 }
 
 // Parts returns the standard uncertainty of the stop, part by part and as the
-// root of the sum of squares. Beside [ThermometerStop.Parts] it tells which
-// instrument to trust.
+// root of the sum of squares. Compare it with [ThermometerStop.Parts] to see
+// which instrument to trust.
 //
 // Range: targets of 50 to 80 Brix, cups to 110 C; uncertainties of 0 to 10.
-// Outside the range the answer is NaN in all parts and a [units.RangeError].
+// All parts are NaN beside an error.
 //
 // Source: [example.org/sapreckoner/density.Hydrometer]; 370e-6 of density in use
 // (Aguilera, Wright, Bean, Measurement Science and Technology 19 (2008) 015104,
@@ -168,17 +171,19 @@ func (s HydrometerStop) Parts() (HydrometerParts, error) {
 	d, err := s.parts(fn)
 	if err != nil {
 		nan := units.Brix(math.NaN())
-		return HydrometerParts{nan, nan, nan, nan, nan, nan}, err
+		return HydrometerParts{nan, nan, nan, nan, nan, nan}, limit.Renamed(fn, err, "at", "HydrometerStop.Cup", "brix", "HydrometerStop.Target")
 	}
 	return d, nil
 }
 
 func (s HydrometerStop) parts(fn string) (d HydrometerParts, err error) {
-	if err := stopTarget.Check(fn, float64(s.Target)); err != nil {
+	if err := stopTarget.CheckAs(fn, "HydrometerStop.Target", float64(s.Target)); err != nil {
 		return d, err
 	}
-	for _, by := range [...]float64{s.CupBy.CelsiusDegrees(), float64(s.ScaleBy), float64(s.ReadingBy)} {
-		if err := stopSigma.Check(fn, by); err != nil {
+	for _, by := range [...]named{
+		{"HydrometerStop.CupBy", s.CupBy.CelsiusDegrees()}, {"HydrometerStop.ScaleBy", float64(s.ScaleBy)}, {"HydrometerStop.ReadingBy", float64(s.ReadingBy)},
+	} {
+		if err := stopSigma.CheckAs(fn, by.arg, by.value); err != nil {
 			return d, err
 		}
 	}
@@ -217,6 +222,12 @@ func (s HydrometerStop) parts(fn string) (d HydrometerParts, err error) {
 	}
 	d.Total = rootSum(d.Cup, d.Scale, d.Reading, d.Float, d.Expansion)
 	return d, nil
+}
+
+// A named value is a field with its stable name.
+type named struct {
+	arg   string
+	value float64
 }
 
 func rootSum(parts ...units.Brix) units.Brix {

@@ -6,7 +6,9 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -57,17 +59,33 @@ const (
 	SetBack
 )
 
-// String names it and what is behind it.
+var odds = enum.Names[Odd]{Type: "finish.Odd", Of: []string{Dip: "dip", Spike: "spike", SetBack: "setback"}}
+
+// String names it: "dip", "spike" or "setback".
 func (o Odd) String() string {
+	if o < Dip || o > SetBack {
+		return "not odd"
+	}
+	return odds.String(o)
+}
+
+// MarshalText returns the name, and an error for what is not odd.
+func (o Odd) MarshalText() ([]byte, error) { return odds.Marshal(o) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (o *Odd) UnmarshalText(text []byte) error { return odds.Unmarshal(o, text) }
+
+// Why tells what is behind it.
+func (o Odd) Why() string {
 	switch o {
 	case Dip:
-		return "dip: foam, or a bumped probe"
+		return "foam, or a bumped probe"
 	case Spike:
-		return "spike: the probe touched the pan"
+		return "the probe touched the pan"
 	case SetBack:
-		return "setback: something was poured in, or the fire sank"
+		return "something was poured in, or the fire sank"
 	}
-	return "not odd"
+	return ""
 }
 
 // An OddReading is a reading that does not fit the others, by its place from 0.
@@ -93,18 +111,29 @@ type Outlook struct {
 	Odd          []OddReading
 }
 
+// String tells the strength, the climb and what is left, each with its
+// uncertainty and to the digit that it leaves.
+func (o Outlook) String() string {
+	s := measure.PlusMinus(float64(o.Now), float64(o.NowBy), "Brix")
+	if !o.Climbs {
+		return s + ", no climb"
+	}
+	return s + ", " + measure.PlusMinus(float64(o.PerMinute), float64(o.PerMinuteBy), "Brix a minute") +
+		", " + measure.PlusMinus(o.Left.Minutes(), o.LeftBy.Minutes(), "min left")
+}
+
 // What a watch may be given.
 var (
-	watchBrix = limit.Range{Arg: "strength shown", Low: 30, High: riseBrix.High, Unit: "Brix",
+	watchBrix = limit.Range{Arg: "WatchReading.Shown", What: "strength shown", Low: 30, High: 92, Unit: "Brix",
 		Below: "a thermometer tells little of so thin a pan: wait, or check today's boiling water",
 		Above: "hardly any water is left: take the pan off"}
-	watchTarget = limit.Range{Arg: "target", Low: 30, High: 92, Unit: "Brix",
+	watchTarget = limit.Range{Arg: "Watch.Target", What: "target", Low: 30, High: 92, Unit: "Brix",
 		Below: "syrup so thin ferments",
 		Above: "hardly any water is left to boil: the formula ends here"}
-	watchProbe = limit.Range{Arg: "uncertainty of a reading", Low: 0.001, High: 5, Unit: "C deg",
+	watchProbe = limit.Range{Arg: "Watch.ProbeBy", What: "uncertainty of a reading", Low: 0.001, High: 5, Unit: "C deg",
 		Below: "say how well the thermometer is read: a third of a division at best",
 		Above: "with that the readings tell nothing"}
-	watchWater = limit.Range{Arg: "uncertainty of the boiling water", Low: 0, High: 5, Unit: "C deg",
+	watchWater = limit.Range{Arg: "Watch.WaterBy", What: "uncertainty of the boiling water", Low: 0, High: 5, Unit: "C deg",
 		Below: "an uncertainty is not negative",
 		Above: "with that the readings tell nothing"}
 )
@@ -121,11 +150,10 @@ const leapAfter = 3
 // Range: two readings or more since the last setback, at times that rise; shown
 // strengths and a target of 30 to 92 Brix; ProbeBy of 0.001 to 5 C deg, WaterBy
 // of 0 to 5. Uncertainty: of the scatter that ProbeBy allows, or that of the
-// readings about the line if it is more, of WaterBy, and of [boil.RiseDoubt] unless
-// the readings are Learned. It does not hold the
-// fire: feed it evenly. Of fewer readings the answer is empty and
-// [ErrFewReadings], outside the range empty and a [units.RangeError]; Odd is
-// filled all the same.
+// readings about the line if it is more, of WaterBy, and of [boil.RiseDoubt]
+// unless the readings are Learned. It does not hold the fire: feed it evenly.
+// Fewer readings give an empty answer and [ErrFewReadings]. Odd is filled
+// beside an error, too.
 //
 // Source: weighted least squares of 1/B against time, B by [boil.BrixFromRise];
 // conservation of sugar at a steady evaporation makes it straight. Check value:
@@ -133,6 +161,11 @@ const leapAfter = 3
 // (computed).
 func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	const fn = "finish.Watch.Outlook"
+	out, err := w.outlook(fn, readings)
+	return out, limit.Renamed(fn, err, "at", "Watch.Water", "pressure", "Watch.Water", "rise", "WatchReading.Shown")
+}
+
+func (w Watch) outlook(fn string, readings []WatchReading) (Outlook, error) {
 	if err := watchTarget.Check(fn, float64(w.Target)); err != nil {
 		return Outlook{}, err
 	}
@@ -148,7 +181,7 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 	}
 	for i, r := range readings {
 		if i > 0 && r.At <= readings[i-1].At {
-			return Outlook{}, &units.RangeError{Func: fn, Arg: "time of a reading", Value: r.At.Seconds(), Low: readings[i-1].At.Seconds(), High: math.Inf(1), Unit: "s",
+			return Outlook{}, &units.RangeError{Func: fn, Arg: limit.Item("readings", i, "At"), What: "time of a reading", Value: r.At.Seconds(), Low: readings[i-1].At.Seconds(), High: math.Inf(1), Unit: "s",
 				Hint: "readings follow each other: sort them by time"}
 		}
 	}
@@ -163,8 +196,8 @@ func (w Watch) Outlook(readings ...WatchReading) (Outlook, error) {
 		}
 	}
 	if len(used) < 2 {
-		return Outlook{Odd: odd}, &outcomeError{&units.RangeError{Func: fn, Arg: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
-			Hint: "wait for another reading"}, ErrFewReadings}
+		return Outlook{Odd: odd}, &limit.Outcome{RangeError: &units.RangeError{Func: fn, Arg: "readings", What: "readings on one line", Value: float64(len(used)), Low: 2, High: math.Inf(1),
+			Hint: "wait for another reading"}, Err: ErrFewReadings}
 	}
 	out, err := w.fit(fn, used, p, lean{})
 	if err != nil {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/units"
 )
 
@@ -39,18 +40,29 @@ type PotTarget struct {
 	BrixBy  units.Brix
 }
 
+// String prints the weight with its uncertainty, to the digit that it leaves;
+// [PotTarget.Text] takes one system of units.
+func (t PotTarget) String() string { return t.Text(units.Both) }
+
+// Text prints the weight in one system of units, or both: "15.0 +/- 0.2 lb".
+func (t PotTarget) Text(in units.System) string {
+	return measure.Either(in,
+		measure.PlusMinus(t.Gross.Pounds(), t.GrossBy.Pounds(), "lb"),
+		measure.PlusMinus(t.Gross.Kilograms(), t.GrossBy.Kilograms(), "kg"))
+}
+
 // What the pot may be.
 var (
-	potBrix = limit.Range{Arg: "reading", Low: 5, High: 80, Unit: "Brix",
+	potBrix = limit.Range{Arg: "PotReading.Brix", What: "reading", Low: 5, High: 80, Unit: "Brix",
 		Below: "too thin: an error of the reading grows as the pot boils down; read it at 30 to 50",
 		Above: "too late to finish by weight"}
-	potTarget = limit.Range{Arg: "target", Low: 5, High: 100, Unit: "Brix",
+	potTarget = limit.Range{Arg: "to", What: "target", Low: 5, High: 100, Unit: "Brix",
 		Below: "boiling never thins",
 		Above: "a product is no more than all sugar: take its moisture from 100"}
-	potMass = limit.Range{Arg: "weight", Low: 0, High: 1e5, Unit: "kg",
+	potMass = limit.Range{Arg: "PotReading.Gross", What: "weight", Low: 0, High: 1e5, Unit: "kg",
 		Below: "a weight is not negative",
 		Above: "check the unit of the weight"}
-	potSigma = limit.Range{Arg: "standard uncertainty of the reading", Low: 0, High: 10, Unit: "Brix",
+	potSigma = limit.Range{Arg: "PotReading.BrixBy", What: "standard uncertainty of the reading", Low: 0, High: 10, Unit: "Brix",
 		Below: "an uncertainty is not negative",
 		Above: "with that the reading tells nothing"}
 )
@@ -62,8 +74,7 @@ var (
 // 100; weights to 1e5 kg, the gross over the tare. Uncertainty: GrossBy, of the
 // reading for the most part: 0.2 Brix at 40 are half a percent of the weight and
 // 0.33 Brix at 66. A scale in air shows 0.1 percent less of thin sap than its
-// mass and 0.08 of syrup; the difference is left out. Outside the range the
-// answer is empty and a [units.RangeError].
+// mass and 0.08 of syrup; the difference is left out.
 //
 // Source: conservation of sugar, m1 = m B/B1. Check value: 25 lb gross
 // at 33.45 Brix in a pot of 5 lb are 66.9 Brix at 15 lb gross (by arithmetic).
@@ -79,7 +90,7 @@ func (r PotReading) Target(to units.Brix) (PotTarget, error) {
 		to = r.Brix
 	}
 	if !(to >= r.Brix) {
-		return PotTarget{}, &units.RangeError{Func: fn, Arg: "target", Value: float64(to), Low: float64(r.Brix), High: potTarget.High, Unit: "Brix",
+		return PotTarget{}, &units.RangeError{Func: fn, Arg: potTarget.Arg, What: potTarget.What, Value: float64(to), Low: float64(r.Brix), High: potTarget.High, Unit: "Brix",
 			Hint: "the pot is stronger already: boiling never thins"}
 	}
 	net := float64(r.Gross - r.Tare)
@@ -99,9 +110,8 @@ func (r PotReading) Target(to units.Brix) (PotTarget, error) {
 // of [PotReading.Target].
 //
 // Range: weights from that of 100 Brix to the gross of the reading; the rest as
-// there. Outside the range the answer is NaN and a [units.RangeError]. Check
-// value: 66.9 Brix at 15 lb gross, where 25 lb gross were 33.45 in a pot of 5 lb
-// (by arithmetic).
+// there. Check value: 66.9 Brix at 15 lb gross, where 25 lb gross were 33.45 in
+// a pot of 5 lb (by arithmetic).
 func (r PotReading) At(gross units.Mass) (units.Brix, error) {
 	const fn = "finish.PotReading.At"
 	if err := r.check(fn); err != nil {
@@ -110,20 +120,22 @@ func (r PotReading) At(gross units.Mass) (units.Brix, error) {
 	solids := r.Brix.Sugar(r.Gross - r.Tare)
 	low := float64(r.Tare + solids)
 	if !limit.Holds(float64(gross), low, float64(r.Gross)) {
-		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "weight", Value: float64(gross), Low: low, High: float64(r.Gross), Unit: "kg",
+		return units.Brix(math.NaN()), &units.RangeError{Func: fn, Arg: "gross", What: potMass.What, Value: float64(gross), Low: low, High: float64(r.Gross), Unit: "kg",
 			Hint: "between all sugar and the weight of the reading: was something poured in or spilled?"}
 	}
 	return min(units.Brix(100*float64(solids)/float64(gross-r.Tare)), 100), nil
 }
 
 func (r PotReading) check(fn string) error {
-	for _, m := range [...]units.Mass{r.Gross, r.Tare, r.ScaleBy} {
-		if err := potMass.Check(fn, float64(m)); err != nil {
+	for _, m := range [...]named{
+		{"PotReading.Gross", float64(r.Gross)}, {"PotReading.Tare", float64(r.Tare)}, {"PotReading.ScaleBy", float64(r.ScaleBy)},
+	} {
+		if err := potMass.CheckAs(fn, m.arg, m.value); err != nil {
 			return err
 		}
 	}
 	if !(r.Gross > r.Tare) {
-		return &units.RangeError{Func: fn, Arg: "weight", Value: float64(r.Gross), Low: float64(r.Tare), High: potMass.High, Unit: "kg",
+		return &units.RangeError{Func: fn, Arg: potMass.Arg, What: potMass.What, Value: float64(r.Gross), Low: float64(r.Tare), High: potMass.High, Unit: "kg",
 			Hint: "the full pot weighs more than the empty one: gross and tare are the wrong way round, or not set"}
 	}
 	if err := potSigma.Check(fn, float64(r.BrixBy)); err != nil {

@@ -6,7 +6,7 @@
 //
 // A heat value means little without its [Basis]: gross, less the moisture of
 // the fuel, net, or delivered. An [Efficiency] belongs to one of them, and one
-// that does not fit its fuel is refused with a [BasisError]. [Fuel.Needed] and
+// that does not fit its fuel is refused with a [*BasisError]. [Fuel.Needed] and
 // [Fuel.Makes] are
 //
 //	fuel = heat/(heat value x efficiency)
@@ -25,9 +25,13 @@
 //
 // # Numbers
 //
-// What ends in By is a standard uncertainty, two times of three. Outside its
-// range a function answers NaN, or its zero value, and a [units.RangeError] that
-// tells the way out.
+// What ends in By is a standard uncertainty, two times of three. The text of a
+// moisture names its basis: "20 % wet basis".
+//
+// Outside the range that its documentation gives, and for NaN, a function answers
+// NaN or the zero value and a [*units.RangeError] that names the argument, its
+// range and the way out; the documentation does not repeat this. NaN for one
+// argument alone asks for its range.
 //
 // # Cautions
 //

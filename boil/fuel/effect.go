@@ -34,21 +34,20 @@ func Effects() []Effect {
 	}
 }
 
-var effectRange = limit.Range{Arg: "evaporation", Low: 0, High: 1e6, Unit: "kg/s",
+var effectRange = limit.Range{Arg: "rate", What: "evaporation", Low: 0, High: 1e6, Unit: "kg/s",
 	Below: "a pan boils off no less than nothing",
 	Above: "check the unit of the rate"}
 
-var shareRange = limit.Range{Arg: "effect of the change", Low: 0, High: 1000, Unit: "%",
-	Below: "take one of fuel.Effects, or say how much more water goes off",
-	Above: "take one of fuel.Effects, or say how much more water goes off"}
+var shareRange = limit.Range{Arg: "Effect.Low", What: "effect of the change", Low: 0, High: 1000, Unit: "%",
+	Below: "take a published effect, or say how much more water goes off",
+	Above: "take a published effect, or say how much more water goes off"}
 
 // Apply returns what the evaporation of a boil becomes with the change; what
 // only warms the sap is held at [boil.HeatDemand.More] of the boil.
 //
 // Range: evaporation of 0 to 1e6 kg/s, effects of 0 to 1000 percent with Low no
-// more than High, and for what preheats a demand that is not empty. Outside the
-// range the answer is NaN and a [units.RangeError]. Check value: 8 percent more
-// of 100 lb/h is 108 lb/h.
+// more than High, and for what preheats a demand that is not empty. Check
+// value: 8 percent more of 100 lb/h is 108 lb/h.
 func (e Effect) Apply(rate units.MassRate, demand boil.HeatDemand) (units.Span[units.MassRate], error) {
 	const fn = "fuel.Effect.Apply"
 	if err := effectRange.Check(fn, float64(rate)); err != nil {
@@ -57,7 +56,7 @@ func (e Effect) Apply(rate units.MassRate, demand boil.HeatDemand) (units.Span[u
 	if err := shareRange.Check(fn, float64(e.Low)); err != nil {
 		return limit.NoSpan[units.MassRate](), err
 	}
-	if err := limit.Within(fn, shareRange.Arg+", high end", e.High, e.Low, units.Share(shareRange.High), units.Percent, "%", shareRange.Above); err != nil {
+	if err := limit.WithinAs(fn, "Effect.High", "effect of the change, high end", e.High, e.Low, units.Share(shareRange.High), units.Percent, "%", shareRange.Above); err != nil {
 		return limit.NoSpan[units.MassRate](), err
 	}
 	low, high := e.Low, e.High

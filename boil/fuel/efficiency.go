@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/internal/base/measure"
 	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
@@ -28,30 +29,35 @@ func (e Efficiency) Middle() units.Share { return (e.Low + e.High) / 2 }
 
 // What an efficiency may be.
 var (
-	efficiencyRange = limit.Range{Arg: "efficiency", Low: 1, High: 110, Unit: "%",
-		Below: "a share of one is written 65*units.Percent, and Low and High must both be set",
+	efficiencyRange = limit.Range{Arg: "Efficiency.Low", What: "efficiency", Low: 1, High: 110, Unit: "%",
+		Below: "give both ends, in percent: 65, and not 0.65",
 		Above: "no fire gives more than it gets: check the weight of the fuel and its heat"}
-	wholeEfficiency = limit.Range{Arg: "efficiency", Low: 1, High: 100, Unit: "%",
+	wholeEfficiency = limit.Range{Arg: efficiencyRange.Arg, What: efficiencyRange.What, Low: 1, High: 100, Unit: "%",
 		Below: efficiencyRange.Below, Above: efficiencyRange.Above}
 )
 
 // check tells whether the efficiency makes sense.
 func (e Efficiency) check(fn string) error {
-	r := &wholeEfficiency
-	if e.Basis == Net {
-		r = &efficiencyRange
-	}
+	r := rangeOn(e.Basis)
 	if err := r.Check(fn, float64(e.Low)); err != nil {
 		return err
 	}
-	if err := r.Check(fn, float64(e.High)); err != nil {
+	if err := r.CheckAs(fn, "Efficiency.High", float64(e.High)); err != nil {
 		return err
 	}
 	if !(e.Low <= e.High || limit.Same(e.Low, e.High)) {
-		return &units.RangeError{Func: fn, Arg: "efficiency, high end", Value: float64(e.High), Low: float64(e.Low), High: r.High, Unit: "%",
-			Hint: "Low and High are the wrong way round"}
+		return &units.RangeError{Func: fn, Arg: "Efficiency.High", What: "efficiency, high end", Value: float64(e.High), Low: float64(e.Low), High: r.High, Unit: "%",
+			Hint: "the ends are the wrong way round"}
 	}
 	return nil
+}
+
+// rangeOn returns the range of efficiencies on a basis.
+func rangeOn(b Basis) *limit.Range {
+	if b == Net {
+		return &efficiencyRange
+	}
+	return &wholeEfficiency
 }
 
 // of returns the share of heat on a basis that gets into the sap, as a part of
@@ -99,6 +105,12 @@ type Learned struct {
 	Spread     units.Share // standard deviation from boil to boil; NaN of one
 }
 
+// String prints the efficiency with what the next boil may differ by, to the
+// digit that it leaves: "44 +/- 5 % of gross heat".
+func (l Learned) String() string {
+	return measure.PlusMinus(float64(l.Middle()), float64(l.High-l.Low)/2, "%") + " of " + l.Basis.heat()
+}
+
 // oneDay is how far the only measured boil may mislead about the next, as a part
 // of the efficiency: weighing wood by the armful and reading a tank by the inch,
 // a judgment of ours and no published figure.
@@ -113,8 +125,7 @@ const oneDay = 0.2
 // heat of the sap that it boiled.
 //
 // Range: heats over 0, all on one basis that is not [Delivered]; at least one
-// boil. Outside the range the answer is empty and a [units.RangeError] or a
-// [BasisError].
+// boil; a mean that is an [Efficiency]. Another basis gives a [*BasisError].
 //
 // Check value: three boils of 40, 44 and 48 percent of equal fuel are 44 percent
 // with a spread of 4 (by arithmetic).
@@ -122,18 +133,18 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 	const fn = "fuel.LearnEfficiency"
 	if len(boils) == 0 {
 		return Learned{}, &units.RangeError{Func: fn, Arg: "boils", Low: 1, High: math.Inf(1),
-			Hint: "nothing to learn from: take a published range, such as fuel.HomeBuiltPan"}
+			Hint: "nothing to learn from: take the published range of a home-built pan or of a built evaporator"}
 	}
 	basis := boils[0].Burned.Basis
 	var into, burned float64
-	for _, b := range boils {
+	for i, b := range boils {
 		if b.Burned.Basis != basis || basis < Gross || basis > Net {
 			return Learned{}, &BasisError{Func: fn, Heat: b.Burned.Basis, Efficiency: basis}
 		}
-		if err := heatRange.Check(fn, b.Into.Joules()); err != nil {
+		if err := heatRange.CheckItem(fn, "boils", i, "Into", b.Into.Joules()); err != nil {
 			return Learned{}, err
 		}
-		if err := heatRange.Check(fn, b.Burned.Energy.Joules()); err != nil {
+		if err := heatRange.CheckItem(fn, "boils", i, "Burned.Energy", b.Burned.Energy.Joules()); err != nil {
 			return Learned{}, err
 		}
 		into += b.Into.Joules()
@@ -154,18 +165,14 @@ func LearnEfficiency(boils ...Firing) (Learned, error) {
 	}
 	// The middle stays the mean: ends that boils far apart put beyond what an
 	// efficiency can be are drawn in on both sides.
-	least, most := wholeEfficiency.Low/100, wholeEfficiency.High/100
-	if basis == Net {
-		most = efficiencyRange.High / 100
-	}
-	if apart = min(apart, mean-least, most-mean); apart < 0 {
-		l.Efficiency = Efficiency{Low: units.FractionShare(mean), High: units.FractionShare(mean), Basis: basis}
-		return Learned{}, l.check(fn)
+	r := rangeOn(basis)
+	if apart = min(apart, mean-r.Low/100, r.High/100-mean); apart < 0 {
+		return Learned{}, r.CheckAs(fn, "answer", 100*mean)
 	}
 	l.Efficiency = Efficiency{Low: units.FractionShare(mean - apart), High: units.FractionShare(mean + apart), Basis: basis}
 	return l, nil
 }
 
-var heatRange = limit.Range{Arg: "heat", Low: 1, High: 1e18, Unit: "J",
+var heatRange = limit.Range{Arg: "boils", What: "heat", Low: 1, High: 1e18, Unit: "J",
 	Below: "a boil without fuel or without water teaches nothing: leave it out",
 	Above: "check the unit of the heat"}

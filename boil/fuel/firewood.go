@@ -36,13 +36,15 @@ const (
 
 // What the moisture may be: wood is seldom over two thirds water.
 var (
-	wetRange = limit.Range{Arg: "moisture, wet basis", Low: 0, High: 70, Unit: "%",
+	wetRange = limit.Range{Arg: "moisture", What: "moisture, wet basis", Low: 0, High: 70, Unit: "%",
 		Below: "wood is no dryer than oven-dry",
-		Above: "such wet wood does not burn: check whether the figure is on the dry basis (fuel.DryMoisture)"}
-	dryRange = limit.Range{Arg: "moisture, dry basis", Low: 0, High: 200, Unit: "%",
+		Above: "such wet wood does not burn: check whether the figure is on the dry basis"}
+	dryRange = limit.Range{Arg: "moisture", What: "moisture, dry basis", Low: 0, High: 200, Unit: "%",
 		Below: "wood is no dryer than oven-dry",
 		Above: "no green wood is so wet: check the meter"}
-	cordRange = limit.Range{Arg: "weight of a cord", Low: 300, High: 4000, Unit: "kg",
+	weighedRange = limit.Range{Arg: "Firewood.WeighedAt", What: "moisture of the published weight, dry basis", Low: dryRange.Low, High: dryRange.High, Unit: "%",
+		Below: dryRange.Below, Above: dryRange.Above}
+	cordRange = limit.Range{Arg: "Firewood.Weight", What: "weight of a cord", Low: 300, High: 4000, Unit: "kg",
 		Below: "take the species from a table, or weigh a part of a cord",
 		Above: "check pounds against kilograms"}
 )
@@ -51,17 +53,16 @@ var (
 // of its own water and of the water that burning makes.
 //
 // Range: 0 to 70 percent. Uncertainty: 5 percent among species; resin gives
-// conifers a few percent more. Outside the range the answer is NaN and a
-// [units.RangeError].
+// conifers a few percent more.
 //
 // Source: 8600 (1-M) - 1050 (M + 0.54 (1-M)) Btu/lb; 8,600 from the Missouri
 // Department of Conservation, the form of the net heat from memory. Check value:
 // 8,033 Btu/lb at 0 and 6,216 at 20 percent (computed).
-func WoodHeat(m WetMoisture) (units.SpecificEnergy, error) {
-	if err := wetRange.Check("fuel.WoodHeat", float64(m)); err != nil {
+func WoodHeat(moisture WetMoisture) (units.SpecificEnergy, error) {
+	if err := wetRange.Check("fuel.WoodHeat", float64(moisture)); err != nil {
 		return units.SpecificEnergy(math.NaN()), err
 	}
-	return woodHeat(m), nil
+	return woodHeat(moisture), nil
 }
 
 func woodHeat(m WetMoisture) units.SpecificEnergy {
@@ -105,13 +106,12 @@ func (w Firewood) OvenDry() units.Mass {
 //
 // Range: cords of 300 to 4,000 kg as tabulated, 0 to 200 percent. Uncertainty: 15
 // percent, of stacking and growth; the shrinkage of wood as it dries, which packs
-// a dry cord a few percent denser, is left out. Outside the range the answer is
-// NaN and a [units.RangeError].
+// a dry cord a few percent denser, is left out.
 //
 // Check value: 3,577 lb for sugar maple at 20 percent in [FirewoodMissouri],
 // where the table has it.
-func (w Firewood) CordWeight(m DryMoisture) (units.Mass, error) {
-	return w.cordWeight("fuel.Firewood.CordWeight", m)
+func (w Firewood) CordWeight(moisture DryMoisture) (units.Mass, error) {
+	return w.cordWeight("fuel.Firewood.CordWeight", moisture)
 }
 
 func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
@@ -119,9 +119,7 @@ func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
 	if err := cordRange.Check(fn, w.Weight.Kilograms()); err != nil {
 		return nan, err
 	}
-	weighed := dryRange
-	weighed.Arg = "moisture of the published weight, dry basis"
-	if err := weighed.Check(fn, float64(w.WeighedAt)); err != nil {
+	if err := weighedRange.Check(fn, float64(w.WeighedAt)); err != nil {
 		return nan, err
 	}
 	if err := dryRange.Check(fn, float64(m)); err != nil {
@@ -133,30 +131,28 @@ func (w Firewood) cordWeight(fn string, m DryMoisture) (units.Mass, error) {
 // Net returns the fuel by the cord at the moisture of the wood on hand, as net
 // heat: the mass of the cord times [WoodHeat].
 //
-// Range and uncertainty: as of those two, 0 to 200 percent. Outside the range
-// the fuel is empty and the error a [units.RangeError].
+// Range and uncertainty: as of those two, 0 to 200 percent.
 //
 // Check value: sugar maple of Missouri at 25 percent dry, 20 percent wet basis:
 // 3,726 lb of 6,216 Btu/lb make 23.2 million Btu (computed).
-func (w Firewood) Net(m DryMoisture) (Fuel[units.Volume], error) {
-	mass, err := w.cordWeight("fuel.Firewood.Net", m)
+func (w Firewood) Net(moisture DryMoisture) (Fuel[units.Volume], error) {
+	mass, err := w.cordWeight("fuel.Firewood.Net", moisture)
 	if err != nil {
 		return Fuel[units.Volume]{}, err
 	}
-	return Fuel[units.Volume]{Name: w.Species, Heat: woodHeat(m.Wet()).Energy(mass), Per: units.Cord, Basis: Net,
+	return Fuel[units.Volume]{Name: w.Species, Heat: woodHeat(moisture.Wet()).Energy(mass), Per: units.Cord, Basis: Net,
 		Obtained: "computed", Source: w.Source}, nil
 }
 
 // NetWood returns firewood by the pound at a moisture, as net heat: for the wood
 // of a firing.
 //
-// Range and uncertainty as for [WoodHeat]. Outside the range the fuel is empty
-// and the error a [units.RangeError]. Check value: 6,216 Btu/lb at 20 percent
-// (computed).
-func NetWood(m WetMoisture) (Fuel[units.Mass], error) {
-	if err := wetRange.Check("fuel.NetWood", float64(m)); err != nil {
+// Range and uncertainty as for [WoodHeat]. Check value: 6,216 Btu/lb at 20
+// percent (computed).
+func NetWood(moisture WetMoisture) (Fuel[units.Mass], error) {
+	if err := wetRange.Check("fuel.NetWood", float64(moisture)); err != nil {
 		return Fuel[units.Mass]{}, err
 	}
-	return Fuel[units.Mass]{Name: "firewood", Heat: woodHeat(m).Energy(units.Pound), Per: units.Pound, Basis: Net,
+	return Fuel[units.Mass]{Name: "firewood", Heat: woodHeat(moisture).Energy(units.Pound), Per: units.Pound, Basis: Net,
 		Obtained: "memory", Source: "8600 (1-M) - 1050 (M + 0.54 (1-M)) Btu/lb"}, nil
 }

@@ -3,6 +3,7 @@ package fuel
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
@@ -26,20 +27,34 @@ const (
 	Delivered
 )
 
-// String names the basis.
+var bases = enum.Names[Basis]{Type: "fuel.Basis", Zero: true, Of: []string{Gross: "gross", LessMoisture: "less moisture", Net: "net", Delivered: "delivered"}}
+
+// Bases lists the bases.
+func Bases() []Basis { return bases.List() }
+
+func (b Basis) known() bool { return b >= Gross && b <= Delivered }
+
+// String names the basis, such as "gross".
 func (b Basis) String() string {
-	switch b {
-	case Gross:
-		return "gross"
-	case LessMoisture:
-		return "less moisture"
-	case Net:
-		return "net"
-	case Delivered:
-		return "delivered"
+	if !b.known() {
+		return "no basis"
 	}
-	return "no basis"
+	return bases.String(b)
 }
+
+// heat tells of what heat an efficiency is a share.
+func (b Basis) heat() string {
+	if b == LessMoisture {
+		return "heat " + b.String()
+	}
+	return b.String() + " heat"
+}
+
+// MarshalText returns the name, and nothing for none.
+func (b Basis) MarshalText() ([]byte, error) { return bases.Marshal(b) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (b *Basis) UnmarshalText(text []byte) error { return bases.Unmarshal(b, text) }
 
 // A BasisError says that an efficiency does not belong to a heat: that of a
 // delivered figure is in it already, and one learned on gross heat is not one
@@ -51,16 +66,19 @@ type BasisError struct {
 }
 
 // Error tells the function, both bases and the way out.
-func (e *BasisError) Error() string {
+func (e *BasisError) Error() string { return e.Func + ": " + e.Text(units.Both) }
+
+// Text tells what [BasisError.Error] tells, without the function.
+func (e *BasisError) Text(units.System) string {
 	switch {
 	case e.Heat == Delivered && e.Efficiency != 0:
-		return e.Func + ": the heat of this fuel is delivered heat, which holds an efficiency already: use the gross figure, or no efficiency"
-	case e.Heat < Gross || e.Heat > Delivered:
-		return e.Func + ": the heat of this fuel has no basis: set it to fuel.Gross, fuel.LessMoisture, fuel.Net or fuel.Delivered"
+		return "the heat of this fuel is delivered heat, which holds an efficiency already: use the gross figure, or no efficiency"
+	case !e.Heat.known():
+		return "the heat of this fuel has no basis: say whether it is gross, less moisture, net or delivered"
 	case e.Efficiency == 0:
-		return e.Func + ": " + e.Heat.String() + " heat needs an efficiency, and none is safe to assume: learn it from past days, or take a published range"
+		return e.Heat.String() + " heat needs an efficiency, and none is safe to assume: learn it from past days, or take a published range"
 	}
-	return e.Func + ": an efficiency on " + e.Efficiency.String() + " heat does not belong to " + e.Heat.String() + " heat"
+	return "an efficiency on " + e.Efficiency.String() + " heat does not belong to " + e.Heat.String() + " heat"
 }
 
 // Heat is heat in a fuel, with what it has already paid for. An efficiency
@@ -83,11 +101,11 @@ type Fuel[Q units.Volume | units.Mass | units.Energy] struct {
 
 // check tells whether the fuel makes sense.
 func (f Fuel[Q]) check(fn string) error {
-	if f.Basis < Gross || f.Basis > Delivered {
+	if !f.Basis.known() {
 		return &BasisError{Func: fn, Heat: f.Basis}
 	}
 	if !(f.Per > 0) {
-		return fuelRange.Check(fn, math.NaN())
+		return &units.RangeError{Func: fn, Arg: "Fuel.Per", What: "amount of the fuel", Value: float64(f.Per), Low: 0, High: math.Inf(1), Hint: howFuel}
 	}
 	return fuelRange.Check(fn, f.each())
 }
@@ -96,15 +114,15 @@ func (f Fuel[Q]) check(fn string) error {
 func (f Fuel[Q]) each() float64 { return float64(f.Heat) / float64(f.Per) }
 
 // fuelRange is far wider than any fuel: it catches what was not set.
-var fuelRange = limit.Range{Arg: "heat of the fuel", Low: 1e-6, High: 1e18, Below: howFuel, Above: howFuel}
+var fuelRange = limit.Range{Arg: "Fuel.Heat", What: "heat of the fuel", Low: 1e-6, High: 1e18, Below: howFuel, Above: howFuel}
 
-const howFuel = "set Heat and Per, such as 91333 Btu for a US gallon"
+const howFuel = "give a heat and the amount of fuel that holds it, such as 91,333 Btu and a US gallon"
 
 // Of returns the heat in an amount of the fuel, on the basis of its figure.
 //
-// Range: amounts of 0 to 1e15, in the base unit. Outside it the answer is NaN and
-// a [units.RangeError]; a fuel without a basis gives a [BasisError]. Check value:
-// 182,666 Btu gross in 2 US gal of propane of 91,333 each.
+// Range: amounts of 0 to 1e15, in the base unit. A fuel without a basis gives a
+// [*BasisError]. Check value: 182,666 Btu gross in 2 US gal of propane of
+// 91,333 each.
 func (f Fuel[Q]) Of(amount Q) (Heat, error) {
 	return f.of("fuel.Fuel.Of", amount)
 }
@@ -120,15 +138,14 @@ func (f Fuel[Q]) of(fn string, amount Q) (Heat, error) {
 	return Heat{Energy: units.Energy(f.each() * float64(amount)), Basis: f.Basis}, nil
 }
 
-// Needed returns the fuel that brings heat into the sap: the heat of [boil.Heat] for
-// a night, or of a power over the time between two firings. The high end of the
-// answer is what a poor efficiency takes. For a delivered figure give the zero
-// [Efficiency].
+// Needed returns the fuel that brings heat into the sap: the heat of
+// [boil.Heat] for a night, or of a power over the time between two firings. The
+// high end of the answer is what a poor efficiency takes. Give the zero
+// [Efficiency] for a delivered figure.
 //
 // Range: heats of 0 to 1e15 J; efficiencies as in [Efficiency], on the basis of
-// the fuel. Outside it the answer is NaN and a [units.RangeError]; an efficiency
-// of another basis, one for a delivered figure, and none for another figure
-// give a [BasisError].
+// the fuel. An efficiency of another basis, one for a delivered figure, and none
+// for another figure give a [*BasisError].
 //
 // Source: fuel = heat/(heat value x efficiency). Check value: 8.86 US gallons of
 // propane (91,333 Btu gross) for 404,680 Btu at 50 percent (computed).
@@ -137,7 +154,7 @@ func (f Fuel[Q]) Needed(heat units.Energy, at Efficiency) (units.Span[Q], error)
 	if err := f.check(fn); err != nil {
 		return limit.NoSpan[Q](), err
 	}
-	if err := amountRange.Check(fn, float64(heat)); err != nil {
+	if err := amountRange.CheckAs(fn, "heat", float64(heat)); err != nil {
 		return limit.NoSpan[Q](), err
 	}
 	share, err := at.of(fn, f.Basis)
@@ -168,6 +185,6 @@ func (f Fuel[Q]) Makes(amount Q, at Efficiency) (units.Span[units.Energy], error
 }
 
 // amountRange holds amounts that are counted, whatever their unit.
-var amountRange = limit.Range{Arg: "amount", Low: 0, High: 1e15,
+var amountRange = limit.Range{Arg: "amount", What: "amount", Low: 0, High: 1e15,
 	Below: "an amount cannot be less than none",
 	Above: "check its unit: there is no such heap"}

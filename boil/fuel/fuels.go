@@ -21,7 +21,7 @@ func HeatingOil() Fuel[units.Volume] { return ByVolume()[0] }
 func Propane() Fuel[units.Volume] { return ByVolume()[2] }
 
 // NaturalGas returns natural gas by volume: 1,028 Btu gross for a cubic foot (US
-// EIA, average of 2007). For a bill in therms see [NaturalGasTherms].
+// EIA, average of 2007). See [NaturalGasTherms] for a bill in therms.
 func NaturalGas() Fuel[units.Volume] { return ByVolume()[4] }
 
 // NaturalGasTherms returns natural gas by the heat on the bill, which is gross

@@ -18,8 +18,7 @@ var powerRange = limit.Range{Arg: "power", Low: 0, High: 1e9, Unit: "W",
 // an element under its surface, give the zero [Efficiency] and [Delivered].
 //
 // Range: 0 to 1e9 W; a demand with water to boil. Uncertainty: that of the
-// efficiency. Outside the range the answer is NaN and a [units.RangeError] or a
-// [BasisError].
+// efficiency. An efficiency on another basis gives a [*BasisError].
 //
 // Check value: 87.3 lb in an hour of 100,000 Btu/h delivered, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).

@@ -10,14 +10,14 @@ var powerRate = limit.Range{Arg: "rate", Low: 0, High: 1e3, Unit: "kg/s",
 	Below: "a pan boils off no less than nothing",
 	Above: "check the unit of the rate"}
 
-// PowerFor returns the power of a fire that boils off so much water in a pan fed
-// with cold sap: the inverse of [HeatRate], whose Low belongs to the High of the
-// power, since the poorer fire needs more. For what gets into the liquid, as
-// [example.org/sapreckoner/boil/pan.Rig] takes it, give [Delivered] and the zero [Efficiency].
+// PowerFor returns the power of a fire that boils off so much water in a pan
+// fed with cold sap: the inverse of [HeatRate], whose Low belongs to the High
+// of the power, since the poorer fire needs more. Give [Delivered] and the zero
+// [Efficiency] for what gets into the liquid, as
+// [example.org/sapreckoner/boil/pan.Rig] takes it.
 //
 // Range: 0 to 1e3 kg/s; a demand with water to boil. Uncertainty: that of the
-// efficiency. Outside the range the answer is NaN and a [units.RangeError] or a
-// [BasisError].
+// efficiency. An efficiency on another basis gives a [*BasisError].
 //
 // Check value: 100,000 Btu/h delivered for 87.3 lb in an hour, 2 Brix sap at 40 F
 // to 66 and 1 atm, where 353.22 lb take 404,680 Btu (computed).

@@ -2,64 +2,38 @@ package fuel_test
 
 import (
 	"testing"
-	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-func TestSweep(t *testing.T) {
-	const p = units.Atmosphere
+func swept(t *testing.T) sweep.Package {
 	sap, err := sugar.NewLot(100*units.USGallon, 2, units.Celsius(4))
 	if err != nil {
 		t.Fatal(err)
 	}
-	demand, err := boil.Heat(sap, 66, p)
+	demand, err := boil.Heat(sap, 66, units.Atmosphere)
 	if err != nil {
 		t.Fatal(err)
 	}
-	rig := pan.Rig{
-		Compartments: []pan.Compartment{
-			{Area: 6 * units.SquareFoot, Depth: 2 * units.Inch, SafeDepth: units.Inch, Fire: 60},
-			{Area: 3 * units.SquareFoot, Depth: 1.5 * units.Inch, SafeDepth: units.Inch, Fire: 40},
-		},
-		Heat: 40 * units.Kilowatt, Feed: pan.FloatFeed,
-		Draw: pan.DrawOff{At: 66.5, Until: 65.5, Rate: 6 * units.LiterPerMinute},
-	}
-	held, err := rig.Fill(2, units.Celsius(20), p)
-	if err != nil {
-		t.Fatal(err)
-	}
-	gathered := pan.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
-	day := pan.Day{Start: held, Sap: []pan.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
 	wood := fuel.FirewoodKentucky()[0]
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
-			fuel.BuiltEvaporator, fuel.Effects, fuel.Electricity, fuel.FaceCord, fuel.FirewoodKentucky, fuel.FirewoodMissouri, fuel.ByEnergy, fuel.ByMass,
+			fuel.Bases, fuel.BuiltEvaporator, fuel.Effects, fuel.Electricity, fuel.FaceCord, fuel.FirewoodKentucky, fuel.FirewoodMissouri, fuel.ByEnergy, fuel.ByMass,
 			fuel.ByVolume, fuel.FullCord, fuel.GenericCordwood, fuel.HeatRate, fuel.HeatingOil, fuel.HomeBuiltPan, fuel.LearnEfficiency, fuel.NaturalGas,
-			fuel.NaturalGasTherms, fuel.NetWood, fuel.Pellets, fuel.PowerFor, fuel.Propane, fuel.WoodHeat,
+			fuel.NaturalGasTherms, fuel.NetWood, fuel.ParseDryMoisture, fuel.ParseWetMoisture, fuel.Pellets, fuel.Piles, fuel.PowerFor, fuel.Propane, fuel.WoodHeat,
 		},
 		Values: []any{
-			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10),
-			300 * units.Meter, units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20),
-			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand, rig,
-			gathered, day, held, wood, wood.Cord(), fuel.Propane(), fuel.Pellets(), fuel.Electricity(), fuel.Stacked, boil.UsualWeather, boil.Weather{},
-			boil.FlatPan, pan.FloatFeed, fuel.Gross, pan.EventLit, pan.GrowthFast, fuel.WetMoisture(20), fuel.DryMoisture(25), fuel.BuiltEvaporator(),
-			fuel.Effects()[0], fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross},
+			units.Percents(50), units.Percents(20), 300 * units.Millimeter, 5 * units.USGallon, 10 * units.Kilogram, 100 * units.Megajoule,
+			50 * units.Kilowatt, units.MassRate(0.02), sap, demand, 2, []byte("a"),
+			wood, wood.Cord(), fuel.Propane(), fuel.Pellets(), fuel.Electricity(), fuel.Stacked, fuel.Gross, fuel.WetMoisture(20), fuel.DryMoisture(25),
+			fuel.BuiltEvaporator(), fuel.Efficiency{Low: 40, High: 60, Basis: fuel.Net}, fuel.Effects()[0], fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross},
 			fuel.Firing{Burned: fuel.Heat{Energy: units.Gigajoule, Basis: fuel.Gross}, Into: 400 * units.Megajoule},
-			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
-			pan.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
-			pan.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
-			pan.Comparison{}, pan.Drawn{}, pan.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
-			pan.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, fuel.Learned{Efficiency: fuel.BuiltEvaporator()},
-			&fuel.BasisError{}, &pan.Chased{}, &pan.Outcome{}, pan.Moment{},
-			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},
-			pan.Standing{Gathering: pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
-			sugar.Solute{Inverted: 3},
+			fuel.Learned{Efficiency: fuel.BuiltEvaporator(), Boils: 2, Spread: 3}, &fuel.BasisError{},
 		},
 		Except: map[string]string{
 			"HeatDemand.From: NaN":    "it is told, not reckoned with",
@@ -70,5 +44,9 @@ func TestSweep(t *testing.T) {
 			"Firewood.Green: NaN":     "nor for the moisture of another state",
 			"Effect.Apply: NaN":       "what does not warm the sap has no use for the demand",
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

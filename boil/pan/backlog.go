@@ -84,50 +84,52 @@ type Plan struct {
 
 // What a backlog may be.
 var (
-	backlogDays = limit.Range{Arg: "number of days", Low: 1, High: 1000,
+	backlogDays = limit.Range{Arg: "days", What: "number of days", Low: 1, High: 1000,
 		Below: "give the sap of each day",
 		Above: "plan one season at a time"}
-	backlogHours = limit.Range{Arg: "hours of fire in a day", Low: 0, High: 24, Unit: "h",
+	backlogHours = limit.Range{Arg: "Backlog.Hours", What: "hours of fire in a day", Low: 0, High: 24, Unit: "h",
 		Above: "a day has 24 hours"}
-	backlogWarmup = limit.Range{Arg: "warm-up", Low: 0, High: 24, Unit: "h"}
-	backlogKeep   = limit.Range{Arg: "keep time", Low: 0, High: 60 * 24, Unit: "h",
+	backlogWarmup = limit.Range{Arg: "Backlog.Warmup", What: "warm-up", Low: 0, High: 24, Unit: "h"}
+	backlogSyrup  = limit.Range{Arg: "Backlog.Syrup", What: "strength of the syrup", Low: drawAt.Low, High: drawAt.High, Unit: "Brix",
+		Above: drawAt.Above}
+	backlogKeep = limit.Range{Arg: "Backlog.Keep", What: "keep time", Low: 0, High: 60 * 24, Unit: "h",
 		Above: "no sap keeps for months"}
 )
 
 func (b *Backlog) check(fn string, days []Gathering) error {
-	syrup := drawAt
-	syrup.Arg = "strength of the syrup"
-	for _, q := range []struct {
-		r *limit.Range
-		x float64
+	for _, q := range [...]struct {
+		r   *limit.Range
+		arg string
+		x   float64
 	}{
-		{&backlogDays, float64(len(days))}, {&sapVolume, float64(b.Storage)}, {&backlogHours, b.Hours.Hours()},
-		{&backlogWarmup, b.Warmup.Hours()}, {&rigHeat, float64(b.Heat)}, {&syrup, float64(b.Syrup)}, {&backlogKeep, b.Keep.Hours()},
+		{&backlogDays, backlogDays.Arg, float64(len(days))}, {&sapVolume, "Backlog.Storage", float64(b.Storage)}, {&backlogHours, backlogHours.Arg, b.Hours.Hours()},
+		{&backlogWarmup, backlogWarmup.Arg, b.Warmup.Hours()}, {&rigHeat, "Backlog.Heat", float64(b.Heat)},
+		{&backlogSyrup, backlogSyrup.Arg, float64(b.Syrup)}, {&backlogKeep, backlogKeep.Arg, b.Keep.Hours()},
 	} {
-		if err := q.r.Check(fn, q.x); err != nil {
+		if err := q.r.CheckAs(fn, q.arg, q.x); err != nil {
 			return err
 		}
 	}
-	for _, d := range days {
-		if err := b.checkSap(fn, d); err != nil {
+	for i, d := range days {
+		if err := b.checkSap(fn, "days", i, d); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (b *Backlog) checkSap(fn string, d Gathering) error {
+func (b *Backlog) checkSap(fn, list string, i int, d Gathering) error {
 	s := Sap{Volume: d.Volume, Brix: d.Brix, Temperature: d.Temperature}
-	if err := s.check(fn); err != nil {
+	if err := s.check(fn, list, i); err != nil {
 		return err
 	}
 	thin := sapBrix
 	thin.High = float64(b.Syrup) - leastGap
 	thin.Above = "the sap is as thick as the syrup"
-	if err := thin.Check(fn, float64(d.Brix)); err != nil {
+	if err := thin.CheckItem(fn, list, i, "Brix", float64(d.Brix)); err != nil {
 		return err
 	}
-	return backlogKeep.Check(fn, d.Keep.Hours())
+	return backlogKeep.CheckItem(fn, list, i, "Keep", d.Keep.Hours())
 }
 
 // Plan boils down the sap of a forecast, each evening up to the hours given, the
@@ -137,10 +139,9 @@ func (b *Backlog) checkSap(fn string, d Gathering) error {
 // is lost. Sap of different days counts as if it stood apart. Sap that is overdue
 // is boiled all the same.
 //
-// Range: 1 to 1000 days, and as the fields of [Day] and [Rig]. Outside the range
-// the answer is empty and a [units.RangeError]. Uncertainty: that of the
-// forecast; boiling at the temperature of water instead of at the rising one of
-// the syrup is worth less than 1 percent.
+// Range: 1 to 1000 days, and as the fields of [Day] and [Rig]. Uncertainty:
+// that of the forecast; boiling at the temperature of water instead of at the
+// rising one of the syrup is worth less than 1 percent.
 //
 // Method: heat = m (h(boiling) - h(sap)) + water off times latent heat, by mass
 // balance. Check value: 404,680 Btu for a gallon of syrup of 66.0 Brix from sap of
@@ -156,7 +157,7 @@ func (b *Backlog) plan(fn string, start []Standing, days []Gathering) (Plan, err
 	if err := b.checkStart(fn, start); err != nil {
 		return Plan{}, err
 	}
-	h, err := newHot(fn, b.At)
+	h, err := newHot(fn, "Backlog.At", b.At)
 	if err != nil {
 		return Plan{}, err
 	}

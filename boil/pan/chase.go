@@ -1,6 +1,9 @@
 package pan
 
-import "example.org/sapreckoner/units"
+import (
+	"example.org/sapreckoner/internal/base/limit"
+	"example.org/sapreckoner/units"
+)
 
 // Chased is what came of chasing the last sweet with water: see [Rig.Chase].
 type Chased struct {
@@ -24,28 +27,27 @@ type Chased struct {
 // water at hand.
 //
 // Range: as of [Rig.Run]; the contents must hold sugar, and the rig must draw.
-// Outside the range the answer is zero and a [units.RangeError].
-func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, p units.Pressure) (Chased, error) {
+func (r Rig) Chase(held Contents, water units.Volume, at units.Temperature, pressure units.Pressure) (Chased, error) {
 	const fn = "pan.Rig.Chase"
 	if err := drawAt.Check(fn, float64(r.Draw.At)); err != nil {
 		return Chased{}, err
 	}
-	if err := held.check(fn, len(r.Compartments)); err != nil {
+	if err := held.check(fn, "held", len(r.Compartments)); err != nil {
 		return Chased{}, err
 	}
 	sweet := held.Sugar()
 	if !(sweet > 0) {
-		return Chased{}, &units.RangeError{Func: fn, Arg: "sugar in the pans", Value: float64(sweet), Low: 0, High: liquidMass.High, Unit: "kg",
+		return Chased{}, &units.RangeError{Func: fn, Arg: "held", What: "sugar in the pans", Value: float64(sweet), Low: 0, High: liquidMass.High, Unit: "kg",
 			Hint: "there is nothing to chase"}
 	}
 	o, err := r.follow(fn, Day{
-		Pressure: p,
+		Pressure: pressure,
 		Sap:      []Sap{{Volume: water, Temperature: at}},
 		Start:    held,
 		Out:      longestDay,
 	}, 0, nil)
 	if err != nil {
-		return Chased{}, err
+		return Chased{}, limit.Renamed(fn, err, "Day.Pressure", "pressure", "Day.Sap[0].Volume", "water", "Day.Sap[0].Temperature", "at")
 	}
 	return Chased{Outcome: o, Recovered: units.FractionShare(float64(o.Syrup.Sugar / sweet))}, nil
 }

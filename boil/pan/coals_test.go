@@ -183,7 +183,7 @@ func TestCoalsLimits(t *testing.T) {
 		rig := kettle()
 		rig.Coals = half
 		var e *units.RangeError
-		if _, err := rig.Run(longDay()); ok != (err == nil) || !ok && (!errors.As(err, &e) || e.Arg != "half-life of the coals") {
+		if _, err := rig.Run(longDay()); ok != (err == nil) || !ok && (!errors.As(err, &e) || e.Arg != "Rig.Coals") {
 			t.Errorf("%v: %v", half, err)
 		}
 	}

@@ -14,9 +14,9 @@ type Comparison struct {
 	Now, Then Outcome
 }
 
-// Compare boils through the same day on two rigs. For a change of the sap, as by
-// a membrane, run each rig on its own day and make the [Comparison] of the two
-// outcomes. Give the fire time enough for the slower rig if hours are to be
+// Compare boils through the same day on two rigs. Run each rig on its own day,
+// and make the [Comparison] of the two outcomes, if the sap changes too, as by
+// a membrane. Give the fire time enough for the slower rig if hours are to be
 // compared: see [Outcome.End].
 //
 // Range and errors: as of [Rig.Run].

@@ -43,47 +43,54 @@ const longestDay = 14 * 24 * time.Hour
 
 // What a day may be.
 var (
-	dayHours = limit.Range{Arg: "time of the day", Low: 0, High: longestDay.Hours(), Unit: "h",
+	dayHours = limit.Range{Arg: "Day.Light", What: "time of the day", Low: 0, High: longestDay.Hours(), Unit: "h",
 		Below: "count the times from the first of them",
 		Above: "simulate one fire at a time"}
-	dayFire = limit.Range{Arg: "time of the fire", Low: 0, High: dayHours.High, Unit: "h",
+	dayFire = limit.Range{Arg: "Day.Out", What: "time of the fire", Low: 0, High: dayHours.High, Unit: "h",
 		Below: "the fire is out before it is lit"}
-	sapVolume = limit.Range{Arg: "volume of sap", Low: 0, High: 1e6, Unit: "m3",
+	sapVolume = limit.Range{Arg: "Sap.Volume", What: "volume of sap", Low: 0, High: 1e6, Unit: "m3",
 		Above: "check the unit of the volume"}
-	sapBrix = limit.Range{Arg: "sugar content of the sap", Low: 0, High: thickest, Unit: "Brix",
+	sapBrix = limit.Range{Arg: "Sap.Brix", What: "sugar content of the sap", Low: 0, High: thickest, Unit: "Brix",
 		Below: "less than no sugar: check the instrument in plain water"}
-	sapTemp = limit.Range{Arg: "temperature of the sap", Low: 0, High: 100, Unit: "C",
+	sapTemp = limit.Range{Arg: "Sap.Temperature", What: "temperature of the sap", Low: 0, High: 100, Unit: "C",
 		Below: "ice does not flow: thaw it",
 		Above: "check Fahrenheit against Celsius"}
 )
 
 func (d *Day) check(fn string, n int) error {
-	times := []time.Duration{d.Light, d.Out}
-	times = append(times, d.Reverse...)
 	for i := range d.Sap {
-		s := &d.Sap[i]
-		if err := s.check(fn); err != nil {
+		if err := d.Sap[i].check(fn, "Day.Sap", i); err != nil {
 			return err
 		}
-		times = append(times, s.At)
+		if err := dayHours.CheckItem(fn, "Day.Sap", i, "At", d.Sap[i].At.Hours()); err != nil {
+			return err
+		}
 	}
-	for _, t := range times {
-		if err := dayHours.Check(fn, t.Hours()); err != nil {
+	if err := dayHours.Check(fn, d.Light.Hours()); err != nil {
+		return err
+	}
+	if err := dayHours.CheckAs(fn, dayFire.Arg, d.Out.Hours()); err != nil {
+		return err
+	}
+	for i, t := range d.Reverse {
+		if err := dayHours.CheckItem(fn, "Day.Reverse", i, "", t.Hours()); err != nil {
 			return err
 		}
 	}
 	if err := dayFire.Check(fn, (d.Out - d.Light).Hours()); err != nil {
 		return err
 	}
-	return d.Start.check(fn, n)
+	return d.Start.check(fn, "Day.Start", n)
 }
 
-func (s *Sap) check(fn string) error {
-	if err := sapVolume.Check(fn, float64(s.Volume)); err != nil {
+// check tells what is wrong with the i-th of a list, or with one that is called
+// so if i is negative.
+func (s *Sap) check(fn, list string, i int) error {
+	if err := sapVolume.CheckItem(fn, list, i, "Volume", float64(s.Volume)); err != nil {
 		return err
 	}
-	if err := sapBrix.Check(fn, float64(s.Brix)); err != nil {
+	if err := sapBrix.CheckItem(fn, list, i, "Brix", float64(s.Brix)); err != nil {
 		return err
 	}
-	return sapTemp.Check(fn, s.Temperature.Celsius())
+	return sapTemp.CheckItem(fn, list, i, "Temperature", s.Temperature.Celsius())
 }

@@ -16,10 +16,10 @@
 //
 //	integral of P 2^(-t/H) dt = P H/ln 2
 //
-// and the last wood goes on so much earlier.
-// After hours of one sap it comes to [Rig.Steady]: the same flow S of sugar runs
-// through every compartment, which then stands at B = 100 S/outflow. Without any
-// mixing, a share f of the way along, that is [PlugFlow]:
+// and the last wood goes on so much earlier. After hours of one sap it comes to
+// [Rig.Steady]: the same flow S of sugar runs through every compartment, which
+// then stands at B = 100 S/outflow. Without any mixing it is [PlugFlow], a
+// share f of the way along:
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //
@@ -31,8 +31,12 @@
 // # Numbers
 //
 // Amounts of sap are cold ones at the temperature given; levels, depths and
-// volumes in a pan are hot. Outside its range a function answers NaN, or its
-// zero value, and a [units.RangeError] that tells the way out.
+// volumes in a pan are hot.
+//
+// Outside the range that its documentation gives, and for NaN, a function answers
+// NaN or the zero value and a [*units.RangeError] that names the argument, its
+// range and the way out; the documentation does not repeat this. NaN for one
+// argument alone asks for its range.
 //
 // # Cautions
 //

@@ -15,7 +15,7 @@ func TestValve(t *testing.T) {
 	if len(o.Draws) < 2 {
 		t.Fatalf("%d draws", len(o.Draws))
 	}
-	h, err := newHot("test", d.Pressure)
+	h, err := newHot("test", "pressure", d.Pressure)
 	if err != nil {
 		t.Fatal(err)
 	}

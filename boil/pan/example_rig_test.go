@@ -29,6 +29,17 @@ func ExampleFeed() {
 	// Output: 16 pails, finished
 }
 
+// What people choose from is listed, by names that are read back.
+func ExampleFeeds() {
+	fmt.Println(pan.Feeds())
+	var feed pan.Feed
+	err := feed.UnmarshalText([]byte("pail"))
+	fmt.Println(feed == pan.PailFeed, err)
+	// Output:
+	// [float pail]
+	// true <nil>
+}
+
 func ExampleFeed_String() {
 	fmt.Println(pan.FloatFeed, "or", pan.PailFeed)
 	// Output: float or pail

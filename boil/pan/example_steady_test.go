@@ -1,6 +1,7 @@
 package pan_test
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"time"
@@ -54,4 +55,16 @@ func ExampleTransit() {
 	}
 	fmt.Println(t.Round(5 * time.Minute))
 	// Output: 2h15m0s
+}
+
+// A first compartment over a twentieth of the fire does not bring cold sap to the
+// boil: no steady state is no mistake, and the day can be run all the same.
+func ExampleRig_Steady_offBoil() {
+	rig := fourParts()
+	for i, share := range []units.Share{5, 30, 30, 35} {
+		rig.Compartments[i].Fire = share
+	}
+	_, err := rig.Steady(pan.Sap{Brix: 2, Temperature: units.Celsius(4)}, units.Atmosphere)
+	fmt.Println(errors.Is(err, pan.ErrOffBoil))
+	// Output: true
 }

@@ -17,7 +17,7 @@ func TestLowLevel(t *testing.T) {
 	if o.End != EventLow || !o.WasLow || o.LowAt != at[EventLow] || at[EventSapOut] >= at[EventLow] {
 		t.Fatalf("%+v at %v", o, at)
 	}
-	h, err := newHot("test", d.Pressure)
+	h, err := newHot("test", "pressure", d.Pressure)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -16,7 +16,7 @@ const thickest = 75.0
 
 // firePressure is the pressure over a fire. Under the highest, 75 Brix boils at
 // 109.3 C, which the densities still cover.
-var firePressure = limit.Range{Arg: "pressure", Low: 50, High: 110, Unit: "kPa",
+var firePressure = limit.Range{Arg: "pressure", What: "pressure", Low: 50, High: 110, Unit: "kPa",
 	Below: "thinner air than where maples grow: check the unit of the pressure",
 	Above: "above any weather: check the unit; pressure kettles are not covered"}
 
@@ -51,9 +51,9 @@ type hot [cells + 1]struct{ y, slope [4]float64 }
 // series holds the coefficients of the first four fields of [boiling].
 type series [nodes][4]float64
 
-// newHot solves the formulas under pressure p.
-func newHot(fn string, p units.Pressure) (*hot, error) {
-	if err := firePressure.Check(fn, p.Kilopascals()); err != nil {
+// newHot solves the formulas under a pressure, which the caller calls arg.
+func newHot(fn, arg string, p units.Pressure) (*hot, error) {
+	if err := firePressure.CheckAs(fn, arg, p.Kilopascals()); err != nil {
 		return nil, err
 	}
 	var c series

@@ -11,7 +11,7 @@ import (
 func TestHot(t *testing.T) {
 	for _, kPa := range []float64{firePressure.Low, 80, 101.325, firePressure.High} {
 		p := units.Kilopascals(kPa)
-		h, err := newHot("pan.test", p)
+		h, err := newHot("pan.test", "pressure", p)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -41,7 +41,7 @@ func TestHot(t *testing.T) {
 
 func BenchmarkHot(b *testing.B) {
 	b.ReportAllocs()
-	h, err := newHot("pan.benchmark", units.Kilopascals(100))
+	h, err := newHot("pan.benchmark", "pressure", units.Kilopascals(100))
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -53,7 +53,7 @@ func BenchmarkHot(b *testing.B) {
 func BenchmarkNewHot(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := newHot("pan.benchmark", units.Kilopascals(100)); err != nil {
+		if _, err := newHot("pan.benchmark", "pressure", units.Kilopascals(100)); err != nil {
 			b.Fatal(err)
 		}
 	}

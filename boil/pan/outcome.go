@@ -60,3 +60,16 @@ func (o *Outcome) FirstDraw() (time.Duration, bool) {
 	}
 	return o.Draws[0].From, true
 }
+
+// followError tells which function could not follow a day.
+type followError struct {
+	fn  string
+	err error
+}
+
+func (e *followError) Error() string { return e.fn + ": " + e.err.Error() }
+
+// Text tells the reason to a person.
+func (e *followError) Text(in units.System) string { return units.Reason(e.err, in) }
+
+func (e *followError) Unwrap() error { return e.err }

@@ -35,19 +35,19 @@ type Ice struct {
 
 // What a night may be.
 var (
-	nightLength = limit.Range{Arg: "length of the night", Low: 0, High: 60 * 24, Unit: "h",
+	nightLength = limit.Range{Arg: "Night.Length", What: "length of the night", Low: 0, High: 60 * 24, Unit: "h",
 		Below: "a night cannot be less than nothing",
 		Above: "sweet left for months ferments: boil it off at the end of the season"}
-	nightAir = limit.Range{Arg: "temperature of the air", Low: -60, High: 60, Unit: "C",
+	nightAir = limit.Range{Arg: "Night.Air", What: "temperature of the air", Low: -60, High: 60, Unit: "C",
 		Below: "check the thermometer",
 		Above: "check Fahrenheit against Celsius"}
-	nightHalving = limit.Range{Arg: "halving time", Low: 1, High: 1e8, Unit: "s",
-		Below: "measure it with two readings of the thermometer: see Halving"}
+	nightHalving = limit.Range{Arg: "Night.Halving", What: "halving time", Low: 1, High: 1e8, Unit: "s",
+		Below: "measure it with two readings of the thermometer"}
 )
 
 // Overnight lets the contents cool after the fire. Nothing evaporates, sugar and
 // water stay where they are, and every compartment cools at the same halving
-// time. Where ice forms the temperature is that of the first ice: what is left
+// time. The temperature is that of the first ice where ice forms: what is left
 // liquid grows thicker and colder from there.
 //
 // Contents that froze are thawed before a fire is lit under them: ice keeps the
@@ -56,13 +56,12 @@ var (
 //
 // Range: nights to 60 days, air of -60 to 60 C, halving times of 1 to 1e8 s.
 // Uncertainty: a measured halving time holds for the same depth and wind.
-// Outside the range the answer is empty and a [units.RangeError].
 //
 // Source: Newton's law of cooling; [example.org/sapreckoner/sugar.FreezingPoint].
 // Check value: 212 F in air of 32 F are 77 F after two halvings.
 func (c Contents) Overnight(n Night) (Morning, error) {
 	const fn = "pan.Contents.Overnight"
-	if err := c.check(fn, len(c)); err != nil {
+	if err := c.check(fn, "Contents", len(c)); err != nil {
 		return Morning{}, err
 	}
 	for _, q := range []struct {
@@ -108,29 +107,28 @@ const cooled = 0.1
 // Halving returns the halving time of a [Night] from two readings of a
 // thermometer in the pan, so long apart, in air of one temperature.
 //
-// Range: air of -60 to 60 C, from above to and to above air by a tenth of a degree
-// or more, up to 110 C; a minute to 1e6 s apart. Uncertainty: read when the liquid is far above the air
-// and has cooled a good part of the way. Outside the range the answer is zero
-// and a [units.RangeError].
+// Range: air of -60 to 60 C, from above to and to above air by a tenth of a
+// degree or more, up to 110 C; a minute to 1e6 s apart. Uncertainty: read when
+// the liquid is far above the air and has cooled a good part of the way.
 //
 // Check value: an hour from 212 F to 122 F in air of 32 F.
 func Halving(from, to, air units.Temperature, apart time.Duration) (time.Duration, error) {
 	const fn = "pan.Halving"
-	if err := nightAir.Check(fn, air.Celsius()); err != nil {
+	if err := nightAir.CheckAs(fn, "air", air.Celsius()); err != nil {
 		return 0, err
 	}
-	hot := limit.Range{Arg: "first reading", Low: air.Celsius() + 2*cooled, High: liquidTemp.High, Unit: "C",
+	hot := limit.Range{Arg: "from", What: "first reading", Low: air.Celsius() + 2*cooled, High: liquidTemp.High, Unit: "C",
 		Below: "the liquid must be warmer than the air", Above: liquidTemp.Above}
 	if err := hot.Check(fn, from.Celsius()); err != nil {
 		return 0, err
 	}
-	later := limit.Range{Arg: "second reading", Low: air.Celsius() + cooled, High: from.Celsius() - cooled, Unit: "C",
+	later := limit.Range{Arg: "to", What: "second reading", Low: air.Celsius() + cooled, High: from.Celsius() - cooled, Unit: "C",
 		Below: "it has come to the temperature of the air: read earlier",
 		Above: "it has not cooled: read later"}
 	if err := later.Check(fn, to.Celsius()); err != nil {
 		return 0, err
 	}
-	wait := limit.Range{Arg: "time between the readings", Low: 60, High: 1e6, Unit: "s",
+	wait := limit.Range{Arg: "apart", What: "time between the readings", Low: 60, High: 1e6, Unit: "s",
 		Below: "wait longer between the readings", Above: "check the times of the readings"}
 	if err := wait.Check(fn, apart.Seconds()); err != nil {
 		return 0, err

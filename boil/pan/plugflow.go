@@ -11,24 +11,23 @@ import (
 
 // What plug flow may be asked for.
 var (
-	plugSap = limit.Range{Arg: "sugar content of the sap", Low: 0.1, High: 92, Unit: "Brix",
+	plugSap = limit.Range{Arg: "sap", What: "sugar content of the sap", Low: 0.1, High: 92, Unit: "Brix",
 		Below: "without sugar nothing gets thicker"}
-	plugWay  = limit.Range{Arg: "share of the way", Low: 0, High: 100, Unit: "%"}
-	plugDeep = limit.Range{Arg: "depth", Low: 0, High: rigDepth.High, Unit: "m",
+	plugWay  = limit.Range{Arg: "way", What: "share of the way", Low: 0, High: 100, Unit: "%"}
+	plugDeep = limit.Range{Arg: "depth", What: "depth", Low: 0, High: rigDepth.High, Unit: "m",
 		Below: "a depth cannot be negative"}
-	plugFlux = limit.Range{Arg: "evaporation", Low: 1e-9, High: 1, Unit: "m/s",
+	plugFlux = limit.Range{Arg: "evaporation", What: "evaporation", Low: 1e-9, High: 1, Unit: "m/s",
 		Below: "without evaporation nothing moves on",
 		Above: "check the unit of the evaporation"}
 )
 
-// PlugFlow returns the strength in a pan so long and narrow that nothing mixes
-// along it, where so large a share of the way, as the water evaporates, is done.
-// It is what a partitioned pan comes to with many compartments, and what a few
+// PlugFlow returns the strength at a share of the way, counted by the water
+// evaporated, through a pan so long and narrow that nothing mixes along it. It
+// is what a partitioned pan comes to with many compartments, and what a few
 // well-mixed ones hold at their outlets if way is the share of the evaporation
 // up to there.
 //
 // Range: sap from 0.1 Brix, syrup up to 92 and thicker, 0 to 100 percent.
-// Outside the range the answer is NaN and a [units.RangeError].
 //
 // Source: mass balance, B = B0/(1 - f (1 - B0/Bs)). Check value: 18.5 Brix at 92
 // percent of the way from 2 to 66 (computed).
@@ -47,7 +46,7 @@ func checkPlug(fn string, sap, syrup units.Brix) error {
 	if err := plugSap.Check(fn, float64(sap)); err != nil {
 		return err
 	}
-	thick := limit.Range{Arg: "sugar content of the syrup", Low: float64(sap), High: plugSap.High, Unit: "Brix",
+	thick := limit.Range{Arg: "syrup", What: "sugar content of the syrup", Low: float64(sap), High: plugSap.High, Unit: "Brix",
 		Below: "syrup is thicker than its sap"}
 	return thick.Check(fn, float64(syrup))
 }
@@ -61,18 +60,18 @@ func checkPlug(fn string, sap, syrup units.Brix) error {
 // 60 F.
 //
 // Range: sap from 0.1 Brix, syrup to 75 Brix and thicker, depths to 10 m,
-// evaporations of 1e-9 to 1 m/s, 50 to 110 kPa. Uncertainty: foam holds less than its depth of liquid. Outside the
-// range the answer is zero and a [units.RangeError].
+// evaporations of 1e-9 to 1 m/s, 50 to 110 kPa. Uncertainty: foam holds less
+// than its depth of liquid.
 //
 // Source: mass balance, t = (h/e) times the integral of rho/rho60 over the
 // logarithm of B. Check value: 135.5 minutes for 2 inches from 2 to 66 Brix at 2
 // US gal/ft2/h and 1 atm (computed).
-func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, p units.Pressure) (time.Duration, error) {
+func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, pressure units.Pressure) (time.Duration, error) {
 	const fn = "pan.Transit"
 	if err := checkPlug(fn, sap, syrup); err != nil {
 		return 0, err
 	}
-	if err := sapBrix.Check(fn, float64(syrup)); err != nil {
+	if err := sapBrix.CheckAs(fn, "syrup", float64(syrup)); err != nil {
 		return 0, err
 	}
 	if err := plugDeep.Check(fn, float64(depth)); err != nil {
@@ -81,7 +80,7 @@ func Transit(sap, syrup units.Brix, depth units.Length, evaporation units.Flux, 
 	if err := plugFlux.Check(fn, float64(evaporation)); err != nil {
 		return 0, err
 	}
-	h, err := newHot(fn, p)
+	h, err := newHot(fn, "pressure", pressure)
 	if err != nil {
 		return 0, err
 	}

@@ -149,19 +149,19 @@ func TestRigTellsItsLimits(t *testing.T) {
 		low, high float64
 		change    func(r *Rig, d *Day)
 	}{
-		{"heat", 1, 1e8, func(r *Rig, d *Day) { r.Heat = units.Power(nan) }},
-		{"area of a compartment", 1e-4, 1e4, func(r *Rig, d *Day) { r.Compartments[0].Area = units.Area(nan) }},
-		{"depth of a compartment", 1e-3, 10, func(r *Rig, d *Day) { r.Compartments[0].Depth = units.Length(nan) }},
-		{"share of the fire", 0, 100, func(r *Rig, d *Day) { r.Compartments[0].Fire = units.Share(nan) }},
-		{"temperature of the preheater", 0, 100, func(r *Rig, d *Day) { r.PreheatTo = units.Celsius(nan) }},
-		{"strength of the draw", 1, 74, func(r *Rig, d *Day) { r.Draw.At = units.Brix(nan) }},
-		{"strength at which the draw ends", 0.5, 65.95, func(r *Rig, d *Day) { r.Draw.Until = units.Brix(nan) }},
-		{"time in which the valve empties the last compartment", 10, 1e7, func(r *Rig, d *Day) { r.Draw.Rate = units.VolumeRate(nan) }},
-		{"volume of sap", 0, 1e6, func(r *Rig, d *Day) { d.Sap[0].Volume = units.Volume(nan) }},
-		{"sugar content of the sap", 0, 75, func(r *Rig, d *Day) { d.Sap[0].Brix = units.Brix(nan) }},
-		{"temperature of the sap", 0, 100, func(r *Rig, d *Day) { d.Sap[0].Temperature = units.Celsius(nan) }},
-		{"mass in a compartment", 0, 1e8, func(r *Rig, d *Day) { d.Start = Contents{{Water: units.Mass(nan)}} }},
-		{"temperature of a compartment", 0, 110, func(r *Rig, d *Day) { d.Start = Contents{{Water: 1, Temperature: units.Celsius(nan)}} }},
+		{"Rig.Heat", 1, 1e8, func(r *Rig, d *Day) { r.Heat = units.Power(nan) }},
+		{"Rig.Compartments[0].Area", 1e-4, 1e4, func(r *Rig, d *Day) { r.Compartments[0].Area = units.Area(nan) }},
+		{"Rig.Compartments[0].Depth", 1e-3, 10, func(r *Rig, d *Day) { r.Compartments[0].Depth = units.Length(nan) }},
+		{"Rig.Compartments[0].Fire", 0, 100, func(r *Rig, d *Day) { r.Compartments[0].Fire = units.Share(nan) }},
+		{"Rig.PreheatTo", 0, 100, func(r *Rig, d *Day) { r.PreheatTo = units.Celsius(nan) }},
+		{"DrawOff.At", 1, 74, func(r *Rig, d *Day) { r.Draw.At = units.Brix(nan) }},
+		{"DrawOff.Until", 0.5, 65.95, func(r *Rig, d *Day) { r.Draw.Until = units.Brix(nan) }},
+		{"DrawOff.Rate", 10, 1e7, func(r *Rig, d *Day) { r.Draw.Rate = units.VolumeRate(nan) }},
+		{"Day.Sap[0].Volume", 0, 1e6, func(r *Rig, d *Day) { d.Sap[0].Volume = units.Volume(nan) }},
+		{"Day.Sap[0].Brix", 0, 75, func(r *Rig, d *Day) { d.Sap[0].Brix = units.Brix(nan) }},
+		{"Day.Sap[0].Temperature", 0, 100, func(r *Rig, d *Day) { d.Sap[0].Temperature = units.Celsius(nan) }},
+		{"Day.Start[0].Water", 0, 1e8, func(r *Rig, d *Day) { d.Start = Contents{{Water: units.Mass(nan)}} }},
+		{"Day.Start[0].Temperature", 0, 110, func(r *Rig, d *Day) { d.Start = Contents{{Water: 1, Temperature: units.Celsius(nan)}} }},
 	} {
 		r, d := kettle(), longDay()
 		tc.change(&r, &d)

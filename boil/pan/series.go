@@ -1,9 +1,10 @@
 package pan
 
 import (
-	"strconv"
+	"errors"
 	"time"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -52,18 +53,19 @@ const (
 	EventFireOut
 )
 
-var eventNames = [...]string{
+var eventNames = enum.Names[Event]{Type: "pan.Event", Of: []string{
 	"reading", "fire lit", "boils", "off the boil", "sap in", "sap out", "pail in", "draw opens", "draw shuts",
 	"flow reversed", "low level", "fire banked", "fire rekindled", "too thick", "finished", "last wood", "fire out",
-}
+}}
 
-// String names the event.
-func (e Event) String() string {
-	if int(e) < len(eventNames) {
-		return eventNames[e]
-	}
-	return "event " + strconv.Itoa(int(e))
-}
+// String names the event, such as "fire lit".
+func (e Event) String() string { return eventNames.String(e) }
+
+// MarshalText returns the name, and an error for what is no event.
+func (e Event) MarshalText() ([]byte, error) { return eventNames.Marshal(e) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (e *Event) UnmarshalText(text []byte) error { return eventNames.Unmarshal(e, text) }
 
 // Moment is the rig at one time of the day. It shows the simulation itself and
 // is good until the function that received it returns: take numbers out of it,
@@ -83,6 +85,18 @@ type Moment struct {
 	y        []float64
 	reversed bool
 }
+
+// String tells the time and the event, such as "3h10m0s: draw opens".
+func (m Moment) String() string { return m.At.String() + ": " + m.Event.String() }
+
+var errMoment = errors.New("a moment shows the simulation itself and cannot be kept: write its time, its event and its liquids")
+
+// MarshalJSON refuses: write what a Moment tells, its time, its event and its
+// liquids.
+func (m Moment) MarshalJSON() ([]byte, error) { return nil, errMoment }
+
+// UnmarshalJSON refuses, as MarshalJSON does.
+func (m *Moment) UnmarshalJSON([]byte) error { return errMoment }
 
 // Len returns the number of compartments.
 func (m Moment) Len() int {

@@ -3,7 +3,6 @@ package pan
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 	"slices"
 	"time"
@@ -49,8 +48,7 @@ const longestStep = 1800.0
 // to boil away, 1 W to 100 MW, a fire of up to 14 days, 50 to 110 kPa, sap and
 // contents of 0 to 75 Brix; the rest at the fields. Uncertainty: that of Heat
 // above all, which is in proportion to the rate; foam, spatter and the warming of
-// the arch are not in it. Outside the range the answer is zero and a
-// [units.RangeError]; the other error is [ErrTooBusy].
+// the arch are not in it. A day that cannot be followed gives [ErrTooBusy].
 //
 // Method: mass and heat balances of each compartment, see [Rig], by a
 // Runge-Kutta method of order 5 with controlled error and located events. Check
@@ -70,7 +68,7 @@ func (r Rig) Trace(d Day, every time.Duration, see func(Moment) bool) (Outcome, 
 }
 
 // traceEvery is how often a series may be asked for.
-var traceEvery = limit.Range{Arg: "time between readings", Low: 1, High: longestDay.Seconds(), Unit: "s",
+var traceEvery = limit.Range{Arg: "every", What: "time between readings", Low: 1, High: longestDay.Seconds(), Unit: "s",
 	Below: "leave it zero to see the events alone"}
 
 // simulation is one day under way.
@@ -121,7 +119,7 @@ func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see 
 			return Outcome{}, err
 		}
 	}
-	h, err := newHot(fn, d.Pressure)
+	h, err := newHot(fn, "Day.Pressure", d.Pressure)
 	if err != nil {
 		return Outcome{}, err
 	}
@@ -216,7 +214,7 @@ func (s *simulation) burn(fn string) error {
 	events, instant := 0, 0
 	for steps := 0; !s.ended; steps++ {
 		if steps > maxSteps || events > maxEvents {
-			return fmt.Errorf("%s: %w", fn, ErrTooBusy)
+			return &followError{fn, ErrTooBusy}
 		}
 		if s.now >= s.over && !s.lastWood() {
 			break
@@ -243,7 +241,7 @@ func (s *simulation) burn(fn string) error {
 			before := s.now
 			var err error
 			if e, err = s.step(stop, blind); err != nil {
-				return fmt.Errorf("%s: %w", fn, err)
+				return &followError{fn, err}
 			}
 			if s.now > before {
 				instant = 0

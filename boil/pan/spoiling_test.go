@@ -16,7 +16,7 @@ func TestSpoiling(t *testing.T) {
 			t.Errorf("%v F: %v, want %v", tc.f, got, tc.want)
 		}
 	}
-	if Growth(9).String() != "unknown" {
+	if Growth(9).String() != "Growth(9)" {
 		t.Error("a growth without a name")
 	}
 }

@@ -16,7 +16,7 @@ type Standing struct {
 	Age time.Duration
 }
 
-var standingAge = limit.Range{Arg: "Standing.Age", Low: 0, High: backlogKeep.High, Unit: "h",
+var standingAge = limit.Range{Arg: "Standing.Age", What: "age of the sap", Low: 0, High: backlogKeep.High, Unit: "h",
 	Below: "sap is gathered before it stands",
 	Above: backlogKeep.Above}
 
@@ -26,26 +26,25 @@ var standingAge = limit.Range{Arg: "Standing.Age", Low: 0, High: backlogKeep.Hig
 // [Evening.First].
 //
 // Range: ages of 0 to 60 days, no more sap than the tanks hold; the rest, the
-// uncertainty and the method as of [Backlog.Plan]. Outside the range the answer is
-// empty and a [units.RangeError].
+// uncertainty and the method as of [Backlog.Plan].
 func (b Backlog) PlanFrom(start []Standing, days ...Gathering) (Plan, error) {
 	return b.plan("pan.Backlog.PlanFrom", start, days)
 }
 
 func (b *Backlog) checkStart(fn string, start []Standing) error {
 	var sum units.Volume
-	for _, s := range start {
-		if err := b.checkSap(fn, s.Gathering); err != nil {
+	for i, s := range start {
+		if err := b.checkSap(fn, "start", i, s.Gathering); err != nil {
 			return err
 		}
-		if err := standingAge.Check(fn, s.Age.Hours()); err != nil {
+		if err := standingAge.CheckItem(fn, "start", i, "Age", s.Age.Hours()); err != nil {
 			return err
 		}
 		sum += s.Volume
 	}
 	if !(sum <= b.Storage || limit.Same(sum, b.Storage)) {
-		return &units.RangeError{Func: fn, Arg: "start", Value: sum.Liters(), Low: 0, High: b.Storage.Liters(), Unit: "L",
-			Hint: "more sap stands there than the tanks hold: count all of the tanks"}
+		return &units.RangeError{Func: fn, Arg: "start", What: "sap that stands there", Value: sum.Liters(), Low: 0, High: b.Storage.Liters(), Unit: "L",
+			Hint: "the tanks hold no more: count all of them"}
 	}
 	return nil
 }

@@ -1,6 +1,7 @@
 package pan
 
 import (
+	"errors"
 	"math"
 
 	"example.org/sapreckoner/internal/base/limit"
@@ -19,40 +20,43 @@ type Steady struct {
 	Outflow     []units.MassRate
 }
 
+// ErrOffBoil is that of [Rig.Steady] and [Rig.HeatFor]: a compartment gets less
+// heat than takes its feed to the boil, and there is no steady state. It comes
+// with a [*units.RangeError].
+var ErrOffBoil = errors.New("a compartment is off the boil")
+
 // What a steady state may be asked for.
 var (
-	steadySap = limit.Range{Arg: "sugar content of the sap", Low: 0.1, High: drawAt.High, Unit: "Brix",
+	steadySap = limit.Range{Arg: "Sap.Brix", What: "sugar content of the sap", Low: 0.1, High: drawAt.High, Unit: "Brix",
 		Below: "without sugar no syrup is drawn"}
-	steadyRate = limit.Range{Arg: "evaporation", Low: 1e-9, High: 1e6, Unit: "kg/s",
+	steadyRate = limit.Range{Arg: "water", What: "evaporation", Low: 1e-9, High: 1e6, Unit: "kg/s",
 		Below: "check the unit of the evaporation"}
 )
 
-// Steady returns the steady state of the rig on a sap, under pressure p. Of the
-// sap only its sugar content and temperature count; of the draw only At, which
-// must be above the sap.
+// Steady returns the steady state of the rig on a sap. Only the sugar content
+// and the temperature of the sap count, and only At of the draw, which must be
+// above the sap.
 //
-// Range: sap of 0.1 to 74 Brix and less than At, 0 to 100 C; 50 to 110 kPa. If a
-// compartment would be off the boil there is no such state. Outside the range
-// the answer is zero and a [units.RangeError].
+// Range: sap of 0.1 to 74 Brix and less than At, 0 to 100 C; 50 to 110 kPa.
+// A rig with a compartment off the boil has no such state: [ErrOffBoil].
 //
 // Method: the balances of [Rig] without change in time, from the draw-off up.
 // Check value: 33 kg of 2 Brix sap for each of syrup of 66 Brix, by the sugar.
-func (r Rig) Steady(sap Sap, p units.Pressure) (Steady, error) {
+func (r Rig) Steady(sap Sap, pressure units.Pressure) (Steady, error) {
 	const fn = "pan.Rig.Steady"
 	if err := r.check(fn, false); err != nil {
 		return Steady{}, err
 	}
-	return r.steady(fn, sap, p)
+	return r.steady(fn, sap, pressure)
 }
 
 // HeatFor returns the heat with which the rig boils off so much water in the
 // steady state of [Rig.Steady]: what reaches the liquid if the rig was measured
-// at that rate. Whatever Heat the rig has is passed over.
+// at that rate. The Heat of the rig is passed over.
 //
-// Range: as there, and 1e-9 to 1e6 kg/s. Outside the range the answer is NaN
-// and a [units.RangeError]. Check value: the Heat of a rig, for the Evaporation
-// of its Steady.
-func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Power, error) {
+// Range: as there, and 1e-9 to 1e6 kg/s. Check value: the Heat of a rig, for
+// the Evaporation of its Steady.
+func (r Rig) HeatFor(water units.MassRate, sap Sap, pressure units.Pressure) (units.Power, error) {
 	const fn = "pan.Rig.HeatFor"
 	nan := units.Power(math.NaN())
 	if err := steadyRate.Check(fn, float64(water)); err != nil {
@@ -64,7 +68,7 @@ func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Pow
 	if err := r.check(fn, false); err != nil {
 		return nan, err
 	}
-	s, err := r.steady(fn, sap, p)
+	s, err := r.steady(fn, sap, pressure)
 	if err != nil {
 		return nan, err
 	}
@@ -76,7 +80,7 @@ func (r Rig) HeatFor(water units.MassRate, sap Sap, p units.Pressure) (units.Pow
 }
 
 func (r *Rig) steady(fn string, sap Sap, p units.Pressure) (Steady, error) {
-	if err := sap.check(fn); err != nil {
+	if err := sap.check(fn, "Sap", -1); err != nil {
 		return Steady{}, err
 	}
 	if err := drawAt.Check(fn, float64(r.Draw.At)); err != nil {
@@ -88,7 +92,7 @@ func (r *Rig) steady(fn string, sap Sap, p units.Pressure) (Steady, error) {
 	if err := thin.Check(fn, float64(sap.Brix)); err != nil {
 		return Steady{}, err
 	}
-	h, err := newHot(fn, p)
+	h, err := newHot(fn, "pressure", p)
 	if err != nil {
 		return Steady{}, err
 	}
@@ -159,8 +163,8 @@ func (m *march) answer(fn string) (Steady, error) {
 	}
 	for i := range n {
 		if off := m.flow[i] - m.flow[i+1]; !(off >= 0) {
-			return Steady{}, &units.RangeError{Func: fn, Arg: "evaporation of a compartment", Value: off, Low: 0, High: math.Inf(1), Unit: "kg/s",
-				Hint: "its share of the fire does not bring its feed to the boil: give it more, or simulate the day"}
+			return Steady{}, &limit.Outcome{RangeError: &units.RangeError{Func: fn, Arg: "answer", What: "evaporation of a compartment", Value: off, Low: 0, High: math.Inf(1), Unit: "kg/s",
+				Hint: "its share of the fire does not bring its feed to the boil: give it more, or simulate the day"}, Err: ErrOffBoil}
 		}
 		s.Outflow[i] = units.MassRate(m.flow[i+1])
 		s.Brix[i] = units.Brix(100 * m.flow[n] * m.at / m.flow[i+1])

@@ -4,23 +4,13 @@ import (
 	"testing"
 	"time"
 
-	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/internal/proving/sweep"
-	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t *testing.T) sweep.Package {
 	const p = units.Atmosphere
-	sap, err := sugar.NewLot(100*units.USGallon, 2, units.Celsius(4))
-	if err != nil {
-		t.Fatal(err)
-	}
-	demand, err := boil.Heat(sap, 66, p)
-	if err != nil {
-		t.Fatal(err)
-	}
 	rig := pan.Rig{
 		Compartments: []pan.Compartment{
 			{Area: 6 * units.SquareFoot, Depth: 2 * units.Inch, SafeDepth: units.Inch, Fire: 60},
@@ -35,23 +25,22 @@ func TestSweep(t *testing.T) {
 	}
 	gathered := pan.Sap{Volume: 40 * units.USGallon, Brix: 2, Temperature: units.Celsius(4)}
 	day := pan.Day{Start: held, Sap: []pan.Sap{gathered}, Out: 3 * time.Hour, Pressure: p}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
-			pan.Compare, pan.Halving, pan.PlugFlow, pan.Spoiling, pan.Transit,
+			pan.Compare, pan.Feeds, pan.Halving, pan.PlugFlow, pan.Spoiling, pan.Transit,
 		},
 		Values: []any{
-			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(4), units.Celsius(60), units.Celsius(40), units.Celsius(10),
-			300 * units.Meter, units.Inch, units.Density(1200), 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20),
-			12 * units.SquareFoot, 50 * units.Kilowatt, units.Flux(1e-5), units.MassRate(0.02), 100 * units.Megajoule, time.Hour, sap, demand, rig,
-			gathered, day, held, boil.UsualWeather, boil.Weather{}, boil.FlatPan, pan.FloatFeed, pan.EventLit, pan.GrowthFast,
-			boil.LevelReading{At: time.Hour, Level: 2 * units.Inch, Added: units.USGallon},
+			p, 0.98 * p, 66 * units.DegreeBrix, 2 * units.DegreeBrix, units.Celsius(60), units.Celsius(40), units.Celsius(10),
+			units.Inch, 5 * units.USGallon, 10 * units.Kilogram, units.Percents(50), units.Percents(20), units.Flux(1e-5), units.MassRate(0.002), time.Hour, 2, []byte("a"),
+			rig, rig.Compartments[0], rig.Draw, gathered, day, held, pan.FloatFeed, pan.EventLit, pan.GrowthFast,
 			pan.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
-			pan.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}, units.Span[units.MassRate]{Low: 1, Middle: 2, High: 3},
-			pan.Comparison{}, pan.Drawn{}, pan.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
-			pan.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, &pan.Chased{}, &pan.Outcome{}, pan.Moment{},
-			boil.Probe{Pressure: p, Over: 2 * units.Inch, Sugar: sugar.Solute{Inverted: 2}},
+			pan.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)},
 			pan.Standing{Gathering: pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
-			sugar.Solute{Inverted: 3},
+			pan.Plan{Peak: units.Liter}, pan.Evening{Boiled: units.Liter}, pan.Steady{Feed: 0.01, Brix: []units.Brix{10, 66}},
+			pan.Comparison{}, pan.Drawn{}, pan.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
+			pan.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, pan.Morning{}, pan.Ice{Point: units.Celsius(-1), Forms: true},
+			&pan.Chased{}, &pan.Outcome{}, pan.Moment{},
 		},
 		Except: map[string]string{
 			"Rig.Pail: NaN":           "a float feed pours no pails",
@@ -60,5 +49,9 @@ func TestSweep(t *testing.T) {
 			"Liquid.Temperature: NaN": "the volume is asked for at another",
 		},
 		Few: map[string]int{"Rig.Trace": 0, "Rig.Run": 300, "Rig.Chase": 300, "Compare": 100, "Rig.HeatFor": 300},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

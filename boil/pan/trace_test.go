@@ -220,8 +220,8 @@ func TestNames(t *testing.T) {
 		}
 	}
 	for _, c := range []struct{ got, want string }{
-		{(EventFireOut + 1).String(), "event 17"},
-		{FloatFeed.String(), "float"}, {PailFeed.String(), "pail"}, {(PailFeed + 1).String(), "feed 2"},
+		{(EventFireOut + 1).String(), "Event(17)"},
+		{FloatFeed.String(), "float"}, {PailFeed.String(), "pail"}, {(PailFeed + 1).String(), "Feed(2)"},
 	} {
 		if c.got != c.want {
 			t.Errorf("%q, want %q", c.got, c.want)

@@ -11,6 +11,7 @@ import (
 func TestBoilday(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
 	t.Run("narrow", func(t *testing.T) { narrow(t, b) })
 	t.Run("refractometer", func(t *testing.T) { refraction(t, b) })
@@ -22,21 +23,58 @@ func TestBoilday(t *testing.T) {
 
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
-	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "demo-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "gatherings.txt", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
-	b.Golden(t, "batches.txt", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
-	b.Golden(t, "compartments.txt", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
-	b.Golden(t, "membrane.txt", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
-	b.Golden(t, "fuel.txt", "-fuel", "propane", "-efficiency", "55 %")
+	b.Golden(t, "gatherings.txt", "-full", "-sap-file", "testdata/gatherings.csv", "-water-boils", "209.3 F", "-boil-rate", "22 US gal/h", "-pan-area", "8 ft2")
+	b.Golden(t, "batches.txt", "-full", "-sap", "1500 US gal", "-boil-rate", "120 US gal/h", "-altimeter", "29.85 inHg", "-elevation", "1700 ft")
+	b.Golden(t, "compartments.txt", "-full", "-compartments", "6 ft2, 3 ft2, 3 ft2", "-depth", "1.5 in", "-sap", "260 US gal", "-boil-rate", "26 US gal/h", "-draw-to", "63 Brix")
+	b.Golden(t, "membrane.txt", "-full", "-membrane-to", "8 Brix", "-membrane-flow", "60 US gal/h", "-membrane-pump", "15 bar", "-bottle", "1 US pt")
+	b.Golden(t, "fuel.txt", "-full", "-fuel", "propane", "-efficiency", "55 %")
 	b.Golden(t, "help.txt", "-h")
+}
+
+// The first page stays small, whatever the day, and says what to do.
+func briefs(t *testing.T, b clitest.Binary) {
+	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
+	for _, c := range []struct{ args, stdin, want string }{
+		{"", "", "Light at 08:00: 88 US gal of sap make"}, // as sugarhouse/days.csv has it for its 11 March
+		{"40|US|gal|2.1", "", "40 US gal of sap make"},
+		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F"},
+		{"-metric|-sap|90 US gal", "", "341 L of sap"}, // 90 x 3.785 = 340.7
+		{"-sap-file|-", dated, "The last sap comes at 13:00"},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min."},
+		{"-dir|../sugarhouse|-day|2034-03-05|-set|fire: under a roof", "", "- Carbon monoxide kills unnoticed under a roof"},
+		{"-dir|../sugarhouse|-day|2034-03-13|-set|fire: under a roof|-metric|-target|61 Brix|-coals|3h", "", "61.0 Brix is thin"},
+		{"-dir|../sugarhouse|40 gal 2.1", "", "40 US gal of sap make"},
+		{"-coals|3h", "", "Such coals suit no flat pan"},
+		{"-coals|3h|-target|61 Brix|-sap-temp|55 F", "", "61.0 Brix is thin"},
+		// They lower 12 ft2 by 17.1 in, to 1 in: see words.
+		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "18 1/4 in (at the last stick, or sap to"},
+		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "Do not light this fire as it is"},
+		{"-sap|7 US gal", "", "Too little for this pan: boil it in a pot from the start"},
+		{"-sap|4000 US gal", "", "Too much for this pan in a day"},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|63 Brix", "", "Draws under 66 Brix in the mean ferment"},
+		{"-compartments|8 ft2", "", "and end in a pot"},
+		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "No syrup is drawn today: the pans are still growing sweeter."},
+		{"-fuel|propane|-efficiency|55 %", "", "Told: efficiency 55 %."},
+		{"-water-boils|210 F", "", "Told: water boils at 210.0 F"},
+		// 22 US gal/h of sap take 4 h 15 min to the last of 102 US gal, which comes at 15:45.
+		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2", "", "Light at 11:30"},
+		{"-sap-file|testdata/gatherings.csv|-water-boils|209.3 F|-boil-rate|22 US gal/h|-pan-area|8 ft2|-start|09:00", "", "Light at 09:00"},
+	} {
+		page, _ := b.Brief(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		if !strings.Contains(strings.Join(strings.Fields(page), " "), c.want) {
+			t.Errorf("%s: want %q\n%s", c.args, c.want, page)
+		}
+	}
 }
 
 // What a page says on some days and not on others.
 func words(t *testing.T, b clitest.Binary) {
 	const dated = "time,volume_us_gal,reading_brix,read_at_f\n2026-03-10 17:00,100,2.0,40\n2026-03-11 13:00,100,2.2,41\n"
 	for _, c := range []struct{ args, stdin, want, not string }{
-		{"", "", "An invented yard", "Not given"},
+		{"", "", "An invented sugarhouse", "Not given"},
 		{"-sap|60 US gal", "", "-reading \"2.1 Brix\"", "-sap \"90"},
 		{"-water-boils|210 F", "", "-pan-area \"12 ft2\"", `-elevation "1150 ft"`},
 		{"-sap-file|-", dated, "last of it comes at 13:00", "more than a day"},
@@ -64,27 +102,27 @@ func words(t *testing.T, b clitest.Binary) {
 		// water 6.85 h.
 		{"-sap|7 US gal", "", "It is syrup 16:05 (8 h 05 min in the pot)", ""},
 		{"-sap|7 US gal", "", "5 Brix (faster than a reading follows", "stay with it"},
-		{"", "", "0.42 Brix (stay with it)", "faster"},
+		{"-sap|90 US gal", "", "0.42 Brix (stay with it)", "faster"},
 		{"-sap|7 US gal|-pot-rate|2 US gal/h", "", "The pot boils off 2 US gal/h", "-pot-rate \"1"},
-		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "pot"},
+		{"-sap|1500 US gal|-boil-rate|120 US gal/h", "", "It is syrup", "a pot"},
 
 		// 12 US gal/h of 8.322 lb at 20 C take (8.322 x 12) x 1.18 = 118 lb/h of
 		// steam once no cold sap comes, and 480 s/ln 2 of it are 22.7 lb.
-		{"", "", "the coals still boil off 23 lb", "DO NOT"},
+		{"-pan-rate|1 US gal/ft2/h", "", "the coals still boil off 23 lb", "DO NOT"},
 		{"-coals|0s", "", "It boils", "Last wood"},
 		// 118 x 3/ln 2 = 511 lb. All but the 61 lb of the full pan over its safe depth make
 		// room for sap still to come, so that the last of it goes in log2(511/61) = 3.07
 		// half-lives, 9 h 12 min, after the last wood at 10:01.
-		{"-coals|3h", "", "the coals still boil off 520 lb", "DO NOT"},
-		{"-coals|3h", "", "Last sap in the pan 19:1", ""},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "the coals still boil off 520 lb", "DO NOT"},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "Last sap in the pan 19:1", ""},
 		// 65.9 lb of 24.2 Brix are 0.27 more at 24.1, and 520 lb halve to that 10.9 times.
-		{"-coals|3h", "", "SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take 32 h 36 min", "DO NOT LIGHT"},
+		{"-coals|3h|-pan-rate|1 US gal/ft2/h", "", "SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take 32 h 36 min", "DO NOT LIGHT"},
 		{"-coals|15m", "", "Last wood on the fire", "SUIT NO"},
 		// Without coals 733.5 less 39.5 lb for the pot and 3 that stay, at 12 x 8.33 lb/h, take 6.91 h.
-		{"-fuel|propane", "", "Take it off the pan 15:08 (after 7 h 08 min)", "coals"},
+		{"-fuel|propane|-pan-rate|1 US gal/ft2/h", "", "Take it off the pan 15:08 (after 7 h 08 min)", "coals"},
 		{"-coals|6h", "", "DO NOT LIGHT THIS FIRE", "Last wood"},
 		// They lower 12 ft2 by 1021 lb/(59.6 lb/ft3 x 12 ft2) = 17.1 in, to 1 in.
-		{"-coals|6h", "", "stand 18.25 in deep at the last stick", ""},
+		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "stand 18.25 in deep at the last stick", ""},
 		// 8 gal/h make 8 x 8.322 x 1.18 x 480/3600/ln 2 = 15.1 lb behind the last wood,
 		// which lower the 4 ft2 of no. 1 by 0.76 in, to 1 in.
 		{"-coals|8m|-compartments|4 ft2, 4 ft2", "", "(no. 1 must then stand 2 in deep", "low level"},
@@ -103,7 +141,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2", "", "none today (the sap is out at", "growing sweeter"},
 		{"-compartments|8 ft2", "", "finish in a pot", ""},
 		{"-compartments|8 ft2|-bottle|1 US pt", "", "Bottles to have clean 16 of", "no syrup today"},
-		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "pot"},
+		{"-compartments|8 ft2, 4 ft2", "", "the sap is out, and the last compartment is at", "a pot"},
 		{"-compartments|8 ft2, 4 ft2|-out|12:00", "", "still growing sweeter", "the sap is out"},
 
 		// Syrup that does not keep.
@@ -116,12 +154,12 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-bottle|1 US pt|-pack|190 F", "", "Bottles", "No source"},
 
 		// 10.8034 kg of 66.9 Brix weigh 0.076 percent less in air (1.2 kg/m3).
-		{"-metric", "", "On a scale it weighs 10.80 kg (23.80 lb)", ""},
+		{"-metric|-sap|90 US gal", "", "On a scale it weighs 10.80 kg (23.80 lb)", ""},
 		{"-efficiency|25 %", "", "It burns 0.14 cord (0.50 m3;", "0.14 to"},
 		{"-efficiency|25 %", "", "540 lb (250 kg;", " to 5"},
 		{"-metric", "", "0.1 C deg on the thermometer", " F deg on"},
 		{"-metric", "", "Sap near 99 C and syrup near 103 C", "212 F"},
-		{"-metric", "", "hold it below 4 C, shaded", "40 F"},
+		{"-metric|-sap|90 US gal", "", "hold it below 4 C, shaded", "40 F"},
 
 		{"-refractometer|plain|-reading|2 Brix|-read-at|25 C", "", "Refractometer reads 2.0 Brix (drop and prism at 77.0 F)", "Hydrometer reads"},
 		{"-refractometer|compensated|-reading|2 Brix", "", "Refractometer reads 2.0 Brix (it allows for its temperature itself) Sap 90 US gal (340.7 L) True strength 2.00 Brix", "-read-at"},
@@ -131,7 +169,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-refractometer|compensated|-sap-file|-", "time,volume_us_gal,reading_brix\n10:00,50,2.0\n11:00,50,3.0\n", "", "in the cup at 44"},
 		{"-refractometer|plain|-sap-file|-", "time,volume_us_gal,reading_brix,read_at_f\n10:00,50,2.0,68\n11:00,50,3.0,68\n", "prism at", ""},
 	} {
-		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc("-full|"+c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, strings.Join(strings.Fields(c.want), " ")) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
@@ -141,7 +179,7 @@ func words(t *testing.T, b clitest.Binary) {
 
 // A timeline fits a terminal.
 func narrow(t *testing.T, b clitest.Binary) {
-	_, out, errs := b.Run(t, "", "-compartments", "8 ft2, 4 ft2, 4 ft2, 3 ft2, 2 ft2", "-sap", "300 US gal", "-boil-rate", "30 US gal/h")
+	_, out, errs := b.Run(t, "", "-full", "-compartments", "8 ft2, 4 ft2, 4 ft2, 3 ft2, 2 ft2", "-sap", "300 US gal", "-boil-rate", "30 US gal/h")
 	if !strings.Contains(out, "no. 5") {
 		t.Fatal(errs)
 	}
@@ -159,16 +197,18 @@ func sameNumbers(t *testing.T, b clitest.Binary) {
 		t.Fatal(errs)
 	}
 	var page struct {
-		Syrup struct {
-			Gallons float64 `json:"volume_us_gal"`
-			Liters  float64 `json:"volume_l"`
-		} `json:"syrup"`
+		Parts struct {
+			Syrup struct {
+				Gallons float64 `json:"volume_us_gal"`
+				Liters  float64 `json:"volume_l"`
+			} `json:"syrup"`
+		} `json:"parts"`
 	}
 	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
-	if r := page.Syrup.Liters / page.Syrup.Gallons; r < 3.785411 || r > 3.785413 {
-		t.Errorf("%v US gal are %v L", page.Syrup.Gallons, page.Syrup.Liters)
+	if r := page.Parts.Syrup.Liters / page.Parts.Syrup.Gallons; r < 3.785411 || r > 3.785413 {
+		t.Errorf("%v US gal are %v L", page.Parts.Syrup.Gallons, page.Parts.Syrup.Liters)
 	}
 }
 
@@ -188,20 +228,20 @@ func refraction(t *testing.T, b clitest.Binary) {
 			t.Fatal(errs)
 		}
 		var page struct {
-			Sap struct{ Brix float64 }
+			Parts struct{ Sap struct{ Brix float64 } }
 		}
 		if err := json.Unmarshal([]byte(out), &page); err != nil {
 			t.Fatal(err)
 		}
-		if off := page.Sap.Brix - c.want; !(off >= -c.within && off <= c.within) {
-			t.Errorf("%v: %v Brix, want %v", c.args, page.Sap.Brix, c.want)
+		if off := page.Parts.Sap.Brix - c.want; !(off >= -c.within && off <= c.within) {
+			t.Errorf("%v: %v Brix, want %v", c.args, page.Parts.Sap.Brix, c.want)
 		}
 	}
 }
 
 // A gatherings file may come on standard input.
 func standardInput(t *testing.T, b clitest.Binary) {
-	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-sap-file", "-")
+	status, out, errs := b.Run(t, "time,volume_l,reading_brix,read_at_c\n10:00,200,2.0,5\n", "-full", "-sap-file", "-")
 	if status != 0 || !strings.Contains(out, "52.83 US gal (200 L)") {
 		t.Errorf("status %d, %s\n%s", status, errs, out)
 	}
@@ -263,7 +303,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-coals|13h", "-coals: a fire that holds for more than 12 hours"},
 		{"-compartments|6 ft2|-draw-to|70 Brix", "-draw-to: strength at which the draw ends"},
 		{"-out|21:00", "-out: this belongs to a pan of several compartments"},
-		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: infeasible: the osmotic pressure of 40 Brix"},
+		{"-membrane-to|40 Brix|-membrane-pump|10 bar", "-membrane-to: the osmotic pressure of 40 Brix"},
 		{"-membrane-to|1 Brix", "-membrane-to: strength 1 Brix is outside"},
 		{"-membrane-flow|5 US gal/h", "-membrane-to: say how far"},
 		{"-bottle|0 L", "-bottle: "},
@@ -276,7 +316,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},
-		{"stray", `"stray": there are flags only`}, {"-nosuch", "no such flag"},
+		{"stray", `"stray": a number is missing; write it as 40 US gal 2.1 at 41 F`}, {"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
 	}

@@ -109,7 +109,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
-		return cli.For(flagOf(err, "bottle", "packing", "pack"), err)
+		return cli.For(flagOf(err, "bottle", "at", "pack"), err)
 	}
 	p.filling = fill
 	mass, brix := p.bottled()

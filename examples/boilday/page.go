@@ -18,8 +18,9 @@ type page struct {
 func (p *plan) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "A day at the pan", Metric: p.given.metric}
 	page := page{p, sheet}
+	page.brief()
 	if p.demo {
-		sheet.Part("about", "About this page").Remark("An invented yard on an invented day: give your own sap, place and pan with flags, -h lists them.")
+		sheet.Part("about", "About this page").Remark("An invented sugarhouse on an invented day: make a folder of your own, or give your own sap, place and pan with flags; -h lists them.")
 	} else if p.kept != "" {
 		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.kept + ".")
 	}
@@ -57,7 +58,7 @@ func (p page) sapPart(part *cli.Part) {
 		in := map[string]string{"": "in the cup at", plain: "prism at"}[p.given.refractometer]
 		var rows [][]cli.Value
 		for _, g := range p.gatherings {
-			row := []cli.Value{cli.Words(g.source), cli.Words(g.when.Format("15:04")), cli.Volume(g.lot.Volume()), cli.Brix(g.reading, 1)}
+			row := []cli.Value{cli.Words(g.source), cli.Words(g.told()), cli.Volume(g.lot.Volume()), cli.Brix(g.reading, 1)}
 			if in != "" {
 				row = append(row, cli.Temperature(g.read))
 			}

@@ -22,6 +22,7 @@ var label = units.Celsius(20)
 // plan is the day worked out.
 type plan struct {
 	given      *setup
+	flags      *cli.Flags
 	gatherings []gathering
 	comes      time.Duration // from lighting the fire to the last gathering
 	sap        sugar.Lot
@@ -84,10 +85,13 @@ type firing struct {
 
 // work makes the plan.
 func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
+	p := &plan{given: s, flags: f, demo: !f.Other()}
+	if p.demo {
+		s.day = demoDay
+	}
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json")}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
@@ -95,7 +99,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
 		return nil, err
 	}
-	if p.gatherings, err = s.gather(e); err != nil {
+	if p.gatherings, err = s.gather(e, f, p.demo); err != nil {
 		return nil, err
 	}
 	for _, g := range p.gatherings {
@@ -250,6 +254,11 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
+	if late := p.comes - p.lastSap; late > 0 && p.flags.Source("start").Kind == cli.Assumed {
+		// Lit so that the last sap comes before the pan wants it.
+		late = (late + by - 1).Truncate(by)
+		p.start, p.comes = p.start.Add(late), p.comes-late
+	}
 	if err := p.coalsEnd(s, finish.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, finish.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
 		return err
 	}

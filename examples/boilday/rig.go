@@ -92,7 +92,7 @@ func (p *plan) simulate(s *setup) error {
 		return true
 	})
 	if err != nil {
-		return cli.For(flagOf(err, flagOf(err, "compartments", "half-life of the coals", "coals"), "strength at which the draw ends", "draw-to"), err)
+		return cli.For(flagOf(err, flagOf(err, "compartments", "Rig.Coals", "coals"), "DrawOff.Until", "draw-to"), err)
 	}
 	return p.kettle(s)
 }

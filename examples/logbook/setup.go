@@ -43,8 +43,8 @@ type setup struct {
 	sapGauge, syrupGauge, heldGauge units.Share
 	sapLimit, syrupLimit, heldLimit units.Brix
 
-	svg          string
-	metric, json bool
+	svg    string
+	metric bool
 
 	files    fs.FS          // the season's folder
 	pressure units.Pressure // at the pan
@@ -70,10 +70,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.elevation, "elevation", "1000 ft", "elevation of the pan: standard weather is assumed")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength at which a boil ends, where boils.csv has no end_brix")
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, where boils.csv has no moisture_pct")
-	f.Group("Page")
+	f.Group("Chart")
 	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
+	f.Page(&s.metric)
 }
 
 // check tests the flags that the library does not test, or only once the files
@@ -83,7 +82,7 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.svg == "" && f.Given("svg") {
 		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
 	}
-	if s.svg == "-" && s.json {
+	if s.svg == "-" && f.JSON() {
 		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
 	}
 	s.files = os.DirFS(s.dir)
@@ -187,7 +186,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		return err
 	}
 	if s.svg != "-" {
-		err = page.Show(e, s.json)
+		err = page.Show(e)
 	}
 	if err == nil && s.svg != "" {
 		err = e.Draw("svg", s.svg, b.chart())

@@ -16,7 +16,7 @@ func (p page) packPart(part *cli.Part) {
 	// The temperature is in the range of the library: it made the plan.
 	heat, _ := packing.PackingHeatOf(s.packAt)
 	least := p.Degrees(packing.CappingLeast())
-	note := strings.ReplaceAll(heat.String(), packing.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
+	note := strings.ReplaceAll(heat.Advice(), packing.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
 	if cold := p.cold(); len(cold) > 0 && heat == packing.RightToFill {
 		note = "right at the filler; the empties are too cool for the " + list(cold) + ": see the heat at capping"
 	}

@@ -56,7 +56,7 @@ type setup struct {
 
 	helperFile string
 
-	metric, json bool
+	metric bool
 }
 
 // declare declares the flags.
@@ -97,9 +97,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
 	f.Group("Helpers")
 	f.String(&s.helperFile, "helper-file", "", "CSV of those who share the jars; - is standard input")
-	f.Group("Page")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
+	f.Page(&s.metric)
 }
 
 // places returns the names of the places whose rule is in force.

@@ -165,7 +165,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 	k := &pot{read: finish.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
 	var err error
 	if k.stop, err = k.read.Target(s.target); err != nil {
-		return nil, cli.For(of(err, "gross", "reading", "pot-brix", "target", "pot-brix"), err)
+		return nil, cli.For(of(err, "gross", "PotReading.Brix", "pot-brix", "to", "pot-brix"), err)
 	}
 	mass, brix := s.gross-s.tare, s.potBrix
 	if f.Given("gross-now") {

@@ -22,6 +22,7 @@ type page struct {
 func (p *evening) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
+	page.brief()
 	if lines := p.alarms(); len(lines) > 0 {
 		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
 	} else if len(p.apart) > 0 {
@@ -30,7 +31,7 @@ func (p *evening) sheet() *cli.Sheet {
 		sheet.Part("alarm", "Read it again at once").Item(line)
 	}
 	if p.demo {
-		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
+		sheet.Part("about", "About this page").Remark("An invented pot of an invented sugarhouse: make a folder of your own, or give place, readings and pot with flags; -h lists them.")
 	} else if p.kept != "" {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
 	}

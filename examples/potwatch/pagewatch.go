@@ -82,7 +82,7 @@ func (p page) oddTable(part *cli.Part) {
 	var rows [][]cli.Value
 	for _, o := range w.Odd {
 		r := w.readings[o.Index]
-		what := o.What.String()
+		what := o.What.String() + ": " + o.What.Why()
 		if o.Open {
 			what = "so far a " + what
 		}

@@ -40,7 +40,7 @@ type pastRow struct {
 // stops reads the past stops and learns from them.
 func (p *evening) stops(e *cli.Env) (*own, error) {
 	s := p.given
-	file, err := p.open(e, "stops", s.stops, demoStops)
+	file, err := e.Open("stops", s.stops)
 	if err != nil {
 		return nil, err
 	}
@@ -140,7 +140,7 @@ func (o *own) read(path string, file io.Reader) error {
 		// One by one, so that what is wrong has a line and a column.
 		alone, err := finish.LearnOffset(stop)
 		if err != nil {
-			return r.Fail(of(err, "stop", "cup", "cup", "pressure", column), err)
+			return r.Fail(of(err, "stop", "stops[0].Cup", "cup", "stops[0].Pressure", column), err)
 		}
 		boils, err := boil.Water(stop.Pressure)
 		if err != nil {

@@ -99,8 +99,8 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	}.PlanFrom([]pan.Standing{stands}, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
-			"warm-up": "warmup", "keep time": "keep", "strength of the syrup": "syrup", "temperature of the sap": "sap-temp",
-			"heat": "heat", "volume of sap": "taps", "pressure": p.from,
+			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",
+			"Heat": "heat", "Volume": "taps", "start": "waiting", "Age": "waiting-age", "At": p.from,
 		}), err)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)
@@ -120,7 +120,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	}
 	demand, err := boil.Heat(lot, s.syrup, p.pressure)
 	if err != nil {
-		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"target": "syrup", "pressure": p.from}), err)
+		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"to": "syrup", "pressure": p.from}), err)
 	}
 	water, err := density.Water(label)
 	if err != nil {

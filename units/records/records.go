@@ -18,6 +18,7 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/units"
 )
 
 // Limits on a hostile file.
@@ -36,7 +37,14 @@ type Error struct {
 }
 
 // Error prints file, line, column and reason on one line.
-func (e *Error) Error() string {
+func (e *Error) Error() string { return e.say(func(err error) string { return err.Error() }) }
+
+// Text prints the same for a person, in the given units.
+func (e *Error) Text(in units.System) string {
+	return e.say(func(err error) string { return units.Reason(err, in) })
+}
+
+func (e *Error) say(reason func(error) string) string {
 	var b strings.Builder
 	b.WriteString(e.File)
 	if e.Line > 0 {
@@ -46,7 +54,9 @@ func (e *Error) Error() string {
 		fmt.Fprintf(&b, ": column %s", e.Column)
 	}
 	b.WriteString(": ")
-	b.WriteString(e.Err.Error())
+	if e.Err != nil {
+		b.WriteString(reason(e.Err))
+	}
 	return b.String()
 }
 

@@ -62,7 +62,7 @@ type Source struct {
 	From    string // what it was learned from, such as 6 boils
 	Text    string // the value, as it would stand on the command line; empty for what was told there
 
-	set bool // by -set
+	set, demo bool // by -set; by the invented sugarhouse
 }
 
 // Source tells where the value of a flag comes from.
@@ -84,6 +84,9 @@ func (f *Flags) House() *folder.House { return f.house }
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
 
+// Overrules returns what -set said, a setting each.
+func (f *Flags) Overrules() []string { return f.overrules }
+
 // furnish opens the folder and fills the flags that it tells and that were not
 // given.
 func (f *Flags) furnish(e *Env, p Program) error {
@@ -102,6 +105,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
@@ -115,6 +120,11 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	var err error
 	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if f.dir != "" {
+		for _, note := range f.house.Unread() {
+			fmt.Fprintf(e.Err, "%s: %s\n", p.Name, Line(errors.New(note)))
+		}
 	}
 	return f.fill(p.Name)
 }
@@ -159,10 +169,11 @@ func (f *Flags) candidates() (all []candidate) {
 			case from.set:
 				c.from.Kind = Told
 				set = append(set, c)
-			case f.dir == "":
+			case f.dir == "" && from.Kind == InFolder:
 				c.from.Kind = Invented
 				fallthrough
 			default:
+				c.from.demo = f.dir == ""
 				rest = append(rest, c)
 			}
 		}
@@ -172,6 +183,10 @@ func (f *Flags) candidates() (all []candidate) {
 	}
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
+	}
+	lessons, _ := f.house.Learned()
+	for _, l := range lessons {
+		add(l, Source{Kind: Learned, Setting: l.Name, From: l.From})
 	}
 	return append(set, rest...)
 }

@@ -7,6 +7,24 @@
 // flag, or file, line and column, and the way out; the exit status is then 2. A
 // program that counts on without the rows that are wrong says so with
 // [LeftOut]: its page is printed and the exit status is 1.
+//
+// A page answers first: see [Brief]. With -json each program writes one object of
+// this shape, and a key that has nothing to say holds an empty list or text:
+//
+//	program   the name of the program
+//	verdict   what to do, a sentence
+//	answers   a list of {key, label, text, us, metric} and perhaps note: the text as
+//	          the page shows it; us and metric hold {value, unit}, rounded as the text
+//	          is; unit is spelled as in a CSV header, and missing of clocks and words
+//	list      the rows that the user brought, the unit in each key
+//	known     {house, told, learned, assumed}: where the numbers come from
+//	cautions  those that matter now
+//	further   where to ask further
+//	parts     an object with what -full shows: a member for each part, in it one for
+//	          each row and system of units, the unit in the key; tables are lists of
+//	          objects, ranges lists of two, and remarks a list of texts
+//
+// What nobody knows is null. Numbers of parts are as they were reckoned.
 package cli
 
 import (
@@ -38,7 +56,10 @@ type Program struct {
 	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	Demo    fs.FS    // the invented sugarhouse, read where the user has none; may be nil
-	Apart   bool     // it has nothing to do with a sugarhouse and its folder
+	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
+	// something left out.
+	DemoAlone bool
+	Apart     bool // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -68,8 +89,15 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		if !p.Apart {
+		reads := !p.Apart
+		if flags.raw != nil {
+			reads, err = flags.raw(flags.words)
+		}
+		if err == nil && reads {
 			err = flags.furnish(env, p)
+		}
+		if err == nil {
+			err = flags.listen()
 		}
 		if err == nil {
 			err = run(env)

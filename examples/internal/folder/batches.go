@@ -3,9 +3,10 @@ package folder
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"time"
 
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -95,7 +96,7 @@ func (h *House) readBottled() []error {
 		batch, ok := names[alike(j.Batch)]
 		if !ok {
 			hint := "write it there too"
-			if near := words.Nearest(j.Batch, all); near != "" {
+			if near, ok := enum.Nearest(j.Batch, slices.Values(all)); ok {
 				hint = "is it " + near + "?"
 			}
 			return r.Fail("batch", fmt.Errorf("no batch %q in %s: %s", j.Batch, BatchesFile, hint))

@@ -9,6 +9,8 @@ package folder
 import (
 	"errors"
 	"io/fs"
+	"math"
+	"slices"
 
 	"example.org/sapreckoner/units"
 )
@@ -31,8 +33,12 @@ type House struct {
 // line that overrules one setting of the file, such as "pan: 2 x 3 ft".
 func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
 	h := &House{files: files, path: name, season: season}
-	h.Settings.SapHydrometer, h.Settings.SyrupHydrometer = units.Fahrenheit(38), units.Fahrenheit(60)
+	h.Settings = Settings{SapHydrometer: units.Fahrenheit(38), SyrupHydrometer: units.Fahrenheit(60), Elevation: units.Length(math.NaN()), Target: 66.9,
+		Fuel: "wood", Wood: "Sugar maple", Moisture: 25}
 	mistakes := h.readSettings(set)
+	if own := slices.DeleteFunc(slices.Clone(mistakes), func(err error) bool { return placeOf(err).File != onCommandLine }); len(own) > 0 {
+		return nil, errors.Join(own...) // others may follow from them
+	}
 	mistakes = append(mistakes, h.readRecords()...)
 	if len(mistakes) > 0 {
 		return nil, errors.Join(mistakes[:min(len(mistakes), mostMistakes)]...)

@@ -87,3 +87,28 @@ func TestNone(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 }
+
+// Whatever comes in is refused and touches nothing, or has a name that comes
+// back.
+func FuzzUnmarshal(f *testing.F) {
+	for _, s := range []string{"kettle", " POT ", "", "flu pan", "\xff", "KETTLE", "flat pan", "\x00"} {
+		f.Add([]byte(s))
+	}
+	f.Fuzz(func(t *testing.T, b []byte) {
+		v := pan(9)
+		if err := pans.Unmarshal(&v, b); err != nil {
+			if v != 9 || !errors.Is(err, units.ErrName) {
+				t.Fatalf("%q: %d beside %v", b, v, err)
+			}
+			return
+		}
+		out, err := pans.Marshal(v)
+		back := pan(9)
+		if err == nil {
+			err = pans.Unmarshal(&back, out)
+		}
+		if err != nil || back != v {
+			t.Fatalf("%q is %d, goes out as %s and is then %d: %v", b, v, out, back, err)
+		}
+	})
+}

@@ -64,6 +64,15 @@ func (r *Range) CheckAs(fn, arg string, x float64) error {
 	return r.outside(fn, arg, x)
 }
 
+// CheckItem is [Range.Check] for a field of an entry of a list: see [Item]. The
+// name of the entry is made only when it is needed.
+func (r *Range) CheckItem(fn, list string, i int, field string, x float64) error {
+	if r.Check(fn, x) == nil {
+		return nil
+	}
+	return r.CheckAs(fn, Item(list, i, field), x)
+}
+
 // Clip draws x to the nearer end of the range if it lies outside. NaN stays.
 func (r *Range) Clip(x float64) float64 { return min(max(x, r.Low), r.High) }
 

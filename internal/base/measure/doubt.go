@@ -3,6 +3,8 @@ package measure
 import (
 	"math"
 	"strconv"
+
+	"example.org/sapreckoner/units"
 )
 
 // PlusMinus prints a number with its uncertainty, to the digit that the
@@ -29,6 +31,18 @@ func PlusMinus(x, uncertainty float64, symbol string) string {
 		x, u = math.Round(x/step)*step, math.Round(u/step)*step
 	}
 	return fixed(x, decimals) + " +/- " + fixed(u, decimals) + unit
+}
+
+// Either takes the text of one system of units, or both, the metric one in
+// parentheses.
+func Either(in units.System, us, metric string) string {
+	switch in {
+	case units.US:
+		return us
+	case units.Metric:
+		return metric
+	}
+	return us + " (" + metric + ")"
 }
 
 // place is the power of ten of the last digit that an uncertainty leaves.

@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -18,6 +19,7 @@ type hole struct {
 	index int      // in a list, or -1
 	path  []int    // fields, from the argument or the entry inward
 	names []string // by which a range error may call it, the best first
+	whole string   // the type that the fields lead inward from
 }
 
 // contract checks what units.RangeError promises: NaN in one place, with good
@@ -158,25 +160,32 @@ func within(v reflect.Value, at hole, name string, list *[]hole) {
 		}
 		add(name)
 	case typ.Kind() == reflect.Pointer && !v.IsNil() && typ.Elem().Kind() == reflect.Struct:
-		fields(v.Elem(), at, name, "", list)
+		fields(v.Elem(), at, name, []string{""}, list)
 	case typ.Kind() == reflect.Struct:
-		fields(v, at, name, "", list)
+		fields(v, at, name, []string{""}, list)
 	case typ.Kind() == reflect.Slice && v.Len() > 0:
+		if name == "" { // a receiver
+			name = typeName(typ)
+		}
 		at.index = v.Len() - 1
 		entry := fmt.Sprintf("%s[%d]", name, at.index)
 		switch of := typ.Elem(); {
 		case of == temperature || of.Kind() == reflect.Float64:
 			add(entry, name)
 		case of.Kind() == reflect.Struct:
-			fields(v.Index(at.index), at, entry, "", list)
+			fields(v.Index(at.index), at, entry, []string{""}, list)
 		}
 	}
 }
 
 // fields adds the places in the exported fields of v, a struct called name that
-// is reached by the fields outer.
-func fields(v reflect.Value, at hole, name, outer string, list *[]hole) {
+// is reached by the fields outer: one way, or another where a field has no name of
+// its own and its fields are promoted.
+func fields(v reflect.Value, at hole, name string, outer []string, list *[]hole) {
 	typ := v.Type()
+	if slices.Equal(outer, []string{""}) {
+		at.whole = typeName(typ)
+	}
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		if !f.IsExported() {
@@ -184,16 +193,28 @@ func fields(v reflect.Value, at hole, name, outer string, list *[]hole) {
 		}
 		in := at
 		in.path = append(append([]int(nil), at.path...), i)
-		path := outer + "." + f.Name
+		var paths []string
+		for _, o := range outer {
+			paths = append(paths, o+"."+f.Name)
+		}
 		switch {
 		case f.Type == temperature || f.Type.Kind() == reflect.Float64:
-			in.names = []string{typeName(typ) + "." + f.Name, strings.TrimPrefix(path, ".")}
-			if name != "" { // no receiver
-				in.names = append(in.names, name+path)
+			in.names = []string{typeName(typ) + "." + f.Name}
+			for _, path := range paths {
+				in.names = append(in.names, strings.TrimPrefix(path, "."))
+				if in.whole != typeName(typ) {
+					in.names = append(in.names, in.whole+path)
+				}
+				if name != "" { // no receiver
+					in.names = append(in.names, name+path)
+				}
 			}
 			*list = append(*list, in)
 		case f.Type.Kind() == reflect.Struct:
-			fields(v.Field(i), in, name, path, list)
+			if f.Anonymous {
+				paths = append(paths, outer...)
+			}
+			fields(v.Field(i), in, name, paths, list)
 		}
 	}
 }

@@ -37,6 +37,14 @@ func (c cup) vague(reading float64) (float64, error) {
 	return math.NaN(), refuse("Cup", float64(c.Depth), "reading", reading)
 }
 
+type depths []units.Length
+
+func (d depths) first() error { return refuse("depths[0]", float64(d[0])) }
+
+type Lid struct{ Step float64 }
+
+type lidded struct{ Lid }
+
 func mean[Q ~float64](weights ...Q) (Q, error) {
 	for i, w := range weights {
 		if err := refuse([]string{"weights[0]", "weights[1]"}[i], float64(w)); err != nil {
@@ -89,8 +97,11 @@ func TestContract(t *testing.T) {
 			}
 			return nil
 		}, false, []string{"list"}, []string{"", "", ""}},
+		{"receiver that is a list", depths.first, true, nil, []string{""}},
+		{"field of a field that has no name", func(c lidded) error { return refuse("c.Step", c.Step) }, false, []string{"c"}, []string{""}},
+		{"the same by its type", func(c lidded) error { return refuse("c.Lid.Step", c.Step) }, false, []string{"c"}, []string{""}},
 	} {
-		s := sweeping(Package{Values: []any{5.0, 3.0, cup{1, doubt{2}, units.Celsius(3)}, &cup{1, doubt{2}, units.Celsius(3)}}})
+		s := sweeping(Package{Values: []any{depths{1}, lidded{Lid{2}}, 5.0, 3.0, cup{1, doubt{2}, units.Celsius(3)}, &cup{1, doubt{2}, units.Celsius(3)}}})
 		f := reflect.ValueOf(tc.f)
 		params := tc.params
 		if tc.method {

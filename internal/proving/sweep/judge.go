@@ -63,8 +63,9 @@ func (s *sweeper) judge(name string, f reflect.Value, args []candidate) (broken 
 // oddEnd finds an end of a range that tells nothing.
 var oddEnd = regexp.MustCompile(`(outside|in) .* to [+-]?(NaN|Inf)|(NaN|Inf) to |-0 |(most|least|than) [+-]?(NaN|Inf)`)
 
-// goName finds what only a programmer reads: pkg.Name, or a name of two words.
-var goName = regexp.MustCompile(`\b[a-z]+\.[A-Z]\w|\b[A-Z][a-z]+[A-Z][a-z]`)
+// GoName finds what only a programmer reads: pkg.Name and Type.Field, an entry of
+// a list, a call, or a name of two words.
+var GoName = regexp.MustCompile(`\b[A-Za-z]\w*\.[A-Z]\w+|\w+\[\d+\]|\w+\(\)|\b[A-Z][a-z]+[A-Z][a-z]\w*`)
 
 // message tells what is wrong with an error.
 func (s *sweeper) message(name string, err error) string {
@@ -75,7 +76,7 @@ func (s *sweeper) message(name string, err error) string {
 	if oddEnd.MatchString(text) {
 		return text
 	}
-	if said := units.Reason(err, units.Both); s.Contract && goName.MatchString(said) && !strings.Contains(name, ".Marshal") && !s.excepted(name, "words") {
+	if said := units.Reason(err, units.Both); s.Contract && GoName.MatchString(said) && !strings.Contains(name, ".Marshal") && !s.excepted(name, "words") {
 		return "a person reads a name of Go: " + said
 	}
 	var e *units.RangeError
