@@ -102,7 +102,7 @@ func TestDoneBy(t *testing.T) {
 }
 
 func TestTomorrowNumbers(t *testing.T) {
-	p := opened(t, 390, 844)
+	p := opened(t, 1280, 800)
 	compare(t, p, "tomorrow", func(r *rand.Rand, in units.System) (fields, map[string]want) {
 		lowText, low := degrees(r, in, 10, 40)
 		highText, high := degrees(r, in, 40, 60)

@@ -153,6 +153,24 @@ func TestAlarm(t *testing.T) {
 	p.fine()
 }
 
+// The alarm goes on after a reload, on another screen too.
+func TestAlarmElsewhere(t *testing.T) {
+	p := climbing(t)
+	p.do(chromedp.Click("#alarm"))
+	p.screen("tonight")
+	p.reload()
+	p.until("open && open.key === 'tonight'")
+	p.pass(time.Duration(eval[float64](p, "alarm.earliest - Date.now()")) * time.Millisecond)
+	if eval[bool](p, "document.getElementById('ring').hidden") {
+		t.Error("it does not ring")
+	}
+	p.screen("card")
+	if eval[bool](p, "document.getElementById('ring').hidden") {
+		t.Error("going to another screen quiets it")
+	}
+	p.fine()
+}
+
 // A phone that slept over the time tells so when it wakes.
 func TestAlarmAsleep(t *testing.T) {
 	p := climbing(t)

@@ -33,24 +33,30 @@ function drawScreen(screen) {
   answer(screen);
 }
 
+// fieldsOf is what is filled in on a screen, whether it is shown or not.
 function fieldsOf(screen) {
   const fields = {};
   for (const input of screen.questions.flatMap((q) => q.inputs)) {
-    const here = shownNow(screen, input);
-    const field = document.querySelector(`[data-field="${input.key}"]`);
-    if (field) field.hidden = !here;
     const held = (state.fields[screen.key] || {})[input.key];
-    if (here && held && held[0]) fields[input.key] = held;
+    if (held && held[0] && shownNow(screen, input)) fields[input.key] = held;
   }
   return fields;
 }
 
+// reckonScreen asks the library for the answers of a screen.
+function reckonScreen(screen) {
+  return call("ask", { screen: screen.key, fields: fieldsOf(screen), stamps: state.stamps, entries: state.entries, holes: state.holes, finger: state.finger });
+}
+
 // answer asks the library anew and shows what it says.
 function answer(screen) {
-  const reply = call("ask", { screen: screen.key, fields: fieldsOf(screen), stamps: state.stamps, entries: state.entries, holes: state.holes, finger: state.finger });
+  const reply = reckonScreen(screen);
   if (reply.error) {
     notice(reply.error, "error");
     return;
+  }
+  for (const input of screen.questions.flatMap((q) => q.inputs)) {
+    document.querySelector(`[data-field="${input.key}"]`).hidden = !shownNow(screen, input);
   }
   for (const field of document.querySelectorAll("[data-field]")) {
     const error = (reply.errors || {})[field.dataset.field] || "";

@@ -4,7 +4,6 @@ function route() {
   const screen = table.screens.find((s) => s.key === key);
   hidePad();
   $("home").hidden = !key;
-  $("ring").hidden = true;
   if (screen) drawScreen(screen);
   else if (key === "house") drawHouse();
   else drawHome();
@@ -22,6 +21,10 @@ function reckonerReady() {
   load();
   table = call("table");
   readHouse();
+  if (state.ring) { // an alarm goes on, whatever screen is opened
+    const reply = reckonScreen(table.screens.find((s) => s.key === "syrup"));
+    for (const a of reply.answers || []) if (a.key === "watch") answered.watch(a);
+  }
   for (const radio of document.querySelectorAll("[name=units]")) {
     radio.checked = (radio.value === "metric") === state.metric;
     radio.addEventListener("change", () => { state.metric = radio.value === "metric"; save(); route(); });

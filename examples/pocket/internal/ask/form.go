@@ -14,14 +14,14 @@ import (
 type Form struct {
 	System units.System
 
-	request  *Request
-	house    *house
-	inputs   map[string]*Input
-	errs     map[string]string
-	now      time.Time
-	answer   Answer
-	failed   bool            // a field of this question was refused or is missing
-	assumed  []string        // what was taken because nobody told
+	request *Request
+	house   *house
+	inputs  map[string]*Input
+	errs    map[string]string
+	now     time.Time
+	answer  Answer
+	failed  bool     // a field of this question was refused or is missing
+	assumed []string // what was taken because nobody told
 }
 
 // text returns what a field holds: what was typed, else the sugarhouse's

@@ -66,12 +66,20 @@ type forecast struct {
 func (f *Form) forecast() (c forecast, ok bool) {
 	date := f.now.Truncate(24 * time.Hour)
 	for i := 1; i <= 3; i++ {
-		low, high := f.temperature(fmt.Sprintf("low%d", i)), f.temperature(fmt.Sprintf("high%d", i))
+		keys := [2]string{fmt.Sprintf("low%d", i), fmt.Sprintf("high%d", i)}
+		low, high := f.temperature(keys[0]), f.temperature(keys[1])
 		if f.failed {
 			return c, false
 		}
-		if math.IsNaN(low.Celsius()) || math.IsNaN(high.Celsius()) {
+		if i > 1 && !f.typed(keys[0]) && !f.typed(keys[1]) && !(i == 2 && (f.typed("low3") || f.typed("high3"))) {
 			break
+		}
+		for k, t := range []units.Temperature{low, high} {
+			if math.IsNaN(t.Celsius()) {
+				f.failed = true
+				f.note(&f.answer.Wants, lower(f.inputs[keys[k]].Label))
+				return c, false
+			}
 		}
 		if low.Compare(high) > 0 {
 			f.refuse(fmt.Sprintf("high%d", i), fmt.Errorf("the day is colder than its night, %s: are they changed over?", f.temp(low)))

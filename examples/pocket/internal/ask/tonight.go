@@ -3,11 +3,7 @@ package ask
 import (
 	"fmt"
 	"math"
-	"time"
 
-	"example.org/sapreckoner/boil"
-	"example.org/sapreckoner/boil/fuel"
-	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -140,56 +136,6 @@ func tonightSap(f *Form) {
 	f.row("off", "Water to boil off", (lot.Mass()-syrup.Mass()).TextIn(f.System, 3))
 }
 
-// longestFire is the most that the page plans.
-const longestFire = 72 * time.Hour
-
-// An evening is one pan over one fire.
-type evening struct {
-	rig      pan.Rig
-	brix     units.Brix
-	cold     units.Temperature
-	pressure units.Pressure
-}
-
-func (e evening) run(v units.Volume) (pan.Outcome, error) {
-	return e.rig.Run(pan.Day{Pressure: e.pressure, Out: longestFire, Sap: []pan.Sap{{Volume: v, Brix: e.brix, Temperature: e.cold}}})
-}
-
-// evening reads the fire and the pan.
-func (f *Form) evening(v units.Volume, brix, target units.Brix) (e evening, ok bool) {
-	rate, area, depth, safe, coals := f.rate("rate"), f.area("pan"), f.length("depth"), f.length("safe"), f.hours("coals")
-	cold, elevation := f.temperature("tempered"), f.length("elevation")
-	if f.failed {
-		return e, false
-	}
-	if !(safe < depth) {
-		f.refuse("safe", fmt.Errorf("it does not lie below the depth that is kept, %s", depth.TextIn(f.System, 2)))
-		return e, false
-	}
-	p, err := boil.PressureAt(elevation)
-	if f.blame(err, "elevation") {
-		return e, false
-	}
-	lot, err := sugar.NewLot(v, brix, cold)
-	if f.blame(err, "volume", "at", "tempered") {
-		return e, false
-	}
-	demand, err := boil.Heat(lot, target, p)
-	if f.blame(err, "target") {
-		return e, false
-	}
-	water, err := density.Water(label)
-	if f.blame(err, "rate") {
-		return e, false
-	}
-	power, err := fuel.PowerFor(water.MassRate(rate), fuel.Delivered, demand, fuel.Efficiency{})
-	if f.blame(err, "rate") {
-		return e, false
-	}
-	e = evening{rig: pan.Rig{Heat: power.Middle, Coals: coals, Draw: pan.DrawOff{At: target}, Compartments: []pan.Compartment{{Area: area, Depth: depth, SafeDepth: safe}}}, brix: brix, cold: cold, pressure: p}
-	return e, true
-}
-
 // tonightFire tells the times.
 func tonightFire(f *Form) {
 	v := f.sapVolume()
@@ -228,75 +174,6 @@ func tonightFire(f *Form) {
 	if wanted {
 		f.doneBy(e, o, v, lit, by)
 	}
-}
-
-// takeOff tells what leaves the pan, and at what heat.
-func (f *Form) takeOff(e evening, o pan.Outcome) {
-	if len(o.Draws) > 0 {
-		boils, err := boil.SyrupPoint(e.rig.Draw.At, e.pressure)
-		if f.blame(err, "target") {
-			return
-		}
-		f.row("off", "Draw it off at", f.boils(e, boils), "", "it is syrup in the pan")
-		return
-	}
-	held := o.Held[0]
-	boils, err := boil.SyrupPoint(held.Brix(), e.pressure)
-	if f.blame(err, "target") {
-		return
-	}
-	hot, err := held.VolumeAt(boils)
-	if f.blame(err, "target") {
-		return
-	}
-	f.row("off", "Take it off at", f.boils(e, boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
-	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "use a pot that holds twice as much")
-}
-
-// boils words a boiling point. Where nobody told the elevation it counts from
-// boiling water, which the thermometer shows anywhere.
-func (f *Form) boils(e evening, at units.Temperature) string {
-	water, err := boil.Water(e.pressure)
-	if err == nil && !f.typed("elevation") && f.house.value("elevation") == "" {
-		return at.Sub(water).TextIn(f.System, 2) + " above boiling water"
-	}
-	return f.temp(at)
-}
-
-// doneBy tells when to light, or how much sap is done by then.
-func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Duration) {
-	const day = 24 * time.Hour
-	if by <= lit {
-		by += day
-	}
-	if lit+o.Ended <= by {
-		f.row("by", "To be done by "+at(by), "light it by "+at((by-o.Ended+day)%day))
-		return
-	}
-	f.row("late", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "or gather less")
-	// The time rises with the sap very nearly along a line: two more fires tell how
-	// much is done by then, a hundredth less to be sure.
-	want := float64(by - lit)
-	v0, t0 := float64(v), float64(o.Ended)
-	v1 := v0 * want / t0
-	first, ok := e.ends(units.Volume(v1))
-	if !ok {
-		return
-	}
-	done := units.Volume(0.99 * (v1 - (float64(first)-want)*(v0-v1)/(t0-float64(first))))
-	if last, ok := e.ends(done); ok && lit+last <= by {
-		f.row("by", "Done by "+at(by)+" is", done.TextIn(f.System, 3))
-	}
-}
-
-// ends is when the fire of so much sap has done. It is false for too little sap.
-func (e evening) ends(v units.Volume) (time.Duration, bool) {
-	c := e.rig.Compartments[0]
-	if !(v > c.Area.Volume(c.SafeDepth)) {
-		return 0, false
-	}
-	o, err := e.run(v)
-	return o.Ended, err == nil && o.ToCome <= 0 && o.SapLeft < units.Kilogram
 }
 
 // fireCautions come with every fire.
