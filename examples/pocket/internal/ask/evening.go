@@ -106,27 +106,34 @@ func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Dur
 		return
 	}
 	f.row("late", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "or gather less")
-	// The time rises with the sap very nearly along a line: two more fires tell how
-	// much is done by then, a hundredth less to be sure.
-	want := float64(by - lit)
-	v0, t0 := float64(v), float64(o.Ended)
-	v1 := v0 * want / t0
-	first, ok := e.ends(units.Volume(v1))
+	// The time rises with the sap very nearly along a line. A fire without coals is
+	// soon reckoned, and the coals take about as long after any of them.
+	bare := e
+	bare.rig.Coals = 0
+	t0, ok := bare.ends(v)
 	if !ok {
 		return
 	}
-	done := units.Volume(0.99 * (v1 - (float64(first)-want)*(v0-v1)/(t0-float64(first))))
-	if last, ok := e.ends(done); ok && lit+last <= by {
+	want := float64(by - lit - (o.Ended - t0))
+	v1 := float64(v) * want / float64(t0)
+	t1, ok := bare.ends(units.Volume(v1))
+	if !ok {
+		return
+	}
+	const sure = 0.99 // a hundredth less
+	done := units.Volume(sure * (v1 - (float64(t1)-want)*(float64(v)-v1)/float64(t0-t1)))
+	if c := e.rig.Compartments[0]; done >= c.Area.Volume(c.Depth) { // with less the coals may overrun the pan
 		f.row("by", "Done by "+at(by)+" is", done.TextIn(f.System, 3))
 	}
 }
 
-// ends is when the fire of so much sap has done. It is false for too little sap.
+// ends is when the fire of so much sap has done. It is false for sap that does not
+// cover the pan.
 func (e evening) ends(v units.Volume) (time.Duration, bool) {
 	c := e.rig.Compartments[0]
 	if !(v > c.Area.Volume(c.SafeDepth)) {
 		return 0, false
 	}
 	o, err := e.run(v)
-	return o.Ended, err == nil && o.ToCome <= 0 && o.SapLeft < units.Kilogram
+	return o.Ended, err == nil && o.SapLeft < units.Kilogram
 }
