@@ -44,7 +44,7 @@ function drawHouse() {
   const screen = { key: "house", questions: [] };
   for (const input of table.settings.filter((s) => s.key !== "tank")) {
     const few = input.kind === "choice" && input.choices[0].key === "";
-    main.append(drawField(screen, { ...input, kind: few ? "choice" : "words", start: few ? "" : input.start }, told(input)));
+    main.append(drawField(screen, { ...input, kind: few ? "choice" : "words", start: few ? "" : "such as " + input.start }, told(input)));
   }
   for (const [key, error] of Object.entries(house.errors)) document.querySelector(`[data-field="${key}"] .error`).textContent = error;
   if (house.tanks.length) main.append(make("p", { class: "known" }, "Tanks with a stick: " + house.tanks.map((t) => t.label).join(", ") + ". Tanks are lines of the file: tank: big, 120 gallons, 2.5 gallons an inch."));
@@ -56,5 +56,6 @@ function drawHouse() {
 // takeUnits goes by the units that the settings name.
 function takeUnits() {
   if (house.values.units) state.metric = house.values.units === "metric";
+  table = call("table");
   for (const radio of document.querySelectorAll("[name=units]")) radio.checked = (radio.value === "metric") === state.metric;
 }

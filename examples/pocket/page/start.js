@@ -27,7 +27,7 @@ function reckonerReady() {
   }
   for (const radio of document.querySelectorAll("[name=units]")) {
     radio.checked = (radio.value === "metric") === state.metric;
-    radio.addEventListener("change", () => { state.metric = radio.value === "metric"; save(); route(); });
+    radio.addEventListener("change", () => { state.metric = radio.value === "metric"; save(); table = call("table"); route(); });
   }
   $("units").hidden = false;
   addEventListener("hashchange", () => { route(); $("title").focus(); });

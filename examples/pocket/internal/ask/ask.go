@@ -52,7 +52,7 @@ func (q *Request) Answer() (r Reply) {
 	h := houseOf(q.House)
 	switch q.Do {
 	case "table":
-		r.Screens, r.Settings, r.Kinds = screens, settings, kinds
+		r.Screens, r.Settings, r.Kinds = table(q.system()), settings, kinds
 	case "ask":
 		q.ask(&r, h, now)
 	case "house":

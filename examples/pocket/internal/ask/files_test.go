@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/units"
 )
 
 // The folder reads the lines that the phone wrote, in both systems of units.
@@ -118,4 +119,25 @@ func FuzzAnswer(f *testing.F) {
 			}
 		}
 	})
+}
+
+// By hand: (38 - 32) / 1.8 is 3.3 C, 8 US gal are 30.28 L, 8 ft2 are 0.743 m2.
+func TestUsual(t *testing.T) {
+	metric := table(units.Metric)
+	want := map[string]string{"graduated": "3.3 C", "rate": "30.3 L/h", "pan": "0.743 m2", "depth": "5.08 cm", "target": "66.9 Brix", "coals": "8 min"}
+	for _, s := range metric {
+		if s.Key != "tonight" {
+			continue
+		}
+		for _, q := range s.Questions {
+			for _, in := range q.Inputs {
+				if w, ok := want[in.Key]; ok && in.Start != w {
+					t.Errorf("%s is usually %q, want %q", in.Key, in.Start, w)
+				}
+			}
+		}
+	}
+	if got := table(units.US)[1].Questions[1].Inputs[2].Start; got != "8 US gal/h" {
+		t.Errorf("in US units %q", got)
+	}
 }

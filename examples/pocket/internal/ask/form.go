@@ -46,7 +46,7 @@ func (f *Form) text(key string) (string, bool) {
 		}
 	}
 	if in.Start != "" && in.Kind != "choice" {
-		f.note(&f.assumed, lower(in.Label)+" "+in.Start)
+		f.note(&f.assumed, lower(in.Label)+" "+in.usual(f.System))
 	}
 	return in.Start, in.Start != ""
 }
