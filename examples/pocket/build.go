@@ -66,7 +66,7 @@ func compile() ([]byte, error) {
 	cmd := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w", "-gcflags=example.org/sapreckoner/examples/...=-l", "-o", file, "example.org/sapreckoner/examples/pocket/wasm")
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOFLAGS=", "CGO_ENABLED=0")
 	if out, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("the library does not build for the browser: %w: %s", err, bytes.TrimSpace(out))
+		return nil, fmt.Errorf("the library does not build for the browser: run this from its module, as with go -C examples/pocket run . (%w: %s)", err, bytes.TrimSpace(out))
 	}
 	return os.ReadFile(file)
 }

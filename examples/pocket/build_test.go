@@ -116,6 +116,7 @@ func TestFlags(t *testing.T) {
 		{"-out|" + other, "pocket: -out: "},
 		{"-out|" + filepath.Join(dir, "none", "a.html"), "pocket: -out: "},
 		{"stray", "pocket: \"stray\""},
+		{"-out|a.html|-dir|x", "pocket: "}, // the settings are read on the phone
 	} {
 		var args []string
 		if c.args != "" {

@@ -27,6 +27,7 @@ func program() cli.Program {
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
 -cert, -key: the certificate of this computer's name and its key, as PEM. A phone keeps the page only if it trusts the certificate.`,
+		Apart:   true,
 		Caution: "The page counts and watches nothing: stay with a pan or a pot that is over a fire. Its alarm is silent while the phone's screen is off.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			var out, address, cert, key string
