@@ -221,6 +221,14 @@ function tRead(question) {
   return r;
 }`
 
+// press clicks where an element stands, which may hide by it: the driver's own
+// click would wait for it to come back.
+func (p *phone) press(selector string) {
+	p.t.Helper()
+	at := eval[[2]float64](p, fmt.Sprintf(`(() => { const e = document.querySelector(%q); e.scrollIntoView({ block: "center" }); const r = e.getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2]; })()`, selector))
+	p.do(chromedp.MouseClickXY(at[0], at[1]))
+}
+
 // fields are what is typed, by the keys of the fields.
 type fields map[string]string
 
