@@ -73,6 +73,7 @@ func begin(t testing.TB, wide, high int64, scripts ...string) *phone {
 	t.Cleanup(stop)
 	ctx, stop = chromedp.NewContext(ctx)
 	t.Cleanup(stop)
+	t.Cleanup(func() { _ = chromedp.Cancel(ctx) }) // waits until the browser has left its profile
 	p := &phone{t: t, ctx: ctx}
 	if err := chromedp.Listen(ctx, p.listen); err != nil {
 		t.Fatal(err)

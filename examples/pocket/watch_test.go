@@ -182,6 +182,26 @@ func TestAlarmAsleep(t *testing.T) {
 	p.fine()
 }
 
+// Stamps before the boil are passed over: the rest tells what it tells alone.
+func TestThinStamps(t *testing.T) {
+	alone := climbing(t).ask("watch", nil)
+	p := opened(t, 390, 844, fakeClock)
+	p.screen("syrup")
+	p.ask("stop", fields{"water": "209.6"})
+	for _, shows := range []string{"190", "209.7", "210.2", "213.2", "213.5", "213.8", "214.1", "214.5", "214.8"} {
+		p.pass(time.Minute)
+		p.stamp(shows)
+	}
+	got := p.ask("watch", nil)
+	if got.Rows["left"] != alone.Rows["left"] || got.Rows["now"] != alone.Rows["now"] || got.Rows["left"] == "" {
+		t.Errorf("%v, without the cold ones %v", got.Rows, alone.Rows)
+	}
+	if !strings.Contains(got.Text, "too thin for a thermometer were left out: 3") {
+		t.Error(got.Text)
+	}
+	p.fine()
+}
+
 // The stamps go home as a file.
 func TestStampsFile(t *testing.T) {
 	p := climbing(t)
@@ -191,5 +211,16 @@ func TestStampsFile(t *testing.T) {
 	}
 	if rows := strings.Count(got, "\n"); rows != 7 {
 		t.Errorf("%d lines", rows)
+	}
+	// Numbers as people write them are stamped with their unit.
+	for typed, want := range map[string]string{"215 1/2": "215 1/2 F", "101.9 C": "101.9 C", " 216 ": "216 F"} {
+		p.stamp(typed)
+		if got := eval[string](p, "state.stamps.at(-1).shown"); got != want {
+			t.Errorf("%q is stamped as %q", typed, got)
+		}
+	}
+	// Three at one moment tell nothing, and are said so without keeping the next away.
+	if got := p.ask("watch", nil); len(got.Errors) > 0 || !strings.HasPrefix(got.Verdict, "These stamps tell nothing: ") {
+		t.Errorf("%+v", got)
 	}
 }

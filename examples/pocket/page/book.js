@@ -13,8 +13,8 @@ extras.book = (screen) => {
     }
     const { now } = clock();
     const entry = { at: Date.now(), day: now.slice(0, 10), time: now.slice(11, 16), sap: "", reads: "", cold: "", syrup: "", wood: "", note: "" };
-    for (const [key, [text, unit]] of typed) {
-      entry[key] = key !== "note" && /^[-+0-9.]+$/.test(text.trim()) ? text.trim() + " " + unit : text.trim();
+    for (const [key, held] of typed) {
+      entry[key] = joined(held);
       delete state.fields.book[key];
     }
     state.entries.push(entry);

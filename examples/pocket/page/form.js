@@ -13,6 +13,12 @@ function fieldOf(screen, key, kind) {
   return held && held[0] ? held : ["", unit ? unit.text : ""];
 }
 
+// joined is what stands in a field as one text: a bare number takes the unit of
+// its button, as the library reads it.
+function joined([text, unit]) {
+  return /^[0-9.,+\-/ ]+$/.test(text) && unit ? text.trim() + " " + unit : text.trim();
+}
+
 function setField(screen, key, text, unit) {
   state.fields[screen] = state.fields[screen] || {};
   state.fields[screen][key] = [text, unit];

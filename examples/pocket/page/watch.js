@@ -6,16 +6,15 @@ let awake = null;
 extras.watch = (screen) => {
   const stampIt = () => {
     const box = $("syrup-shows");
-    const [text, unit] = fieldOf("syrup", "shows", "temperature");
+    const held = fieldOf("syrup", "shows", "temperature");
     const field = box.closest(".field");
     answer(screen); // tells beside the field what is wrong with it
-    if (!text.trim()) {
+    if (!held[0].trim()) {
       field.querySelector(".error").textContent = "Type what the thermometer shows, then stamp it.";
       return;
     }
     if (field.querySelector(".error").textContent) return;
-    const bare = /^[-+0-9.]+$/.test(text.trim());
-    state.stamps.push({ at: Date.now(), shown: bare ? text.trim() + " " + unit : text.trim() });
+    state.stamps.push({ at: Date.now(), shown: joined(held) });
     save();
     drawStamps(screen);
     answer(screen);
@@ -31,7 +30,7 @@ extras.watch = (screen) => {
   return make("div", {}, make("button", { type: "button", class: "act", id: "stamp", onclick: stampIt }, "Stamp this reading"),
     make("ol", { class: "list", id: "stamps", "aria-label": "Stamped readings" }), make("p", { class: "count", id: "countdown", role: "timer" }),
     ring, make("p", { class: "help" }, "The alarm is silent while the screen is off or another page is in front. It is never a reason to leave the pot."),
-    make("button", { type: "button", onclick: () => saveFile("readings", "stops-readings.csv") }, "Save the stamps as a file"),
+    make("button", { type: "button", onclick: () => saveFile("readings", "readings.csv") }, "Save the stamps as a file"),
     twice("A new pot: drop the stamps", "Press again to drop them", () => { state.stamps = []; state.ring = false; state.rung = 0; save(); drawStamps(screen); answer(screen); }));
 };
 

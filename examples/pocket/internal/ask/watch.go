@@ -6,6 +6,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
@@ -51,7 +52,10 @@ func watch(f *Form) {
 		}
 		readings[i] = finish.WatchReading{At: time.Duration(s.At-stamps[0].At) * time.Millisecond, Shown: shown}
 	}
-	w := finish.Watch{Target: target, Water: p.water.Add(f.shift(p)), WaterBy: waterBy / 2, ProbeBy: probeBy / 2}
+	water := p.water.Add(f.shift(p))
+	thin := passed(readings, water, p.pressure)
+	readings = readings[thin:]
+	w := finish.Watch{Target: target, Water: water, WaterBy: waterBy / 2, ProbeBy: probeBy / 2}
 	if p.by != "water" {
 		w.WaterBy = units.FahrenheitDegree // of a thermometer that nobody checked, and of the weather: common practice
 	}
@@ -61,12 +65,16 @@ func watch(f *Form) {
 	case errors.Is(err, finish.ErrFewReadings):
 		f.verdict("wait", "Stamp another reading, a minute or more later.")
 		return
-	case f.blame(err, "shows", "Watch.Target", "target"):
+	case err != nil:
+		f.verdict("stop", "These stamps tell nothing: "+reason(err, f.System)+". Drop the wrong one.")
 		return
 	}
 	f.row("now", "Strength by the thermometer", o.Now.Text(1), (density.Coverage * o.NowBy).Text(1), fmt.Sprintf("from %d of %d stamps", o.Used, len(stamps)))
+	if thin > 0 {
+		f.note(&f.answer.Known, fmt.Sprintf("stamps of liquid too thin for a thermometer were left out: %d", thin))
+	}
 	for _, odd := range o.Odd {
-		f.caution(fmt.Sprintf("The stamp of %s, %s, stands off the line and was left out: %s.", f.clockOf(stamps[odd.Index].At), f.temp(readings[odd.Index].Shown), odd.What))
+		f.caution(fmt.Sprintf("The stamp of %s, %s, stands off the line and was left out: %s.", f.clockOf(stamps[thin+odd.Index].At), f.temp(readings[odd.Index].Shown), odd.What))
 	}
 	if !o.Climbs || o.Left > longest {
 		f.verdict("wait", "It does not climb: feed the fire evenly, and stamp on.")
@@ -87,6 +95,25 @@ func watch(f *Form) {
 	default:
 		f.verdict("wait", "Read the cup from "+f.clockOf(earliest)+" on.")
 	}
+}
+
+// thinnest is the strength from which the library watches by a thermometer.
+const thinnest units.Brix = 30
+
+// passed counts the readings before the boil, too cold for a strength that a
+// thermometer tells, and those before two that were as cold since: sap was poured
+// in. One cold reading among warm ones is a dip, which the watch finds.
+func passed(readings []finish.WatchReading, water units.Temperature, pressure units.Pressure) (n int) {
+	cold := func(r finish.WatchReading) bool {
+		b, err := boil.BrixFromRise(max(r.Shown.Sub(water), 0), pressure)
+		return err == nil && b < thinnest
+	}
+	for i, r := range readings {
+		if cold(r) && (i == n || cold(readings[i-1])) {
+			n = i + 1
+		}
+	}
+	return n
 }
 
 // clockOf words a time of the phone's clock: now is its local time.
