@@ -43,6 +43,11 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 			return p, err
 		}
 	}
+	if len(p.gears) > 0 {
+		if err := p.gearPart(p.Part("gear", "Gear over a season"), p.gears); err != nil {
+			return p, err
+		}
+	}
 	care := p.Part("care", "Take care")
 	for _, c := range p.cautions() {
 		care.Item(c)

@@ -66,6 +66,7 @@ type stand struct {
 	holes  int
 	year   int // 0 if neither record nor flag tell
 	counts
+	gears []gear
 
 	house    string // its name
 	invented bool   // nobody's own trees

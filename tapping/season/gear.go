@@ -12,6 +12,7 @@ import (
 type Gear struct {
 	Name   string
 	Method Method        // the vacuum at the hole; of a falling line, [NaturalVacuum]
+	Falls  bool          // it is that of a falling line: air may take all of it away, in the poor season
 	Depth  units.Length  // of the holes, as in [SapByDepth]
 	Clean  units.Share   // its sap over that of new spouts and lines; see [CleaningFigures]
 	Round  time.Duration // walking and pouring of a running day
@@ -101,9 +102,13 @@ func (u GearUse) season(g Gear) (GearSeason, error) {
 	if err != nil {
 		return GearSeason{}, err
 	}
+	sap := m.Season()
+	if g.Falls {
+		sap.Low = gravityLow
+	}
 	s := GearSeason{
 		Name: g.Name, Spouts: u.Taps,
-		Sap:     m.Season().Times(float64(u.Taps) * depth.Fraction() * g.Clean.Fraction()),
+		Sap:     sap.Times(float64(u.Taps) * depth.Fraction() * g.Clean.Fraction()),
 		Walking: time.Duration(u.FlowDays * float64(g.Round)),
 	}
 	takes := g.Yearly + u.Hour*s.Walking.Hours()

@@ -53,6 +53,16 @@ func TestCompareGearByHand(t *testing.T) {
 	}
 }
 
+// A falling line has no vacuum in a poor season and that of its fall in a good one.
+func TestFallingLine(t *testing.T) {
+	use, gears := pailsAndPump(t)
+	gears[1].Falls = true
+	got := must[[]season.GearSeason](t)(season.CompareGear(use, gears))
+	if pails, line := got[0].Sap, got[1].Sap; !near(float64(line.Low), float64(pails.Low)) || !(line.High > 3*pails.High) {
+		t.Errorf("pails %v, the line %v", pails, line)
+	}
+}
+
 // Half the sap of new lines is half of it; 1 in deep is 63 percent.
 func TestGearFactors(t *testing.T) {
 	use, gears := pailsAndPump(t)
