@@ -75,13 +75,6 @@ func Example_bottled() {
 	// Output: 20 US qt
 }
 
-// By hand: 52.9 quarts less 19.75.
-func Example_inStock() {
-	left := units.USGallons(13.22) - units.USQuarts(19.75)
-	fmt.Println(left.Text(units.USQuart, 0))
-	// Output: 33 US qt
-}
-
 // By hand: 22.5 barrows of 1/25 cord are 0.9 cord, 13.22/0.9 = 14.7.
 func Example_syrupToTheCord() {
 	syrup, barrows := units.USGallons(13.22), 22.5

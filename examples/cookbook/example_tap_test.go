@@ -37,22 +37,6 @@ func Example_holesToDrill() {
 	// Output: 62 holes
 }
 
-// By hand, with the older rule of a tap for each 5 in above 10 in through, that
-// is from 31.4, 47.1, 62.8 and 78.5 in round: 7 of the 35 trunks take one, 20
-// two, 7 three and one four, 7 + 40 + 21 + 4 = 72; the three trunks that the cautious rule
-// leaves for their girth take one, but two of them are no maples to tap.
-func Example_tapsByOldRule() {
-	old := must(tapping.GuidelineByID("NAMSPM-traditional"))
-	taps := 0
-	for _, girth := range []float64{41.5, 58.2, 63, 52.8, 66, 39.9, 44.3, 37.9, 84.8, 45.2, 61.3,
-		57.4, 59, 60.2, 64.7, 60.1, 57.1, 67.8, 58.8, 62.2, 56.9, 72.3, 59.6, 58.1,
-		61, 57.9, 40.4, 42.1, 65.2, 69.9, 57.6, 58.9, 60.7, 58.5, 59.4, 33.9, 35.8} {
-		taps += must(old.Taps(must(tapping.DiameterFromGirth(units.Inches(girth)))))
-	}
-	fmt.Println(taps, "taps")
-	// Output: 74 taps
-}
-
 // The sizes that were read in a source: University of Vermont Extension.
 func Example_bit() {
 	for _, spout := range tapping.Spouts() {
