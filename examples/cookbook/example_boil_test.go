@@ -23,7 +23,7 @@ func Example_quartsToday() {
 }
 
 // By hand: 15 gallons stand in the pan at 2 in, so that 65 of 80 must go off: 7 h 3
-// min at 9.23 an hour, after 17 min to the boil. Hot liquid fills a little more.
+// min at 9.23 an hour, after 17 min to the boil: 15:20.
 func Example_lastSap() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	sap := must(sugar.NewLot(units.USGallons(80), 2.1, units.Fahrenheit(38)))
@@ -34,9 +34,9 @@ func Example_lastSap() {
 	// Output: 15:20
 }
 
-// By hand: 7.0 gallons are left at 1 in, and 73 go off: 8 h 30 min after the boil
-// at 08:17. The coals, half as hot each 8 min, still do what the fire does in
-// 8/ln 2 = 11.5 min, and a little of that is past the end.
+// By hand: 673 lb of sap with 14.1 lb of sugar weigh 65 lb at 21.7 Brix, and 608 lb go
+// off at 76.9 an hour: 7 h 54 min after the boil at 08:17. The coals, half as hot each
+// 8 min, do what the fire does in 8/ln 2 = 11.5 min: 15:59.
 func Example_lastWood() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	sap := must(sugar.NewLot(units.USGallons(80), 2.1, units.Fahrenheit(38)))
@@ -48,7 +48,8 @@ func Example_lastWood() {
 	// Output: 15:55
 }
 
-// By hand: 14.1 lb of sugar in 7.0 hot gallons of 9.1 lb are 22 Brix.
+// By hand: 1 in over 12 ft2 is a cubic foot, 7.48 hot gallons of 8.7 lb, and 14.1 lb
+// of sugar are 21.7 percent of them.
 func Example_offThePan() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	sap := must(sugar.NewLot(units.USGallons(80), 2.1, units.Fahrenheit(38)))
@@ -66,7 +67,7 @@ func Example_takeOffToday() {
 }
 
 // By hand: 652 lb of water at 970 Btu and 673 lb of sap warmed by 172 F are 748,000
-// Btu; a cord has 24 million less the water's part, a quarter of which gets in.
+// Btu; at 26.1 percent of some 24 million net in a cord that is 0.12 cord, 3 of 1/25.
 func Example_woodTonight() {
 	sap := must(sugar.NewLot(units.USGallons(80), 2.1, units.Fahrenheit(38)))
 	heat := must(boil.Heat(sap, 66.9, must(boil.PressureAt(units.Feet(1150))))).Total()

@@ -15,7 +15,7 @@ import (
 	"example.org/sapreckoner/yield/packing"
 )
 
-// By hand: 3 gallons of 64 Brix weigh 32.7 lb, and 1 - 64/66.9 of that goes off.
+// By hand: 3 gallons of 64 Brix weigh 32.8 lb, and 1 - 64/66.9 of that is 1.42 lb.
 func Example_tooThin() {
 	lot := must(sugar.NewLot(units.USGallons(3), 64, units.Fahrenheit(60)))
 	off := must(sugar.Concentrate(lot, 66.9)).Removed.Mass()
@@ -24,8 +24,8 @@ func Example_tooThin() {
 	// Output: 1 lb 6 3/4 oz
 }
 
-// By hand: 3 gallons of 71.3 Brix weigh 34.0 lb; 71.3/66.9 - 1 = 0.0650 of that is
-// 2.2 lb.
+// By hand: 71 at 66 F is 71.255, of which 3 gallons weigh 33.9 lb; 71.255/66.9 - 1 =
+// 0.0651 of that is 2.2 lb.
 func Example_tooThick() {
 	strong := must(density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}.Brix(71, units.Fahrenheit(66)))
 	lot := must(sugar.NewLot(units.USGallons(3), strong, units.Fahrenheit(66)))
@@ -54,7 +54,8 @@ func Example_denseEnough() {
 	// Output: inside
 }
 
-// By hand: 6 F over 60 F add 0.04 Brix a degree.
+// By hand: 0.34 for the 8 F from 60 F to 68 F (table hydrometer-traps-worked), 0.255
+// for 6 F.
 func Example_jarsRead() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Brix(67.8, units.Fahrenheit(66))).Text(1))
@@ -74,20 +75,21 @@ func Example_filters() {
 	// Output: 3 gravity filters
 }
 
-// 190 F: hotter syrup throws niter anew (common practice).
+// Ontario food safety manual D.6.3; Ohio State University Extension.
 func Example_hottestPour() {
 	fmt.Println(packing.PourMost().Text(units.ScaleFahrenheit, 0))
 	// Output: 190 F
 }
 
-// 180 F: the least at which a cap goes on (common practice).
+// Ontario food safety manual D.6.3.
 func Example_probeOne() {
 	fmt.Println(packing.CappingLeast().Text(units.ScaleFahrenheit, 0))
 	// Output: 180 F
 }
 
-// By hand: 1270 g of syrup of 0.68 kcal/kg cool by 7 F while 460 g of glass of 0.2 warm by
-// 7 x 1270 x 0.68/(460 x 0.2) = 66 F, from 114 F to 180 F.
+// By hand: 1.26 kg of syrup of 2.94 kJ/kg cool by 7 F while 0.46 kg of glass of 0.84
+// kJ/kg warm by 7 x 1.26 x 2.94/(0.46 x 0.84) = 67 F, from 113 F to 180 F; rounded up
+// to 5 F.
 func Example_warmJars() {
 	quart := packing.Container{Label: units.Milliliters(946.353), Brimful: units.Milliliters(1010), Mass: units.Grams(460)}
 	warm := must(quart.WarmTo(66.44, units.Fahrenheit(187), units.Fahrenheit(180)))
@@ -95,16 +97,16 @@ func Example_warmJars() {
 	// Output: 115 F
 }
 
-// By hand: syrup swells by 3.9 percent from 60 to 188 F, a third of a degree Brix
-// for each percent of density: 66.4 less 6.5.
+// By hand: 66.9 reads 59.00 at 211 F (table hydrometer-worked), 60.36 at 188 F; 66.44
+// reads 0.46 x 1.04 less.
 func Example_packingCup() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Reading(66.44, units.Fahrenheit(188))).Text(1))
 	// Output: 59.9 Brix
 }
 
-// By hand: a gallon of 66.44 Brix weighs 11.06 lb, a quart and a two-hundredth of it
-// 2.78 lb.
+// By hand: a gallon of 66.44 Brix weighs 11.05 lb; a quart of it and a two-hundredth
+// more 2.777 lb.
 func Example_netWeight() {
 	quart := packing.Container{Label: units.USQuarts(1)}
 	fill := must(quart.Fill(66.44, units.Fahrenheit(187), units.Percents(0.5)))
@@ -119,7 +121,8 @@ func Example_gallonWeighs() {
 	// Output: 11.08 lb
 }
 
-// By hand: the mean of the logarithms of 62, 58, 55 and 33 by gallons.
+// By hand: 2.600, 2.434, 1.450 and 1.563 times the logarithms 4.1271, 4.0604, 4.0073
+// and 3.4965 are 31.889, of 8.047 gallons 3.963, which is 52.6.
 func Example_light() {
 	fmt.Println(must(sugar.BlendTransmission(
 		sugar.Tinted{Volume: units.USGallons(2.600), Transmission: 62 * units.Percent},
@@ -136,13 +139,16 @@ func Example_color() {
 	// Output: Amber rich
 }
 
-// By hand: the equation of Genotelle in the comment of Viscosity.
+// By hand, by Genotelle's equation: n = 66.44/(1900 - 18 x 66.44) = 0.0944, and 22.46
+// n - 0.114 + (30 - 60)/(91 + 60) x (1.1 + 43.1 n^1.25) = 2.005 - 0.666 is the
+// logarithm of 21.8.
 func Example_thickToFilter() {
 	fmt.Println(must(sugar.Viscosity(66.44, units.Fahrenheit(140))).Text(units.MillipascalSecond, 1))
 	// Output: 21.8 mPa s
 }
 
-// Between 15 C, where 66.0 Brix are saturated, and 20 C, where 66.7 are (Vavrinecz).
+// By hand, after Vavrinecz from memory: 66.72 is saturated at 20 C and 66.9 at 21.3 C;
+// 66.44 is 0.28 less, 2 C colder.
 func Example_saturated() {
 	at := must(sugar.Vavrinecz.SaturationTemperature(66.44))
 	fmt.Println(at.Text(units.ScaleFahrenheit, 0))

@@ -11,8 +11,8 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// By hand: 218.6 - 209.9 = 8.7 F above water, 1.2 F more than syrup of 66.9, and
-// 0.1 F is 0.24 Brix near there: 66.9 + 2.8.
+// By hand: 218.6 - 209.9 = 8.7 F above water, 1.2 F more than syrup of 66.9, and 0.1 F
+// is 0.23 Brix there: 66.9 + 2.7.
 func Example_thermometerSays() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	water := must(boil.Water(p))
@@ -20,7 +20,8 @@ func Example_thermometerSays() {
 	// Output: 69.6 Brix
 }
 
-// By hand: 218.6 - 211.2 = 7.4 F above water, 0.1 F less than syrup of 66.9 needs.
+// By hand: 218.6 - 211.2 = 7.4 F above water, 0.15 F short of syrup at 7.55, and 0.1 F
+// is 0.25 Brix: 0.4 less.
 func Example_thermometerAndWater() {
 	water := units.Fahrenheit(211.2)
 	p := must(boil.PressureFromWater(water))
@@ -28,13 +29,13 @@ func Example_thermometerAndWater() {
 	// Output: 66.5 Brix
 }
 
-// By hand: less 0.35 F that this thermometer shows too much, 6.95 F above water; 0.55 F
-// under syrup of 66.9, and 0.1 F is 0.25 Brix: 1.4 less.
+// By hand: less 0.35 F that past stops were over, 6.95 F above water: 0.55 F short of
+// syrup, and 0.1 F is 0.25 Brix: 1.4 less.
 func Example_ownThermometer() {
 	water := units.Fahrenheit(209.6)
 	p := must(boil.PressureFromWater(water))
-	true := units.Fahrenheit(216.9).Add(units.FahrenheitDegrees(-0.35))
-	fmt.Println(must(boil.BrixFromRise(true.Sub(water), p)).Text(1))
+	less := units.Fahrenheit(216.9).Add(units.FahrenheitDegrees(-0.35))
+	fmt.Println(must(boil.BrixFromRise(less.Sub(water), p)).Text(1))
 	// Output: 65.5 Brix
 }
 
@@ -54,7 +55,7 @@ func Example_learnedStop() {
 	// Output: 216.7 F
 }
 
-// The hot mark of the trade is 59 at 211 F (common practice).
+// 59.00 and a hair (table hydrometer-worked), rounded up, to be sure.
 func Example_hotCup() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	reads := must(stem.Reading(66.9, units.Fahrenheit(211)))
@@ -62,7 +63,8 @@ func Example_hotCup() {
 	// Output: 59.1 Brix
 }
 
-// The hot mark of the trade is 32 on a stem of Baume (common practice).
+// By hand: 59 Brix is a specific gravity of 1.28320 (NBS Circular 440, table 114): 145
+// - 145/1.28320 = 32.001, rounded up, to be sure.
 func Example_hotCupBaume() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	reads := must(stem.Baume(66.9, units.Fahrenheit(211)))
@@ -70,8 +72,8 @@ func Example_hotCupBaume() {
 	// Output: 32.1 Be
 }
 
-// By hand: at home at 60 F it shows what is there, 145 (1 - 1/1.331) = 36.06 with the
-// specific gravity of 66.9 Brix.
+// By hand: 66.9 Brix is 1.33068 (NBS Circular 440, table 114): 145 - 145/1.33068 =
+// 36.03, rounded up, to be sure.
 func Example_coldCupBaume() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	reads := must(stem.Baume(66.9, units.Fahrenheit(60)))
@@ -79,35 +81,39 @@ func Example_coldCupBaume() {
 	// Output: 36.1 Be
 }
 
-// By hand: 145/(145 - 36) = 1.3303 is the specific gravity of 66.8 Brix.
+// By hand: 145/(145 - 36) = 1.33028, and 66 Brix is 1.32516, 67 is 1.33129 (NBS
+// Circular 440, table 114): 66 + 0.00512/0.00613.
 func Example_baume() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.BrixFromBaume(36, units.Fahrenheit(60))).Text(1))
 	// Output: 66.8 Brix
 }
 
-// By hand: the hot mark of 32.0 stands for 66.9, and a degree of Baume is 1.86 Brix.
+// By hand: 145/(145 - 31.5) = 1.27753 is 58.00 Brix, 1.00 under the mark of 59.00 at
+// 211 F, and a Brix is 1.04 on the hot stem: 66.9 - 0.96.
 func Example_hotBaume() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.BrixFromBaume(31.5, units.Fahrenheit(211))).Text(1))
 	// Output: 65.9 Brix
 }
 
-// By hand: 59 at 211 F is 66.9, and a cup 7 F cooler takes off 0.05 a degree: 59.35.
+// By hand: 66.9 reads 59.00 at 211 F (table hydrometer-worked) and 0.059 more for each
+// F cooler, 59.41 at 204 F; 59.5 is 0.09 over that.
 func Example_hotReading() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Brix(59.5, units.Fahrenheit(204))).Text(1))
 	// Output: 67.0 Brix
 }
 
-// By hand: 8 F over 60 F add 0.04 Brix a degree.
+// By hand: 0.34 for the 8 F from 60 F to 68 F (table hydrometer-traps-worked).
 func Example_roomReading() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Brix(66, units.Fahrenheit(68))).Text(1))
 	// Output: 66.3 Brix
 }
 
-// By hand: half way from 60.4, as it reads at 188 F, to 61.4 at 172 F.
+// By hand: 59.00 at 211 F (table hydrometer-worked) and 0.059 for each of 31 F,
+// rounded up.
 func Example_coolingCup() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	reads := must(stem.Reading(66.9, units.Fahrenheit(180)))
@@ -115,14 +121,17 @@ func Example_coolingCup() {
 	// Output: 60.9 Brix
 }
 
-// By hand: 4.5 under the mark of 59.1 at 209 F, and hot and cold scales run alike.
+// By hand: 66.9 reads 59.12 at 209 F, 4.62 more. A Brix is 0.00613 of gravity near 67
+// and 0.00589 near 59 (NBS Circular 440, table 114), so that it is 1.04 on the hot
+// stem: 66.9 - 4.62/1.04.
 func Example_notYet() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Brix(54.5, units.Fahrenheit(209))).Text(1))
 	// Output: 62.5 Brix
 }
 
-// By hand: 61 at 205 F lies 1.6 over 59.4, the mark there: 66.9 + 1.6.
+// By hand: 66.9 reads 59.36 at 205 F, 1.64 less, and a Brix is 1.04 on the hot stem:
+// 66.9 + 1.64/1.04.
 func Example_tooFar() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
 	fmt.Println(must(stem.Brix(61, units.Fahrenheit(205))).Text(1))
@@ -168,7 +177,8 @@ func Example_badThermometer() {
 	// Output: 1.2 Brix
 }
 
-// By hand: 18 to 23.9 F above water of 209.9 F.
+// By hand: 18 F (Ontario) to 24 F (Cornell, from memory) above water at sea level,
+// half a percent less under 28.7 inHg, over water of 209.9 F.
 func Example_cream() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	low, high := math.Inf(1), math.Inf(-1)

@@ -32,8 +32,8 @@ func Example_mostSap() {
 	// Output: 71 US gal
 }
 
-// By hand: two taps of 1.2 gallons in 8 hours fill 2 gallons in 8 x 2/2.4 = 6 h
-// 40 min; from 10:47, when the air passes freezing, that is 17:27, so walk by 17:00.
+// By hand: two taps of 1.17 gallons in 8 hours fill 2 gallons in 8 x 2/2.34 = 6 h 50
+// min, which is 17:50 if it thaws at 11:00: walk by 17:30.
 func Example_pailFull() {
 	thaw := time.Date(2034, time.March, 12, 11, 0, 0, 0, time.UTC)
 	pails := []season.Pail{{Size: units.USGallons(2), Taps: 2}}
@@ -67,16 +67,17 @@ func Example_warmSap() {
 	// Output: fast
 }
 
-// By hand: water shrinks by 0.999 from 60 F to 38 F where the stem is at home, so
-// that the stem sinks 0.001 deeper in it, a quarter of 0.1 percent to a Brix of
-// 0.0039: 0.2 Brix more than it reads.
+// 2.0 is 2.20 there (table hydrometer-worked): water of 60 F is 0.0010 lighter than of
+// 38 F and glass 0.0003 wider, 0.0007 over 0.0039 for a Brix.
 func Example_warmReading() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(38)}
 	fmt.Println(must(stem.Brix(2.1, units.Fahrenheit(60))).Text(2))
 	// Output: 2.30 Brix
 }
 
-// The middle of the three last readings, 1.7 at 47 F, 1.6 at 48 F and 1.5 at 50 F.
+// The middle of the last three readings, 1.7 at 47 F, 1.6 at 48 F and 1.5 at 50 F. By
+// hand: at 48 F water is 0.0002 lighter than at 38 F and glass 0.0001 wider; 0.0001
+// over 0.0039 for a Brix is 0.02.
 func Example_sweetness() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(38)}
 	fmt.Println(must(stem.Brix(1.6, units.Fahrenheit(48))).Text(2))
@@ -95,8 +96,8 @@ func Example_ruleOf86() {
 	// Output: 41.0
 }
 
-// By hand: ice begins 1.86 F x 1.8 below 32 F for a mole of sugar in a kilogram of
-// water; 2 Brix is 20/980/0.3423 = 0.0596 mole, 0.111 C or 0.2 F.
+// By hand: 20 g of sugar in 980 g of water are 0.0596 mole a kilogram, and 1.86 C for
+// a mole is 0.111 C, 0.2 F.
 func Example_sapFreezes() {
 	fmt.Println(must(sugar.FreezingPoint(2)).Text(units.ScaleFahrenheit, 1))
 	// Output: 31.8 F
@@ -109,7 +110,8 @@ func Example_dipstick() {
 	// Output: 45.7 US gal
 }
 
-// By hand: 16 gallons at 14.7 a cord are 1.09 cords.
+// By hand: 16.3 gallons at 15.4 a cord are 1.06; 130.4 pints and a twentieth more
+// 136.9.
 func Example_woodToLayIn() {
 	pint := packing.Container{Label: units.USPints(1)}
 	habits := packing.Habits{SyrupPerCord: units.USGallons(15.4), Spare: units.Percents(5)}
