@@ -16,9 +16,10 @@ const opening = `# Cookbook by question
 What a maker asks through a season, with a command and with Go that answer it.
 The sugarhouse is invented. Use your own: ` + "`folder new sugarhouse`" + ` begins its folder.
 
-A command such as ` + "`potwatch 218.6 F`" + ` stands for ` + "`go run ./potwatch 218.6 F`" + ` in the
-folder examples of this module. Below it stands the part of the page that answers;
-the page says more, and its cautions go with it. Syrup, sap and fire burn deep.
+A command such as ` + "`potwatch 59.5 at 204 F`" + ` stands for
+` + "`go run ./potwatch 59.5 at 204 F`" + ` in the folder examples of this module. Below it
+stands the part of the page that answers; the page says more, and its cautions go
+with it. Syrup, sap and fire burn deep.
 
 The Go has these helpers, which a program of your own would write to its liking:
 
@@ -48,7 +49,7 @@ func page(t *testing.T, all []cookbook.Question, run map[string]example) string 
 			b.WriteString("\n")
 		}
 		fence(&b, "go", strings.Join(e.code, "\n"))
-		fmt.Fprintf(&b, "\nIt prints %s. %s\n", "`"+strings.ReplaceAll(e.gives, "\n", "`, `")+"`", e.check)
+		b.WriteString("\n" + wrap("It prints `"+strings.ReplaceAll(e.gives, "\n", "`, `")+"`. "+e.check))
 		fmt.Fprintf(&links, "[%d]: #%s\n", i+1, anchor(title))
 		for word := range strings.SplitSeq(q.Words, ";") {
 			word = strings.TrimSpace(word)
@@ -69,6 +70,26 @@ func page(t *testing.T, all []cookbook.Question, run map[string]example) string 
 
 // fence writes a block.
 func fence(b *strings.Builder, kind, text string) { fmt.Fprintf(b, "```%s\n%s\n```\n", kind, text) }
+
+// wrap breaks a paragraph into lines that read well as text.
+func wrap(text string) string {
+	var b strings.Builder
+	column := 0
+	for _, word := range strings.Fields(text) {
+		switch {
+		case column == 0:
+		case column+1+len(word) > 80:
+			b.WriteString("\n")
+			column = 0
+		default:
+			b.WriteString(" ")
+			column++
+		}
+		b.WriteString(word)
+		column += len(word)
+	}
+	return b.String() + "\n"
+}
 
 var noAnchor = regexp.MustCompile(`[^a-z0-9 -]`)
 
