@@ -84,8 +84,10 @@ func (t Trunk) Ahead(p AheadPlan) (TrunkAhead, error) {
 		}
 		a.DBH = grown.dbh
 	}
-	a.Clear, err = a.clear(p)
-	return a, units.Under(fn, err)
+	if a.Clear, err = a.clear(p); err != nil {
+		return TrunkAhead{}, units.Under(fn, err)
+	}
+	return a, nil
 }
 
 // clear sums what the holes of all seasons still stain after the last.

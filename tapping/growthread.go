@@ -50,7 +50,10 @@ func publishedGrowth(fn string, dbh units.Length, thin, thick units.Area) (units
 	at := min(max(dbh, thinAt), thickAt)
 	area := thin + (thick-thin)*units.Area((at-thinAt)/(thickAt-thinAt))
 	g, err := RadialGrowth(at, area)
-	return g, units.Under(fn, err)
+	if err != nil {
+		return g, units.Under(fn, err)
+	}
+	return g, nil
 }
 
 // GrowthRead is the growth between two measurements of the girth.

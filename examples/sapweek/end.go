@@ -12,7 +12,10 @@ import (
 
 // lookForEnd looks for the end of the season as of today, with the days ahead.
 func (p *plan) lookForEnd() (err error) {
-	q := season.EndQuestion{Rule: p.rule, Species: p.given.species, Drilled: p.tapped}
+	if b := p.given.buds; !b.IsMaple() {
+		return cli.For("buds", fmt.Errorf("%v is no maple: when it buds was not found", b))
+	}
+	q := season.EndQuestion{Rule: p.rule, Species: p.given.buds, Drilled: p.tapped}
 	if q.Method, err = season.WithVacuum(p.given.vacuum); err != nil {
 		return cli.For("vacuum", err)
 	}
@@ -64,7 +67,7 @@ func (p page) endPart(part *cli.Part) {
 	}
 	part.Table("signs", []cli.Column{{Key: "sign", Head: "sign"}, {Key: "state", Head: "state"}, {Key: "now", Head: "now"}, {Key: "turns", Head: "turns at"}, {Key: "window", Head: "window"}}, rows)
 	part.Row("window", "A window, and no date", cli.Words(window(p.end.From, p.end.To)), "what ends first, ends the season")
-	part.Remark("No source ties sap of an off flavor to a number. The windows come late rather than early: of springs like Quebec's they ended up to 18 days after its syrup did. Red and silver maple bud before sugar maple (from memory): where you tap them, give -species. The age of the holes counts from the first sap in the record.")
+	part.Remark("No source ties sap of an off flavor to a number. The windows come late rather than early: of springs like Quebec's they ended up to 18 days after its syrup did. Red and silver maple bud before sugar maple (from memory): if you tap that alone, give -buds. The age of the holes counts from the first sap in the record.")
 	part.Remark("The last judge is the smell of the steam, and a spoonful of clear sap that was boiled. Sap that is cloudy, ropy or sour is never tasted: throw it away.")
 	part.Remark("Then: pull the spouts, so that the holes can close. Wash pails, tanks and lines, and dry them. Boil what good sap is left. Chase the sweet out of the pan with water, never with a fire under a bare bottom; what smells of buds is kept apart.")
 }
