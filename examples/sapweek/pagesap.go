@@ -47,6 +47,17 @@ func (p page) sapPart(part *cli.Part) {
 	if stages != "" {
 		part.Remark(stages)
 	}
+	part.Remark(p.usualRun())
+}
+
+// usualRun tells of the hours and the size of runs elsewhere.
+func (p page) usualRun() string {
+	h := season.UsualHours()
+	clock := func(d time.Duration) string { return fmt.Sprintf("%d:00", int(d.Hours())) }
+	gallons := func(v units.Volume) string { return p.In(cli.Rough(cli.Volume(v))) }
+	low, high := season.LargestRun()
+	return fmt.Sprintf("Elsewhere: runs began from %s to %s and ended from %s to %s (means of 19 sugarbushes on tubing in Quebec). A producer calls %s a tap a pretty good run, and saw %s in the largest of 25 years.",
+		clock(h.BeginsFrom), clock(h.BeginsTo), clock(h.EndsFrom), clock(h.EndsTo), gallons(season.GoodRun()), p.In(cli.Between(cli.Rough(cli.Volume(low)), cli.Rough(cli.Volume(high)))))
 }
 
 // bandTable shows the days ahead by what is published.

@@ -102,3 +102,11 @@ func BenchmarkLookForEnd(b *testing.B) {
 		}
 	}
 }
+
+// A week foretold from the published band, as after a season of gatherings.
+func BenchmarkSapRecordSum(b *testing.B) {
+	r, week := gravityRecord(b, season.Weather{}), recordDays(b, "rr.rrr.")
+	for b.Loop() {
+		r.Sum(week)
+	}
+}
