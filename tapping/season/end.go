@@ -91,7 +91,7 @@ func RedMapleBloom() (first, full DegreeDays) {
 //
 // The windows come late rather than early: foretold on March 1 from invented springs
 // about the normals of Quebec City it was April 24 to May 13, and syrup was ended
-// there from April 5 to 25 (Houle and others 2015).
+// there from April 5 to 25 (computed; Houle and others 2015).
 //
 // Range: the rule as in [Seasons]; a day within the half-year of the season, years
 // 1700 to 2300; readings 0.1 to 20 Brix.
