@@ -134,7 +134,7 @@ func (p page) doNotLight(b *cli.Brief) {
 func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
-		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.House = "An invented sugarhouse, " + p.given.day.Format(time.DateOnly) + "."
 		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))

@@ -47,7 +47,7 @@ func (p *plan) concentrate(s *setup, f *cli.Flags) error {
 	}
 	sep, err := s.membrane.Concentrate(p.sap, s.membraneTo)
 	if err != nil {
-		return cli.For(flagOf(err, "membrane-to", "Membrane.Pump", "membrane-pump"), err)
+		return cli.ForArg(err, "membrane-to", "Membrane.Pump", "membrane-pump")
 	}
 	p.membrane = &membraneRun{before: p.sap, Separation: sep}
 	if s.membrane.Flow > 0 {
@@ -109,7 +109,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
-		return cli.For(flagOf(err, "bottle", "at", "pack"), err)
+		return cli.ForArg(err, "bottle", "at", "pack")
 	}
 	p.filling = fill
 	mass, brix := p.bottled()

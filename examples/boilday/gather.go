@@ -34,7 +34,7 @@ func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error)
 	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "at", "read-at"), err)
+		return nil, cli.ForArg(err, "reading", "at", "read-at")
 	}
 	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
 	if err != nil {

@@ -161,7 +161,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 func (p *plan) points(s *setup, f *cli.Flags) error {
 	var err error
 	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
-		return cli.For(flagOf(err, "target", "pressure", p.from), err)
+		return cli.ForArg(err, "target", "pressure", p.from)
 	}
 	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
 		return cli.For(p.from, err)
@@ -176,7 +176,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
-		return cli.For(flagOf(err, "cup", "Hydrometer.GraduatedAt", "hydrometer"), err)
+		return cli.ForArg(err, "cup", "Hydrometer.GraduatedAt", "hydrometer")
 	}
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err

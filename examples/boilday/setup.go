@@ -23,7 +23,7 @@ type setup struct {
 	sapTemp units.Temperature
 	sapFile string
 	noTemp  bool // sap of the record goes by readAt
-	day     string
+	day     time.Time
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
@@ -71,7 +71,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
 	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer or refractometer reads in it")
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
-	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
+	f.Date(&s.day, "day", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Page(&s.metric)
 	f.Adds("the day and what then stands in the pan")
@@ -80,7 +80,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
-	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	f.Input(&s.sapFile, "sap-file", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
 	s.declareMembrane(f)
 	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
@@ -228,13 +228,4 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		}
 	}
 	return f.Kept(names...)
-}
-
-// flagOf returns other if err is about the argument arg, else flag.
-func flagOf(err error, flag, arg, other string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) && re.Arg == arg {
-		return other
-	}
-	return flag
 }

@@ -14,7 +14,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-season|1999", "days.csv: no sap of 1999"},
 		{"-svg|", "-svg: name the file"},
 		{"-svg|testdata/nowhere/x.svg", "-svg: "},
-		{"-svg|-|-json", "-json: -svg - prints the chart instead"},
+		{"-svg|-|-json", "-json: -svg - takes the place of the page"},
 		{"-taps|-1", `-taps: "-1" is not a whole number from 0`},
 		{"-taps|many", "-taps: "},
 		{"-held-after|3 gal", `write "US gal" or "imp gal"`},

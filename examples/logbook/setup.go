@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"errors"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -37,7 +36,7 @@ type setup struct {
 
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Chart")
-	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.Drawing(&s.svg, "svg", "write a chart of sap and sugar by day to this file")
 	f.Page(&s.metric)
 	f.More()
 	f.Group("Season")
@@ -65,12 +64,6 @@ func (s *setup) declare(f *cli.Flags) {
 // check tests the flags that the library does not test, or only once the files
 // are read.
 func (s *setup) check(f *cli.Flags) (err error) {
-	if s.svg == "" && f.Given("svg") {
-		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
-	}
-	if s.svg == "-" && f.JSON() {
-		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
-	}
 	var from string
 	if s.pressure, from, err = s.pan.Pressure(); err != nil {
 		return cli.For(from, err)

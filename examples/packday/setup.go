@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -19,8 +20,8 @@ import (
 type setup struct {
 	again []lookagain.Finding // rows of the cans to look at again
 
-	batch   string // names of those to pour together
-	day     string // of the lines that are added
+	batch   string    // names of those to pour together
+	day     time.Time // of the lines that are added
 	volume  units.Volume
 	weight  units.Mass
 	reading units.Brix
@@ -74,7 +75,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
 	f.Page(&s.metric)
 	f.Adds("the jars to bottled.csv and what is poured together to blends.csv, or one lot to batches.csv,")
-	f.String(&s.day, "day", "", "date of these lines, as 2034-03-11; without it today")
+	f.Date(&s.day, "day", "date of these lines, as 2034-03-11; without it today")
 	f.More()
 	f.Group("Hydrometer")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")

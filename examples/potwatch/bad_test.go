@@ -35,7 +35,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-readings|x.csv", "-readings: say where water boils today too"},
 		{"-readings|testdata/none.csv|-water-boils|209 F", "-readings: testdata/none.csv: no such file"},
 		{"-stops|testdata/none.csv", "-stops: testdata/none.csv: no such file"},
-		{"-readings|-|-stops|-|-water-boils|209 F", "only one file can come on standard input"},
+		{"-readings|-|-stops|-|-water-boils|209 F", "-stops: -readings reads standard input already"},
 		{"-readings|testdata|-water-boils|209 F", "-readings: testdata: is a directory"},
 		{"-stops|testdata", "-stops: testdata: is a directory"},
 		{"-hydrometer|100 C", "-hydrometer: temperature 212 F (100 C) is outside"},

@@ -23,7 +23,7 @@ type setup struct {
 	depthBy, over    units.Length
 	barometerBy      units.Pressure
 	shows            units.Temperature
-	day              string
+	day              time.Time
 	readings, stops  string
 
 	stem     units.Temperature
@@ -65,7 +65,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.reading, "reading", "", "what the hydrometer reads now in the hot cup")
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	f.Quantity(&s.shows, "shows", "", "what the thermometer in the pot shows now")
-	f.String(&s.day, "day", "", "day of a stop that -write adds, as 2034-03-11; without it today")
+	f.Date(&s.day, "day", "day of a stop that -write adds, as 2034-03-11; without it today")
 	f.Page(&s.metric)
 	f.Adds("this stop")
 	f.More()
@@ -80,8 +80,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depthBy, "depth-by", "1/2 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
 	f.Quantity(&s.barometerBy, "barometer-by", "0.1 inHg", "how far the barometer may have moved since; with -elevation alone 0.6 inHg is taken")
 	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface: it counts in all that the thermometer says, save in -make")
-	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
-	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
+	f.Input(&s.readings, "readings", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
+	f.Input(&s.stops, "stops", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
 	f.Group("Hydrometer in the hot cup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
 	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
@@ -166,9 +166,6 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("refractometer") && !s.compensated && !f.Given("prism") {
 		return cli.For("refractometer", errors.New("give -prism, the temperature of drop and prism, or -compensated"))
 	}
-	if s.readings == "-" && s.stops == "-" {
-		return errors.New("only one file can come on standard input: name the other")
-	}
 	if !f.Given("mark-for") {
 		s.markFor = s.target
 	}
@@ -235,18 +232,4 @@ func (s *setup) ranges(f *cli.Flags) error {
 		err = cli.For("coals", errors.New("a fire that holds up the boil for hours is no finishing fire: give up to 1h"))
 	}
 	return err
-}
-
-// of returns the flag that an error about an argument belongs to, given as
-// argument and flag in turn, or other.
-func of(err error, other string, flags ...string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) {
-		for i := 0; i+1 < len(flags); i += 2 {
-			if re.Arg == flags[i] {
-				return flags[i+1]
-			}
-		}
-	}
-	return other
 }

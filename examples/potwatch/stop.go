@@ -139,7 +139,7 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 		}
 		line := mark{name: k.name, Mark: density.Mark{For: s.markFor, At: k.at}}
 		if line.on, err = line.On(h.stem); err != nil {
-			return nil, cli.For(of(err, flag, "Mark.For", "mark-for"), err)
+			return nil, cli.ForArg(err, flag, "Mark.For", "mark-for")
 		}
 		if line.here, err = line.Brix(s.cup); err != nil {
 			return nil, cli.For(flag, err)

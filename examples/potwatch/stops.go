@@ -140,7 +140,7 @@ func (o *own) read(path string, file io.Reader) error {
 		// One by one, so that what is wrong has a line and a column.
 		alone, err := finish.LearnOffset(stop)
 		if err != nil {
-			return r.Fail(of(err, "stop", "stops[0].Cup", "cup", "stops[0].Pressure", column), err)
+			return r.Fail(cli.FlagOf(err, "stop", "stops[0].Cup", "cup", "stops[0].Pressure", column), err)
 		}
 		boils, err := boil.Water(stop.Pressure)
 		if err != nil {

@@ -102,10 +102,9 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
 	}.PlanFrom(stands, gathered...)
 	if err != nil {
-		return out, cli.For(flagOf(err, "evening", map[string]string{
-			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",
-			"Heat": "heat", "Volume": "taps", "start": "waiting", "Age": "waiting-age", "At": p.from,
-		}), err)
+		return out, cli.ForArg(err, "evening",
+			"Backlog.Storage", "storage", "Warmup", "warmup", "Keep", "keep", "Syrup", "syrup", "Temperature", "sap-temp",
+			"Heat", "heat", "Volume", "taps", "start", "waiting", "Age", "waiting-age", "At", p.from)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)
 	return out, err
@@ -124,7 +123,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	}
 	demand, err := boil.Heat(lot, s.syrup, p.pressure)
 	if err != nil {
-		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"to": "syrup", "pressure": p.from}), err)
+		return 0, cli.ForArg(err, "sap-temp", "to", "syrup", "pressure", p.from)
 	}
 	water, err := density.Water(label)
 	if err != nil {

@@ -20,7 +20,7 @@ import (
 type setup struct {
 	weather, history, past string // files
 
-	today     string
+	today     time.Time
 	days      int
 	south     bool
 	criterion string
@@ -84,7 +84,7 @@ func (s *setup) declare(f *cli.Flags) {
 		species = append(species, w.Species)
 	}
 	f.Group("Now")
-	f.String(&s.today, "today", "", "first of the days ahead, as 2031-03-12; without it the date of this computer")
+	f.Date(&s.today, "today", "first of the days ahead, as 2031-03-12; without it the date of this computer")
 	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, instead of what days.csv comes to")
 	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
 	f.Quantity(&s.inPails, "in-pails", "0 US gal", "sap in each pail now")
@@ -92,9 +92,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Page(&s.metric)
 	f.More()
 	f.Group("Files")
-	f.String(&s.weather, "weather", "", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
-	f.String(&s.history, "history", "", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
-	f.String(&s.past, "past", "", "CSV of your own past seasons, instead of seasons.csv: year, taps, syrup")
+	f.Input(&s.weather, "weather", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
+	f.Input(&s.history, "history", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
+	f.Input(&s.past, "past", "CSV of your own past seasons, instead of seasons.csv: year, taps, syrup")
 	f.Group("Weather")
 	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
 	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")
@@ -144,7 +144,7 @@ func (s *setup) check(f *cli.Flags) error {
 		return err
 	}
 	if err := cmp.Or(f.Alone("vacuum", "drop"), f.Alone("criterion", "night-below"), f.Alone("criterion", "day-above"), f.Alone("species", "sugar"),
-		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
+		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate")); err != nil {
 		return err
 	}
 	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
@@ -227,20 +227,6 @@ func (s *setup) checkRound() error {
 	return nil
 }
 
-func (s *setup) oneStandardInput() error {
-	taken := ""
-	for _, file := range []struct{ flag, path string }{{"weather", s.weather}, {"history", s.history}, {"past", s.past}} {
-		if file.path != "-" {
-			continue
-		}
-		if taken != "" {
-			return cli.For(file.flag, errors.New("-"+taken+" reads standard input already: name a file"))
-		}
-		taken = file.flag
-	}
-	return nil
-}
-
 // line reports whether sap runs in a line and not into pails.
 func (s *setup) line(f *cli.Flags) bool { return f.Given("vacuum") || f.Given("drop") }
 
@@ -250,15 +236,4 @@ func (s *setup) hemisphere() season.Hemisphere {
 		return season.South
 	}
 	return season.North
-}
-
-// flagOf returns the flag of the argument that err is about, by its name or by
-// that of its field, else the first.
-func flagOf(err error, flag string, args map[string]string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) {
-		field := re.Arg[strings.LastIndexByte(re.Arg, '.')+1:]
-		return cmp.Or(args[re.Arg], args[field], flag)
-	}
-	return flag
 }

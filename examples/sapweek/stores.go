@@ -154,7 +154,6 @@ func (p *plan) layIn() (err error) {
 		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: s.keep, Spare: s.spare,
 	})
 	p.tank = p.laid.Tank
-	return cli.For(flagOf(err, "taps", map[string]string{
-		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "answer": "jar",
-	}), err)
+	return cli.ForArg(err, "taps",
+		"Container.Label", "jar", "Habits.SyrupPerCord", "syrup-per-cord", "Habits.PeakPerTap", "peak", "Habits.Spare", "spare", "answer", "jar")
 }
