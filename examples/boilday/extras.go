@@ -23,12 +23,6 @@ func (s *setup) declareMembrane(f *cli.Flags) {
 	f.Quantity(&s.membrane.Pump, "membrane-pump", "", "pressure of its pump: what it cannot do is then refused")
 }
 
-func (s *setup) declareDoubt(f *cli.Flags) {
-	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on the syrup hydrometer")
-	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
-	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "how far the scale of the hydrometer may be off (k = 2)")
-}
-
 func (s *setup) declareBottles(f *cli.Flags) {
 	f.Quantity(&s.bottle, "bottle", "", "label volume of your bottles, to see how many to have clean")
 	f.Quantity(&s.pack, "pack", "185 F", "temperature of the syrup when it is filled")

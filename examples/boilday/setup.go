@@ -77,7 +77,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Adds("the day and what then stands in the pan")
 	f.More()
 	f.Group("Sap, more of it")
-	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
+	f.Stem(&s.sapStem, "sap-hydrometer", "38 F", "sap")
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.Input(&s.sapFile, "sap-file", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
@@ -94,10 +94,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)
 	f.Group("Syrup")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
+	f.Target(&s.target, "target")
+	f.Stem(&s.stem, "hydrometer", "60 F", "syrup")
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
-	s.declareDoubt(f)
+	f.Doubt(&s.doubt, "", "syrup hydrometer", "0.5 Brix", "2 F deg", "0.2 Brix")
 	s.declareBottles(f)
 	s.declareFuel(f)
 }
@@ -158,21 +158,12 @@ func (s *setup) check(f *cli.Flags) error {
 	if s.coals < 0 || s.coals > 12*time.Hour {
 		return cli.For("coals", errors.New("a fire that holds for more than 12 hours cannot be steered: measure how long the boil takes to fall to half"))
 	}
-	const imperfect = "say how far off it may be: no instrument is perfect"
 	return cmp.Or(
-		cli.Within("sap-division", "division", s.sapDoubt.Division, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("sap-calibration", "error of the scale", s.sapDoubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("division", "division", s.doubt.Division, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("calibration", "error of the scale", s.doubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("thermometer", "error of the thermometer", s.doubt.Thermometer, 0.001, 10, units.CelsiusDegree, "C deg", imperfect),
-		cli.Graduation("sap-hydrometer", s.sapStem),
-		cli.Graduation("hydrometer", s.stem),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
 		cli.Within("pot-rate", "rate", s.pot, 0.01*units.USGallonPerHour, 1e3*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level of the pot falls in an hour"),
-		cli.Target("target", s.target),
 	)
 }
 

@@ -24,9 +24,9 @@ type setup struct {
 	svg    string
 	metric bool
 
-	miss     cli.Off        // what the settings say of the instruments
-	asked    bool           // for a season
-	heldTold bool           // the sweet held after is of the flag, and not of pan.csv
+	miss     cli.Off // what the settings say of the instruments
+	asked    bool    // for a season
+	heldTold bool    // the sweet held after is of the flag, and not of pan.csv
 }
 
 func (s *setup) declare(f *cli.Flags) {

@@ -78,14 +78,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Date(&s.day, "day", "date of these lines, as 2034-03-11; without it today")
 	f.More()
 	f.Group("Hydrometer")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")
-	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
-	f.Quantity(&s.doubt.Thermometer, "thermometer", "1 F deg", "how far the thermometer in the cup may be off, either way")
-	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "uncertainty of its scale; half of the hydrometers in use lie within 0.2")
+	f.Stem(&s.stem, "hydrometer", "60 F", "syrup")
+	f.Doubt(&s.doubt, "", "hydrometer", "0.5 Brix", "1 F deg", "0.2 Brix")
 	f.Quantity(&s.cup, "cup", "", "temperature of the cup when the finished syrup is read; without it 211 F, or just below today's boiling point of syrup, or the heat of the filter, where that is cooler")
 	f.Place(&s.pan, "0 ft")
 	f.Group("Mark")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength to pack at")
+	f.Target(&s.target, "target")
 	f.Choice(&s.place, "place", sugar.UnitedStates.String(), places(), "whose rule on density counts: "+strings.Join(places(), ", "))
 	f.Quantity(&s.thinner, "thin-with", "0 Brix", "strength of what too dense syrup is thinned with: 0 Brix for water, sap, or a lighter syrup")
 	f.Quantity(&s.thinTemp, "thin-temp", "60 F", "its temperature")
@@ -136,16 +134,8 @@ func (s *setup) check(f *cli.Flags) error {
 			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
 		}
 	}
-	const (
-		doubt = "every instrument has one: give what is known of yours"
-		hot   = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
-	)
+	const hot = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
 	err := cmp.Or(
-		cli.Graduation("hydrometer", s.stem),
-		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
-		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
-		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
-		cli.Target("target", s.target),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
 		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),

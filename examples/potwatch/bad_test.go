@@ -38,7 +38,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-readings|-|-stops|-|-water-boils|209 F", "-stops: -readings reads standard input already"},
 		{"-readings|testdata|-water-boils|209 F", "-readings: testdata: is a directory"},
 		{"-stops|testdata", "-stops: testdata: is a directory"},
-		{"-hydrometer|100 C", "-hydrometer: temperature 212 F (100 C) is outside"},
+		{"-hydrometer|100 C", "-hydrometer: graduation 212 F (100 C) is outside"},
 		{"-cup|300 F", "-cup: temperature 300 F (148.9 C) is outside"},
 		{"-cup|211 F|-elevation|6000 ft", "-cup: syrup boils at 208."},
 		{"-reading|59 Brix", "-reading: give -cup too"},

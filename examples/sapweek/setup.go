@@ -125,7 +125,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
 	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-area and -pan-rate")
 	f.Quantity(&s.heat, "heat", "", "heat that reaches the liquid, instead of all these, such as \"80000 Btu/h\"")
-	f.Quantity(&s.syrup, "syrup", "66.9 Brix", "strength of the syrup")
+	f.Target(&s.syrup, "syrup")
 	f.Place(&s.place, "900 ft")
 	f.Group("Fire")
 	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
@@ -193,7 +193,6 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		cli.Target("syrup", s.syrup),
 		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),
 		cli.Within("waiting", "sap", s.waiting, 0, s.storage, units.USGallon, "US gal", "no more than -storage holds"),
 		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),
