@@ -30,9 +30,7 @@ type setup struct {
 
 	place cli.Place
 
-	area  units.Area
-	flux  units.Flux
-	rate  units.VolumeRate
+	pan   cli.Pan
 	depth units.Length
 	safe  units.Length
 	heel  units.Length
@@ -55,10 +53,8 @@ type setup struct {
 	drawTo       units.Brix
 	out          string
 
-	fuel, wood string
-	moisture   units.Share
-	efficiency units.Share
-	learned    bool // the efficiency is given
+	fuel string
+	wood cli.Firewood
 
 	again []lookagain.Finding // rows of -sap-file to look at again
 
@@ -84,9 +80,7 @@ func (s *setup) declare(f *cli.Flags) {
 	s.declareMembrane(f)
 	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
-	f.Quantity(&s.area, "pan-area", "12 ft2", "area of the boiling liquid")
-	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
-	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-rate")
+	f.Pan(&s.pan, "12 ft2")
 	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
@@ -99,7 +93,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	f.Doubt(&s.doubt, "", "syrup hydrometer", "0.5 Brix", "2 F deg", "0.2 Brix")
 	s.declareBottles(f)
-	s.declareFuel(f)
+	f.Group("Fire")
+	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
+	f.Firewood(&s.wood)
 }
 
 // tank is more than any sugarhouse gathers in a day.
@@ -110,7 +106,7 @@ func (s *setup) check(f *cli.Flags) error {
 	if _, err := s.place.Given(); err != nil {
 		return err
 	}
-	if err := cmp.Or(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
+	if err := f.Alone("compartments", "pan-area"); err != nil {
 		return err
 	}
 	for _, name := range []string{"draw-to", "out"} {
@@ -119,9 +115,9 @@ func (s *setup) check(f *cli.Flags) error {
 		}
 	}
 	if f.Given("compartments") {
-		s.area = 0
+		s.pan.Area = 0
 		for _, a := range s.compartments {
-			s.area += a
+			s.pan.Area += a
 		}
 	}
 	if err := s.checkRefractometer(f); err != nil {
@@ -129,15 +125,6 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
-			return err
-		}
-	}
-	s.learned = f.Given("efficiency")
-	if !f.Given("boil-rate") {
-		s.rate = s.flux.Through(s.area)
-	}
-	if s.learned {
-		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
 		}
 	}
@@ -160,9 +147,7 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	return cmp.Or(
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
-		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
-		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
-		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		s.pan.Check(),
 		cli.Within("pot-rate", "rate", s.pot, 0.01*units.USGallonPerHour, 1e3*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level of the pot falls in an hour"),
 	)
 }

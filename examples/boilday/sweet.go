@@ -23,7 +23,7 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 	h := f.House()
 	areas := []units.Area(s.compartments)
 	if len(areas) == 0 {
-		areas = []units.Area{s.area}
+		areas = []units.Area{s.pan.Area}
 	}
 	w.in = make([]pan.Liquid, len(areas))
 	var all []sugar.Lot

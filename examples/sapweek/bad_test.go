@@ -82,7 +82,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-pressure|1 atm|-elevation|5000 ft", "-pressure: station pressure 29.92 inHg (101.3 kPa) is outside"},
 		{"-wood|fir", `-wood: "fir" is not known`},
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
-		{"-efficiency|101 %", "-efficiency: efficiency 101 % is outside 1 to 100 %: a pan takes in no more than the net heat of its wood"},
+		{"-efficiency|101 %", "-efficiency: efficiency 101 % is outside 1 to 100 %: a pan takes in no more than the heat of its fuel"},
 		{"-dir|testdata/bare|-moisture|20 %", "-moisture: give -efficiency too"},
 		{"-waiting-age|24h", "-waiting-age: give -waiting too"},
 		{"-moisture|900 %|-efficiency|40 %", "-moisture: "},
