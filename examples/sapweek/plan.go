@@ -33,7 +33,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		func() error { return p.expectSap(f) },
 		func() error { return p.walk(f) },
 		func() error { return p.fire(f) },
-		func() error { return p.expectSyrup(e) },
+		p.expectSyrup,
 		p.layIn,
 	} {
 		if err := step(); err != nil {

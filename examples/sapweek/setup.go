@@ -16,7 +16,7 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	weather, history, past string // files
+	weather, history string // files
 
 	today     time.Time
 	days      int
@@ -84,7 +84,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Files")
 	f.Input(&s.weather, "weather", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
 	f.Input(&s.history, "history", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
-	f.Input(&s.past, "past", "CSV of your own past seasons, instead of seasons.csv: year, taps, syrup")
 	f.Group("Weather")
 	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
 	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")

@@ -39,7 +39,6 @@ var files = []struct {
 	{"holes.csv", to("stand.hole-file").needs("tree-file"), "tree-file"},
 	{"stops.csv", to("potwatch.stops"), ""},
 	{"weather.csv", to("sapweek.weather"), ""},
-	{"seasons.csv", to("sapweek.past"), ""},
 	{"bought.csv", to("spreadsheet.in"), ""},
 }
 
