@@ -97,7 +97,7 @@ func badFiles() (cases []clitest.Bad) {
 	)
 	for _, c := range []struct{ flag, file, want string }{
 		{"-readings", "", "-: the file is empty: the first line names the columns, such as time,shown_f"},
-		{"-readings", clock, "-: nothing below the header"},
+		{"-readings", clock, "-:1: nothing below the header"},
 		{"-readings", "when,shown_f\n", "-:1: no column for the time of a reading: name it time or after_min"},
 		{"-readings", "after_s,shown_f\n", "-:1: column after_s: no unit that is known"},
 		{"-readings", "time,shown\n", "-:1: column shown: no unit that is known: name the column shown_f or shown_c"},
@@ -114,7 +114,7 @@ func badFiles() (cases []clitest.Bad) {
 		{"-readings", clock + "19:40,217\n19:41,290\n", "-readings: rise"},
 		{"-readings", after + many(10001), "-:10002: more than 10000 rows"},
 		{"-stops", "", "-: the file is empty: the first line names the columns, such as day,water_boils_f"},
-		{"-stops", day, "-: nothing below the header"},
+		{"-stops", day, "-:1: nothing below the header"},
 		{"-stops", "day,stop_f,cup_brix\n", "-:1: no column for the air of that day"},
 		{"-stops", "day,pressure_inhg,water_boils_f,stop_f,cup_brix\n", "-:1: water_boils and pressure say the same"},
 		{"-stops", "day,pressure,stop_f,cup_brix\n", "-:1: column pressure: no unit that is known"},

@@ -130,7 +130,7 @@ func (o *own) read(path string, file io.Reader) error {
 		return err
 	}
 	seen := make(map[finish.PastStop]bool)
-	return rows(r, path, mostStops, func() error {
+	return cli.Rows(r, mostStops, "", func() error {
 		if o.byWater {
 			var err error
 			if stop.Pressure, err = boil.PressureFromWater(water); err != nil {

@@ -20,31 +20,6 @@ const (
 	longest      = 24 * time.Hour
 )
 
-// rows calls row for each record of a file. It returns an error if there are
-// none or more than most.
-func rows(r *records.Reader, path string, most int, row func() error) error {
-	n := 0
-	for ; ; n++ {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err == nil && n == most {
-			err = r.Fail("", fmt.Errorf("more than %d rows", most))
-		}
-		if err == nil {
-			err = row()
-		}
-		if err != nil {
-			return err
-		}
-	}
-	if n == 0 {
-		return fmt.Errorf("%s: nothing below the header", path)
-	}
-	return nil
-}
-
 // watch is the timed readings and what comes of them.
 type watch struct {
 	readings []finish.WatchReading
@@ -139,7 +114,7 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 	if err := r.Bind(at, records.Temperature("shown", &shown)); err != nil {
 		return nil, err
 	}
-	err = rows(r, path, mostReadings, func() error {
+	err = cli.Rows(r, mostReadings, "", func() error {
 		if w.clock {
 			if len(w.readings) == 0 {
 				w.start = when
