@@ -3,13 +3,13 @@ package main
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 	"strings"
 	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/lookagain"
@@ -84,7 +84,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Place(&s.pan, "0 ft")
 	f.Group("Mark")
 	f.Target(&s.target, "target")
-	f.Choice(&s.place, "place", sugar.UnitedStates.String(), places(), "whose rule on density counts: "+strings.Join(places(), ", "))
+	f.Choice(&s.place, "place", sugar.UnitedStates.String(), folder.Places(), "whose rule on density counts: "+strings.Join(folder.Places(), ", "))
 	f.Quantity(&s.thinner, "thin-with", "0 Brix", "strength of what too dense syrup is thinned with: 0 Brix for water, sap, or a lighter syrup")
 	f.Quantity(&s.thinTemp, "thin-temp", "60 F", "its temperature")
 	f.Quantity(&s.thinLight, "thin-light", "", "its light transmission, if it is a syrup of another color")
@@ -98,25 +98,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
 	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
-}
-
-// places returns the names of the places whose rule is in force.
-func places() []string {
-	var names []string
-	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
-		names = append(names, j.String())
-	}
-	return names
-}
-
-// standard returns the rule of the chosen place.
-func (s *setup) standard() (sugar.Standard, error) {
-	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
-		if j.String() == s.place {
-			return j.Standard()
-		}
-	}
-	return sugar.Standard{}, fmt.Errorf("%s is not listed", s.place)
 }
 
 // check tests what the library does not, and which flags go together.

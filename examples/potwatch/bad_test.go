@@ -101,7 +101,7 @@ func badFiles() (cases []clitest.Bad) {
 		{"-readings", "when,shown_f\n", "-:1: no column for the time of a reading: name it time or after_min"},
 		{"-readings", "after_s,shown_f\n", "-:1: column after_s: no unit that is known"},
 		{"-readings", "time,shown\n", "-:1: column shown: no unit that is known: name the column shown_f or shown_c"},
-		{"-readings", "time,after_min,shown_f\n", "-:1: time and after_min say the same"},
+		{"-readings", "time,after_min,shown_f\n", "-:1: time and after say the same"},
 		{"-readings", clock + "19:40,214\n19:40,215\n", "-:3: column time: not after the reading above it"},
 		{"-readings", clock + "19:40,214\n19:39,215\n", "-:3: column time: not after the reading above it"},
 		{"-readings", after + "0,214\n1500,215\n", "-:3: column after_min: not after the reading above it, or 12 hours after"},

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -106,23 +105,13 @@ func (o *own) read(path string, file io.Reader) error {
 		stop  finish.PastStop
 		water units.Temperature
 	)
-	r, err := records.Open(path, file)
-	if err == io.EOF {
-		err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as day,water_boils_f,stop_f,cup_brix", path)
-	}
+	r, byWater, err := either(path, file, "day,water_boils_f,stop_f,cup_brix", "water_boils", "pressure",
+		"no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa")
 	if err != nil {
 		return err
 	}
-	from := records.Pressure("pressure", &stop.Pressure)
-	column := "pressure"
-	o.byWater = r.Names("water_boils")
-	switch {
-	case !o.byWater && !r.Names("pressure"):
-		return r.Fail("", errors.New("no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa"))
-	case o.byWater:
-		if r.Names("pressure") {
-			return r.Fail("", errors.New("water_boils and pressure say the same: leave one of the columns out"))
-		}
+	from, column := records.Pressure("pressure", &stop.Pressure), "pressure"
+	if o.byWater = byWater; byWater {
 		from, column = records.Temperature("water_boils", &water), "water_boils"
 	}
 	err = r.Bind(records.Time("day", &stop.When, time.DateOnly), from, records.Temperature("stop", &stop.Stop), records.Brix("cup", &stop.Cup))
