@@ -21,6 +21,7 @@ func TestSapweek(t *testing.T) {
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	t.Run("limits", func(t *testing.T) { limits(t, b) })
 	t.Run("few seasons", func(t *testing.T) { fewSeasons(t, b) })
+	t.Run("end", func(t *testing.T) { endOfSeason(t, b) })
 	t.Run("warmth", func(t *testing.T) { warm(t, b) })
 	// By its name the test is linked to all of the program: go test would else hold
 	// an old answer for good, since what the built binary is made of is not seen.
