@@ -39,6 +39,8 @@ var with = []struct{ table, column, fn, words string }{
 	{"water-activity-constants", "value", "", coefficient},
 	{"saturation-coefficients", "c", "", coefficient},
 	{"viscosity-coefficients", "value", "", coefficient},
+	{"inversion-constants", "value", "", coefficient},
+	{"inversion-worked", "inverted", "", "an hour"},
 	{"osmotic-pressure", "osmotic_atm", "", "at 20 C; the strength is 342.3 g of sucrose a mole in 1000 g of water"},
 	{"freezing-worked", "depression_K", "", "0 C less the answer"},
 	{"freezing-point", "depression_K", "", "0 C less the answer"},
