@@ -23,8 +23,11 @@
 //
 //	B = B0/(1 - f (1 - B0/Bs))
 //
-// [Contents.Overnight] cools what stays in the pans, [Rig.Chase] saves it with
-// water at the end of the season, and [Compare] boils one day on two rigs.
+// [Contents.Overnight] cools what stays in the pans, [Rig.Levels] and
+// [Rig.FromLevels] write it down by depths and read it again, and [Rig.Chase]
+// saves it with water at the end of the season. [Compare] boils one day on two rigs.
+// [Rig.Fits] and [Rig.LightBy] turn a day round, from when it is to be done, and
+// [Rig.FeedStopped] tells how long a pan lasts that nobody feeds.
 // [Backlog] is about many days: tanks, hours of fire, and sap that waits too
 // long.
 //
