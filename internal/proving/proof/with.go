@@ -81,6 +81,7 @@ var with = []struct{ table, column, fn, words string }{
 	{"plug-flow-worked", "value", "Steady", "four compartments of equal evaporation, fed at the boil, 1 atm: the strength at the outlet of that share of the way"},
 	{"plug-flow-worked", "value", "Transit", "2 in of liquid that loses 2 US gal/ft2/h, at 1 atm"},
 	{"fuel-heat", "btu", "", lookedUp},
+	{"flue-pan-worked", "water_gal", "", "a US gallon of syrup of 66 Brix, all volumes at 20 C"},
 	{"firewood-net-constants", "value", "", "a constant of a (1 - M) - b (M + c (1 - M)), M the share of water"},
 	{"ratio-rules-worked", "error", "", "the rule over the exact ratio of volumes at 20 C, less 100 %"},
 	{"sap-to-syrup-rules", "constant", "", lookedUp},
