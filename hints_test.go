@@ -22,7 +22,7 @@ var (
 
 // worded lists the rooms that are held to it.
 var worded = []string{
-	"units", "units/records", "density", "sugar", "boil", "boil/fuel", "boil/pan", "boil/finish", "internal/base/limit",
+	"units", "units/records", "density", "sugar", "boil", "boil/fuel", "boil/pan", "boil/finish", "yield", "yield/packing", "yield/money", "yield/lookagain", "tapping", "tapping/season", "internal/base/limit",
 }
 
 // What a person reads has no name of Go in it, and an argument whose stable name

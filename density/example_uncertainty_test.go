@@ -25,6 +25,25 @@ func ExampleHydrometer_Measure() {
 	// Output: 66.9 +/- 0.3 Brix
 }
 
+// A thermometer that is off by as much one way as the other rules here: it is
+// never further off than its limit, and so 95 of 100 readings lie closer together
+// than twice the standard deviation tells. A Monte Carlo of the same case is among
+// the tests of this package.
+func ExampleMeasurement_Half95() {
+	h := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
+	m, err := h.Measure(60, units.Celsius(80), density.Doubt{
+		Division:    0.2,
+		Thermometer: 5 * units.CelsiusDegree,
+		Calibration: 0.1,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("k = 2: %.2f Brix, 95 of 100: %.2f Brix\n", m.Uncertainty, m.Half95())
+	// Output: k = 2: 0.62 Brix, 95 of 100: 0.54 Brix
+}
+
 // The largest doubt is worth the most work: here the width of a mark.
 func ExampleParts() {
 	h := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}

@@ -40,3 +40,5 @@ func swept() sweep.Package {
 func TestSweep(t *testing.T) { sweep.Run(t, swept()) }
 
 func TestEdges(t *testing.T) { sweep.Edges(t, swept()) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept()) }

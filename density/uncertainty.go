@@ -5,6 +5,7 @@ import (
 
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/internal/base/measure"
+	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/units"
 )
 
@@ -61,8 +62,10 @@ func (p Parts) total() units.Brix {
 //
 // The uncertainty follows the law of propagation: JCGM 100:2008 (GUM), equation
 // 10 (numbers of clauses here from memory), with the derivatives of the
-// measurement equation in closed form. It agrees within 3 percent with a Monte
-// Carlo of the same inputs after JCGM 101:2008.
+// measurement equation in closed form. Twice the standard deviation of a Monte
+// Carlo of the same inputs agrees within 3 percent. The interval of JCGM
+// 101:2008 that holds 95 of 100 is shorter where steps or a thermometer rule:
+// see [Measurement.Half95].
 type Measurement struct {
 	Brix        units.Brix
 	Uncertainty units.Brix // expanded, k = 2
@@ -74,6 +77,22 @@ type Measurement struct {
 // "66.8 +/- 0.3 Brix".
 func (m Measurement) String() string {
 	return measure.PlusMinus(float64(m.Brix), float64(m.Uncertainty), "Brix")
+}
+
+// Half95 returns the half-width that holds the strength 95 times of 100. It is
+// 2 percent less than Uncertainty where normal errors rule, and up to 17 percent
+// less where one does that is as likely anywhere between limits: the division,
+// the thermometer, the glass.
+//
+// Uncertainty: within 3 percent of a Monte Carlo of the same inputs. Source: the
+// sum of normal and rectangular distributions, as JCGM 101:2008 propagates them
+// (clauses from memory). Check value: 0.304 for the 0.328 of a 60 F stem read at
+// 59.0 to 0.5 Brix in a cup of 209 F within 1 F, calibrated to 0.1 (computed).
+func (m Measurement) Half95() units.Brix {
+	p := m.Parts
+	normal := math.Sqrt(float64(p.Calibration*p.Calibration + p.Surface*p.Surface + p.Volume*p.Volume + p.Model*p.Model))
+	flat := math.Sqrt(3)
+	return units.Brix(numeric.Half95(normal, flat*float64(p.Division), flat*float64(p.Thermometer), flat*float64(p.Glass)))
 }
 
 // Standard uncertainties of what no user states.

@@ -3,29 +3,37 @@ package density_test
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
-// monteCarlo is the expanded uncertainty after JCGM 101:2008: twice the
-// standard deviation of what trial gives for inputs drawn at random.
-func monteCarlo(t *testing.T, trial func(rng *rand.Rand) (units.Brix, error)) float64 {
+// drawn is what a Monte Carlo after JCGM 101:2008 gives: twice the standard
+// deviation, and half of the interval that 95 of 100 values lie in, as many
+// below as above.
+type drawn struct{ twice, half float64 }
+
+// monteCarlo sums up what trial gives for inputs drawn at random.
+func monteCarlo(t *testing.T, trial func(rng *rand.Rand) (units.Brix, error)) drawn {
 	t.Helper()
-	const n = 40000 // 0.35 percent of a standard deviation
+	const n = 40000 // 0.35 percent of a standard deviation, 0.7 of the half
 	rng := rand.New(rand.NewPCG(100, 101))
 	var mean, m2 float64
+	all := make([]float64, n)
 	for i := range n {
 		b, err := trial(rng)
 		if err != nil {
 			t.Fatal(err)
 		}
+		all[i] = float64(b)
 		d := float64(b) - mean
 		mean += d / float64(i+1)
 		m2 += d * (float64(b) - mean)
 	}
-	return 2 * math.Sqrt(m2/(n-1))
+	slices.Sort(all)
+	return drawn{2 * math.Sqrt(m2/(n-1)), (all[n*975/1000] - all[n*25/1000]) / 2}
 }
 
 // rect draws a value that is as likely anywhere within plus or minus limit.
@@ -45,11 +53,15 @@ func densityError(rng *rand.Rand, at float64) float64 {
 	return 0.05*rng.NormFloat64() + rect(rng, 6.16*limit)
 }
 
-// agree holds a propagated uncertainty against a Monte Carlo, to 3 percent.
-func agree(t *testing.T, name string, m density.Measurement, mc float64) {
+// agree holds a propagated uncertainty and its half-width against a Monte Carlo,
+// to 3 percent.
+func agree(t *testing.T, name string, m density.Measurement, mc drawn) {
 	t.Helper()
-	if !(math.Abs(float64(m.Uncertainty)-mc) <= 0.03*mc) {
-		t.Errorf("%s: propagated %v, Monte Carlo %v; parts %+v", name, m.Uncertainty, mc, m.Parts)
+	if !(math.Abs(float64(m.Uncertainty)-mc.twice) <= 0.03*mc.twice) {
+		t.Errorf("%s: propagated %v, Monte Carlo %v; parts %+v", name, m.Uncertainty, mc.twice, m.Parts)
+	}
+	if !(math.Abs(float64(m.Half95())-mc.half) <= 0.03*mc.half) {
+		t.Errorf("%s: half-width %v, Monte Carlo %v; parts %+v", name, m.Half95(), mc.half, m.Parts)
 	}
 }
 

@@ -62,8 +62,10 @@ func (s Solute) moles() float64 {
 // -1.0038 and a2 = -0.24653.
 //
 // Range: 0 to 92 Brix, -20 to 140 C. Uncertainty: about 1 percent at syrup
-// strength: 0.87 to 0.88 is also published for 66.9 Brix. In thin solutions the
-// depression is low, by 6 percent of itself at 0.1 molal, 3 at 0.2.
+// strength: 0.87 to 0.88 is also published for 66.9 Brix. At 25 C its logarithm is
+// high against isopiestic coefficients (Robinson and Stokes, from memory): by 0.4
+// percent at 0.1 molal (3.3 Brix), 1.7 at 0.5, 2.3 at 1, 2.0 at 2, 0.5 at 4 and
+// 0.2 at 6 (67 Brix).
 //
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, with
 // molar masses of 342.3 and 18.02 g/mol. Check value: 0.852 at 66.9 Brix and

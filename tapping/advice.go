@@ -41,11 +41,11 @@ func (a Advice) Range() (low, high int) {
 // Taps returns how many taps the trunk can bear by the guideline. An unhealthy
 // trunk bears none, and a slow one no more than one.
 //
-// A diameter or a species of which the guideline says nothing gives 0 and a
-// [*NotCoveredError].
+// Where the guideline is silent, of the diameter or the species, it returns 0
+// and a [*NotCoveredError].
 //
-// Check: a healthy sugar maple of 20 in bears 2 by the default guideline, a
-// slow one 1.
+// Check value: a healthy sugar maple of 20 in bears 2 by the default guideline,
+// a slow one 1.
 func (t Trunk) Taps(g Guideline) (int, error) {
 	if !t.species.IsMaple() {
 		return 0, &NotCoveredError{g.ID(), t.dbh, "it speaks of maples, not of " + t.species.String()}

@@ -50,10 +50,13 @@
 //
 // # Numbers
 //
-// Functions test their documented range and answer with a
+// Outside its range a function answers NaN, or the zero value, and a
 // [*example.org/sapreckoner/units.RangeError]; readers of tables answer with a
-// [*records.RowError]. Nothing here is a setting, and everything is safe for
-// concurrent use.
+// [*example.org/sapreckoner/units/records.RowError]. Nothing here is a setting,
+// and everything is safe for concurrent use.
+//
+// Trunks, holes, reaches, bands and guidelines go out as JSON and come back by
+// their constructors. A [Planner] does not: keep what it is made of.
 //
 // # Cautions
 //

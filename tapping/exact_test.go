@@ -141,8 +141,8 @@ func TestSilenceIsZero(t *testing.T) {
 // A message repeats 48 bytes of a text that it does not understand.
 func TestMessagesAreShort(t *testing.T) {
 	for n, want := range map[int]string{
-		48: `"` + strings.Repeat("x", 48) + `" is no species`,
-		49: `"` + strings.Repeat("x", 48) + `..." is no species`,
+		48: `"` + strings.Repeat("x", 48) + `": not one of the names`,
+		49: `"` + strings.Repeat("x", 48) + `...": not one of the names`,
 	} {
 		_, err := tapping.ReadStand(strings.NewReader("dbh_in,species\n12," + strings.Repeat("x", n) + "\n"))
 		if err == nil || !strings.Contains(err.Error(), want) {

@@ -19,7 +19,7 @@ func ExampleNotCoveredError_Error() {
 	var none tapping.Guideline
 	_, err := none.Taps(12 * units.Inch)
 	fmt.Println(err)
-	// Output: tapping: guideline (none) does not cover a trunk of 12.00 in (30.48 cm): no guideline was chosen; tapping.DefaultGuideline is a careful one
+	// Output: tapping: guideline (none) does not cover a trunk of 12 in (30.48 cm): no guideline was chosen: take a published one, a careful one to start with
 }
 
 func ExampleNotCoveredError_Unwrap() {

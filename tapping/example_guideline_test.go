@@ -49,7 +49,7 @@ func ExampleGuideline_Taps() {
 	school, _ := tapping.GuidelineByID("UVM-school")
 	_, err := school.Taps(9 * units.Inch)
 	fmt.Println(err)
-	// Output: tapping: guideline UVM-school does not cover a trunk of 9.00 in (22.86 cm): its classes are 10 to 17, 18 to 24 in; measure to its printed digit, or ask another guideline
+	// Output: tapping: guideline UVM-school does not cover a trunk of 9 in (22.86 cm): its classes are 10 to 17, 18 to 24 in; measure to its printed digit, or ask another guideline
 }
 
 // A stricter rule of one's own.

@@ -66,7 +66,7 @@ func ExampleNewPlanner() {
 	h, _ := tapping.NewHole(5*units.Inch/16, 1.5*units.Inch, 0)
 	_, err := tapping.NewPlanner(16*units.Inch, 2025, 0, reach, h, tapping.Distances{})
 	fmt.Println(err)
-	// Output: tapping.NewPlanner: Side 0 in is outside 0.1 to 240 in: tapping.DefaultDistances gives the published ones
+	// Output: tapping.NewPlanner: distance to the side 0 in is outside 0.1 to 240 in: the default distances are the published ones
 }
 
 func ExamplePlanner_Check() {

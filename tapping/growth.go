@@ -10,12 +10,11 @@ import (
 // BasalAreaGrowth returns what a year's radial growth adds to the cross section
 // of a trunk.
 //
-// Diameter: 0 to 5 m. Growth: 0 to 1 in. Outside it returns NaN and a
-// [*units.RangeError].
+// Range: diameter 0 to 5 m; growth 0 to 1 in.
 //
-// Formula: pi ((D/2 + g)^2 - (D/2)^2). Check: 10 in and 0.04436 in give 1.400
-// in2. Healthy overstory maples grew 1.8 in2 a year at 10 in and 3.5 at 18 in
-// (van den Berg and others, Forest Science 62, 2016, 107-114).
+// Formula: pi ((D/2 + g)^2 - (D/2)^2). Check value: 10 in and 0.04436 in give
+// 1.400 in2. Healthy overstory maples grew 1.8 in2 a year at 10 in and 3.5 at
+// 18 in (van den Berg and others, Forest Science 62, 2016, 107-114).
 func BasalAreaGrowth(diameter, growth units.Length) (units.Area, error) {
 	const fn = "tapping.BasalAreaGrowth"
 	if err := diameterRange.Check(fn, float64(diameter)); err != nil {
@@ -30,11 +29,10 @@ func BasalAreaGrowth(diameter, growth units.Length) (units.Area, error) {
 // RadialGrowth returns the radial growth that adds the given basal area, the
 // inverse of [BasalAreaGrowth].
 //
-// Diameter: 0 to 5 m. Area: 0 to what 1 in of growth adds. Outside it returns
-// NaN and a [*units.RangeError].
+// Range: diameter 0 to 5 m; area 0 to what 1 in of growth adds.
 //
-// Formula: g = sqrt((D/2)^2 + A/pi) - D/2. Check: 10 in and 1.400 in2 give
-// 0.0444 in.
+// Formula: g = sqrt((D/2)^2 + A/pi) - D/2. Check value: 10 in and 1.400 in2
+// give 0.0444 in.
 func RadialGrowth(diameter units.Length, area units.Area) (units.Length, error) {
 	const fn = "tapping.RadialGrowth"
 	most, err := BasalAreaGrowth(diameter, maxGrowth)

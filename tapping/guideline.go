@@ -6,7 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
+	"strings"
 
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
@@ -27,12 +27,28 @@ type NotCoveredError struct {
 
 // Error tells the guideline, the diameter and the way out.
 func (e *NotCoveredError) Error() string {
-	return fmt.Sprintf("tapping: guideline %s does not cover a trunk of %s (%s): %s",
-		cmp.Or(e.Guideline, "(none)"), e.DBH.Text(units.Inch, 2), e.DBH.Text(units.Centimeter, 2), e.Hint)
+	return "tapping: " + e.Text(units.Both)
+}
+
+// Text tells the same to a person, in the given units.
+func (e *NotCoveredError) Text(in units.System) string {
+	return fmt.Sprintf("guideline %s does not cover a trunk of %s: %s", cmp.Or(e.Guideline, "(none)"), e.DBH.TextIn(in, 4), e.Hint)
 }
 
 // Unwrap returns [ErrNotCovered].
 func (e *NotCoveredError) Unwrap() error { return ErrNotCovered }
+
+// GuidelineError says why steps make no guideline, where no number is to blame.
+type GuidelineError struct {
+	Func string // the function called
+	Why  string // and the way out
+}
+
+// Error tells the function and the reason.
+func (e *GuidelineError) Error() string { return e.Func + ": " + e.Why }
+
+// Text tells the reason to a person.
+func (e *GuidelineError) Text(units.System) string { return e.Why }
 
 // Step is one class of a guideline: trunks from From to To, in the unit that
 // the guideline is printed in, take Taps taps. The ends belong to the class
@@ -80,36 +96,43 @@ const (
 // house rule.
 //
 // It needs an ID, a unit from 1 mm to 1 m, and 1 to 100 ascending steps that do
-// not overlap, each of 0 to 10 taps, between 0 and +Inf. Anything else gives
-// the zero Guideline and an error, a [*units.RangeError] where a number is out
-// of range.
+// not overlap, each of 0 to 10 taps, between 0 and +Inf. Where no number is to
+// blame the error is a [*GuidelineError].
 func NewGuideline(info GuidelineInfo) (Guideline, error) {
 	const fn = "tapping.NewGuideline"
 	if info.ID == "" {
-		return Guideline{}, errors.New(fn + ": a guideline without an ID; answers name it")
+		return Guideline{}, &GuidelineError{fn, "a guideline without an ID: answers name it"}
 	}
-	if err := checkLength(fn, "unit", info.Unit, units.Millimeter, units.Meter, "the unit that the rule is printed in"); err != nil {
+	if err := lengthAs(fn, "GuidelineInfo.Unit", "unit", info.Unit, units.Millimeter, units.Meter, "the unit that the rule is printed in"); err != nil {
 		return Guideline{}, err
 	}
-	if err := limit.Count(fn, "number of steps", len(info.Steps), 1, maxSteps, guidelinesHint); err != nil {
+	if err := limit.WithinAs(fn, "GuidelineInfo.Steps", "number of steps", float64(len(info.Steps)), 1, maxSteps, 1, "", guidelinesHint); err != nil {
 		return Guideline{}, err
 	}
 	end := 0.0
 	for i, s := range info.Steps {
-		if err := limit.Count(fn, "taps", s.Taps, 0, maxTaps, guidelinesHint); err != nil {
+		arg := func(field string) (name, what string) {
+			return limit.Item("GuidelineInfo.Steps", i, field), fmt.Sprintf("step %d %s", i+1, strings.ToLower(field))
+		}
+		within := func(field string, x, low, high float64, hint string) error {
+			name, what := arg(field)
+			return limit.WithinAs(fn, name, what, x, low, high, 1, "", hint)
+		}
+		if err := within("Taps", float64(s.Taps), 0, maxTaps, guidelinesHint); err != nil {
 			return Guideline{}, err
 		}
-		if err := limit.Number(fn, "step "+strconv.Itoa(i+1)+" from", s.From, end, math.MaxFloat64, "steps ascend and do not overlap"); err != nil {
+		if err := within("From", s.From, end, math.MaxFloat64, "steps ascend and do not overlap"); err != nil {
 			return Guideline{}, err
 		}
 		if i > 0 && !info.Steps[i-1].Before && !s.After && s.From <= end {
-			return Guideline{}, fmt.Errorf("%s: steps %d and %d both hold %g: set Before on the first or After on the second", fn, i, i+1, end)
+			return Guideline{}, &GuidelineError{fn, fmt.Sprintf("steps %d and %d both hold %g: end the first before it or begin the second after it", i, i+1, end)}
 		}
-		if err := limit.Number(fn, "step "+strconv.Itoa(i+1)+" to", s.To, s.From, math.Inf(1), "it ends above its start"); err != nil {
+		if err := within("To", s.To, s.From, math.Inf(1), "it ends above its start"); err != nil {
 			return Guideline{}, err
 		}
 		if !(s.To > s.From) { // what it holds is open there
-			return Guideline{}, &units.RangeError{Func: fn, Arg: "step " + strconv.Itoa(i+1) + " to", Value: s.To, Low: s.From, High: math.Inf(1), Hint: "it ends above its start"}
+			name, what := arg("To")
+			return Guideline{}, &units.RangeError{Func: fn, Arg: name, What: what, Value: s.To, Low: s.From, High: math.Inf(1), Hint: "it ends above its start"}
 		}
 		end = s.To
 	}
@@ -142,15 +165,15 @@ func (g Guideline) Info() GuidelineInfo {
 // trunk of the given diameter at breast height. [Trunk.Taps] also looks at
 // species and vigor.
 //
-// DBH: 0 to 5 m. The comparison is exact: the diameter is taken in the unit of
-// the printed rule and rounded to 1e-6 of it, so that 12 in is on the
-// boundary of 12 in. Where the rule prints whole units the diameter is
-// rounded down. A diameter of which the guideline says nothing gives 0 and a
-// [*NotCoveredError]; outside the range, 0 and a [*units.RangeError].
+// Range: DBH 0 to 5 m. The comparison is exact: the diameter is taken in the
+// unit of the printed rule and rounded to 1e-6 of it, so that 12 in is on the
+// boundary of 12 in. Where the rule prints whole units the diameter is rounded
+// down. Where the guideline is silent it returns 0 and a [*NotCoveredError].
 //
-// Check: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in two.
+// Check value: by NAMSPM-conservative 12 in takes one tap, 18 in one, 18.1 in
+// two.
 func (g Guideline) Taps(dbh units.Length) (int, error) {
-	if err := diameterRange.Check("tapping.Guideline.Taps", float64(dbh)); err != nil {
+	if err := diameterRange.CheckAs("tapping.Guideline.Taps", "dbh", float64(dbh)); err != nil {
 		return 0, err
 	}
 	if n, ok := g.taps(dbh); ok {
@@ -189,7 +212,7 @@ func (info *GuidelineInfo) tapsAt(x float64) (n int, ok bool) {
 // silence tells what the guideline covers.
 func (g Guideline) silence() string {
 	if g.info == nil {
-		return "no guideline was chosen; tapping.DefaultGuideline is a careful one"
+		return "no guideline was chosen: take a published one, a careful one to start with"
 	}
 	unit := g.info.Unit.Text(g.info.Unit, 0)[len("1 "):]
 	s := "its classes are"

@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 )
 
@@ -111,7 +113,7 @@ var published = []Guideline{
 func Guidelines() []Guideline { return slices.Clone(published) }
 
 // GuidelineByID returns the published guideline of that ID, such as
-// "NAMSPM-conservative".
+// "NAMSPM-conservative". Another ID is a [*units.ParseError] that tells the nearest.
 func GuidelineByID(id string) (Guideline, error) {
 	var ids []string
 	for _, g := range published {
@@ -120,7 +122,11 @@ func GuidelineByID(id string) (Guideline, error) {
 		}
 		ids = append(ids, g.ID())
 	}
-	return Guideline{}, fmt.Errorf("tapping.GuidelineByID: no guideline %.48q: want one of %q", id, ids)
+	hint := "use one of: " + strings.Join(ids, ", ")
+	if near, ok := enum.Nearest(id, slices.Values(ids)); ok {
+		hint = fmt.Sprintf("did you mean %q? Use one of: %s", near, strings.Join(ids, ", "))
+	}
+	return Guideline{}, &units.ParseError{Func: "tapping.GuidelineByID", Input: id, Err: units.ErrName, Hint: hint}
 }
 
 // DefaultGuideline returns NAMSPM-conservative: no tap under 12 in, never more

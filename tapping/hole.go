@@ -24,9 +24,9 @@ type Hole struct{ bit, depth, bark units.Length }
 // NewHole returns a hole of the given bit diameter, depth into the wood and
 // thickness of bark.
 //
-// Bit: 3 to 20 mm. Depth, measured from the inner bark: 5 mm to 4 in, so that
-// old records can be entered; [DepthAdvised] tells what is good for the tree.
-// Bark: 0 to 4 in. Anything else gives the zero Hole and a [*units.RangeError].
+// Range: bit 3 to 20 mm; depth, measured from the inner bark, 5 mm to 4 in, so
+// that old records can be entered; bark 0 to 4 in. [DepthAdvised] tells what is
+// good for the tree.
 func NewHole(bit, depth, bark units.Length) (Hole, error) {
 	const fn = "tapping.NewHole"
 	if err := checkLength(fn, "bit", bit, minBit, maxBit, "spouts are 3/16 to 7/16 in"); err != nil {
@@ -56,8 +56,8 @@ func (h Hole) DepthWithBark() units.Length { return h.depth + h.bark }
 
 // Volume returns the wood that the bit takes out, without bark.
 //
-// Formula: pi/4 d^2 h. Check: 5/16 in by 1.5 in is 0.1150 in3, 7/16 in by 2 in
-// is 0.3007 in3.
+// Formula: pi/4 d^2 h. Check value: 5/16 in by 1.5 in is 0.1150 in3, 7/16 in by
+// 2 in is 0.3007 in3.
 func (h Hole) Volume() units.Volume { return (math.Pi / 4 * h.bit.Times(h.bit)).Volume(h.depth) }
 
 // DepthAdvised returns the range of depth into clean white sapwood for a trunk
@@ -116,6 +116,6 @@ func TooColdToDrill(t units.Temperature) bool { return !(t.Celsius() >= coldestD
 // told of vacuum. Warm days shorten it. A season lasts 5 to 8 weeks in Vermont
 // (University of Vermont Extension, Beginning Sugarmaking), so a hole drilled
 // for the first thaw may be dry in the best weeks: see
-// [example.org/sapreckoner/tapping/season.TapTiming]. It is never drilled anew
-// or deeper in the same season.
+// [example.org/sapreckoner/tapping/season.TapTiming]. Never drill it again or
+// deeper in the same season.
 func HoleLife() (low, high time.Duration) { return 3 * week, 6 * week }

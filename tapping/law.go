@@ -4,7 +4,7 @@ import (
 	"math"
 	"slices"
 
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 )
 
@@ -38,10 +38,16 @@ const (
 	OverLimit
 )
 
-var legalityNames = words.Names{"not compared", "within the limit", "nominal size at the limit", "over the limit"}
+var legalityNames = enum.Names[Legality]{Type: "tapping.Legality", Of: []string{"not compared", "within the limit", "nominal size at the limit", "over the limit"}}
 
 // String returns the answer in words.
-func (l Legality) String() string { return legalityNames.Name(int(l)) }
+func (l Legality) String() string { return legalityNames.String(l) }
+
+// MarshalText returns the answer in words.
+func (l Legality) MarshalText() ([]byte, error) { return legalityNames.Marshal(l) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (l *Legality) UnmarshalText(text []byte) error { return legalityNames.Unmarshal(l, text) }
 
 // Compare returns how bit and depth stand to the limit. The comparison is made
 // in millimeters rounded to 1e-6. A bit of 7/16 in is 11.11 mm: against a limit

@@ -18,7 +18,7 @@ var lifeFigures = []LifeFigure{
 	{"tubing with vacuum", 8 * week, 9 * week, "read, second-hand", "about two months: a maple authority quoted in a public forum, undated"},
 }
 
-// LifeFigures returns the published lives of a hole. Of tubing without a pump
-// no figure was read. Sources agree that warm days and dirty spouts shorten it,
-// and that a hole walls itself off slowly while it is cold.
+// LifeFigures returns the published lives of a hole. No figure of tubing
+// without a pump was read. Sources agree that warm days and dirty spouts
+// shorten it, and that a hole walls itself off slowly while it is cold.
 func LifeFigures() []LifeFigure { return append([]LifeFigure(nil), lifeFigures...) }

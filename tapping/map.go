@@ -53,14 +53,11 @@ func (p Planner) Map(record []OldHole, year int, next []Position) (string, error
 	if err := p.checkUse(fn, record, year); err != nil {
 		return "", err
 	}
-	if err := limit.Count(fn, "new holes", len(next), 0, maxRecord, "this year's holes"); err != nil {
+	if err := limit.WithinAs(fn, "next", "new holes", float64(len(next)), 0, maxRecord, 1, "", "this year's holes"); err != nil {
 		return "", err
 	}
-	for _, at := range next {
-		if err := checkAngle(fn, "angle of a new hole", at.At); err != nil {
-			return "", err
-		}
-		if err := checkLength(fn, "height of a new hole", at.Height, 0, maxReach, "above the ground"); err != nil {
+	for i, at := range next {
+		if err := checkPlace(fn, "next", i, "a new hole", at, ""); err != nil {
 			return "", err
 		}
 	}

@@ -13,6 +13,18 @@ import (
 // the trunk, take fewer taps, or reach further.
 var ErrNoRoom = errors.New("no clear place within reach: rest the trunk, take fewer taps or reach further")
 
+// A roomError tells what finds no room, and unwraps to [ErrNoRoom].
+type roomError struct{ fn, why string }
+
+// Error tells the function and the reason.
+func (e *roomError) Error() string { return e.fn + ": " + e.Text(units.Both) }
+
+// Text tells the reason to a person.
+func (e *roomError) Text(units.System) string { return e.why + ": " + ErrNoRoom.Error() }
+
+// Unwrap returns [ErrNoRoom].
+func (e *roomError) Unwrap() error { return ErrNoRoom }
+
 // Distances is how far a new hole keeps from old ones.
 type Distances struct {
 	// Side and Up keep it from the holes of the year before: to the side at any
@@ -60,15 +72,14 @@ type Planner struct {
 // NewPlanner returns a planner for a trunk that has the given diameter in the
 // given year and grows by that much a year on the radius.
 //
-// Diameter: twice the hole's depth to 5 m. Year: -10000 to 10000. Growth: 0 to
-// 1 in; with 0 a stain never gets out of the way, which is what to say when the
-// growth is not known. Reach and hole must have been made. Distances: Side and
-// Step 0.1 in to 20 ft, the others 0 to 20 ft, Column no less than Up, Open no
-// less than Side. Outside
-// it returns the zero Planner and a [*units.RangeError].
+// Range: diameter twice the hole's depth to 5 m; year -10000 to 10000; growth 0
+// to 1 in; with 0 a stain never gets out of the way, which is what to say when
+// the growth is not known. Reach and hole must have been made; distances Side
+// and Step 0.1 in to 20 ft, the others 0 to 20 ft, Column no less than Up, Open
+// no less than Side.
 func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reach, hole Hole, keep Distances) (Planner, error) {
 	const fn = "tapping.NewPlanner"
-	if err := checkHole(fn, hole); err != nil {
+	if err := checkHole(fn, "hole", hole); err != nil {
 		return Planner{}, err
 	}
 	if err := checkLength(fn, "diameter", diameter, 2*hole.depth, maxDiameter, "the hole must fit into half the trunk"); err != nil {
@@ -81,17 +92,20 @@ func NewPlanner(diameter units.Length, year int, growth units.Length, reach Reac
 		return Planner{}, err
 	}
 	if reach == (Reach{}) {
-		return Planner{}, checkLength(fn, "reach", 0, minBandHeight, maxReach, "make it with tapping.ReachByHand or tapping.ReachByDropline")
+		return Planner{}, checkLength(fn, "reach", 0, minBandHeight, maxReach, "make the reach first, by hand or by dropline")
 	}
-	const least, hint = units.Inch / 10, "tapping.DefaultDistances gives the published ones"
+	const least, hint = units.Inch / 10, "the default distances are the published ones"
 	for _, d := range []struct {
-		arg    string
-		v, low units.Length
+		arg, what string
+		v, low    units.Length
 	}{
-		{"Side", keep.Side, least}, {"Up", keep.Up, 0}, {"Open", keep.Open, keep.Side},
-		{"Column", keep.Column, keep.Up}, {"Step", keep.Step, least},
+		{"Distances.Side", "distance to the side", keep.Side, least},
+		{"Distances.Up", "distance up or down", keep.Up, 0},
+		{"Distances.Open", "distance from open holes", keep.Open, keep.Side},
+		{"Distances.Column", "reach of the stain", keep.Column, keep.Up},
+		{"Distances.Step", "step of the pattern", keep.Step, least},
 	} {
-		if err := checkLength(fn, d.arg, d.v, d.low, maxReach, hint); err != nil {
+		if err := lengthAs(fn, d.arg, d.what, d.v, d.low, maxReach, hint); err != nil {
 			return Planner{}, err
 		}
 	}
@@ -116,27 +130,29 @@ func (p Planner) inReach(old, year int) bool {
 // from the record, and the reason where it does not. Holes of later years than
 // the given one count as open.
 //
-// Record: up to 10000 holes, each within one turn and 0 to 20 ft high, with
-// its Hole; the place within one turn. A place out of reach or too near gives an
-// error that wraps [ErrNoRoom]; what is outside its range a
-// [*units.RangeError].
+// Range: record up to 10000 holes, each within one turn and 0 to 20 ft high,
+// with its Hole; the place within one turn. A place out of reach or too near
+// gives an error that wraps [ErrNoRoom].
 func (p Planner) Check(record []OldHole, year int, at Position) error {
 	const fn = "tapping.Planner.Check"
 	if err := p.checkUse(fn, record, year); err != nil {
 		return err
 	}
-	if err := checkAngle(fn, "angle of the place", at.At); err != nil {
+	if err := checkAngle(fn, "Position.At", "angle of the place", at.At); err != nil {
 		return err
+	}
+	if math.IsNaN(float64(at.Height)) {
+		return lengthAs(fn, "Position.Height", "height of the place", at.Height, 0, maxReach, "above the ground")
 	}
 	t, z := turn(at.At), float64(at.Height)
 	girth := p.girth(year)
 	if s, ok := p.reach.at(t, girth); !ok || !(z >= s.low-slack && z <= s.high+slack) {
-		return fmt.Errorf("%s: %s high is out of reach there: %w", fn, at.Height.Text(units.Inch, 1), ErrNoRoom)
+		return &roomError{fn, at.Height.Text(units.Inch, 1) + " high is out of reach there"}
 	}
 	for _, old := range record {
 		if s, ok := p.forbidden(spotOf(old), year, t, float64(girth)); ok && z > s.low+slack && z < s.high-slack {
-			return fmt.Errorf("%s: too near the hole of %d at %s round and %s high: %w", fn, old.Year,
-				old.At.Text(units.Degree, 0), old.Height.Text(units.Inch, 1), ErrNoRoom)
+			return &roomError{fn, fmt.Sprintf("too near the hole of %d at %s round and %s high", old.Year,
+				old.At.Text(units.Degree, 0), old.Height.Text(units.Inch, 1))}
 		}
 	}
 	return nil
@@ -171,16 +187,14 @@ func (p Planner) forbidden(old spot, year int, t, girth float64) (s interval, ok
 
 // Next returns where to drill the given number of holes this year. The first
 // goes on from last year's hole by the pattern, a step over and up or down by
-// turns; where the pattern is blocked, the place is looked for all round.
-// Without a record the holes stand evenly round the trunk. The holes of a year
-// are spread: where those of the pattern stand closer together, round the trunk
-// and from the open holes of the record, than 0.8 of the best that the distances
-// allow, the best is taken.
+// turns; where the pattern is blocked, it looks all round. Without a record the
+// holes stand evenly round the trunk. It spreads the holes of a year: it takes
+// the best spread that the distances allow where the pattern keeps less than
+// 0.8 of that, round the trunk and from the open holes of the record.
 //
-// Taps: 1 to 10; count them with a [Guideline] first. Year: -10000 to 10000.
-// Record as in [Planner.Check]. Where there is no room for all, it returns the
-// places that it finds one after the other, with [ErrNoRoom]. Outside the range it returns nil
-// and a [*units.RangeError].
+// Range: taps 1 to 10; count them with a [Guideline] first; year -10000 to
+// 10000. Record as in [Planner.Check]. Where there is no room for all, it
+// returns the places that it finds one after the other, with [ErrNoRoom].
 func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	const fn = "tapping.Planner.Next"
 	if err := p.checkUse(fn, record, year); err != nil {
@@ -193,7 +207,7 @@ func (p Planner) Next(record []OldHole, year, taps int) ([]Position, error) {
 	w.begin(year)
 	out := w.drill(year, taps)
 	if len(out) < taps {
-		return out, fmt.Errorf("%s: hole %d of %d in %d: %w", fn, len(out)+1, taps, year, ErrNoRoom)
+		return out, &roomError{fn, fmt.Sprintf("hole %d of %d in %d", len(out)+1, taps, year)}
 	}
 	return out, nil
 }
@@ -212,17 +226,17 @@ type Plan struct {
 // Holes of the record from that year on keep their distances, but the pattern
 // does not go on from them: it does in Next, once they are last year's.
 //
-// Years: 1 to 1000. The rest as in [Planner.Next], but years without room are
-// no error: they are told in Resting.
+// Range: years 1 to 1000. The rest as in [Planner.Next], but years without room
+// are no error: they are told in Resting.
 func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 	const fn, most = "tapping.Planner.Plan", 1000
-	if err := p.checkUse(fn, record, from); err != nil {
+	if err := p.checkUseAs(fn, "from", record, from); err != nil {
 		return Plan{}, err
 	}
 	if err := limit.Count(fn, "years", years, 1, most, "years to plan"); err != nil {
 		return Plan{}, err
 	}
-	if err := limit.Count(fn, "last year", from+years-1, firstYear, lastYear, "years to plan"); err != nil {
+	if err := limit.WithinAs(fn, "years", "last year", float64(from+years-1), firstYear, lastYear, 1, "", "years to plan"); err != nil {
 		return Plan{}, err
 	}
 	if err := limit.Count(fn, "taps", taps, 1, maxTaps, "holes a year"); err != nil {
@@ -250,10 +264,14 @@ func (p Planner) Plan(record []OldHole, from, years, taps int) (Plan, error) {
 }
 
 func (p Planner) checkUse(fn string, record []OldHole, year int) error {
+	return p.checkUseAs(fn, "year", record, year)
+}
+
+func (p Planner) checkUseAs(fn, arg string, record []OldHole, year int) error {
 	if p.diameter == 0 {
-		return fmt.Errorf("%s: make the planner with tapping.NewPlanner: %w", fn, ErrNoRoom)
+		return &roomError{fn, "make the planner first"}
 	}
-	if err := limit.Count(fn, "year", year, firstYear, lastYear, "the year to drill in"); err != nil {
+	if err := limit.WithinAs(fn, arg, "year", float64(year), firstYear, lastYear, 1, "", "the year to drill in"); err != nil {
 		return err
 	}
 	return checkRecord(fn, record)

@@ -17,8 +17,7 @@ type Reach struct {
 // ReachByHand returns the belt all round the trunk between two heights: where
 // a pail can hang, over the snow and under the shoulder.
 //
-// Heights: 0 to 20 ft, the band at least 1 in high. Outside it returns the zero
-// Reach and a [*units.RangeError].
+// Range: heights 0 to 20 ft, the band at least 1 in high.
 func ReachByHand(low, high units.Length) (Reach, error) {
 	const fn = "tapping.ReachByHand"
 	if err := checkLength(fn, "low", low, 0, maxReach-minBandHeight, "above the ground"); err != nil {
@@ -34,19 +33,18 @@ func ReachByHand(low, high units.Length) (Reach, error) {
 // sap falls, so the hole is no lower than the fitting, and no further than the
 // dropline is long, measured over the bark.
 //
-// Dropline: 1 in to 20 ft; 24 to 36 in is usual (University of Vermont
-// Extension, Beginning Sugarmaking). Fitting: one turn either way, 0 to 20 ft
-// high with the dropline above it. Outside it returns the zero Reach and a
-// [*units.RangeError].
+// Range: dropline 1 in to 20 ft; 24 to 36 in is usual (University of Vermont
+// Extension, Beginning Sugarmaking); fitting one turn either way, 0 to 20 ft
+// high with the dropline above it.
 func ReachByDropline(fitting Position, dropline units.Length) (Reach, error) {
 	const fn = "tapping.ReachByDropline"
 	if err := checkLength(fn, "dropline", dropline, minBandHeight, maxReach, "24 to 36 in is usual"); err != nil {
 		return Reach{}, err
 	}
-	if err := checkLength(fn, "height of the fitting", fitting.Height, 0, max(0, maxReach-dropline), "where the dropline leaves the line"); err != nil {
+	if err := lengthAs(fn, "Position.Height", "height of the fitting", fitting.Height, 0, max(0, maxReach-dropline), "where the dropline leaves the line"); err != nil {
 		return Reach{}, err
 	}
-	if err := checkAngle(fn, "angle of the fitting", fitting.At); err != nil {
+	if err := checkAngle(fn, "Position.At", "angle of the fitting", fitting.At); err != nil {
 		return Reach{}, err
 	}
 	return Reach{fitting.Height, fitting.Height + dropline, fitting, dropline}, nil

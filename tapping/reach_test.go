@@ -37,7 +37,7 @@ func TestPlannerOfAMeter(t *testing.T) {
 	if at, err := p.Next(nil, 2025, 1); err != nil || len(at) != 1 {
 		t.Errorf("a meter thick: %v, %v", at, err)
 	}
-	if _, err := (tapping.Planner{}).Next(nil, 2025, 1); err == nil || !strings.Contains(err.Error(), "tapping.NewPlanner") {
+	if _, err := (tapping.Planner{}).Next(nil, 2025, 1); err == nil || !strings.Contains(err.Error(), "make the planner first") {
 		t.Errorf("zero planner: %v", err)
 	}
 }

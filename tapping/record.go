@@ -19,9 +19,8 @@ type Position struct {
 // PositionAlong returns the position at a distance along the girth, clockwise
 // from the mark, as a tape shows it today.
 //
-// Girth: 1 in to 5 pi m. Along: 0 to the girth. Height: 0 to 20 ft. Outside
-// it returns the zero Position and a [*units.RangeError]. Check: 15 in along a
-// girth of 60 in is a quarter turn.
+// Range: girth 1 in to 5 pi m; along 0 to the girth; height 0 to 20 ft. Check
+// value: 15 in along a girth of 60 in is a quarter turn.
 func PositionAlong(along, girth, height units.Length) (Position, error) {
 	const fn = "tapping.PositionAlong"
 	if err := checkLength(fn, "girth", girth, units.Inch, maxGirth, girthHint); err != nil {
@@ -67,29 +66,40 @@ const (
 
 // checkRecord is the door for the record of a trunk.
 func checkRecord(fn string, record []OldHole) error {
-	if err := limit.Count(fn, "holes in the record", len(record), 0, maxRecord, "holes that closed long ago can be left out"); err != nil {
+	if err := limit.WithinAs(fn, "record", "holes in the record", float64(len(record)), 0, maxRecord, 1, "", "holes that closed long ago can be left out"); err != nil {
 		return err
 	}
-	for _, h := range record {
-		if err := checkHole(fn, h.Hole); err != nil {
-			return err
+	for i := range record {
+		h := &record[i]
+		if h.Hole == (Hole{}) {
+			return checkHole(fn, limit.Item("record", i, "Hole"), h.Hole)
 		}
-		if err := limit.Count(fn, "year of a hole", h.Year, firstYear, lastYear, "the year it was drilled"); err != nil {
-			return err
+		if h.Year < firstYear || h.Year > lastYear {
+			return limit.WithinAs(fn, limit.Item("record", i, "Year"), "year of a hole", float64(h.Year), firstYear, lastYear, 1, "", "the year it was drilled")
 		}
-		if err := checkAngle(fn, "angle of a hole", h.At); err != nil {
-			return err
-		}
-		if err := checkLength(fn, "height of a hole", h.Height, 0, maxReach, "above the ground"); err != nil {
+		if err := checkPlace(fn, "record", i, "a hole", h.Position, "Position."); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
+// checkPlace is the door for an entry of a list of places, in the fields that
+// lead to it. The names are made only when they are needed.
+func checkPlace(fn, list string, i int, whose string, at Position, fields string) error {
+	if at.At >= -mostAngle && at.At <= mostAngle && at.Height >= 0 && at.Height <= maxReach {
+		return nil
+	}
+	if err := checkAngle(fn, limit.Item(list, i, fields+"At"), "angle of "+whose, at.At); err != nil {
+		return err
+	}
+	return lengthAs(fn, limit.Item(list, i, fields+"Height"), "height of "+whose, at.Height, 0, maxReach, "above the ground")
+}
+
 // checkAngle is the door for angles: one turn either way, with room for the
 // rounding of 360 degrees.
-func checkAngle(fn, arg string, a units.Angle) error {
-	const most = units.Turn * (1 + 1e-13)
-	return limit.Within(fn, arg, a, -most, most, units.Degree, "deg", "round the trunk from the mark")
+func checkAngle(fn, arg, what string, a units.Angle) error {
+	return limit.WithinAs(fn, arg, what, a, -mostAngle, mostAngle, units.Degree, "deg", "round the trunk from the mark")
 }
+
+const mostAngle = units.Turn * (1 + 1e-13)

@@ -1,11 +1,11 @@
 package tapping
 
 import (
-	"fmt"
+	"slices"
 	"strings"
 
-	"example.org/sapreckoner/internal/base/clip"
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
+	"example.org/sapreckoner/units"
 )
 
 // alsoCalled are the trade's and the Latin names of the species, in small
@@ -36,13 +36,16 @@ var otherTrees = []string{
 
 // SpeciesNamed reads the name of a tree: a species of this package, the trade's
 // or the Latin name of one, such as hard maple or Acer rubrum, or another tree
-// such as oak or white ash, which is [OtherTree]. Nothing is a maple.
+// such as oak or white ash, which is [OtherTree]. An empty text is a maple.
 //
-// A name that is none of these is an error, with the nearest name that is.
-func SpeciesNamed(text string) (Species, error) {
+// A name that is none of these is a [*units.ParseError] that tells the nearest.
+func SpeciesNamed(text string) (Species, error) { return speciesNamed("tapping.SpeciesNamed", text) }
+
+func speciesNamed(fn, text string) (Species, error) {
 	name := strings.ToLower(strings.Join(strings.Fields(strings.ReplaceAll(text, "-", " ")), " "))
-	if i, err := speciesNames.Find("species", name); err == nil {
-		return Species(i), nil
+	var s Species
+	if err := speciesNames.Unmarshal(&s, []byte(name)); err == nil {
+		return s, nil
 	}
 	if s, ok := alsoCalled[name]; ok {
 		return s, nil
@@ -55,12 +58,14 @@ func SpeciesNamed(text string) (Species, error) {
 	if genus, _, _ := strings.Cut(name, " "); genus == "betula" {
 		return Birch, nil
 	}
-	known := append(append([]string(nil), speciesNames...), otherTrees...)
+	known := append(slices.Clone(speciesNames.Of), otherTrees...)
 	for also := range alsoCalled {
 		known = append(known, also)
 	}
-	if near := words.Nearest(name, known); near != "" {
-		return 0, fmt.Errorf("%q is no species known here: is it %s?", clip.Text(strings.TrimSpace(text)), near)
+	slices.Sort(known) // of names that are as near, the first
+	hint := "write one of " + strings.Join(speciesNames.Of, ", ") + ", its trade or Latin name, or another tree such as oak"
+	if near, ok := enum.Nearest(name, slices.Values(known)); ok {
+		hint = "did you mean \"" + near + "\"?"
 	}
-	return 0, fmt.Errorf("%q is no species known here: want one of %s, its trade or Latin name, or another tree such as oak", clip.Text(strings.TrimSpace(text)), strings.Join(speciesNames, ", "))
+	return 0, &units.ParseError{Func: fn, Input: strings.TrimSpace(text), Err: units.ErrName, Hint: hint}
 }

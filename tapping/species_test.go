@@ -25,16 +25,16 @@ func TestSpeciesNamed(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]string{
-		"suger maple": "is it sugar maple?", "acer sacharum": "is it acer saccharum?", "had maple": "is it hard maple?",
-		"oka": "want one of maple, sugar maple", "bech": "is it beech?", "dogwood": "want one of",
-		strings.Repeat("x", 60): "want one of maple",
+		"suger maple": `did you mean "sugar maple"?`, "acer sacharum": `did you mean "acer saccharum"?`, "had maple": `did you mean "hard maple"?`,
+		"oka": `did you mean "oak"?`, "bech": `did you mean "beech"?`, "dogwood": "write one of",
+		strings.Repeat("x", 60): "write one of maple",
 	} {
 		if _, err := tapping.SpeciesNamed(text); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: %v, want %s", text, err, want)
 		}
 	}
 	var v tapping.Vigor
-	if err := v.UnmarshalText([]byte("helthy")); err == nil || !strings.Contains(err.Error(), "is it healthy?") {
+	if err := v.UnmarshalText([]byte("helthy")); err == nil || !strings.Contains(err.Error(), `did you mean "healthy"?`) {
 		t.Errorf("helthy: %v", err)
 	}
 	oak := must[tapping.Trunk](t)(tapping.NewTrunk(20*units.Inch, tapping.OtherTree, tapping.Healthy))

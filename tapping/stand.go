@@ -47,10 +47,10 @@ type StandCount struct {
 // CountStand counts trees, taps by the guideline, a histogram in classes of the
 // given width, the totals by the other published guidelines, and basal area.
 //
-// Class width: 1 cm to 1 m. Outside it returns the zero count and a
-// [*units.RangeError]. Check: trunks of 11, 12, 18 and 19 in take 4 taps.
+// Range: class width 1 cm to 1 m. Check value: trunks of 11, 12, 18 and 19 in
+// take 4 taps.
 func CountStand(trees []Tree, g Guideline, class units.Length) (StandCount, error) {
-	if err := checkLength("tapping.CountStand", "class width", class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"); err != nil {
+	if err := lengthAs("tapping.CountStand", "class", "class width", class, units.Centimeter, units.Meter, "2 in or 5 cm are usual"); err != nil {
 		return StandCount{}, err
 	}
 	c := StandCount{Trees: len(trees), GuidelineTotal: GuidelineTotal{Guideline: g}}
@@ -107,9 +107,8 @@ const (
 // TapsPer returns the taps on each unit of ground, such as [units.Acre] or
 // [units.Hectare].
 //
-// Ground and unit: 1 m2 to 1e6 ha. Outside it returns NaN and a
-// [*units.RangeError]. Check: 360 taps on 4 acres are 90 an acre, 222.4 a
-// hectare.
+// Range: ground and unit 1 m2 to 1e6 ha. Check value: 360 taps on 4 acres are
+// 90 an acre, 222.4 a hectare.
 func (c StandCount) TapsPer(unit, ground units.Area) (float64, error) {
 	if err := checkGround("tapping.StandCount.TapsPer", unit, ground); err != nil {
 		return math.NaN(), err
@@ -127,7 +126,7 @@ func (c StandCount) BasalAreaPer(unit, ground units.Area) (units.Area, error) {
 }
 
 func checkGround(fn string, unit, ground units.Area) error {
-	const hint = "the area that the counted trees stand on, and units.Acre or units.Hectare"
+	const hint = "the area that the counted trees stand on, and an acre or a hectare"
 	if err := limit.Within(fn, "unit", unit, minGround, maxGround, units.Acre, "ac", hint); err != nil {
 		return err
 	}

@@ -114,14 +114,14 @@ func (s *standRows) trunk() (trunk Trunk, column string, err error) {
 			return Trunk{}, column, err
 		}
 	}
-	species, err := SpeciesNamed(s.species)
+	species, err := speciesNamed("tapping.ReadStand", s.species)
 	if err != nil {
 		return Trunk{}, "species", err
 	}
-	vigor, err := vigorNames.Find("vigor", s.vigor)
-	if err != nil {
+	var vigor Vigor
+	if err := vigor.UnmarshalText([]byte(s.vigor)); err != nil {
 		return Trunk{}, "vigor", err
 	}
-	trunk, err = NewTrunk(dbh, species, Vigor(vigor))
+	trunk, err = NewTrunk(dbh, species, vigor)
 	return trunk, column, units.Under("tapping.ReadStand", err)
 }

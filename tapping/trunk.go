@@ -3,8 +3,8 @@ package tapping
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -26,11 +26,10 @@ var girthRange = limit.Range{
 // the ground in the United States and 1.30 m in Quebec, on a slope from its
 // uphill side (common practice).
 //
-// Girth: 0 to 5 pi m (15.7 m). A trunk that is not round has less wood than its
-// girth tells: the diameter is then an upper bound. Outside the range it
-// returns NaN and a [*units.RangeError].
+// Range: girth 0 to 5 pi m (15.7 m). A trunk that is not round has less wood
+// than its girth tells: the diameter is then an upper bound.
 //
-// Formula: D = girth/pi. Check: 37.699 in round is 12.000 in through.
+// Formula: D = girth/pi. Check value: 37.699 in round is 12.000 in through.
 func DiameterFromGirth(girth units.Length) (units.Length, error) {
 	if err := girthRange.Check("tapping.DiameterFromGirth", float64(girth)); err != nil {
 		return nan[units.Length](), err
@@ -41,14 +40,14 @@ func DiameterFromGirth(girth units.Length) (units.Length, error) {
 // GirthFromDiameter returns the girth of a round trunk of the given diameter,
 // the inverse of [DiameterFromGirth].
 //
-// Diameter: 0 to 5 m. Outside it returns NaN and a [*units.RangeError].
+// Range: diameter 0 to 5 m.
 //
-// Formula: girth = pi D. Check: 12.000 in through is 37.699 in round.
-func GirthFromDiameter(d units.Length) (units.Length, error) {
-	if err := diameterRange.Check("tapping.GirthFromDiameter", float64(d)); err != nil {
+// Formula: girth = pi D. Check value: 12.000 in through is 37.699 in round.
+func GirthFromDiameter(diameter units.Length) (units.Length, error) {
+	if err := diameterRange.Check("tapping.GirthFromDiameter", float64(diameter)); err != nil {
 		return nan[units.Length](), err
 	}
-	return d * math.Pi, nil
+	return diameter * math.Pi, nil
 }
 
 // Vigor is how well a trunk grows. The published guidelines assume a healthy,
@@ -63,23 +62,20 @@ const (
 	Unhealthy // dieback, rot, conks, large wounds: no tap
 )
 
-var vigorNames = words.Names{"not judged", "healthy", "slow", "unhealthy"}
+var vigorNames = enum.Names[Vigor]{Type: "tapping.Vigor", Zero: true, Of: []string{"not judged", "healthy", "slow", "unhealthy"}}
 
 // String returns the name that [Vigor.UnmarshalText] reads.
-func (v Vigor) String() string { return vigorNames.Name(int(v)) }
+func (v Vigor) String() string { return vigorNames.String(v) }
+
+// Vigors lists the classes.
+func Vigors() []Vigor { return vigorNames.List() }
 
 // MarshalText returns the name of the class.
-func (v Vigor) MarshalText() ([]byte, error) { return vigorNames.Marshal("vigor", int(v)) }
+func (v Vigor) MarshalText() ([]byte, error) { return vigorNames.Marshal(v) }
 
 // UnmarshalText reads "healthy", "slow", "unhealthy", "not judged" or nothing,
-// which is not judged.
-func (v *Vigor) UnmarshalText(text []byte) error {
-	i, err := vigorNames.Find("vigor", string(text))
-	if err == nil {
-		*v = Vigor(i)
-	}
-	return err
-}
+// which is not judged. Another name is an error that tells the nearest.
+func (v *Vigor) UnmarshalText(text []byte) error { return vigorNames.Unmarshal(v, text) }
 
 // Species is the kind of tree. Be sure of it before drilling: mark the trees
 // while they are in leaf (Ohio State University Extension F-36).
@@ -99,20 +95,23 @@ const (
 	OtherTree // known, and none of these: see [SpeciesNamed]
 )
 
-var speciesNames = words.Names{
+var speciesNames = enum.Names[Species]{Type: "tapping.Species", Zero: true, Of: []string{
 	"maple", "sugar maple", "red maple", "silver maple", "Norway maple",
 	"boxelder", "black walnut", "birch", "other tree",
-}
+}}
 
 // String returns the name that [Species.UnmarshalText] reads.
-func (s Species) String() string { return speciesNames.Name(int(s)) }
+func (s Species) String() string { return speciesNames.String(s) }
+
+// AllSpecies lists the species that are told apart here.
+func AllSpecies() []Species { return speciesNames.List() }
 
 // MarshalText returns the name of the species.
-func (s Species) MarshalText() ([]byte, error) { return speciesNames.Marshal("species", int(s)) }
+func (s Species) MarshalText() ([]byte, error) { return speciesNames.Marshal(s) }
 
 // UnmarshalText reads a name as [SpeciesNamed].
 func (s *Species) UnmarshalText(text []byte) error {
-	named, err := SpeciesNamed(string(text))
+	named, err := speciesNamed("tapping.Species.UnmarshalText", string(text))
 	if err == nil {
 		*s = named
 	}
@@ -133,17 +132,16 @@ type Trunk struct {
 
 // NewTrunk returns a trunk of the given diameter at breast height.
 //
-// DBH: 0 to 5 m; species and vigor: the constants of this package. Anything
-// else gives the zero Trunk and a [*units.RangeError].
+// Range: DBH 0 to 5 m; species and vigor: the constants of this package.
 func NewTrunk(dbh units.Length, species Species, vigor Vigor) (Trunk, error) {
 	const fn = "tapping.NewTrunk"
-	if err := diameterRange.Check(fn, float64(dbh)); err != nil {
+	if err := diameterRange.CheckAs(fn, "dbh", float64(dbh)); err != nil {
 		return Trunk{}, err
 	}
-	if err := limit.Count(fn, "species", int(species), 0, int(OtherTree), "use the constants of package tapping"); err != nil {
+	if err := limit.Count(fn, "species", int(species), 0, int(OtherTree), "choose one that is listed"); err != nil {
 		return Trunk{}, err
 	}
-	if err := limit.Count(fn, "vigor", int(vigor), 0, int(Unhealthy), "use the constants of package tapping"); err != nil {
+	if err := limit.Count(fn, "vigor", int(vigor), 0, int(Unhealthy), "choose one that is listed"); err != nil {
 		return Trunk{}, err
 	}
 	return Trunk{dbh, species, vigor}, nil
@@ -160,7 +158,7 @@ func (t Trunk) Vigor() Vigor { return t.vigor }
 
 // BasalArea returns the cross section at breast height.
 //
-// Formula: pi/4 D^2. Check: a 12 in trunk has 0.7854 ft2.
+// Formula: pi/4 D^2. Check value: a 12 in trunk has 0.7854 ft2.
 func (t Trunk) BasalArea() units.Area { return math.Pi / 4 * t.dbh.Times(t.dbh) }
 
 // Tree is a tree of one or more stems. Stems that part below breast height are

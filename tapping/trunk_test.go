@@ -73,7 +73,7 @@ func TestNamesRoundTrip(t *testing.T) {
 		t.Error("an unknown vigor was written")
 	}
 	for _, n := range []tapping.Species{tapping.OtherTree + 1, 99} {
-		if got, want := n.String(), fmt.Sprintf("unknown (%d)", int(n)); got != want {
+		if got, want := n.String(), fmt.Sprintf("Species(%d)", int(n)); got != want {
 			t.Errorf("species %d prints as %q", int(n), got)
 		}
 		if text, err := n.MarshalText(); err == nil {

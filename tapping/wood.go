@@ -56,12 +56,11 @@ type TappingBand struct {
 // bark, as high as the dropline or the reach allows, with that many holes of
 // that kind a year.
 //
-// Diameter: twice the hole's depth to 5 m. Height: 1 in to 20 ft. Taps: 1 to
-// 10. Anything else, or the zero Hole, gives the zero band and a
-// [*units.RangeError].
+// Range: diameter twice the hole's depth to 5 m; height 1 in to 20 ft; taps 1
+// to 10, and a hole that was made.
 func NewTappingBand(diameter, height units.Length, hole Hole, taps int) (TappingBand, error) {
 	const fn = "tapping.NewTappingBand"
-	if err := checkHole(fn, hole); err != nil {
+	if err := checkHole(fn, "hole", hole); err != nil {
 		return TappingBand{}, err
 	}
 	if err := checkLength(fn, "diameter", diameter, 2*hole.depth, maxDiameter, "the hole must fit into half the trunk"); err != nil {
@@ -78,7 +77,8 @@ func NewTappingBand(diameter, height units.Length, hole Hole, taps int) (Tapping
 
 // Volume returns the wood of the band down to the depth of the hole.
 //
-// Formula: Z = H pi (D - h) h. Check: 10 in, 30 in high, 1.5 in deep: 1201.7 in3.
+// Formula: Z = H pi (D - h) h. Check value: 10 in, 30 in high, 1.5 in deep:
+// 1201.7 in3.
 func (b TappingBand) Volume() units.Volume {
 	ring := (math.Pi * (b.diameter - b.hole.depth)).Times(b.hole.depth)
 	return ring.Volume(b.height)
@@ -97,12 +97,12 @@ func share(stained float64) units.Share { return units.FractionShare(max(0, 1-st
 // many years of tapping and then so many of rest, at the given radial growth a
 // year.
 //
-// Growth: 0 to 1 in. Tapped and rested: 0 to 10000 years; rested 0 is right
-// after the last season. Uncertainty: a fifth of the stained share, see
-// [StainRatio]. Outside the range it returns NaN and a [*units.RangeError].
+// Range: growth 0 to 1 in; tapped and rested 0 to 10000 years; rested 0 is
+// right after the last season. Uncertainty: a fifth of the stained share, see
+// [StainRatio].
 //
-// Check: no year of tapping leaves 100 %; at 10 in, 30 in, 5/16 by 1.5 in and
-// 0.04436 in a year, any time over 34 years leaves 90.0 %.
+// Check value: no year of tapping leaves 100 %; at 10 in, 30 in, 5/16 by 1.5 in
+// and 0.04436 in a year, any time over 34 years leaves 90.0 %.
 func (b TappingBand) Conductive(growth units.Length, tapped, rested int) (units.Share, error) {
 	const fn = "tapping.TappingBand.Conductive"
 	if err := b.checkUse(fn, growth, tapped); err != nil {
@@ -139,8 +139,8 @@ func stainSum(r float64, first, last int) float64 {
 
 // Steady returns the conductive share that tapping every year ends at.
 //
-// Growth: 0 to 1 in; without growth nothing is left. Outside it returns NaN and
-// a [*units.RangeError]. Check: see [TappingBand.Conductive].
+// Range: growth 0 to 1 in; without growth nothing is left. Check value: see
+// [TappingBand.Conductive].
 func (b TappingBand) Steady(growth units.Length) (units.Share, error) {
 	if err := b.checkUse("tapping.TappingBand.Steady", growth, 0); err != nil {
 		return nan[units.Share](), err
@@ -155,14 +155,14 @@ func (b TappingBand) Steady(growth units.Length) (units.Share, error) {
 // year keeps the target share of the band conductive, the inverse of
 // [TappingBand.Steady].
 //
-// Target: 0 % to what is left after a single year's holes, which no growth can
-// better. Outside it returns NaN and a [*units.RangeError].
+// Range: target 0 % to what is left after a single year's holes, which no
+// growth can better.
 //
-// Check: for 90 %, one hole of 5/16 by 1.5 in a year and a band 30 in high, a
-// 10 in trunk needs 0.0444 in, which is 1.40 in2 of basal area. That is the
-// calibration. Two holes at 18 in then need 2.59 in2, and 2.6 was published:
-// weak support. Centre ACER (741-FIN-0608) prints 2.9 and 3.7 mm of diameter
-// for two taps at 40 and 33 cm, and this model gives 2.70 and 3.38.
+// Check value: for 90 %, one hole of 5/16 by 1.5 in a year and a band 30 in
+// high, a 10 in trunk needs 0.0444 in, which is 1.40 in2 of basal area. That is
+// the calibration. Two holes at 18 in then need 2.59 in2, and 2.6 was
+// published: weak support. Centre ACER (741-FIN-0608) prints 2.9 and 3.7 mm of
+// diameter for two taps at 40 and 33 cm, and this model gives 2.70 and 3.38.
 func (b TappingBand) GrowthNeeded(target units.Share) (units.Length, error) {
 	const fn = "tapping.TappingBand.GrowthNeeded"
 	if err := b.checkMade(fn); err != nil {
@@ -183,9 +183,9 @@ func (b TappingBand) GrowthNeeded(target units.Share) (units.Length, error) {
 // YearsToRecover returns how many years of rest, after so many years of
 // tapping, bring the band back to the target share.
 //
-// Growth: 0.001 to 1 in a year. Tapped: 0 to 10000 years. Target: 0 to 100 %.
-// Outside it returns 0 and a [*units.RangeError]. Check: a hole 1.5 in deep is
-// behind new wood for good after 15 years of 0.1 in.
+// Range: growth 0.001 to 1 in a year; tapped 0 to 10000 years; target 0 to 100
+// %. Check value: a hole 1.5 in deep is behind new wood for good after 15 years
+// of 0.1 in.
 func (b TappingBand) YearsToRecover(growth units.Length, tapped int, target units.Share) (int, error) {
 	const fn = "tapping.TappingBand.YearsToRecover"
 	if err := checkLength(fn, "growth", growth, units.Inch/1000, maxGrowth, growthHint); err != nil {
@@ -220,16 +220,16 @@ func (b TappingBand) checkUse(fn string, growth units.Length, tapped int) error 
 
 // checkMade refuses the zero band.
 func (b TappingBand) checkMade(fn string) error {
-	return limit.Count(fn, "taps", b.taps, 1, maxTaps, "make the band with tapping.NewTappingBand")
+	return limit.WithinAs(fn, "TappingBand", "taps of the band", float64(b.taps), 1, maxTaps, 1, "", "make the band first")
 }
 
 func checkTarget(fn string, target, best units.Share, hint string) error {
 	return limit.Within(fn, "target", target, 0, best, units.Percent, "%", hint)
 }
 
-func checkHole(fn string, h Hole) error {
+func checkHole(fn, arg string, h Hole) error {
 	if h == (Hole{}) {
-		return checkLength(fn, "hole depth", 0, minDepth, maxDepth, "make the hole with tapping.NewHole")
+		return lengthAs(fn, arg, "depth of the hole", 0, minDepth, maxDepth, "make the hole first, of its bit and its depth")
 	}
 	return nil
 }

@@ -92,16 +92,25 @@ type sum struct {
 	limit             float64 // of the sugar, kg
 }
 
+// A kindOfLots is how errors name the limits of a list, and in words.
+type kindOfLots struct{ volume, brix, volumes, strengths string }
+
+var (
+	sapLots   = kindOfLots{"Season.SapMeasured.Volume", "Season.SapMeasured.Brix", "limits of the volume of sap", "limits of the Brix of sap"}
+	heldLots  = kindOfLots{"Season.HeldMeasured.Volume", "Season.HeldMeasured.Brix", "limits of the volume that is held", "limits of the Brix of what is held"}
+	syrupLots = kindOfLots{"Season.SyrupMeasured.Volume", "Season.SyrupMeasured.Brix", "limits of the volume of syrup", "limits of the Brix of syrup"}
+)
+
 // add adds up lots. Errors of one instrument do not average out: they add.
-func add(fn, volume, brix string, lots []sugar.Lot, m Measured) (sum, error) {
+func add(fn string, of *kindOfLots, lots []sugar.Lot, m Measured) (sum, error) {
 	var s sum
 	if len(lots) == 0 {
 		return s, nil
 	}
-	if err := limit.In(fn, volume, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
+	if err := limit.InAs(fn, of.volume, of.volumes, m.Volume.Percents(), minVolumeLimits, maxVolumeLimits, "%", "how well the volumes were measured, such as 2 percent"); err != nil {
 		return sum{}, err
 	}
-	if err := limit.In(fn, brix, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
+	if err := limit.InAs(fn, of.brix, of.strengths, float64(m.Brix), minBrixLimits, maxBrixLimits, "Brix", "how well the Brix was read, such as 0.1"); err != nil {
 		return sum{}, err
 	}
 	for _, l := range lots {
@@ -126,24 +135,23 @@ func (s sum) brix() units.Brix { return units.Brix(100 * s.sugar / s.mass) }
 
 // totals adds up the five lists of a season.
 func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err error) {
-	const heldVolume, heldBrix = "Season.HeldMeasured.Volume", "Season.HeldMeasured.Brix"
-	if sap, err = add(fn, "Season.SapMeasured.Volume", "Season.SapMeasured.Brix", s.Sap, s.SapMeasured); err != nil {
+	if sap, err = add(fn, &sapLots, s.Sap, s.SapMeasured); err != nil {
 		return
 	}
-	if before, err = add(fn, heldVolume, heldBrix, s.HeldBefore, s.HeldMeasured); err != nil {
+	if before, err = add(fn, &heldLots, s.HeldBefore, s.HeldMeasured); err != nil {
 		return
 	}
-	if after, err = add(fn, heldVolume, heldBrix, s.HeldAfter, s.HeldMeasured); err != nil {
+	if after, err = add(fn, &heldLots, s.HeldAfter, s.HeldMeasured); err != nil {
 		return
 	}
-	if syrup, err = add(fn, "Season.SyrupMeasured.Volume", "Season.SyrupMeasured.Brix", s.Syrup, s.SyrupMeasured); err != nil {
+	if syrup, err = add(fn, &syrupLots, s.Syrup, s.SyrupMeasured); err != nil {
 		return
 	}
-	if chased, err = add(fn, heldVolume, heldBrix, s.Chased, s.HeldMeasured); err != nil {
+	if chased, err = add(fn, &heldLots, s.Chased, s.HeldMeasured); err != nil {
 		return
 	}
 	in := sap.sugar + before.sugar
-	err = limit.In(fn, "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
+	err = limit.InAs(fn, "Season.Sap", "sugar in", in, leastMass, mostMass, "kg", "enter the sap gathered, or what was held at the start")
 	return
 }
 
@@ -157,8 +165,7 @@ func (s *Season) totals(fn string) (sap, before, after, syrup, chased sum, err e
 // and combine as the root of the sum of squares.
 //
 // Range: 1 mg to 1e9 kg of sugar in; limits of measurement as in [Measured];
-// taps to 1e8, days to 366. Outside the range the answer is the zero Account
-// and a [units.RangeError].
+// taps to 1e8, days to 366.
 //
 // Source: conservation of mass with the densities of
 // [example.org/sapreckoner/density.Solution]. Check value: 25 US gal at 15 Brix
@@ -169,10 +176,10 @@ func (s Season) Account() (Account, error) {
 	if err != nil {
 		return Account{}, err
 	}
-	if err := limit.In(fn, "taps", float64(s.Taps), 0, maxTaps, "", "0 if not counted"); err != nil {
+	if err := limit.InAs(fn, "Season.Taps", "taps", float64(s.Taps), 0, maxTaps, "", "0 if not counted"); err != nil {
 		return Account{}, err
 	}
-	if err := limit.In(fn, "days", float64(s.Days), 0, maxDays, "", "0 if not counted"); err != nil {
+	if err := limit.InAs(fn, "Season.Days", "days", float64(s.Days), 0, maxDays, "", "0 if not counted"); err != nil {
 		return Account{}, err
 	}
 	in := sap.sugar + before.sugar
@@ -224,12 +231,11 @@ func counted(n int) float64 {
 //
 //	(sap + held before - held after - chased) (1 - loss) / (rho(B) B)
 //
-// Syrup already drawn off is not looked at.
+// It does not look at syrup already drawn off.
 //
-// Range: as in [Season.Account], loss from 0 to 100 percent, syrup from 60 to 85
-// Brix, and no more held than came in. Outside the range the answer is NaN and a
-// [units.RangeError]. Check value: 25 US gal at 15 Brix are 4.47 US gal of 66.9
-// Brix syrup (computed).
+// Range: as in [Season.Account], loss from 0 to 100 percent, syrup from 60 to
+// 85 Brix, and no more held than came in. Check value: 25 US gal at 15 Brix are
+// 4.47 US gal of 66.9 Brix syrup (computed).
 func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error) {
 	const fn = "yield.Season.Expect"
 	sap, before, after, _, chased, err := s.totals(fn)
@@ -247,7 +253,7 @@ func (s Season) Expect(loss units.Share, syrup units.Brix) (units.Volume, error)
 		return nan[units.Volume](), err
 	}
 	in, kept := sap.sugar+before.sugar, after.sugar+chased.sugar
-	if err := limit.In(fn, "sugar kept", kept, 0, in, "kg", "more is held than came in: check the readings of what is held"); err != nil {
+	if err := limit.InAs(fn, "Season.HeldAfter", "sugar kept", kept, 0, in, "kg", "more is held than came in: check the readings of what is held"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return units.Volume(max(0, in-kept) * max(0, 1-loss.Fraction()) / per), nil

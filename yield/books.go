@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 	"time"
 
 	"example.org/sapreckoner/internal/base/clip"
@@ -31,7 +32,12 @@ type TraceError struct {
 
 // Error tells the function, the record and the reason.
 func (e *TraceError) Error() string {
-	s := fmt.Sprintf("%s: %q: %v", e.Func, clip.Text(e.ID), e.Err)
+	return e.Func + ": " + e.Text(units.Both)
+}
+
+// Text tells the record and the reason to a person.
+func (e *TraceError) Text(units.System) string {
+	s := fmt.Sprintf("%q: %v", clip.Text(e.ID), e.Err)
 	if e.Ref != "" {
 		s += fmt.Sprintf(": %q", clip.Text(e.Ref))
 	}
@@ -88,10 +94,10 @@ type Books struct {
 // NewBooks ties boils, lots and packings together. Boils and lots share one list of
 // names, packings have their own.
 //
-// Every name must be there once, every part and every packing must name a record
-// that exists, a lot must be made of something, and no lot of itself, directly or
-// through others. Otherwise the answer is nil and a [TraceError], or a
-// [units.RangeError] for a mass outside 1 mg to 1e9 kg.
+// Every name must be there once, every part and every packing must name a
+// record that exists, a lot must be made of something, and no lot of itself,
+// directly or through others. Otherwise the answer is nil and a [*TraceError],
+// or a [*units.RangeError] for a mass outside 1 mg to 1e9 kg.
 func NewBooks(boils []Boil, lots []BulkLot, packings []Packing) (*Books, error) {
 	const fn = "yield.NewBooks"
 	b := &Books{
@@ -149,7 +155,7 @@ func (b *Books) free(fn, id string) error {
 
 // checkParts checks that parts exist, have a mass, and do not lead in a circle.
 func (b *Books) checkParts(fn string, lots []BulkLot) error {
-	for _, l := range lots {
+	for k, l := range lots {
 		for i, p := range l.Parts {
 			_, boil := b.boils[p.From]
 			_, lot := b.lots[p.From]
@@ -157,7 +163,7 @@ func (b *Books) checkParts(fn string, lots []BulkLot) error {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
 			if m := p.Mass.Kilograms(); !(m >= leastMass && m <= mostMass) { // the name is made only when it is needed
-				if err := limit.In(fn, clip.Text(l.ID)+": "+limit.Item("Parts", i, "Mass"), m, leastMass, mostMass, "kg", "what went into the lot"); err != nil {
+				if err := limit.InAs(fn, limit.Item("lots", k, limit.Item("Parts", i, "Mass")), "part "+strconv.Itoa(i+1)+" of "+strconv.Quote(clip.Text(l.ID)), m, leastMass, mostMass, "kg", "what went into the lot"); err != nil {
 					return err
 				}
 			}

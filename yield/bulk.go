@@ -16,16 +16,15 @@ type Repacking struct {
 // packed: sugar that is missing stuck to drum, pump and filter, and the rest of
 // the difference is water.
 //
-// Heated again, syrup darkens and may throw niter: see [Books].
+// Syrup heated again darkens and may throw niter: see [Books].
 //
-// Range: both lots with 1 mg to 1e9 kg of sugar in them. Outside the range the
-// answer is the zero Repacking and a [units.RangeError].
+// Range: both lots with 1 mg to 1e9 kg of sugar in them.
 func Repacked(held, packed sugar.Lot) (Repacking, error) {
 	const fn = "yield.Repacked"
-	if err := limit.In(fn, "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
+	if err := limit.InAs(fn, "held", "sugar held", held.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it was put by"); err != nil {
 		return Repacking{}, err
 	}
-	if err := limit.In(fn, "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
+	if err := limit.InAs(fn, "packed", "sugar packed", packed.Sugar().Kilograms(), leastMass, mostMass, "kg", "the lot as it is packed"); err != nil {
 		return Repacking{}, err
 	}
 	missing := held.Sugar() - packed.Sugar()

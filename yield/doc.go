@@ -33,6 +33,14 @@
 // percent of loss that is uncertain by four says that nothing is known to be
 // missing. [Season.Expect] is the way forward, from sap to syrup.
 //
+// # Numbers
+//
+// Outside its range a function answers NaN, or its zero value, and a
+// [*example.org/sapreckoner/units.RangeError] that tells the way out; so does a value that was not made. Records
+// that do not hang together are a [*TraceError]. A [Tank] goes out as JSON by its
+// shape and its sides and comes back by its constructor; [Books] do not: keep what
+// they are made of.
+//
 // # Rooms
 //
 // Containers, filling and filters have a room of their own,

@@ -3,6 +3,7 @@ package yield
 import (
 	"slices"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
@@ -40,6 +41,15 @@ func (b Basis) String() string {
 	return bases[b]
 }
 
+var basisNames = enum.Names[Basis]{Type: "yield.Basis", Zero: true,
+	Of: []string{OwnSeasons: bases[OwnSeasons], GravityFigure: bases[GravityFigure], StateAverage: bases[StateAverage]}}
+
+// MarshalText returns what String returns, and nothing for none.
+func (b Basis) MarshalText() ([]byte, error) { return basisNames.Marshal(b) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (b *Basis) UnmarshalText(text []byte) error { return basisNames.Unmarshal(b, text) }
+
 // Warning returns what a reader must know of a forecast on this basis; empty if
 // there is nothing to warn of.
 func (b Basis) Warning() string {
@@ -61,6 +71,26 @@ type Forecast struct {
 	Seasons           int // how many seasons it rests on; 0 for gravity figures
 }
 
+// String prints the forecast for a person, "12 US gal to 35 US gal, 23 US gal in
+// the middle, by own past seasons".
+func (f Forecast) String() string { return f.Text(units.Both) }
+
+// Text prints the forecast in one system of units, or both, with the two digits
+// that its range leaves.
+func (f Forecast) Text(in units.System) string {
+	if f.Basis == noBasis {
+		return f.Basis.Warning()
+	}
+	span := func(in units.System) string {
+		return f.Low.TextIn(in, 2) + " to " + f.High.TextIn(in, 2) + ", " + f.Middle.TextIn(in, 2) + " in the middle"
+	}
+	s := span(in)
+	if in == units.Both {
+		s = span(units.US) + " (" + span(units.Metric) + ")"
+	}
+	return s + ", by " + f.Basis.String()
+}
+
 // A PastSeason is what a sugarhouse made in a year.
 type PastSeason struct {
 	Year  int
@@ -70,18 +100,18 @@ type PastSeason struct {
 
 // PerTap returns the syrup of a tap.
 //
-// Range: 1 to 1e8 taps, syrup to 1e6 m3. Outside the range the answer is NaN and
-// a [units.RangeError]. Check value: Vermont, 2021: 1,540,000 US gal of 5,900,000
-// taps are 0.261 US gal (USDA NASS, Crop Production, January 2022).
+// Range: 1 to 1e8 taps, syrup to 1e6 m3. Check value: Vermont, 2021: 1,540,000
+// US gal of 5,900,000 taps are 0.261 US gal (USDA NASS, Crop Production,
+// January 2022).
 func (p PastSeason) PerTap() (units.Volume, error) {
 	return p.perTap("yield.PastSeason.PerTap", "PastSeason")
 }
 
 func (p PastSeason) perTap(fn, arg string) (units.Volume, error) {
-	if err := limit.In(fn, arg+".Taps", float64(p.Taps), 1, maxTaps, "", "the taps of that season"); err != nil {
+	if err := limit.InAs(fn, arg+".Taps", "taps", float64(p.Taps), 1, maxTaps, "", "the taps of that season"); err != nil {
 		return nan[units.Volume](), err
 	}
-	if err := limit.In(fn, arg+".Syrup", p.Syrup.CubicMeters(), 0, maxVolume, "m3", "the syrup of that season"); err != nil {
+	if err := limit.InAs(fn, arg+".Syrup", "syrup", p.Syrup.CubicMeters(), 0, maxVolume, "m3", "the syrup of that season"); err != nil {
 		return nan[units.Volume](), err
 	}
 	return p.Syrup / units.Volume(p.Taps), nil
@@ -91,11 +121,10 @@ func (p PastSeason) perTap(fn, arg string) (units.Volume, error) {
 // syrup per tap, between the least and the most. One season alone says nothing
 // of the range; three or more are worth having.
 //
-// Range: taps from 1 to 1e8, 1 to 1000 seasons as in [PastSeason.PerTap]. Outside
-// the range the answer is the zero Forecast and a [units.RangeError].
+// Range: taps from 1 to 1e8, 1 to 1000 seasons as in [PastSeason.PerTap].
 func ForecastFromPast(taps int, past []PastSeason) (Forecast, error) {
 	const fn = "yield.ForecastFromPast"
-	if err := limit.In(fn, "past", float64(len(past)), 1, 1000, "", "without a past season use yield.ForecastFromGravity"); err != nil {
+	if err := limit.InAs(fn, "past", "number of past seasons", float64(len(past)), 1, 1000, "", "without a past season forecast by gravity figures"); err != nil {
 		return Forecast{}, err
 	}
 	perTap := make([]units.Volume, len(past))
@@ -131,9 +160,8 @@ func forecast(fn string, basis Basis, taps int, perTap []units.Volume) (Forecast
 // Range: taps from 1 to 1e8, sap and syrup as in [Ratio]. Uncertainty: the
 // range itself, which is from memory of extension leaflets; single woods gave
 // 15.6 and 22.1 US gal per tap in two years (Northern Woodlands, A Tale of Two
-// Seasons). Outside the range the answer is the zero Forecast and a
-// [units.RangeError]. Check value: 100 taps, 2.0 Brix sap and 66.0 Brix syrup give
-// 11.5 to 34.6 US gal, by 43.389 to one (computed).
+// Seasons). Check value: 100 taps, 2.0 Brix sap and 66.0 Brix syrup give 11.5
+// to 34.6 US gal, by 43.389 to one (computed).
 func ForecastFromGravity(taps int, sap, syrup units.Brix) (Forecast, error) {
 	const fn = "yield.ForecastFromGravity"
 	ratio, err := Ratio(sap, syrup)
@@ -194,15 +222,32 @@ func (s State) String() string {
 	return states[s].name
 }
 
+var stateNames = enum.Names[State]{Type: "yield.State", Zero: true, Of: func() []string {
+	names := make([]string, len(states))
+	for i := Maine; i <= UnitedStates; i++ {
+		names[i] = states[i].name
+	}
+	return names
+}()}
+
+// States lists the states of the survey, and all of them together.
+func States() []State { return stateNames.List() }
+
+// MarshalText returns the name of the state, and nothing for none.
+func (s State) MarshalText() ([]byte, error) { return stateNames.Marshal(s) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (s *State) UnmarshalText(text []byte) error { return stateNames.Unmarshal(s, text) }
+
 // PerTap returns the syrup of a tap that the state's producers reported for a
 // year, all methods mixed.
 //
-// Range: the states named here, 2019 to 2021. Outside it the answer is NaN and a
-// [units.RangeError]. Source: USDA NASS, Crop Production annual summary, January
-// 2022. Check value: Vermont, 2021: 0.261 US gal.
+// Range: the states named here, 2019 to 2021. Source: USDA NASS, Crop
+// Production annual summary, January 2022. Check value: Vermont, 2021: 0.261 US
+// gal.
 func (s State) PerTap(year int) (units.Volume, error) {
 	const fn = "yield.State.PerTap"
-	if err := s.valid(fn); err != nil {
+	if err := s.valid(fn, "State"); err != nil {
 		return nan[units.Volume](), err
 	}
 	if err := limit.In(fn, "year", float64(year), firstYear, lastYear, "", "the years that are kept here"); err != nil {
@@ -211,19 +256,19 @@ func (s State) PerTap(year int) (units.Volume, error) {
 	return units.USGallons(states[s].perTap[year-firstYear]), nil
 }
 
-func (s State) valid(fn string) error {
-	return limit.In(fn, "state", float64(s), float64(Maine), float64(UnitedStates), "", "choose one, such as yield.Vermont")
+func (s State) valid(fn, arg string) error {
+	return limit.InAs(fn, arg, "state", float64(s), float64(Maine), float64(UnitedStates), "", "choose one, such as Vermont")
 }
 
 // ForecastFromState forecasts from a state's averages of 2019 to 2021, for want
 // of anything better: show [Basis.Warning] beside it.
 //
-// Range: taps from 1 to 1e8, the states named here. Outside the range the answer
-// is the zero Forecast and a [units.RangeError]. Source: that of
-// [State.PerTap]. Check value: 1000 taps in Vermont give 261, 342 and 345 US gal.
+// Range: taps from 1 to 1e8, the states named here. Source: that of
+// [State.PerTap]. Check value: 1000 taps in Vermont give 261, 342 and 345 US
+// gal.
 func ForecastFromState(taps int, s State) (Forecast, error) {
 	const fn = "yield.ForecastFromState"
-	if err := s.valid(fn); err != nil {
+	if err := s.valid(fn, "s"); err != nil {
 		return Forecast{}, err
 	}
 	perTap := make([]units.Volume, len(states[s].perTap))

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/internal/base/numeric"
 	"example.org/sapreckoner/internal/base/shelf"
@@ -24,8 +25,7 @@ const ratioHint = "sap reads 1 to 4 Brix, a concentrate up to 20 or so; syrup is
 // Range: sap from 0.1 Brix to that of the syrup, syrup to 85 Brix. Uncertainty:
 // 0.02 percent of the ratio from the densities; that of the sap's reading is
 // far greater, 5 percent for 0.1 Brix at 2 Brix. Measured at 40 F, sap fills
-// 0.17 percent less and the ratio is as much smaller. Outside the range the
-// answer is NaN and a [units.RangeError].
+// 0.17 percent less and the ratio is as much smaller.
 //
 // Source: conservation of mass with the densities of
 // [example.org/sapreckoner/density.Solution]. Check value: 43.389 from 2.0 to
@@ -53,9 +53,8 @@ func Ratio(sap, syrup units.Brix) (float64, error) {
 // volume of syrup: the inverse of [Ratio]. With the ratio of a whole season it
 // tells what the sap would have read had nothing been lost.
 //
-// Range: syrup from 0.1 to 85 Brix, ratio from 1 to that of 0.1 Brix sap.
-// Outside the range the answer is NaN and a [units.RangeError]. Check value:
-// 43.389 to 66.0 Brix is sap of 2.000 Brix (computed).
+// Range: syrup from 0.1 to 85 Brix, ratio from 1 to that of 0.1 Brix sap. Check
+// value: 43.389 to 66.0 Brix is sap of 2.000 Brix (computed).
 func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 	const fn = "yield.BrixFromRatio"
 	if err := limit.In(fn, "syrup", float64(syrup), minSapBrix, shelf.MaxBrix, "Brix", ratioHint); err != nil {
@@ -139,8 +138,7 @@ func (r Rule) Constants() (over, less float64) {
 
 // valid checks that r is one of the rules.
 func (r Rule) valid(fn string) error {
-	return limit.In(fn, "rule", float64(r), float64(Jones1946), float64(Revised669Less), "",
-		"choose one, such as yield.Jones1946")
+	return limit.InAs(fn, "Rule", "rule", float64(r), float64(Jones1946), float64(Revised669Less), "", "choose one, such as 86/X")
 }
 
 // String returns the rule as it is written, such as "86/X".
@@ -150,6 +148,23 @@ func (r Rule) String() string {
 	}
 	return rules[r].text
 }
+
+var ruleNames = enum.Names[Rule]{Type: "yield.Rule", Zero: true, Of: func() []string {
+	names := make([]string, len(rules))
+	for i := Jones1946; i <= Revised669Less; i++ {
+		names[i] = rules[i].text
+	}
+	return names
+}()}
+
+// Rules lists the rules of thumb.
+func Rules() []Rule { return ruleNames.List() }
+
+// MarshalText returns the rule as it is written, and nothing for none.
+func (r Rule) MarshalText() ([]byte, error) { return ruleNames.Marshal(r) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (r *Rule) UnmarshalText(text []byte) error { return ruleNames.Unmarshal(r, text) }
 
 // Syrup returns the strength of syrup that the rule is meant for. The rule of
 // 86 dates from a time of several standards and names none; it is held against
@@ -163,10 +178,9 @@ func (r Rule) Syrup() units.Brix {
 
 // Ratio returns the volumes of sap per volume of syrup by the rule.
 //
-// Range: sap of 0.5 to 30 Brix. Uncertainty: see [Rule.ErrorAt]. Outside the range,
-// or for a value that is no rule, the answer is NaN and a [units.RangeError].
-// Check value: 86/2.5 is 34.4 (University of New Hampshire Cooperative
-// Extension).
+// Range: sap of 0.5 to 30 Brix, and one of the rules. Uncertainty: see
+// [Rule.ErrorAt]. Check value: 86/2.5 is 34.4 (University of New Hampshire
+// Cooperative Extension).
 func (r Rule) Ratio(sap units.Brix) (float64, error) {
 	return r.ratio("yield.Rule.Ratio", sap)
 }
@@ -175,7 +189,7 @@ func (r Rule) ratio(fn string, sap units.Brix) (float64, error) {
 	if err := r.valid(fn); err != nil {
 		return math.NaN(), err
 	}
-	if err := limit.In(fn, "sap", float64(sap), minRuleBrix, maxRuleBrix, "Brix", "beyond it use yield.Ratio, which is exact"); err != nil {
+	if err := limit.In(fn, "sap", float64(sap), minRuleBrix, maxRuleBrix, "Brix", "beyond it use the exact ratio"); err != nil {
 		return math.NaN(), err
 	}
 	return rules[r].over/float64(sap) - rules[r].less, nil

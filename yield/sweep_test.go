@@ -1,6 +1,7 @@
 package yield_test
 
 import (
+	"math"
 	"testing"
 	"time"
 
@@ -12,7 +13,8 @@ import (
 	"example.org/sapreckoner/yield"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t testing.TB) sweep.Package {
+	t.Helper()
 	lot, err := sugar.NewLot(10*units.USGallon, 66.9, units.Celsius(88))
 	if err != nil {
 		t.Fatal(err)
@@ -38,17 +40,19 @@ func TestSweep(t *testing.T) {
 		Taps: 100, Days: 20, Sap: []sugar.Lot{sap}, Syrup: []sugar.Lot{lot},
 		HeldBefore: []sugar.Lot{sap}, SapMeasured: measured, SyrupMeasured: measured, HeldMeasured: measured,
 	}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			yield.BrixFromRatio, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough, yield.LyingCylinder,
-			yield.LyingEllipse, yield.NewBooks, yield.Pail, yield.Ratio, yield.RectangularTank, yield.Repacked, yield.RuleOf86, yield.UprightCylinder,
+			yield.LyingEllipse, yield.NewBooks, yield.Pail, yield.Ratio, yield.RectangularTank, yield.Repacked, yield.RuleOf86, yield.UprightCylinder, yield.States, yield.Rules,
 		},
 		Values: []any{
 			2 * units.DegreeBrix, 66.9 * units.DegreeBrix, units.Celsius(88), units.Celsius(20), 100 * units.Meter / 100, 10 * units.Kilogram,
 			2 * units.Kilogram, 300 * units.Gram, 30 * units.Liter, units.USGallon, units.Percents(1), units.Percents(10), units.Density(2), time.Hour,
 			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, season, books, boils, lots, packings, boils[0], lots[0],
 			packings[0], measured, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont, yield.Jones1946, yield.OwnSeasons,
-			&yield.TraceError{},
+			&yield.TraceError{}, &yield.TraceError{ID: "a", Ref: "b", Err: yield.ErrCircular}, yield.Tank{}, yield.Account{Ratio: math.NaN(), Exact: math.NaN()}, yield.Forecast{}, yield.Repacking{}, yield.Trace{},
+			yield.Origin{}, yield.Part{}, yield.DipstickMark{}, []yield.PastSeason{{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}}, []byte("a"), units.Metric, []yield.DipstickMark{{}}, 43.0,
 		},
 		Except: map[string]string{
 			"Season.Account: finite":        "NaN is what was not counted, or of what there is none",
@@ -60,5 +64,11 @@ func TestSweep(t *testing.T) {
 		Bad: []any{
 			decimal.New(-1, 0), decimal.New(1, 1<<30), decimal.New(1, -1<<30), decimal.New(1, 15),
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }

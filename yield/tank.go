@@ -35,6 +35,8 @@ const (
 // Domed ends, rounded corners and fittings are not counted. The zero Tank is
 // none: its methods refuse.
 type Tank struct {
+	kind   kind
+	sides  [3]units.Length // as the constructor takes them
 	shape  shape
 	height float64 // greatest depth, m
 	area   float64 // upright: surface, m2
@@ -65,34 +67,33 @@ func sides(fn string, args [3]string, ls [3]units.Length) error {
 
 // RectangularTank returns a tank with a level bottom and four upright sides.
 //
-// Range: sides from 1 cm to 30 m; outside it the answer is the zero Tank and a
-// [units.RangeError]. Volume: length width depth, in inches over 231 for US
-// gallons. Check value: 48 by 24 by 12 in hold 59.84 US gal (computed).
+// Range: sides from 1 cm to 30 m. Volume: length width depth, in inches over
+// 231 for US gallons. Check value: 48 by 24 by 12 in hold 59.84 US gal
+// (computed).
 func RectangularTank(length, width, height units.Length) (Tank, error) {
 	if err := sides("yield.RectangularTank", [3]string{"length", "width", "height"}, [3]units.Length{length, width, height}); err != nil {
 		return Tank{}, err
 	}
-	return Tank{shape: upright, height: height.Meters(), area: length.Times(width).SquareMeters()}, nil
+	return Tank{kind: rectangular, sides: [3]units.Length{length, width, height}, shape: upright, height: height.Meters(), area: length.Times(width).SquareMeters()}, nil
 }
 
 // UprightCylinder returns a round tank that stands on its end.
 //
-// Range: diameter and height from 1 cm to 30 m; outside it the answer is the
-// zero Tank and a [units.RangeError]. Volume: pi/4 diameter^2 depth, 0.0034
-// diameter^2 US gal for each inch. Check value: 4.41 US gal for each inch at 36
-// in across (computed).
+// Range: diameter and height from 1 cm to 30 m. Volume: pi/4 diameter^2 depth,
+// 0.0034 diameter^2 US gal for each inch. Check value: 4.41 US gal for each
+// inch at 36 in across (computed).
 func UprightCylinder(diameter, height units.Length) (Tank, error) {
 	if err := sides("yield.UprightCylinder", [3]string{"diameter", "height"}, [3]units.Length{diameter, height}); err != nil {
 		return Tank{}, err
 	}
 	d := diameter.Meters()
-	return Tank{shape: upright, height: height.Meters(), area: math.Pi / 4 * d * d}, nil
+	return Tank{kind: uprightCylinder, sides: [3]units.Length{diameter, height}, shape: upright, height: height.Meters(), area: math.Pi / 4 * d * d}, nil
 }
 
 // LyingCylinder returns a round tank that lies on its side, with flat ends.
 //
-// Range: diameter and length from 1 cm to 30 m; outside it the answer is the
-// zero Tank and a [units.RangeError]. Volume, r the radius and h the depth:
+// Range: diameter and length from 1 cm to 30 m. Volume, r the radius and h the
+// depth:
 //
 //	length (r^2 acos((r-h)/r) - (r-h) sqrt(2 r h - h^2))
 //
@@ -103,49 +104,48 @@ func LyingCylinder(diameter, length units.Length) (Tank, error) {
 		return Tank{}, err
 	}
 	d := diameter.Meters()
-	return Tank{shape: lying, height: d, length: length.Meters(), width: d, tall: d}, nil
+	return Tank{kind: lyingCylinder, sides: [3]units.Length{diameter, length}, shape: lying, height: d, length: length.Meters(), width: d, tall: d}, nil
 }
 
 // LyingEllipse returns a tank of elliptical cross-section that lies on its side,
 // with flat ends, as on a truck. Width and height are the full axes.
 //
-// Range: sides from 1 cm to 30 m; outside it the answer is the zero Tank and a
-// [units.RangeError]. Volume: that of a lying cylinder of the same height, times
-// width over height; pi/4 width height length when full. Check value: 48 in wide,
-// 36 in high and 60 in long hold 352.5 US gal (computed).
+// Range: sides from 1 cm to 30 m. Volume: that of a lying cylinder of the same
+// height, times width over height; pi/4 width height length when full. Check
+// value: 48 in wide, 36 in high and 60 in long hold 352.5 US gal (computed).
 func LyingEllipse(width, height, length units.Length) (Tank, error) {
 	if err := sides("yield.LyingEllipse", [3]string{"width", "height", "length"}, [3]units.Length{width, height, length}); err != nil {
 		return Tank{}, err
 	}
 	h := height.Meters()
-	return Tank{shape: lying, height: h, length: length.Meters(), width: width.Meters(), tall: h}, nil
+	return Tank{kind: lyingEllipse, sides: [3]units.Length{width, height, length}, shape: lying, height: h, length: length.Meters(), width: width.Meters(), tall: h}, nil
 }
 
 // HalfEllipseTrough returns an open trough whose cross-section is the lower half
 // of an ellipse: width across the rim, depth at the middle, with flat ends.
 //
-// Range: sides from 1 cm to 30 m; outside it the answer is the zero Tank and a
-// [units.RangeError]. Volume: pi/4 width depth length when full. Check value: 48
-// in wide, 18 in deep and 60 in long hold 176.3 US gal (computed).
+// Range: sides from 1 cm to 30 m. Volume: pi/4 width depth length when full.
+// Check value: 48 in wide, 18 in deep and 60 in long hold 176.3 US gal
+// (computed).
 func HalfEllipseTrough(width, depth, length units.Length) (Tank, error) {
 	if err := sides("yield.HalfEllipseTrough", [3]string{"width", "depth", "length"}, [3]units.Length{width, depth, length}); err != nil {
 		return Tank{}, err
 	}
 	h := depth.Meters()
-	return Tank{shape: lying, height: h, length: length.Meters(), width: width.Meters(), tall: 2 * h}, nil
+	return Tank{kind: halfEllipseTrough, sides: [3]units.Length{width, depth, length}, shape: lying, height: h, length: length.Meters(), width: width.Meters(), tall: 2 * h}, nil
 }
 
 // Pail returns a round pail, wider at the top or at the bottom.
 //
-// Range: diameters and height from 1 cm to 30 m; outside it the answer is the
-// zero Tank and a [units.RangeError]. Volume, d1 the diameter below and d2 that
-// at the surface: pi depth (d1^2 + d1 d2 + d2^2)/12. Check value: 11 in at the
-// top, 10 in at the bottom and 10.5 in high hold 3.939 US gal (computed).
+// Range: diameters and height from 1 cm to 30 m. Volume, d1 the diameter below
+// and d2 that at the surface: pi depth (d1^2 + d1 d2 + d2^2)/12. Check value:
+// 11 in at the top, 10 in at the bottom and 10.5 in high hold 3.939 US gal
+// (computed).
 func Pail(top, bottom, height units.Length) (Tank, error) {
 	if err := sides("yield.Pail", [3]string{"top", "bottom", "height"}, [3]units.Length{top, bottom, height}); err != nil {
 		return Tank{}, err
 	}
-	return Tank{shape: conic, height: height.Meters(), bottom: bottom.Meters() / 2, top: top.Meters() / 2}, nil
+	return Tank{kind: pail, sides: [3]units.Length{top, bottom, height}, shape: conic, height: height.Meters(), bottom: bottom.Meters() / 2, top: top.Meters() / 2}, nil
 }
 
 // Height returns the greatest depth of the tank; 0 for the zero Tank.
@@ -158,8 +158,7 @@ func (t Tank) Capacity() units.Volume { return units.Volume(t.volume(t.height)) 
 //
 // Range: depth from 0 to [Tank.Height]. Uncertainty: that of the sides and the
 // depth; half an inch in a tank 24 in wide and 48 in long is 2.5 US gal, and a
-// lying tank out of level by an inch misleads by more. Outside the range, or
-// for the zero Tank, the answer is NaN and a [units.RangeError].
+// lying tank out of level by an inch misleads by more.
 func (t Tank) Volume(depth units.Length) (units.Volume, error) {
 	const fn = "yield.Tank.Volume"
 	if err := t.made(fn); err != nil {
@@ -174,19 +173,18 @@ func (t Tank) Volume(depth units.Length) (units.Volume, error) {
 // Depth returns the depth at which the tank holds the given volume: the inverse
 // of [Tank.Volume].
 //
-// Range: volume from 0 to [Tank.Capacity]. Outside the range, or for the zero
-// Tank, the answer is NaN and a [units.RangeError]. Check value: 18 in for 132.192
-// US gal in the cylinder of [LyingCylinder] (computed).
-func (t Tank) Depth(v units.Volume) (units.Length, error) {
+// Range: volume from 0 to [Tank.Capacity]. Check value: 18 in for
+// 132.192 US gal in the cylinder of [LyingCylinder] (computed).
+func (t Tank) Depth(volume units.Volume) (units.Length, error) {
 	const fn = "yield.Tank.Depth"
 	if err := t.made(fn); err != nil {
 		return nan[units.Length](), err
 	}
 	full := t.volume(t.height)
-	if err := limit.Liters(fn, "volume", v, 0, units.Volume(full), "the tank holds no more"); err != nil {
+	if err := limit.Liters(fn, "volume", volume, 0, units.Volume(full), "the tank holds no more"); err != nil {
 		return nan[units.Length](), err
 	}
-	return units.Length(t.depth(v.CubicMeters(), full)), nil
+	return units.Length(t.depth(volume.CubicMeters(), full)), nil
 }
 
 // depth inverts volume, unchecked.
@@ -206,7 +204,7 @@ func (t *Tank) depth(v, full float64) float64 {
 
 // made refuses the zero Tank.
 func (t *Tank) made(fn string) error {
-	return limit.In(fn, "tank height", t.height, minSide, maxSide, "m", "make the tank first, with yield.RectangularTank or another shape")
+	return limit.InAs(fn, "Tank", "tank height", t.height, minSide, maxSide, "m", "make the tank first, of its shape and its sides")
 }
 
 // volume returns the volume at depth h, unchecked.
@@ -256,9 +254,8 @@ type DipstickMark struct {
 // for the full tank, and returns the result. A caller who brings a slice with
 // room allocates nothing.
 //
-// Range: step from a ten-thousandth of the height to the whole of it. Outside
-// the range, or for the zero Tank, dst is returned as it was, with a
-// [units.RangeError].
+// Range: step from a ten-thousandth of the height to the whole of it. An error returns
+// dst as it was.
 func (t Tank) Dipstick(dst []DipstickMark, step units.Length) ([]DipstickMark, error) {
 	const fn = "yield.Tank.Dipstick"
 	if err := t.made(fn); err != nil {
@@ -278,9 +275,8 @@ func (t Tank) Dipstick(dst []DipstickMark, step units.Length) ([]DipstickMark, e
 // and one for the full tank, and returns the result: where to cut the stick for
 // every 5 gallons.
 //
-// Range: step from a ten-thousandth of the capacity to the whole of it. Outside
-// the range, or for the zero Tank, dst is returned as it was, with a
-// [units.RangeError].
+// Range: step from a ten-thousandth of the capacity to the whole of it. An error returns
+// dst as it was.
 func (t Tank) DipstickByVolume(dst []DipstickMark, step units.Volume) ([]DipstickMark, error) {
 	const fn = "yield.Tank.DipstickByVolume"
 	if err := t.made(fn); err != nil {

@@ -24,7 +24,7 @@ type Trace struct {
 
 // Trace returns what the jars of a packing come from.
 //
-// An unknown packing gives the zero Trace and a [TraceError].
+// An unknown packing gives the zero Trace and a [*TraceError].
 func (b *Books) Trace(packing string) (Trace, error) {
 	const fn = "yield.Books.Trace"
 	if b == nil {
@@ -103,7 +103,7 @@ func (b *Books) inside(lot string) map[string]float64 {
 // anything of a boil or a lot: which jars to look for if something was wrong with
 // it.
 //
-// An unknown name gives nil and a [TraceError].
+// An unknown name gives nil and a [*TraceError].
 func (b *Books) Affected(id string) ([]Packing, error) {
 	const fn = "yield.Books.Affected"
 	if b == nil {

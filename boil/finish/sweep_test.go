@@ -11,7 +11,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func swept(t *testing.T) sweep.Package {
+func swept(t testing.TB) sweep.Package {
 	const p = units.Atmosphere
 	syrup, err := sugar.NewLot(3*units.USGallon, 66, units.Celsius(60))
 	if err != nil {
@@ -53,3 +53,5 @@ func swept(t *testing.T) sweep.Package {
 func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
 
 func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }

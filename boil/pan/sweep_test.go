@@ -9,7 +9,7 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func swept(t *testing.T) sweep.Package {
+func swept(t testing.TB) sweep.Package {
 	const p = units.Atmosphere
 	rig := pan.Rig{
 		Compartments: []pan.Compartment{
@@ -59,3 +59,5 @@ func swept(t *testing.T) sweep.Package {
 func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
 
 func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }

@@ -166,11 +166,9 @@ func (p page) drawTable(part *cli.Part) {
 	var rows [][]cli.Value
 	var all units.Volume
 	told := 0.0 // of all, as the rows before tell it
-	thin := false
 	for i, d := range p.run.Draws {
 		v := cold(d.Liquid)
 		all += v
-		thin = thin || d.Brix() < sugar.KeepsFrom
 		if i < most {
 			total := math.Round(float64(all/unit)*10) / 10
 			rows = append(rows, []cli.Value{cli.Clock(p.start, p.start.Add(d.From)), cli.Clock(p.start, p.start.Add(d.To)),
@@ -179,7 +177,12 @@ func (p page) drawTable(part *cli.Part) {
 		}
 	}
 	part.Table("draws", []cli.Column{{Key: "opens", Head: "valve opens"}, {Key: "shuts", Head: "shuts"}, {Key: key, Head: head}, {Key: "brix", Head: "mean Brix"}, {Key: "total", Head: "total " + head}}, rows)
-	if thin {
+	if p.run.thin() {
 		part.Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
 	}
+}
+
+// thin reports whether a draw is too thin to keep.
+func (r *run) thin() bool {
+	return slices.ContainsFunc(r.Draws, func(d pan.Drawn) bool { return d.Brix() < sugar.KeepsFrom })
 }

@@ -109,7 +109,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
-		return cli.For(flagOf(err, "bottle", "packing", "pack"), err)
+		return cli.For(flagOf(err, "bottle", "at", "pack"), err)
 	}
 	p.filling = fill
 	mass, brix := p.bottled()
@@ -159,9 +159,4 @@ func (p page) bottlePart(part *cli.Part) {
 }
 
 // pooled is the sap as it was gathered.
-func (p *plan) pooled() sugar.Lot {
-	if p.membrane != nil {
-		return p.membrane.before
-	}
-	return p.sap
-}
+func (p *plan) pooled() sugar.Lot { return p.gathered }

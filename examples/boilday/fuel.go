@@ -25,6 +25,7 @@ func (s *setup) declareFuel(f *cli.Flags) {
 // burn is what the fire takes.
 type burn struct {
 	low, high cli.Value
+	ready     cli.Value     // the most, as a person counts it
 	weight    *[2]cli.Value // of wood
 	how       string
 }
@@ -61,7 +62,7 @@ func (p *plan) fire(s *setup) (err error) {
 		return p.liquid(fuel.Propane(), at)
 	case "pellets":
 		need, err := fuel.Pellets().Needed(p.heat, at)
-		p.burn.low, p.burn.high = cli.Mass(need.Low), cli.Mass(need.High)
+		p.burn.low, p.burn.high, p.burn.ready = cli.Mass(need.Low), cli.Mass(need.High), cli.Pounds(need.High, cli.Up)
 		return cli.For("efficiency", err)
 	}
 	for _, w := range fuel.FirewoodKentucky() {
@@ -74,7 +75,7 @@ func (p *plan) fire(s *setup) (err error) {
 
 func (p *plan) liquid(stock fuel.Fuel[units.Volume], at fuel.Efficiency) error {
 	need, err := stock.Needed(p.heat, at)
-	p.burn.low, p.burn.high = cli.Volume(need.Low), cli.Volume(need.High)
+	p.burn.low, p.burn.high, p.burn.ready = cli.Volume(need.Low), cli.Volume(need.High), cli.Gallons(need.High, cli.Up)
 	return cli.For("efficiency", err)
 }
 
@@ -113,6 +114,9 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	} else {
 		at.Basis = fuel.Net
 		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
+		if from := p.flags.Source("efficiency").From; from != "" {
+			p.burn.how += ", learned from " + from
+		}
 	}
 	need, err := stock.Needed(p.heat, at)
 	if err != nil {
@@ -122,7 +126,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("moisture", err)
 	}
-	p.burn.low, p.burn.high = cli.Wood(need.Low), cli.Wood(need.High)
+	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
 	return nil
@@ -143,12 +147,17 @@ func (p page) warmed() string {
 	return "from cold sap to syrup"
 }
 
+// fuelName names what burns.
+func (p page) fuelName() string {
+	if p.given.fuel == "wood" {
+		return strings.ToLower(p.given.wood)
+	}
+	return p.given.fuel
+}
+
 func (p page) fuelPart(part *cli.Part) {
 	part.Row("heat", "Heat into the liquid", cli.Energy(p.heat), p.warmed())
-	name := p.given.fuel
-	if name == "wood" {
-		name = strings.ToLower(p.given.wood)
-	}
+	name := p.fuelName()
 	show := func(low, high cli.Value) cli.Value {
 		if p.given.learned {
 			return cli.Rough(high)

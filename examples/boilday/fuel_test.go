@@ -20,19 +20,21 @@ func wood(t *testing.T, b clitest.Binary) {
 				t.Fatal(errs)
 			}
 			var page struct {
-				Fuel map[string]any `json:"fuel"`
+				Parts struct {
+					Fuel map[string]any `json:"fuel"`
+				} `json:"parts"`
 			}
 			if err := json.Unmarshal([]byte(out), &page); err != nil {
 				t.Fatal(err)
 			}
 			read := func(key string) float64 {
-				switch x := page.Fuel[key].(type) {
+				switch x := page.Parts.Fuel[key].(type) {
 				case float64:
 					return x
 				case []any:
 					return x[0].(float64)
 				}
-				t.Fatalf("no %s in %v", key, page.Fuel)
+				t.Fatalf("no %s in %v", key, page.Parts.Fuel)
 				return 0
 			}
 			cords[i], pounds[i] = read("burns_cord"), read("wood_lb")

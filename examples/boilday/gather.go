@@ -16,6 +16,7 @@ import (
 // A gathering is sap from one source.
 type gathering struct {
 	when    time.Time
+	date    time.Time // of the record
 	source  string
 	reading units.Brix // as read
 	read    units.Temperature
@@ -23,10 +24,13 @@ type gathering struct {
 	doubt   units.Brix // about its strength
 }
 
-// gather returns the sap of the day, from the flags or from the file.
-func (s *setup) gather(e *cli.Env) ([]gathering, error) {
-	if s.sapFile != "" {
+// gather returns the sap of the day, from the flags, a file or the record.
+func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error) {
+	switch {
+	case s.sapFile != "":
 		return s.readFile(e)
+	case !f.Given("sap") && (demo || f.Dir() != ""):
+		return s.waiting(f)
 	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {

@@ -22,9 +22,12 @@ var label = units.Celsius(20)
 // plan is the day worked out.
 type plan struct {
 	given      *setup
+	flags      *cli.Flags
 	gatherings []gathering
 	comes      time.Duration // from lighting the fire to the last gathering
-	sap        sugar.Lot
+	gathered   sugar.Lot
+	sap        sugar.Lot // that is boiled: concentrate, or what was gathered, and the sweet in a pan of one
+	sweet      sweet
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -36,8 +39,9 @@ type plan struct {
 	ratio float64   // exact volumes of sap to one of syrup
 	rule  float64   // the same by the rule of 86
 	off   units.Mass
-	reads units.Brix // the syrup hydrometer in the cup
-	baume density.Baume145
+	reads units.Brix       // the syrup hydrometer in the cup
+	baume density.Baume145 // the same, as it shows
+	miss  cli.Off          // what the instruments show too much
 	start time.Time
 
 	membrane *membraneRun        // nil without one
@@ -84,10 +88,13 @@ type firing struct {
 
 // work makes the plan.
 func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
+	p := &plan{given: s, flags: f, demo: !f.Other()}
+	if p.demo {
+		s.day = demoDay
+	}
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json")}
 	var err error
 	if p.start, err = time.Parse("15:04", s.start); err != nil {
 		return nil, cli.For("start", errors.New("write a time of the day as 08:00"))
@@ -95,7 +102,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.pressure, p.from, err = s.place.Pressure(); err != nil {
 		return nil, err
 	}
-	if p.gatherings, err = s.gather(e); err != nil {
+	if p.gatherings, err = s.gather(e, f, p.demo); err != nil {
 		return nil, err
 	}
 	for _, g := range p.gatherings {
@@ -110,8 +117,19 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap, err = sugar.Blend(lots...); err != nil {
 		return nil, err
 	}
+	p.gathered = p.sap
 	if err := p.concentrate(s, f); err != nil {
 		return nil, err
+	}
+	if p.recorded() {
+		if p.sweet, err = s.standing(f); err != nil {
+			return nil, err
+		}
+	}
+	if len(s.compartments) == 0 { // it is no sap of the tank, but all goes one way
+		if p.sap, err = sugar.Blend(p.sap, p.sweet.Lot); err != nil {
+			return nil, err
+		}
 	}
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})
@@ -163,7 +181,8 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
 	}
-	p.baume, err = density.BaumeFromBrix(p.reads)
+	p.miss = f.Off(p.from)
+	p.baume, err = density.BaumeFromBrix(p.reads + p.miss.Hydrometer)
 	return err
 }
 
@@ -250,6 +269,11 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
+	if late := p.comes - p.lastSap; late > 0 && p.flags.Source("start").Kind == cli.Assumed {
+		// Lit so that the last sap comes before the pan wants it.
+		late = (late + by - 1).Truncate(by)
+		p.start, p.comes = p.start.Add(late), p.comes-late
+	}
 	if err := p.coalsEnd(s, finish.Batch{Mass: at.Mass(), Brix: at.Brix(), Evaporation: rate}, finish.Batch{Mass: end.Mass(), Brix: end.Brix()}); err != nil {
 		return err
 	}

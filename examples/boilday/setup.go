@@ -22,6 +22,7 @@ type setup struct {
 	sapStem units.Temperature
 	sapTemp units.Temperature
 	sapFile string
+	day     string
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
@@ -60,7 +61,7 @@ type setup struct {
 
 	again []lookagain.Finding // rows of -sap-file to look at again
 
-	metric, json bool
+	metric bool
 }
 
 // declare declares the flags with the values of the demo.
@@ -69,6 +70,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
 	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer or refractometer reads in it")
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
+	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
+	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.Page(&s.metric)
+	f.Adds("the day and what then stands in the pan")
+	f.More()
+	f.Group("Sap, more of it")
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
@@ -83,7 +90,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
 	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; of what is not wood none are counted")
-	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)
 	f.Group("Syrup")
@@ -93,9 +99,6 @@ func (s *setup) declare(f *cli.Flags) {
 	s.declareDoubt(f)
 	s.declareBottles(f)
 	s.declareFuel(f)
-	f.Group("Page")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
 }
 
 // tank is more than any sugarhouse gathers in a day.
@@ -215,6 +218,9 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
+		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+			continue
+		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
 		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
 			names = append(names, n.flag)

@@ -33,7 +33,7 @@ func TestLookAgainAndWait(t *testing.T) {
 		{"-pan-area|8 ft2|-sap|12 US gal|-coals|2h", "", "The clock starts with a hot arch", "It is syrup"},
 		{"-pan-area|8 ft2|-sap|12 US gal|-coals|0s", "", "Last sap in the pan", "In the pot it takes"},
 	} {
-		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc("-full|"+c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q without %q:\n%s%s", c.args, c.want, c.not, out, errs)
@@ -43,7 +43,7 @@ func TestLookAgainAndWait(t *testing.T) {
 
 // The quarts of the draws add up to the total beside them, row by row.
 func TestDrawsAddUp(t *testing.T) {
-	_, out, _ := clitest.Build(t).Run(t, "", "-compartments", "6 ft2, 3 ft2", "-draw-to", "62 Brix", "-sap", "120 US gal", "-reading", "9 Brix")
+	_, out, _ := clitest.Build(t).Run(t, "", "-full", "-compartments", "6 ft2, 3 ft2", "-draw-to", "62 Brix", "-sap", "120 US gal", "-reading", "9 Brix")
 	_, table, _ := strings.Cut(out, "total qt\n")
 	sum, rows := 0.0, 0
 	for line := range strings.Lines(table) {

@@ -67,13 +67,15 @@ type line struct {
 }
 
 // lines evaluates every claim, those of one table and function together.
-func lines() ([]line, error) {
+func lines() ([]line, *split, error) {
 	var all []line
+	by := newSplit()
 	for _, c := range proof.All() {
 		r, err := check.Evaluate(c)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
+		by.count(r)
 		i := slices.IndexFunc(all, func(l line) bool { return l.table.ID == c.Table && l.fn == c.Func })
 		if i < 0 {
 			i = len(all)
@@ -86,12 +88,12 @@ func lines() ([]line, error) {
 		l.failures += len(r.Failures)
 		l.worst = max(l.worst, r.Worst) // NaN stays NaN
 	}
-	return all, nil
+	return all, by, nil
 }
 
 // all prints the table of tables in Markdown.
 func all(w io.Writer) error {
-	lines, err := lines()
+	lines, by, err := lines()
 	if err != nil {
 		return err
 	}
@@ -101,17 +103,14 @@ func all(w io.Writer) error {
 	tables := map[string]bool{}
 	for _, l := range lines {
 		sum.figures += l.figures
-		if l.met() {
-			sum.exact += l.exact
-		}
 		sum.apart += l.apart
 		sum.failures += l.failures
 		tables[l.table.ID] = true
 		fmt.Fprintf(w, "| %s | %s | %s | %d | %s | %s |\n", l.table.ID, obtained(l.table), l.fn, l.figures, some(l.apart), l.deviation())
 	}
-	fmt.Fprintf(w, "\n%d figures of %d tables, %d outside their tolerance.\n", sum.figures, len(tables), sum.failures)
-	fmt.Fprintf(w, "%d are met exactly: constants that the library copies, factors, counts. %d are reckoned.\n%d stand apart: the table documents by how much, and the deviation is what is left.\n",
-		sum.exact, sum.figures-sum.exact, sum.apart)
+	fmt.Fprintf(w, "\n%d comparisons with %d tables, %d outside their tolerance.\n", sum.figures, len(tables), sum.failures)
+	fmt.Fprintf(w, "%d stand apart: the table documents by how much, and the deviation is what is left.\n\n", sum.apart)
+	by.print(w)
 	return nil
 }
 

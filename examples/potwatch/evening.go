@@ -9,6 +9,7 @@ import (
 // evening is all that the page tells; nil is what was not asked.
 type evening struct {
 	given *setup
+	flags *cli.Flags
 	demo  bool
 	kept  string // flags that keep their default and move the answer
 
@@ -31,7 +32,7 @@ type evening struct {
 
 // work finds everything that was asked.
 func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
-	p := &evening{given: s, demo: !f.Other("metric", "json")}
+	p := &evening{given: s, flags: f, demo: !f.Other()}
 	if p.demo {
 		if err := f.Invent(demo...); err != nil {
 			return nil, err

@@ -19,9 +19,11 @@ type page struct {
 	*cli.Sheet
 }
 
-func (p *evening) sheet() *cli.Sheet {
+// show lays the evening out, and adds the stop to the folder if that is asked.
+func (p *evening) show(e *cli.Env) error {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
+	page.brief()
 	if lines := p.alarms(); len(lines) > 0 {
 		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
 	} else if len(p.apart) > 0 {
@@ -30,7 +32,7 @@ func (p *evening) sheet() *cli.Sheet {
 		sheet.Part("alarm", "Read it again at once").Item(line)
 	}
 	if p.demo {
-		sheet.Part("about", "About this page").Remark("An invented pot on an invented evening: give your own place, readings and pot with flags, -h lists them.")
+		sheet.Part("about", "About this page").Remark("An invented pot of an invented sugarhouse: make a folder of your own, or give place, readings and pot with flags; -h lists them.")
 	} else if p.kept != "" {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
 	}
@@ -67,7 +69,14 @@ func (p *evening) sheet() *cli.Sheet {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	return sheet
+	stop, err := page.stopRow()
+	if err == nil {
+		err = sheet.Add(e, stop)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }
 
 func (p page) stopPart(part *cli.Part) {
@@ -80,7 +89,7 @@ func (p page) stopPart(part *cli.Part) {
 		part.Remark(told)
 	}
 	h := p.float
-	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), p.InCup(h.stop.Cup, p.given.cupTold)...)
+	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), append(p.InCup(h.stop.Cup, p.given.cupTold), p.flags.Off("").NoteHydrometer()...)...)
 	if p.thermometer != nil {
 		p.trust(part)
 	}
@@ -96,6 +105,9 @@ func (p page) stopNotes() []string {
 		notes = append(notes, "as your past stops say")
 	case t.over > 0:
 		notes = append(notes, "under "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup")
+	}
+	if t.learned == nil {
+		notes = append(notes, p.flags.Off(t.from).NoteThermometer(p.Sheet)...)
 	}
 	if p.own != nil && p.own.stops && t.learned == nil {
 		notes = append(notes, "your past stops say "+p.In(cli.Temperature(p.own.at))+", which is known less well")

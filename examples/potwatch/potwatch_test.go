@@ -16,6 +16,7 @@ func TestPotwatch(t *testing.T) {
 	t.Run("by the published table", func(t *testing.T) { byTable(t, b) })
 	t.Run("demo by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("candy by hand", func(t *testing.T) { candy(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "potwatch", badFlags())
 	b.Refuses(t, "potwatch", badFiles())
@@ -23,10 +24,12 @@ func TestPotwatch(t *testing.T) {
 
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
-	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "evening.txt", append([]string{"-full"}, everything...)...)
+	b.Golden(t, "demo-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "cup.txt", "-reading", "54 Brix", "-cup", "205 F")
-	b.Golden(t, "sugar.txt", "-elevation", "1150 ft", "-make", "granulated sugar", "-metric")
+	b.Golden(t, "cup.txt", "-full", "-reading", "54 Brix", "-cup", "205 F")
+	b.Golden(t, "sugar.txt", "-full", "-elevation", "1150 ft", "-make", "granulated sugar", "-metric")
 	b.Golden(t, "help.txt", "-h")
 }
 
@@ -97,10 +100,13 @@ func run(t *testing.T, b clitest.Binary, args ...string) (s sheet) {
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
-	if err := json.Unmarshal([]byte(out), &s); err != nil {
+	var page struct {
+		Parts sheet `json:"parts"`
+	}
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
-	return s
+	return page.Parts
 }
 
 // Every product, weight and syrup of the packages has its word here.
@@ -139,7 +145,7 @@ func words(t *testing.T, b clitest.Binary) {
 		steady   = "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.1,66.9\n2026-03-03,212,220.0,66.9\n2026-03-04,212,220.1,66.9\n"
 	)
 	for _, c := range []struct{ args, stdin, want, not string }{
-		{"", "", "An invented pot on an invented evening", "Not on this page"},
+		{"", "", "An invented pot of an invented sugarhouse", "For cream"},
 		{"-target|66 Brix", "", `Not given, and so taken as: -hydrometer "60 F".`, "invented"},
 		{"-target|66 Brix", "", "where the thermometer stops today: -water-boils", "By thermometer"},
 		{"-elevation|1150 ft", "", "most of the thermometer's is the barometer", ""},
@@ -203,6 +209,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{readings, "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "do not leave the pot meanwhile", "Be there"},
 		{"-target|62 Brix", "", "below 66 Brix it ferments or molds in the jar", "crystals"},
 		{"-target|70 Brix", "", "from 68 Brix on crystals are likely in the jar", "is thin"},
+		{readings, "time;shown_f\n19:40;217,5\n", "One reading does not make a line", "Strength then"},
 		{readings, head + "0,217\n", "One reading does not make a line", "Strength then"},
 		{readings, head + "0,217\n1,214\n", "1.0 min 214.0 F so far a dip", "Strength then"},
 		{readings, head + "0,217\n1,217.4\n2,217.9\n3,214\n", "3.0 min 214.0 F so far a dip", "setback:"},
@@ -236,7 +243,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{pot + "-boils-off|8 lb/h|-coals|3m|-water-boils|212 F", "", "Stop firing at 64.", "beyond the target"},
 		{"-water-boils|212 F|-make|fudge", "", "No published weight is at hand.", "The sources disagree"},
 	} {
-		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc("-full|"+c.args, func(r rune) bool { return r == '|' })...)
 		flat := strings.Join(strings.Fields(out), " ")
 		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)

@@ -23,6 +23,7 @@ type setup struct {
 	depthBy, over    units.Length
 	barometerBy      units.Pressure
 	shows            units.Temperature
+	day              string
 	readings, stops  string
 
 	stem     units.Temperature
@@ -46,24 +47,28 @@ type setup struct {
 	boilsOff              units.MassRate
 	coals                 time.Duration
 
-	making       string
-	metric, json bool
+	making string
+	metric bool
 }
 
-// demo is the call that an invented evening is: a small pot of a late run.
+// demo is the moment of the invented sugarhouse: the sap of its 11 March, taken off
+// the pan into a pot, with a small fire under it.
 var demo = []string{
-	"inverted", "2 %",
-	cli.ByWaterBoils, "209.6 F", cli.ByElevation, "1150 ft", "over", "1/2 in",
-	"readings", "testdata/readings.csv", "stops", "testdata/stops.csv",
-	"cup", "209 F", "reading", "54.5 Brix", "hot-mark", "211 F", "cold-mark", "60 F",
-	"refractometer", "62.3 Brix", "compensated", "true",
-	"tare", "6.2 lb", "gross", "34.6 lb", "pot-brix", "38.5 Brix", "gross-now", "23.7 lb",
+	cli.ByWaterBoils, "209.6 F", "cup", "209 F", "reading", "54.5 Brix", "shows", "215.9 F",
+	"tare", "6.2 lb", "gross", "41.4 lb", "pot-brix", "38.5 Brix", "gross-now", "27.9 lb",
 	"boils-off", "8 lb/h", "coals", "2m",
-	"make", "cream",
 }
 
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
+	f.Group("Now")
+	f.Quantity(&s.reading, "reading", "", "what the hydrometer reads now in the hot cup")
+	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
+	f.Quantity(&s.shows, "shows", "", "what the thermometer in the pot shows now")
+	f.String(&s.day, "day", "", "day of a stop that -write adds, as 2034-03-11; without it today")
+	f.Page(&s.metric)
+	f.Adds("this stop")
+	f.More()
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
 	f.Quantity(&s.inverted, "inverted", "0 %", "share of the sugar that is glucose and fructose: late sap has a few percent")
@@ -75,13 +80,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depthBy, "depth-by", "1/2 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
 	f.Quantity(&s.barometerBy, "barometer-by", "0.1 inHg", "how far the barometer may have moved since; with -elevation alone 0.6 inHg is taken")
 	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface: it counts in all that the thermometer says, save in -make")
-	f.Quantity(&s.shows, "shows", "", "what it shows now")
 	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
 	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
 	f.Group("Hydrometer in the hot cup")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
-	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
-	f.Quantity(&s.reading, "reading", "", "what it reads now")
 	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
 	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
 	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "how far the scale may be off (k = 2)")
@@ -107,9 +109,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
 	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
-	f.Group("Page")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
 }
 
 const hot, cold = "hot", "cold"

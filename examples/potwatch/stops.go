@@ -40,7 +40,7 @@ type pastRow struct {
 // stops reads the past stops and learns from them.
 func (p *evening) stops(e *cli.Env) (*own, error) {
 	s := p.given
-	file, err := p.open(e, "stops", s.stops, demoStops)
+	file, err := e.Open("stops", s.stops)
 	if err != nil {
 		return nil, err
 	}

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	_ "embed"
 	"errors"
 	"fmt"
 	"io"
@@ -15,28 +13,12 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// The invented evening.
-var (
-	//go:embed testdata/readings.csv
-	demoReadings []byte
-	//go:embed testdata/stops.csv
-	demoStops []byte
-)
-
 // Limits on what is read.
 const (
 	mostReadings = 10000
 	mostStops    = 1000
 	longest      = 24 * time.Hour
 )
-
-// open opens a file named by a flag; that of the demo is always at hand.
-func (p *evening) open(e *cli.Env, flag, path string, invented []byte) (io.ReadCloser, error) {
-	if p.demo {
-		return io.NopCloser(bytes.NewReader(invented)), nil
-	}
-	return e.Open(flag, path)
-}
 
 // rows calls row for each record of a file. It returns an error if there are
 // none or more than most.
@@ -79,7 +61,7 @@ type watch struct {
 // readings reads the readings and looks out.
 func (p *evening) readings(e *cli.Env) (*watch, error) {
 	s, t := p.given, p.thermometer
-	file, err := p.open(e, "readings", s.readings, demoReadings)
+	file, err := e.Open("readings", s.readings)
 	if err != nil {
 		return nil, err
 	}

@@ -32,7 +32,7 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				return p.sheet().Show(e, s.json)
+				return p.sheet().Show(e)
 			}
 		},
 	}

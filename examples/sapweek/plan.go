@@ -27,7 +27,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other("metric", "json"), borrowed: s.borrowed(f), weather: s.weather != "", line: s.line(f), learned: f.Given("efficiency")}
+	p := &plan{given: s, demo: !f.Other(), borrowed: s.borrowed(f), weather: s.weather != "", line: s.line(f), learned: f.Given("efficiency")}
 	for _, step := range []func() error{
 		func() error { return p.readSeason(e, f) },
 		func() error { return p.readHistory(e) },

@@ -157,7 +157,7 @@ func (s *setup) rule(f *cli.Flags) (season.Rule, error) {
 	if err == nil && s.night.Compare(s.thaw) > 0 {
 		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
 	}
-	return rule, cli.For(flagOf(err, "night-below", map[string]string{"maximum above": "day-above"}), err)
+	return rule, cli.For(flagOf(err, "night-below", map[string]string{"above": "day-above"}), err)
 }
 
 // part parts the days of this season into past ones, which it returns, and those

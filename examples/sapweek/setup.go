@@ -65,7 +65,7 @@ type setup struct {
 	perCord ofACord
 	peak    units.Volume
 
-	metric, json bool
+	metric bool
 }
 
 // criteria are the published ones, by the words of a flag.
@@ -133,9 +133,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
 	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season, a volume")
 	f.Quantity(&s.peak, "peak", "", "sap of one tap on the best day of past seasons")
-	f.Group("Page")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
+	f.Page(&s.metric)
 }
 
 // check tests what the library does not.

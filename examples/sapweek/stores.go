@@ -144,6 +144,6 @@ func (p *plan) layIn() (err error) {
 	})
 	p.tank = p.laid.Tank
 	return cli.For(flagOf(err, "taps", map[string]string{
-		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "containers": "jar",
+		"Container.Label": "jar", "Habits.SyrupPerCord": "syrup-per-cord", "Habits.PeakPerTap": "peak", "Habits.Spare": "spare", "answer": "jar",
 	}), err)
 }

@@ -28,8 +28,8 @@ func TestNamesOfTrees(t *testing.T) {
 	}
 	lines := strings.Split(strings.TrimSpace(errs.String()), "\n")
 	for i, want := range []string{
-		`stand: -:2: column species: "suger maple" is no species known here: is it sugar maple?`,
-		`stand: -:3: column vigor: "helthy" is no vigor known here: is it healthy?`,
+		`stand: -:2: column species: "suger maple": not one of the names: did you mean "sugar maple"?`,
+		`stand: -:3: column vigor: "helthy": not one of the names: did you mean "healthy"?`,
 		`stand: -:5: column girth_in: "x" is not a plain number`,
 	} {
 		if len(lines) != 3 || !strings.HasPrefix(lines[i], want) {

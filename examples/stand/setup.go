@@ -38,8 +38,8 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
-	trunk, svg   string
-	metric, json bool
+	trunk, svg string
+	metric     bool
 }
 
 // declare declares the flags.
@@ -72,11 +72,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.keep.Open, "open", in(d.Open), "distance to the side between holes of one year")
 	f.Quantity(&s.keep.Column, "column", in(d.Column), "how far the stain behind a hole is taken to reach up and down")
 	f.Quantity(&s.keep.Step, "step", in(d.Step), "how far the pattern moves on round the trunk each year")
-	f.Group("Page")
+	f.Group("Drawing")
 	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
 	f.String(&s.svg, "svg", "", "write the drawing to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
-	f.Bool(&s.metric, "metric", "metric units first")
-	f.Bool(&s.json, "json", "JSON instead of a page")
+	f.Page(&s.metric)
 }
 
 // guidelineHelp lists the guidelines with place and date.
@@ -123,7 +122,7 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
 	}
-	if s.svg == "-" && s.json {
+	if s.svg == "-" && f.JSON() {
 		return cli.For("json", errors.New("-svg - prints the drawing instead of the page: give one of them"))
 	}
 	if !f.Given("class") {
@@ -210,7 +209,7 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	err = sheet.Show(e, s.json)
+	err = sheet.Show(e)
 	if err == nil && s.svg != "" {
 		err = e.Draw("svg", s.svg, drawing)
 	}

@@ -1,7 +1,6 @@
 package season
 
 import (
-	"errors"
 	"math"
 	"slices"
 
@@ -36,23 +35,39 @@ func rounded(t units.Temperature) float64 { return math.Round(t.Celsius()*roundT
 // NewCriterion returns a criterion of your own: the day's minimum is below the
 // first temperature and its maximum above the second.
 //
-// Both: -95 to 60 C. It needs a name. Anything else gives the zero Criterion
-// and an error, a [*units.RangeError] where a number is out of range.
+// Range: both -95 to 60 C. It needs a name, else the error is a
+// [*CriterionError].
 func NewCriterion(name string, below, above units.Temperature) (Criterion, error) {
 	const fn = "season.NewCriterion"
 	if name == "" {
-		return Criterion{}, errors.New(fn + ": a criterion without a name; answers name it")
+		return Criterion{}, &CriterionError{fn, "a criterion without a name: answers name it"}
 	}
 	for _, t := range []struct {
-		arg string
-		at  units.Temperature
-	}{{"minimum below", below}, {"maximum above", above}} {
-		if err := checkAir(t.arg, t.at); err != nil {
-			return Criterion{}, units.Under(fn, err)
+		arg, what string
+		at        units.Temperature
+	}{{"below", "minimum below", below}, {"above", "maximum above", above}} {
+		if err := checkAir(fn, t.arg, t.what, t.at, "mind the unit: nights of runs are in the 20s F, days in the 30s and 40s"); err != nil {
+			return Criterion{}, err
 		}
 	}
 	return Criterion{name, "your own", math.Inf(-1), rounded(below), rounded(above), math.Inf(1)}, nil
 }
+
+// CriterionError says that a rule names no criterion, or that one has no name.
+// It unwraps to [units.ErrRange].
+type CriterionError struct {
+	Func string // the function called
+	Why  string // and the way out
+}
+
+// Error tells the function and the reason.
+func (e *CriterionError) Error() string { return e.Func + ": " + e.Why }
+
+// Text tells the reason to a person.
+func (e *CriterionError) Text(units.System) string { return e.Why }
+
+// Unwrap returns [units.ErrRange].
+func (e *CriterionError) Unwrap() error { return units.ErrRange }
 
 // The published criteria.
 var (

@@ -3,8 +3,8 @@ package season
 import (
 	"math"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,7 +29,7 @@ func FahrenheitDegreeDays(n float64) DegreeDays { return DegreeDays(units.Fahren
 // It takes any day and any base, and adds nothing where a temperature is NaN.
 //
 // Formula: max(0, (Tmax + Tmin)/2 - base), Ohio State University Extension.
-// Check: 40 and 64 F over a base of 50 F add 2 Fahrenheit degree-days.
+// Check value: 40 and 64 F over a base of 50 F add 2 Fahrenheit degree-days.
 func GrowingDegreeDays(d Day, base units.Temperature) DegreeDays {
 	mean := d.Min.Add(d.Max.Sub(d.Min) / 2)
 	if warm := mean.Sub(base); warm > 0 {
@@ -49,10 +49,21 @@ const (
 	ModifiedSine                        // two half waves: the second falls to the low of the next day
 )
 
-var degreeDayMethodNames = words.Names{"daily mean", "single sine wave", "modified sine wave"}
+var degreeDayMethodNames = enum.Names[DegreeDayMethod]{Type: "season.DegreeDayMethod", Of: []string{"daily mean", "single sine wave", "modified sine wave"}}
 
 // String returns the name of the method.
-func (m DegreeDayMethod) String() string { return degreeDayMethodNames.Name(int(m)) }
+func (m DegreeDayMethod) String() string { return degreeDayMethodNames.String(m) }
+
+// DegreeDayMethods lists the methods.
+func DegreeDayMethods() []DegreeDayMethod { return degreeDayMethodNames.List() }
+
+// MarshalText returns the name of the method.
+func (m DegreeDayMethod) MarshalText() ([]byte, error) { return degreeDayMethodNames.Marshal(m) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (m *DegreeDayMethod) UnmarshalText(text []byte) error {
+	return degreeDayMethodNames.Unmarshal(m, text)
+}
 
 // DegreeDayRule is a method with its base and its upper limit: what a calendar
 // of degree-days must tell. Make it with [NewDegreeDayRule]; [BloomRule] is
@@ -66,11 +77,10 @@ type DegreeDayRule struct {
 // NewDegreeDayRule returns the rule of a method, a base, and an upper limit
 // above which more heat counts no further; +Inf where there is none.
 //
-// Base: -95 to 60 C. Upper: base to +Inf. Outside it returns the zero rule and a
-// [*units.RangeError].
+// Range: base -95 to 60 C; upper base to +Inf.
 func NewDegreeDayRule(m DegreeDayMethod, base, upper units.Temperature) (DegreeDayRule, error) {
 	const fn = "season.NewDegreeDayRule"
-	if err := limit.Count(fn, "method", int(m), 0, int(ModifiedSine), "season.DailyMean, season.SingleSine or season.ModifiedSine"); err != nil {
+	if err := limit.Count(fn, "method", int(m), 0, int(ModifiedSine), "choose one that is listed"); err != nil {
 		return DegreeDayRule{}, err
 	}
 	if err := limit.Within(fn, "base", base.Celsius(), minAir, maxAir, 1, "C", "50 F is usual for buds"); err != nil {
@@ -97,10 +107,10 @@ func (r DegreeDayRule) Upper() units.Temperature { return units.Celsius(r.upper)
 //
 // Formulas, T the mean and W half the range of the day, b the base: the daily
 // mean T - b; the sine wave ((T-b)(pi/2-q) + W cos q)/pi with q = asin((b-T)/W)
-// where b lies between low and high (Baskerville and Emin 1969). What the same
-// formula gives over the upper limit is taken off; the mean is made of
-// temperatures no higher than it. Check: 60 and 40 F over 50 F make 3.183
-// Fahrenheit degree-days by the sine, none by the mean.
+// where b lies between low and high (Baskerville and Emin 1969). The same
+// formula over the upper limit is taken off; the mean takes temperatures no
+// higher than that. Check value: 60 and 40 F over 50 F make 3.183 Fahrenheit
+// degree-days by the sine, none by the mean.
 func (r DegreeDayRule) Day(d Day) DegreeDays {
 	low, high := d.Min.Celsius(), d.Max.Celsius()
 	return r.of(low, high, low)
@@ -166,11 +176,11 @@ var bloomRule = DegreeDayRule{ModifiedSine, units.Fahrenheit(50).Celsius(), unit
 func BloomRule() DegreeDayRule { return bloomRule }
 
 // SilverMapleBloom returns the degree-days by [BloomRule] since 1 January at
-// which silver maple, among the first of the maples, opens its first flowers and
-// stands in full bloom: 34 and 42 Fahrenheit degree-days (Ohio State
+// which silver maple, among the first of the maples, opens its first flowers
+// and stands in full bloom: 34 and 42 Fahrenheit degree-days (Ohio State
 // University Phenology Calendar). Sap of a tree in bud gives syrup of an off
 // flavor. No source ties that flavor to a number: take it as a warning and no
-// date. By the daily mean the same weather gives far fewer.
+// date. The daily mean gives far fewer for the same weather.
 func SilverMapleBloom() (first, full DegreeDays) {
 	return FahrenheitDegreeDays(34), FahrenheitDegreeDays(42)
 }

@@ -6,12 +6,12 @@
 // [ReadWeather] reads daily or hourly temperatures; gaps and days given twice
 // are told with their line. A [Criterion] says which days run, each named by
 // its paper. [History] makes a window of a station's past: the median and
-// spread of the first and the last run. A hole dries in weeks: [TapTiming] tells
-// which date catches the most running days within its life, and on a day of the
-// season whether to tap now, wait, or leave it. Warmth is summed by the method of
-// the calendar that it is held against: [DegreeDayRule], [BloomRule].
-// [LookAhead] reads a forecast, and
-// [ProducingWeeks] runs the equation of Houle and others:
+// spread of the first and the last run. A hole dries in weeks: [TapTiming]
+// tells which date catches the most running days within its life, and on a day
+// of the season whether to tap now, wait, or leave it. A [DegreeDayRule] sums
+// warmth by the method of the calendar to compare with, such as [BloomRule].
+// [LookAhead] reads a forecast, and [ProducingWeeks] runs the equation of Houle
+// and others:
 //
 //	logit p = -5.09 + 0.722 N - 0.014 N^2 - 0.07 G      producing if p > 0.51
 //
@@ -28,8 +28,13 @@
 //
 // # Numbers
 //
-// Functions test their documented range and answer with a [*units.RangeError];
-// readers of tables answer with a [*records.RowError].
+// Outside its range a function answers NaN, or the zero value, and a
+// [*units.RangeError]; a rule without a criterion is a [*CriterionError]. Readers of
+// tables answer with a [*records.RowError].
+//
+// Weather, criteria, rules of degree-days and methods go out as JSON and come back by
+// their constructors. A [SapModel] and a [TapTiming] do not: keep what they are
+// made of.
 //
 // # Cautions
 //

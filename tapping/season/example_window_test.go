@@ -107,7 +107,7 @@ func ExampleSeason() {
 func ExampleRule() {
 	_, err := season.Seasons(exampleStation(), season.Rule{})
 	fmt.Println(err)
-	// Output: season.Seasons: no criterion is set: out of range: season.SapFlowDay() is one to start with
+	// Output: season.Seasons: no criterion is set: take the sap-flow day to start with
 }
 
 func ExampleHemisphere() {

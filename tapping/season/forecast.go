@@ -21,7 +21,7 @@ func figure[T ~float64](low, high T, source string) Figure[T] {
 	return Figure[T]{units.Span[T]{Low: low, Middle: low + (high-low)/2, High: high}, source}
 }
 
-// Times returns n times as much: of all taps where f is one tap's.
+// Times returns n times as much: the sap of n taps where f is that of one.
 func (f Figure[T]) Times(n float64) Figure[T] {
 	return figure(f.Low*T(n), f.High*T(n), f.Source)
 }
@@ -36,13 +36,12 @@ const maxVacuum = 28 * units.InchMercury
 // WithVacuum returns collecting with that much vacuum at the hole, which is
 // less than at the pump.
 //
-// Vacuum: 0 (gravity) to 28 inHg below the air outside. Outside it returns
-// gravity and a [*units.RangeError].
-func WithVacuum(p units.Pressure) (Method, error) {
-	if err := checkVacuum("season.WithVacuum", p); err != nil {
+// Range: vacuum 0 (gravity) to 28 inHg below the air outside.
+func WithVacuum(vacuum units.Pressure) (Method, error) {
+	if err := checkVacuum("season.WithVacuum", vacuum); err != nil {
 		return Method{}, err
 	}
-	return Method{p}, nil
+	return Method{vacuum}, nil
 }
 
 // Vacuum returns the vacuum at the hole, 0 for gravity.
@@ -62,21 +61,20 @@ const (
 // VacuumGain returns how much more sap a hole gives under vacuum than by
 // gravity. The sources disagree, and the span shows it.
 //
-// Vacuum: 0 to 28 inHg at the hole. Outside it returns a span of NaN and a
-// [*units.RangeError].
+// Range: vacuum 0 to 28 inHg at the hole.
 //
 // Low: about 5 % for each inHg, added up (University of Vermont, Understanding
 // the relationship between tree size and yield, 2018). High: compounded so that
 // it passes through +151 % at 16.5 inHg, the most that Cornell measured at 16
 // to 17 inHg (+110 to +151 %, Maple Tubing and Taphole Sanitation Research,
 // 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
-// Research Note NE-216); how much vacuum is not known here. Check: 16.5 inHg
+// Research Note NE-216); its vacuum is not known here. Check value: 16.5 inHg
 // gives 82.5 to 151 %.
-func VacuumGain(p units.Pressure) (Figure[units.Share], error) {
-	if err := checkVacuum("season.VacuumGain", p); err != nil {
+func VacuumGain(vacuum units.Pressure) (Figure[units.Share], error) {
+	if err := checkVacuum("season.VacuumGain", vacuum); err != nil {
 		return Figure[units.Share]{Span: limit.NoSpan[units.Share]()}, err
 	}
-	low, high := vacuumFactors(p)
+	low, high := vacuumFactors(vacuum)
 	return figure(units.FractionShare(low-1), units.FractionShare(high-1),
 		"University of Vermont 2018; Cornell 2011"), nil
 }
@@ -102,11 +100,11 @@ const LongestDrop = 28 * columnPerInch
 // the line there is less, in proportion to the drop that is left. A fall of more
 // than 31.5 ft draws no more than one of 31.5 ft: the column of sap breaks.
 //
-// Drop: 0 to 1000 ft. Uncertainty: what the line really holds; air in it takes
-// most of the vacuum away. Outside it returns NaN and a [*units.RangeError].
+// Range: drop 0 to 1000 ft. Uncertainty: what the line really holds; air in it
+// takes most of the vacuum away.
 //
-// Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check: 18 ft
-// draws 16 inHg, 40 ft 28 inHg.
+// Formula: hydrostatic, 1.125 ft of sap for 1 inHg (computed). Check value: 18
+// ft draws 16 inHg, 40 ft 28 inHg.
 func NaturalVacuum(drop units.Length) (units.Pressure, error) {
 	if err := limit.Within("season.NaturalVacuum", "drop", drop, 0, maxDrop, units.Foot, "ft", "the height that the full line falls, not its length"); err != nil {
 		return nan[units.Pressure](), err
@@ -145,12 +143,11 @@ const (
 
 // NewSapModel returns the model of one tap.
 //
-// Flow days: 1 to 120 in a season, such as [Window].FlowDays of a station near
-// by; 12 to 15 runs of one or several days are usual in Vermont (University of
-// Vermont Extension, Beginning Sugarmaking). Outside it returns the zero
-// SapModel and a [*units.RangeError].
+// Range: flow days 1 to 120 in a season, such as [Window].FlowDays of a station
+// near by; 12 to 15 runs of one or several days are usual in Vermont
+// (University of Vermont Extension, Beginning Sugarmaking).
 func NewSapModel(m Method, flowDays float64) (SapModel, error) {
-	if err := limit.Number("season.NewSapModel", "flow days", flowDays, minFlowDays, maxFlowDays, "days in a season on which sap runs; see season.History"); err != nil {
+	if err := limit.WithinAs("season.NewSapModel", "flowDays", "flow days", flowDays, minFlowDays, maxFlowDays, 1, "", "days in a season on which sap runs: a station's past tells them"); err != nil {
 		return SapModel{}, err
 	}
 	return SapModel{m, flowDays}, nil
@@ -158,10 +155,10 @@ func NewSapModel(m Method, flowDays float64) (SapModel, error) {
 
 // Season returns the sap of one tap in a season.
 //
-// By gravity 5 to 15 US gal, from memory of extension leaflets; with vacuum
-// that much more as [VacuumGain] tells. Trees of southern Vermont gave 15.6
-// and 22.1 US gal a tap in 2018 and 2019 (Northern Woodlands, A Tale of Two
-// Seasons); how they were collected is not told there.
+// By gravity it is 5 to 15 US gal, from memory of extension leaflets; vacuum
+// adds [VacuumGain]. Trees of southern Vermont gave 15.6 and 22.1 US gal a tap
+// in 2018 and 2019 (Northern Woodlands, A Tale of Two Seasons); the source does
+// not say how they were collected.
 func (s SapModel) Season() Figure[units.Volume] {
 	if s.flowDays == 0 {
 		return Figure[units.Volume]{}

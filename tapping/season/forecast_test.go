@@ -224,10 +224,10 @@ func TestPailRoundRefuses(t *testing.T) {
 			t.Errorf("%v: %v", flowing, err)
 		}
 	}
-	if got := season.Part(2).String(); got != "unknown (2)" {
+	if got := season.Part(2).String(); got != "Part(2)" {
 		t.Errorf("part 2 of the season prints as %q", got)
 	}
-	if got := season.Overflow(9).String(); got != "unknown (9)" {
+	if got := season.Overflow(9).String(); got != "Overflow(9)" {
 		t.Errorf("overflow 9 prints as %q", got)
 	}
 }

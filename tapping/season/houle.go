@@ -25,24 +25,24 @@ var houleBase = units.Celsius(5)
 // 5 C cumulated since 1 January. A week counts as producing where it is above
 // [HouleThreshold].
 //
-// Where the paper begins to count was not seen; 1 January is how it is read
-// here. The curve in events is highest at 25.8: past it every further event
-// would lower the probability. Such counts lie outside of what the equation
-// was made for, and what it gives there says nothing.
+// The paper's first day of counting was not seen; here it is 1 January. The
+// curve in events is highest at 25.8: past it every further event would lower
+// the probability. Such counts lie outside of what the equation was made for,
+// and what it gives there says nothing.
 //
-// Events: 0 to 366. Degree-days: 0 to 10000 C. Outside it returns NaN and a
-// [*units.RangeError]. Skill as published: 83 % of the producing weeks and
-// 95 % of the others, 11 regions of Quebec, 1999-2011; elsewhere unproven.
+// Range: events 0 to 366; degree-days 0 to 10000 C. Skill as published: 83 %
+// of the producing weeks and 95 % of the others, 11 regions of Quebec,
+// 1999-2011; elsewhere unproven.
 //
 // Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2: logit p = c0 +
-// c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check: 15
+// c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check value: 15
 // events and 10 degree-days give 0.8688.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	const fn = "season.HouleProbability"
 	if err := limit.Count(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {
 		return math.NaN(), err
 	}
-	if err := limit.Number(fn, "degree-days", float64(warmth), 0, maxDegreeDays, "Celsius degree-days over 5 C since 1 January"); err != nil {
+	if err := limit.WithinAs(fn, "warmth", "degree-days", float64(warmth), 0, maxDegreeDays, 1, "", "Celsius degree-days over 5 C since 1 January"); err != nil {
 		return math.NaN(), err
 	}
 	return houleProbability(events, warmth), nil
@@ -65,8 +65,8 @@ type Week struct {
 
 // ProducingWeeks runs [HouleProbability] through the season of the given year,
 // week by week while there is weather. The count starts where the season does
-// (see [Hemisphere]); where it starts in the paper was not seen. Weeks of more
-// than 25 events lie outside of what the equation was made for, see
+// (see [Hemisphere]); the start in the paper was not seen. Weeks of more than
+// 25 events lie outside of what the equation was made for, see
 // [HouleProbability].
 func ProducingWeeks(w Weather, year int, h Hemisphere) []Week {
 	first, last := h.season(year)

@@ -5,8 +5,8 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/units"
 )
 
@@ -29,10 +29,16 @@ const (
 	WillOverflow          // even at the low end
 )
 
-var overflowNames = words.Names{"not reckoned", "lasts", "may overflow", "will overflow"}
+var overflowNames = enum.Names[Overflow]{Type: "season.Overflow", Of: []string{"not reckoned", "lasts", "may overflow", "will overflow"}}
 
 // String returns the answer in words.
-func (o Overflow) String() string { return overflowNames.Name(int(o)) }
+func (o Overflow) String() string { return overflowNames.String(o) }
+
+// MarshalText returns the answer in words.
+func (o Overflow) MarshalText() ([]byte, error) { return overflowNames.Marshal(o) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (o *Overflow) UnmarshalText(text []byte) error { return overflowNames.Unmarshal(o, text) }
 
 // PailOutlook is a pail at the next round.
 type PailOutlook struct {
@@ -59,20 +65,21 @@ const (
 // thaw, or what you measured yesterday; it comes evenly while it flows, and
 // none comes after.
 //
-// Sap: 0 to 100 US gal, low not above high. Flowing and next: 1 minute to 31
-// days. Each pail: size 0.001 to 100 US gal, holding 0 to its size, 0 to 100
-// taps. Outside it returns nil and a [*units.RangeError].
+// Range: sap 0 to 100 US gal, low not above high; flowing and next 1 minute to
+// 31 days; each pail of 0.001 to 100 US gal, holding 0 to its size, 0 to 100
+// taps.
 //
-// Check: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US gal
-// in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h 20 min.
+// Check value: a pail of 4 US gal with 2 in it under two taps of 0.5 to 1.5 US
+// gal in 8 hours holds 3 to 4 after them, and is full at the earliest after 5 h
+// 20 min.
 func PailRound(pails []Pail, sap Figure[units.Volume], flowing, next time.Duration) ([]PailOutlook, error) {
 	const fn = "season.PailRound"
 	if err := checkPailSap(fn, sap, flowing, next); err != nil {
 		return nil, err
 	}
 	out := make([]PailOutlook, 0, len(pails))
-	for _, p := range pails {
-		if err := p.check(fn); err != nil {
+	for i, p := range pails {
+		if err := p.check(fn, i); err != nil {
 			return nil, err
 		}
 		out = append(out, p.outlook(sap, flowing, next))
@@ -107,10 +114,10 @@ func (p Pail) outlook(sap Figure[units.Volume], flowing, next time.Duration) Pai
 
 func checkPailSap(fn string, sap Figure[units.Volume], flowing, next time.Duration) error {
 	const hint = "a band for one tap, low and high"
-	if err := checkGallons(fn, "low sap", sap.Low, 0, maxPail, hint); err != nil {
+	if err := checkGallons(fn, "Span.Low", "low sap", sap.Low, 0, maxPail, hint); err != nil {
 		return err
 	}
-	if err := checkGallons(fn, "high sap", sap.High, sap.Low, maxPail, hint); err != nil {
+	if err := checkGallons(fn, "Span.High", "high sap", sap.High, sap.Low, maxPail, hint); err != nil {
 		return err
 	}
 	for _, d := range []struct {
@@ -124,17 +131,18 @@ func checkPailSap(fn string, sap Figure[units.Volume], flowing, next time.Durati
 	return nil
 }
 
-func (p Pail) check(fn string) error {
+func (p Pail) check(fn string, i int) error {
+	arg := func(field string) string { return limit.Item("pails", i, field) }
 	label := clip.Text(p.Label)
-	if err := checkGallons(fn, "size of pail "+label, p.Size, minPail, maxPail, "the volume to the brim"); err != nil {
+	if err := checkGallons(fn, arg("Size"), "size of pail "+label, p.Size, minPail, maxPail, "the volume to the brim"); err != nil {
 		return err
 	}
-	if err := checkGallons(fn, "sap in pail "+label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
+	if err := checkGallons(fn, arg("Holds"), "sap in pail "+label, p.Holds, 0, p.Size, "no more than the pail takes"); err != nil {
 		return err
 	}
-	return limit.Count(fn, "taps over pail "+label, p.Taps, 0, maxPailTaps, "taps that run into this pail")
+	return limit.WithinAs(fn, arg("Taps"), "taps over pail "+label, float64(p.Taps), 0, maxPailTaps, 1, "", "taps that run into this pail")
 }
 
-func checkGallons(fn, arg string, v, low, high units.Volume, hint string) error {
-	return limit.Within(fn, arg, v, low, high, units.USGallon, "US gal", hint)
+func checkGallons(fn, arg, what string, v, low, high units.Volume, hint string) error {
+	return limit.WithinAs(fn, arg, what, v, low, high, units.USGallon, "US gal", hint)
 }

@@ -1,13 +1,11 @@
 package season
 
 import (
-	"fmt"
 	"sort"
 	"time"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
-	"example.org/sapreckoner/units"
 )
 
 // Hemisphere tells where the year's spring is. The season of a year is its
@@ -22,7 +20,18 @@ const (
 )
 
 // String returns the name of the hemisphere.
-func (h Hemisphere) String() string { return words.Names{"north", "south"}.Name(int(h)) }
+func (h Hemisphere) String() string { return hemispheres.String(h) }
+
+var hemispheres = enum.Names[Hemisphere]{Type: "season.Hemisphere", Of: []string{"north", "south"}}
+
+// Hemispheres lists them.
+func Hemispheres() []Hemisphere { return hemispheres.List() }
+
+// MarshalText returns the name of the hemisphere.
+func (h Hemisphere) MarshalText() ([]byte, error) { return hemispheres.Marshal(h) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (h *Hemisphere) UnmarshalText(text []byte) error { return hemispheres.Unmarshal(h, text) }
 
 // season returns the day numbers of the first and the last day.
 func (h Hemisphere) season(year int) (first, last int) {
@@ -53,12 +62,12 @@ type Rule struct {
 
 func (r Rule) check(fn string) error {
 	if r.Criterion == (Criterion{}) {
-		return fmt.Errorf("%s: no criterion is set: %w: season.SapFlowDay() is one to start with", fn, units.ErrRange)
+		return &CriterionError{fn, "no criterion is set: take the sap-flow day to start with"}
 	}
-	if err := limit.Count(fn, "hemisphere", int(r.Hemisphere), 0, int(South), "season.North or season.South"); err != nil {
+	if err := limit.InAs(fn, "Rule.Hemisphere", "hemisphere", float64(r.Hemisphere), 0, float64(South), "", "north or south"); err != nil {
 		return err
 	}
-	return limit.Count(fn, "run days", r.RunDays, 0, 7, "a single warm day of January is no run; 3 days in a week are one")
+	return limit.WithinAs(fn, "Rule.RunDays", "run days", float64(r.RunDays), 0, 7, 1, "", "a single warm day of January is no run; 3 days in a week are one")
 }
 
 // Season is one year's sap weather.
@@ -74,8 +83,7 @@ type Season struct {
 // Seasons returns every season that the weather has a day of, in order. Warmth
 // is summed over a base of 5 C.
 //
-// A rule without a criterion, or with RunDays outside 0 to 7, gives nil and an
-// error that wraps [units.ErrRange].
+// Range: a criterion, and RunDays 0 to 7.
 func Seasons(w Weather, rule Rule) ([]Season, error) {
 	if err := rule.check("season.Seasons"); err != nil {
 		return nil, err

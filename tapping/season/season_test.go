@@ -156,7 +156,7 @@ func TestSeasonRuleRefuses(t *testing.T) {
 	if _, _, _, err := season.Sensitivity(w, good, units.TempDiff(math.NaN())); !errors.Is(err, units.ErrRange) {
 		t.Errorf("NaN: %v", err)
 	}
-	if got := season.Hemisphere(7).String(); got != "unknown (7)" {
+	if got := season.Hemisphere(7).String(); got != "Hemisphere(7)" {
 		t.Errorf("hemisphere 7 prints as %q", got)
 	}
 }

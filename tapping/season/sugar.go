@@ -1,11 +1,10 @@
 package season
 
 import (
-	"fmt"
 	"slices"
 
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -50,9 +49,36 @@ const (
 )
 
 // String names the part.
-func (p Part) String() string {
-	return words.Names{"whole season", "end of the season"}.Name(int(p))
+func (p Part) String() string { return parts.String(p) }
+
+var parts = enum.Names[Part]{Type: "season.Part", Of: []string{"whole season", "end of the season"}}
+
+// Parts lists the parts.
+func Parts() []Part { return parts.List() }
+
+// MarshalText returns the name of the part.
+func (p Part) MarshalText() ([]byte, error) { return parts.Marshal(p) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (p *Part) UnmarshalText(text []byte) error { return parts.Unmarshal(p, text) }
+
+// NoFigureError says that nobody published a figure of the species here. It
+// unwraps to [tapping.ErrNotCovered].
+type NoFigureError struct {
+	Func    string // the function called
+	Species tapping.Species
 }
+
+// Error tells the function, the species and the way out.
+func (e *NoFigureError) Error() string { return e.Func + ": " + e.Text(units.Both) }
+
+// Text tells the species and the way out to a person.
+func (e *NoFigureError) Text(units.System) string {
+	return "the sugar of " + e.Species.String() + " sap: " + tapping.ErrNotCovered.Error() + ": measure yours"
+}
+
+// Unwrap returns [tapping.ErrNotCovered].
+func (e *NoFigureError) Unwrap() error { return tapping.ErrNotCovered }
 
 // SapSugar returns the range of sugar published for the species. Towards the
 // end of the season sugar falls (from memory): the range is then its lower
@@ -60,13 +86,13 @@ func (p Part) String() string {
 // of southern Vermont took 63 US gal of sap for one of syrup in 2018 and 50 in
 // 2019 (Northern Woodlands, A Tale of Two Seasons). Measure yours.
 //
-// A species that nobody published a figure of here gives a span of NaN and
-// [tapping.ErrNotCovered], an unknown part of the season a [*units.RangeError]; where a
-// mean alone was published, low and high are that mean. Check: sugar maple, 1.5 to 3 Brix.
+// A species without a published figure gives a span of NaN and a
+// [*NoFigureError]. Where only a mean was published, low and high are that
+// mean. Check value: sugar maple, 1.5 to 3 Brix.
 func SapSugar(s tapping.Species, part Part) (Figure[units.Brix], error) {
 	const fn = "season.SapSugar"
 	none := Figure[units.Brix]{Span: limit.NoSpan[units.Brix]()}
-	if err := limit.Count(fn, "part of the season", int(part), int(WholeSeason), int(SeasonEnd), "season.WholeSeason or season.SeasonEnd"); err != nil {
+	if err := limit.WithinAs(fn, "part", "part of the season", float64(part), float64(WholeSeason), float64(SeasonEnd), 1, "", "the whole season or its end"); err != nil {
 		return none, err
 	}
 	var span Figure[units.Brix]
@@ -90,7 +116,7 @@ func SapSugar(s tapping.Species, part Part) (Figure[units.Brix], error) {
 		span.Source += "; " + source
 	}
 	if span.Source == "" {
-		return none, fmt.Errorf("%s: the sugar of %v sap: %w: measure yours", fn, s, tapping.ErrNotCovered)
+		return none, &NoFigureError{fn, s}
 	}
 	if part == SeasonEnd {
 		span.High = span.Low + (span.High-span.Low)/2

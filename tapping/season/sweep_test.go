@@ -11,7 +11,8 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t testing.TB) sweep.Package {
+	t.Helper()
 	trunk := must[tapping.Trunk](t)(tapping.NewTrunk(20*units.Inch, tapping.SugarMaple, tapping.Healthy))
 	hole := must[tapping.Hole](t)(tapping.NewHole(units.Inch*5/16, 1.5*units.Inch, units.Inch/2))
 	reach := must[tapping.Reach](t)(tapping.ReachByHand(units.Foot, 5*units.Foot))
@@ -28,12 +29,13 @@ func TestSweep(t *testing.T) {
 	old := tapping.OldHole{Position: place, Year: 2023, Hole: hole}
 	tree := tapping.Tree{Label: "a", Stems: []tapping.Trunk{trunk}}
 	pail := season.Pail{Label: "a", Taps: 1, Size: 4 * units.USGallon, Holds: units.USGallon}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			season.BloomRule, season.NewDegreeDayRule, season.Criteria, season.FahrenheitDegreeDays, season.FreezeThawEvent, season.GrowingDegreeDays,
 			season.History, season.NewTapTiming, season.HouleProbability, season.LookAhead, season.NaturalVacuum, season.NewCriterion, season.NewSapModel,
 			season.NewWeather, season.PailRound, season.ProducingWeeks, season.ReadWeather, season.SapFlowDay, season.SapSugar, season.Seasons,
-			season.Sensitivity, season.SilverMapleBloom, season.SugarFigures, season.VacuumGain, season.VigorousRun, season.WithVacuum,
+			season.Sensitivity, season.SilverMapleBloom, season.SugarFigures, season.VacuumGain, season.VigorousRun, season.WithVacuum, season.DegreeDayMethods, season.Hemispheres, season.Parts, season.ParseDegreeDays,
 		},
 		Values: []any{
 			units.Inch, 12 * units.Inch, 40 * units.Inch, units.Inch / 10, units.SquareInch, units.Acre, units.Celsius(5), 20 * units.InchMercury,
@@ -45,7 +47,9 @@ func TestSweep(t *testing.T) {
 			season.Rule{Criterion: season.SapFlowDay()}, tapping.DefaultGuideline().Info(), tapping.Step{From: 10, To: 20, Taps: 1},
 			tapping.HoleLimits()[0], tapping.Stain{OldHole: old}, season.CalendarDay{Month: 3, Day: 1}, tapping.SugarMaple, tapping.Healthy, season.North,
 			season.WholeSeason, tapping.NotCompared, season.Lasts, tapping.Advice{}, season.Gap{From: time.Unix(0, 0), To: time.Unix(1e6, 0)},
-			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{},
+			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{}, &season.CriterionError{}, &season.NoFigureError{}, season.Criterion{}, season.Weather{}, []byte("a"), units.Metric,
+			season.Method{}, season.SapModel{}, season.Season{}, season.Window{}, season.Spread{}, season.Outlook{}, season.Week{}, season.SapDay{},
+			season.PailOutlook{}, season.TapCall{}, season.SugarFigures()[0], []season.Pail{pail},
 			&records.RowError{Err: tapping.ErrNotCovered},
 		},
 		Except: map[string]string{
@@ -54,7 +58,12 @@ func TestSweep(t *testing.T) {
 			"GrowingDegreeDays: NaN":   "it adds nothing, as documented",
 			"NewCriterion: finite":     "it is open below and above",
 			"NewTapTiming: finite":     "the same, of its criterion",
-			"NewWeather: name":         "a day is checked in its own name",
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/tapping"
 )
 
@@ -19,10 +19,16 @@ const (
 	TapTooLate
 )
 
-var tapVerdictNames = words.Names{"not reckoned", "now", "wait", "too late"}
+var tapVerdictNames = enum.Names[TapVerdict]{Type: "season.TapVerdict", Of: []string{"not reckoned", "now", "wait", "too late"}}
 
 // String returns the verdict in words.
-func (v TapVerdict) String() string { return tapVerdictNames.Name(int(v)) }
+func (v TapVerdict) String() string { return tapVerdictNames.String(v) }
+
+// MarshalText returns the verdict in words.
+func (v TapVerdict) MarshalText() ([]byte, error) { return tapVerdictNames.Marshal(v) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (v *TapVerdict) UnmarshalText(text []byte) error { return tapVerdictNames.Unmarshal(v, text) }
 
 // TapCall is the verdict for a day with what it rests on.
 type TapCall struct {

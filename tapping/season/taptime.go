@@ -37,17 +37,16 @@ type tapSpring struct {
 // by [History]. Running days are those that meet the criterion, until the warmth
 // by [BloomRule] brings silver maple into full bloom: later sap is of buds.
 //
-// Life: 1 to 184 days, of which whole days count; 3 to 6 weeks for an open
-// spout and about two months under vacuum, see [tapping.LifeFigures]. The rule as in
-// [Seasons]. Anything else gives the zero TapTiming and an error that wraps
-// [example.org/sapreckoner/units.ErrRange].
+// Range: life 1 to 184 days, of which whole days count; 3 to 6 weeks for an
+// open spout and about two months under vacuum, see [tapping.LifeFigures]. The
+// rule as in [Seasons].
 func NewTapTiming(w Weather, rule Rule, life time.Duration) (TapTiming, error) {
 	const fn = "season.NewTapTiming"
 	if err := rule.check(fn); err != nil {
 		return TapTiming{}, err
 	}
 	const day = 24 * time.Hour
-	if err := limit.Within(fn, "life of a hole", float64(life), float64(minHoleLife), float64(maxHoleLife), float64(day), "days", "3 to 6 weeks with an open spout"); err != nil {
+	if err := limit.WithinAs(fn, "life", "life of a hole", float64(life), float64(minHoleLife), float64(maxHoleLife), float64(day), "days", "3 to 6 weeks with an open spout"); err != nil {
 		return TapTiming{}, err
 	}
 	t := TapTiming{rule: rule, life: int(max(life, minHoleLife) / day)}
@@ -101,8 +100,9 @@ func (t TapTiming) Springs() int { return len(t.springs) }
 // on that day of each would have caught within its life, that day among them,
 // and how many there were.
 //
-// Check: runs of February 14-19, March 4-17 and March 22 to April 2, three
-// times the same, and a life of 35 days: 78 of 96 from March 1, 54 from February 9.
+// Check value: runs of February 14-19, March 4-17 and March 22 to April 2,
+// three times the same, and a life of 35 days: 78 of 96 from March 1, 54 from
+// February 9.
 func (t TapTiming) Caught(on CalendarDay) (caught, all int) {
 	for _, s := range t.springs {
 		caught += s.caught(on, t.life)
@@ -122,7 +122,7 @@ type TapWindow struct {
 // most running days: the longest stretch of such days, the first of several.
 // Without a spring, or without a running day, it returns no days.
 //
-// Check: the springs of [TapTiming.Caught] give February 27 to March 4.
+// Check value: the springs of [TapTiming.Caught] give February 27 to March 4.
 func (t TapTiming) Best() TapWindow {
 	best := TapWindow{Springs: len(t.springs)}
 	first, last := t.rule.Hemisphere.season(commonYear)

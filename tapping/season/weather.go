@@ -1,9 +1,12 @@
 package season
 
 import (
+	"cmp"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/internal/base/limit"
@@ -55,7 +58,7 @@ func NewWeather(days []Day) (Weather, error) {
 	var b weatherBuilder
 	for i, d := range days {
 		if err := b.add(d, 0); err != nil {
-			return Weather{}, fmt.Errorf("season.NewWeather: day %d: %w", i+1, err)
+			return Weather{}, ofDay("season.NewWeather", i, err)
 		}
 	}
 	return b.w, nil
@@ -71,18 +74,17 @@ func (w Weather) Gaps() []Gap { return slices.Clone(w.gaps) }
 // Len returns the number of days.
 func (w Weather) Len() int { return len(w.days) }
 
-// Shift returns the same days, all warmer by d.
+// Shift returns the same days, warmer by that much.
 //
-// Difference: -10 to 10 C. Outside it returns the zero Weather and a
-// [*units.RangeError].
-func (w Weather) Shift(d units.TempDiff) (Weather, error) {
+// Range: difference -10 to 10 C.
+func (w Weather) Shift(by units.TempDiff) (Weather, error) {
 	const most = 10.0
-	if err := limit.Within("season.Weather.Shift", "difference", d, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
+	if err := limit.WithinAs("season.Weather.Shift", "by", "difference", by, -most, most, 1, "C deg", "1 C shows how much a season hangs on a degree"); err != nil {
 		return Weather{}, err
 	}
 	days := slices.Clone(w.days)
 	for i := range days {
-		days[i].Min, days[i].Max = days[i].Min.Add(d), days[i].Max.Add(d)
+		days[i].Min, days[i].Max = days[i].Min.Add(by), days[i].Max.Add(by)
 	}
 	return Weather{days, w.gaps}, nil
 }
@@ -96,7 +98,7 @@ type weatherBuilder struct {
 
 // seen checks the date's place in the calendar and notes a gap before it.
 func (b *weatherBuilder) seen(date time.Time, line int) error {
-	if err := limit.Count("season.Day", "year", date.Year(), minYear, maxYear, "write the year with four digits"); err != nil {
+	if err := limit.InAs(dayFn, yearOf, "year", float64(date.Year()), minYear, maxYear, "", "write the year with four digits"); err != nil {
 		return err
 	}
 	n := dayNumber(date)
@@ -123,13 +125,13 @@ func (b *weatherBuilder) gap(from, to, line int) {
 
 // add takes a day with figures.
 func (b *weatherBuilder) add(d Day, line int) error {
-	if err := checkAir("minimum", d.Min); err != nil {
+	if err := checkAir(dayFn, minOf, "minimum", d.Min, airHint); err != nil {
 		return err
 	}
-	if err := checkAir("maximum", d.Max); err != nil {
+	if err := checkAir(dayFn, maxOf, "maximum", d.Max, airHint); err != nil {
 		return err
 	}
-	if err := limit.Within("season.Day", "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
+	if err := limit.WithinAs(dayFn, minOf, "minimum", d.Min.Celsius(), minAir, d.Max.Celsius(), 1, "C", "the minimum of a day is not above its maximum"); err != nil {
 		return err
 	}
 	if err := b.seen(d.Date, line); err != nil {
@@ -149,8 +151,49 @@ func (b *weatherBuilder) skip(date time.Time, line int) error {
 	return nil
 }
 
-func checkAir(arg string, t units.Temperature) error {
-	return limit.Within("season.Day", arg, t.Celsius(), minAir, maxAir, 1, "C", "mind the unit; leave the cell empty where the station has no figure")
+// What the errors of a day name until the caller is known.
+const (
+	dayFn  = "season.Day"
+	minOf  = "Day.Min"
+	maxOf  = "Day.Max"
+	yearOf = "Day.Date"
+)
+
+// ofDay gives an error of the builder the name of the caller and of the day in
+// the list.
+func ofDay(fn string, i int, err error) error {
+	var e *units.RangeError
+	if errors.As(err, &e) {
+		renamed := *e
+		renamed.Func, renamed.Arg = fn, limit.Item("days", i, strings.TrimPrefix(e.Arg, "Day."))
+		renamed.What = fmt.Sprintf("day %d: %s", i+1, cmp.Or(e.What, "year"))
+		return &renamed
+	}
+	return &dayError{fn, i, err}
+}
+
+// A dayError is an error of a day of a list.
+type dayError struct {
+	fn  string
+	i   int
+	err error
+}
+
+// Error tells the function, the day and the reason.
+func (e *dayError) Error() string { return e.fn + ": " + e.Text(units.Both) }
+
+// Text tells the day and the reason to a person.
+func (e *dayError) Text(in units.System) string {
+	return fmt.Sprintf("day %d: %s", e.i+1, units.Reason(e.err, in))
+}
+
+// Unwrap returns the reason.
+func (e *dayError) Unwrap() error { return e.err }
+
+const airHint = "mind the unit; leave the cell empty where the station has no figure"
+
+func checkAir(fn, arg, what string, t units.Temperature, hint string) error {
+	return limit.WithinAs(fn, arg, what, t.Celsius(), minAir, maxAir, 1, "C", hint)
 }
 
 // dayNumber counts calendar days from 1 January 1970.

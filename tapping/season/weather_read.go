@@ -89,9 +89,9 @@ func dayColumn(err error) string {
 	var re *units.RangeError
 	if errors.As(err, &re) {
 		switch re.Arg {
-		case "minimum":
+		case minOf:
 			return "tmin"
-		case "maximum":
+		case maxOf:
 			return "tmax"
 		}
 	}
@@ -169,7 +169,7 @@ func (b *weatherBuilder) readHourly(t *records.Reader) error {
 		if missing(temp) {
 			continue
 		}
-		if err := checkAir("temperature", temp); err != nil {
+		if err := checkAir("season.ReadWeather", "temp", "temperature", temp, airHint); err != nil {
 			return t.Fail("temp", err)
 		}
 		h.take(temp)

@@ -84,10 +84,10 @@ const missingAllowed = 0.1
 // History returns when the runs began and ended in the seasons of a station's
 // weather, and the median number of running days. Seasons with more than a
 // tenth of their days missing are left out and named. Taps that are in before
-// First.Lower miss no first run in three years of four, but a hole dries: when
-// to drill, [TapTiming] tells.
+// First.Lower miss no first run in three years of four, but a hole dries:
+// [TapTiming] says when to drill.
 //
-// A rule that [Seasons] refuses gives the zero Window and the same error.
+// It refuses a rule that [Seasons] refuses.
 func History(w Weather, rule Rule) (Window, error) {
 	if err := rule.check("season.History"); err != nil {
 		return Window{}, err
@@ -120,23 +120,22 @@ func history(w Weather, rule Rule) Window {
 	return out
 }
 
-// Sensitivity returns the [History] of the same weather colder and warmer by d,
+// Sensitivity returns the [History] of the same weather so much colder and warmer,
 // and as it was: how much the window hangs on a degree, or on a thermometer in
 // the wrong place.
 //
-// Difference: -10 to 10 C, of which the size counts; 1 C is a good measure. The
-// rule as in [History]. Outside it returns zero Windows and an error that wraps
-// [units.ErrRange].
-func Sensitivity(w Weather, rule Rule, d units.TempDiff) (colder, asRead, warmer Window, err error) {
+// Range: difference -10 to 10 C, of which the size counts; 1 C is a good
+// measure. The rule as in [History].
+func Sensitivity(w Weather, rule Rule, by units.TempDiff) (colder, asRead, warmer Window, err error) {
 	const fn = "season.Sensitivity"
 	if err := rule.check(fn); err != nil {
 		return Window{}, Window{}, Window{}, err
 	}
-	up, err := w.Shift(d.Abs())
+	up, err := w.Shift(by.Abs())
 	if err != nil {
 		return Window{}, Window{}, Window{}, units.Under(fn, err)
 	}
-	down, err := w.Shift(-d.Abs())
+	down, err := w.Shift(-by.Abs())
 	if err != nil {
 		return Window{}, Window{}, Window{}, units.Under(fn, err)
 	}

@@ -18,6 +18,7 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/units"
 )
 
 // Limits on a hostile file.
@@ -36,7 +37,14 @@ type Error struct {
 }
 
 // Error prints file, line, column and reason on one line.
-func (e *Error) Error() string {
+func (e *Error) Error() string { return e.say(func(err error) string { return err.Error() }) }
+
+// Text prints the same for a person, in the given units.
+func (e *Error) Text(in units.System) string {
+	return e.say(func(err error) string { return units.Reason(err, in) })
+}
+
+func (e *Error) say(reason func(error) string) string {
 	var b strings.Builder
 	b.WriteString(e.File)
 	if e.Line > 0 {
@@ -46,7 +54,9 @@ func (e *Error) Error() string {
 		fmt.Fprintf(&b, ": column %s", e.Column)
 	}
 	b.WriteString(": ")
-	b.WriteString(e.Err.Error())
+	if e.Err != nil {
+		b.WriteString(reason(e.Err))
+	}
 	return b.String()
 }
 
@@ -62,6 +72,7 @@ type Reader struct {
 	fields []field
 	row    []string
 	line   int
+	short  bool // see [Reader.AllowShort]
 	broken bool // the CSV itself is broken or over a limit: nothing follows
 }
 
@@ -123,6 +134,9 @@ func (r *Reader) Next() error {
 	if err != nil {
 		return err
 	}
+	for r.short && len(row) < len(r.header) {
+		row = append(row, "")
+	}
 	r.row = row
 	if len(row) != len(r.header) {
 		return r.fail("", fmt.Errorf("%d cells where the header names %d columns", len(row), len(r.header)))
@@ -147,6 +161,10 @@ func (r *Reader) Next() error {
 	}
 	return nil
 }
+
+// AllowShort takes rows with fewer cells than the header has columns: the last cells
+// of such a row are empty. Rows with more cells stay refused.
+func (r *Reader) AllowShort() { r.short = true }
 
 // Broken reports whether the last error ended the file: the CSV cannot be read
 // on, or a limit was passed.

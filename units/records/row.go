@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+
+	"example.org/sapreckoner/units"
 )
 
 // What may be wrong with rows that can each be read.
@@ -22,7 +24,14 @@ type RowError struct {
 }
 
 // Error tells line, column, reason and the way out.
-func (e *RowError) Error() string {
+func (e *RowError) Error() string { return e.say(func(err error) string { return err.Error() }) }
+
+// Text tells the same to a person, in the given units.
+func (e *RowError) Text(in units.System) string {
+	return e.say(func(err error) string { return units.Reason(err, in) })
+}
+
+func (e *RowError) say(reason func(error) string) string {
 	var parts []string
 	if e.Line > 0 {
 		place := fmt.Sprintf("line %d", e.Line)
@@ -32,7 +41,7 @@ func (e *RowError) Error() string {
 		parts = append(parts, place)
 	}
 	if e.Err != nil {
-		parts = append(parts, e.Err.Error())
+		parts = append(parts, reason(e.Err))
 	}
 	return strings.Join(parts, ": ")
 }

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/enum"
 )
 
 // A Kind says why a row is to be seen again.
@@ -28,6 +29,17 @@ var kinds = [...]string{
 	AlikeName: "a name like another", HiddenSign: "a hidden sign in a name", PackedEarly: "packed before drawn",
 	NotCompared: "names that were not compared",
 }
+
+var kindNames = enum.Names[Kind]{Type: "lookagain.Kind", Zero: true, Of: kinds[:]}
+
+// Kinds lists the kinds.
+func Kinds() []Kind { return kindNames.List() }
+
+// MarshalText returns what String returns, and nothing for none.
+func (k Kind) MarshalText() ([]byte, error) { return kindNames.Marshal(k) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (k *Kind) UnmarshalText(text []byte) error { return kindNames.Unmarshal(k, text) }
 
 // String tells the kind in words.
 func (k Kind) String() string {
@@ -89,11 +101,22 @@ const (
 	Syrup               // held against what syrup has, 66 to 69 Brix
 )
 
+var liquids = enum.Names[Liquid]{Type: "lookagain.Liquid", Of: []string{Sap: "sap", Syrup: "syrup"}}
+
+// String returns the name of the liquid.
+func (l Liquid) String() string { return liquids.String(l) }
+
+// MarshalText returns the name of the liquid.
+func (l Liquid) MarshalText() ([]byte, error) { return liquids.Marshal(l) }
+
+// UnmarshalText reads it. An unknown one is an error that tells the nearest.
+func (l *Liquid) UnmarshalText(text []byte) error { return liquids.Unmarshal(l, text) }
+
 // A List holds rows. The zero List is empty and takes any number; it is not for
 // concurrent use.
 type List struct {
-	// Most bounds how many rows are kept, zero for no bound. Of what is passed over
-	// [List.Skipped] tells.
+	// Most bounds how many rows are kept, zero for no bound. [List.Skipped]
+	// tells how many are passed over.
 	Most int
 	// Of says which liquid has the strengths, sap if nothing is said.
 	Of Liquid

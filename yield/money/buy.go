@@ -68,49 +68,48 @@ type Price struct {
 	PerPoundOfSugar decimal.Decimal // rounded to PriceStep
 }
 
-const offerHint = "see the fields of money.Offer"
+const offerHint = "it is part of the bargain"
 
 // check holds the offer to its documented limits.
 func (o *Offer) check(fn string) error {
 	for _, f := range []struct {
-		arg       string
+		arg, what string
 		d         decimal.Decimal
 		low, high decimal.Decimal
 	}{
-		{"Offer.SyrupPerPound", o.SyrupPerPound, decimal.Zero, maxMoney},
-		{"Offer.Share", o.Share, decimal.Zero, one},
-		{"Offer.PriceStep", o.PriceStep, minStep, maxMoney},
-		{"Offer.Cent", o.Cent, minStep, maxMoney},
+		{"Offer.SyrupPerPound", "price of a pound of syrup", o.SyrupPerPound, decimal.Zero, maxMoney},
+		{"Offer.Share", "share", o.Share, decimal.Zero, one},
+		{"Offer.PriceStep", "step of prices", o.PriceStep, minStep, maxMoney},
+		{"Offer.Cent", "step of payments", o.Cent, minStep, maxMoney},
 	} {
-		if err := exactly(fn, f.arg, f.d, f.low, f.high, offerHint); err != nil {
+		if err := exactly(fn, f.arg, f.what, f.d, f.low, f.high, offerHint); err != nil {
 			return err
 		}
 	}
-	if err := limit.In(fn, "Offer.MinBrix", float64(o.MinBrix), 0, maxRuleBrix, "Brix", "zero for no limit"); err != nil {
+	if err := limit.InAs(fn, "Offer.MinBrix", "least strength bought", float64(o.MinBrix), 0, maxRuleBrix, "Brix", "zero for no limit"); err != nil {
 		return err
 	}
 	if o.Rule == 0 {
-		if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a Rule"); err != nil {
+		if err := limit.InAs(fn, "Offer.Syrup", "strength of the syrup", float64(o.Syrup), minSyrupBrix, maxOfferedSyrup, "Brix", "the syrup that the price is for, such as 66.9; or name a rule of thumb"); err != nil {
 			return err
 		}
-		return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
+		return exactly(fn, "Offer.PoundsPerUSGallon", "pounds of syrup in a US gallon", o.PoundsPerUSGallon, decimal.Zero, decimal.Zero, "the exact balance knows the weight of a gallon: leave it zero")
 	}
 	if _, err := o.Rule.Ratio(minRuleBrix); err != nil {
-		return units.Under(fn, err)
+		return units.UnderArg(fn, "Offer.Rule", err)
 	}
-	if err := limit.In(fn, "Offer.Syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
+	if err := limit.InAs(fn, "Offer.Syrup", "strength of the syrup", float64(o.Syrup), 0, 0, "Brix", "the rule names its syrup: leave it zero"); err != nil {
 		return err
 	}
-	return exactly(fn, "Offer.PoundsPerUSGallon", o.PoundsPerUSGallon, minPoundsGal, maxPoundsGal, "11 lb by custom")
+	return exactly(fn, "Offer.PoundsPerUSGallon", "pounds of syrup in a US gallon", o.PoundsPerUSGallon, minPoundsGal, maxPoundsGal, "11 lb by custom")
 }
 
 // PerUSGallon returns the price of a US gallon of sap, rounded to PriceStep.
 //
 // Range: sap from 0.5 to 30 Brix and not below MinBrix; the offer within the
 // limits of its fields. Uncertainty: that of the reading, 5 percent for 0.1
-// Brix at 2 Brix; sap metered at 40 F holds 0.17 percent more sugar than
-// the exact balance says at 20 C. Outside the range the answer is zero and a
-// [units.RangeError] or [DecimalError].
+// Brix at 2 Brix; sap metered at 40 F holds 0.17 percent more sugar than the
+// exact balance says at 20 C.
 //
 // Source: Farming Magazine, Boiling it down: share times price per pound times
 // 11 lb over 86/X. Check value: 2.50 per pound, 2 Brix and half share give 0.32
@@ -202,9 +201,8 @@ func syrupPounds(fn string, sap, syrup units.Brix) (float64, error) {
 // Prices appends to dst the prices of sap from one strength to another, both
 // included, step by step, and returns the result: a table to post on the tank.
 //
-// Range: strengths as in [Offer.PerUSGallon], to not below from, step from 0.01 to
-// 30 Brix. Outside the range dst is returned as it was, with a
-// [units.RangeError] or [DecimalError].
+// Range: strengths as in [Offer.PerUSGallon], to not below from, step from 0.01
+// to 30 Brix. An error returns dst as it was.
 func (o Offer) Prices(dst []Price, from, to, step units.Brix) ([]Price, error) {
 	const fn = "money.Offer.Prices"
 	if err := limit.In(fn, "step", float64(step), minPriceBrix, maxRuleBrix, "Brix", "0.1 suits a hydrometer"); err != nil {

@@ -17,9 +17,8 @@ type Cost struct {
 // over the gallons, rounded to a multiple of step, halves up.
 //
 // Range: 1 to 100,000 costs from 0 to 1e9, gallons from 0.001 to 1e7, step from
-// 1e-9 to 1e9. Prices are the caller's; none is known here. Outside the range the
-// answer is zero and a [DecimalError] or [units.RangeError]. Check value: 100 and
-// 50 for 12 gallons are 12.50.
+// 1e-9 to 1e9. Prices are the caller's; none is known here. Check value: 100
+// and 50 for 12 gallons are 12.50.
 func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
 	const fn = "money.CostPerUSGallon"
 	if err := limit.Entries(fn, "costs", len(costs)); err != nil {
@@ -27,15 +26,15 @@ func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decim
 	}
 	sum := decimal.Zero
 	for i, c := range costs {
-		if err := exactly(fn, limit.Item("costs", i, "Amount"), c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
+		if err := item(fn, "costs", i, "Amount", "amount", c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
 			return decimal.Zero, err
 		}
 		sum = sum.Add(c.Amount)
 	}
-	if err := exactly(fn, "gallons", gallons, minGallons, maxGallons, "the syrup that was made"); err != nil {
+	if err := exactly(fn, "gallons", "", gallons, minGallons, maxGallons, "the syrup that was made"); err != nil {
 		return decimal.Zero, err
 	}
-	if err := exactly(fn, "step", step, minStep, maxMoney, "0.01 for cents"); err != nil {
+	if err := exactly(fn, "step", "", step, minStep, maxMoney, "0.01 for cents"); err != nil {
 		return decimal.Zero, err
 	}
 	return toStep(sum, gallons, step), nil

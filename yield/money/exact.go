@@ -1,11 +1,13 @@
 package money
 
 import (
+	"cmp"
 	"math"
 	"strconv"
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,17 +22,24 @@ const maxCoefficientBits = 200
 // unwraps to [units.ErrRange].
 type DecimalError struct {
 	Func   string // the function called, such as "money.Divide"
-	Arg    string // the argument, such as "whole" or "among[3].Weight"
+	Arg    string // the argument by its stable name, such as "whole" or "among[3].Weight"
+	What   string // the argument in words; empty if Arg says it
 	Value  string // what was given; empty if it has too many digits to print
 	Reason string // what is allowed, and the way out
 }
 
 // Error tells the function, the argument, the value and the reason.
 func (e *DecimalError) Error() string {
-	if e.Value == "" {
-		return e.Func + ": " + e.Arg + ": " + e.Reason
+	return e.Func + ": " + e.Text(units.Both)
+}
+
+// Text tells the argument, the value and the reason to a person.
+func (e *DecimalError) Text(units.System) string {
+	s := cmp.Or(e.What, e.Arg)
+	if e.Value != "" {
+		s += " " + e.Value
 	}
-	return e.Func + ": " + e.Arg + " " + e.Value + ": " + e.Reason
+	return s + ": " + e.Reason
 }
 
 // Unwrap returns [units.ErrRange].
@@ -43,14 +52,23 @@ func bounded(d decimal.Decimal) bool {
 }
 
 // exactly checks a decimal against its documented range, both ends included.
-func exactly(fn, arg string, d, low, high decimal.Decimal, hint string) error {
+func exactly(fn, arg, what string, d, low, high decimal.Decimal, hint string) error {
 	if !bounded(d) {
-		return &DecimalError{Func: fn, Arg: arg, Reason: "it has more than " + strconv.Itoa(maxDigits) + " digits before or behind the point: round it first"}
+		return &DecimalError{Func: fn, Arg: arg, What: what, Reason: "it has more than " + strconv.Itoa(maxDigits) + " digits before or behind the point: round it first"}
 	}
 	if d.LessThan(low) || d.GreaterThan(high) {
-		return &DecimalError{Func: fn, Arg: arg, Value: d.String(), Reason: "it is outside " + low.String() + " to " + high.String() + ": " + hint}
+		return &DecimalError{Func: fn, Arg: arg, What: what, Value: d.String(), Reason: "it is outside " + low.String() + " to " + high.String() + ": " + hint}
 	}
 	return nil
+}
+
+// item is [exactly] for a field of an entry of a list. The names are made only
+// when they are needed.
+func item(fn, list string, i int, field, what string, d, low, high decimal.Decimal, hint string) error {
+	if bounded(d) && !d.LessThan(low) && !d.GreaterThan(high) {
+		return nil
+	}
+	return exactly(fn, limit.Item(list, i, field), limit.Entry(i, what), d, low, high, hint)
 }
 
 // toDecimal rounds x, which must be finite, to the given number of decimals,

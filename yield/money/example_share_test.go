@@ -130,3 +130,21 @@ func ExampleDecimalError_Unwrap() {
 	fmt.Println(err.Unwrap())
 	// Output: out of range
 }
+
+// A decimal out of range is told without names of Go, and by a name to branch on.
+func ExampleDecimalError_Text() {
+	_, err := money.Divide(decimal.NewFromInt(10), 2, []money.Contribution{{Name: "a", Weight: decimal.NewFromInt(-1)}})
+	var e *money.DecimalError
+	if errors.As(err, &e) {
+		fmt.Println(e.Arg)
+		fmt.Println(e.Text(units.US))
+		out, _ := e.MarshalJSON()
+		fmt.Println(string(out))
+		fmt.Println(e.UnmarshalJSON(out))
+	}
+	// Output:
+	// among[0].Weight
+	// entry 1: weight -1: it is outside 0 to 1000000000000000000000000000000: what one brings is not negative
+	// {"arg":"among[0].Weight","value":"-1","reason":"it is outside 0 to 1000000000000000000000000000000: what one brings is not negative","text":"entry 1: weight -1: it is outside 0 to 1000000000000000000000000000000: what one brings is not negative","func":"money.Divide","what":"entry 1: weight"}
+	// <nil>
+}

@@ -40,8 +40,7 @@ type Contribution struct {
 // BySugar returns the contribution of a mass of sugar, rounded to a tenth of a
 // gram: the fair measure when sap of different strength is pooled.
 //
-// Range: 0 to 1e7 kg. Outside it the answer is the zero Contribution and a
-// [units.RangeError].
+// Range: 0 to 1e7 kg.
 func BySugar(name string, sugar units.Mass) (Contribution, error) {
 	if err := limit.In("money.BySugar", "sugar", sugar.Kilograms(), 0, maxContributed, "kg", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
@@ -51,8 +50,7 @@ func BySugar(name string, sugar units.Mass) (Contribution, error) {
 
 // ByTaps returns the contribution of a number of taps.
 //
-// Range: 0 to 1e7. Outside it the answer is the zero Contribution and a
-// [units.RangeError].
+// Range: 0 to 1e7.
 func ByTaps(name string, taps int) (Contribution, error) {
 	if err := limit.In("money.ByTaps", "taps", float64(taps), 0, maxContributed, "", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
@@ -63,10 +61,9 @@ func ByTaps(name string, taps int) (Contribution, error) {
 // ByHours returns the contribution of a time of work, in hours to the fourth
 // decimal.
 //
-// Range: 0 to 1e7 hours. Outside it the answer is the zero Contribution and a
-// [units.RangeError].
+// Range: 0 to 1e7 hours.
 func ByHours(name string, worked time.Duration) (Contribution, error) {
-	if err := limit.In("money.ByHours", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
+	if err := limit.InAs("money.ByHours", "worked", "time", worked.Hours(), 0, maxContributed, "h", "what one brings is not negative"); err != nil {
 		return Contribution{}, err
 	}
 	ns := decimal.NewFromInt(int64(worked))
@@ -91,9 +88,8 @@ type Portion struct {
 //
 // Range: places 0 to 12, a whole and weights from 0 to 1e30 with at most 30
 // digits behind the point, at least one weight above 0, at most 100,000
-// contributors. No portion is off its exact share by as much as one unit of
-// the last decimal. Outside the range the answer is nil and a [DecimalError]
-// or [units.RangeError].
+// contributors. No portion is off its exact share by as much as one unit of the
+// last decimal.
 //
 // Method: largest remainder (Hamilton). Check value: 120 US gal of sap at 2.4
 // Brix, 200 at 1.8 and 80 at 3.0 share 32.44, 40.46 and 27.10 percent
@@ -103,11 +99,11 @@ func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portio
 	if err := limit.In(fn, "places", float64(places), 0, maxPlaces, "", "2 for cents and percent, 0 for jars"); err != nil {
 		return nil, err
 	}
-	if err := exactly(fn, "whole", whole, decimal.Zero, greatest, "a whole is not negative"); err != nil {
+	if err := exactly(fn, "whole", "", whole, decimal.Zero, greatest, "a whole is not negative"); err != nil {
 		return nil, err
 	}
 	if !whole.Truncate(places).Equal(whole) {
-		return nil, &DecimalError{Func: fn, Arg: "whole", Value: whole.String(), Reason: "it has more decimals than the portions: raise places or round it first"}
+		return nil, &DecimalError{Func: fn, Arg: "whole", Value: whole.String(), Reason: "it has more decimals than the portions: ask for more decimals or round it first"}
 	}
 	total, err := totalWeight(fn, among)
 	if err != nil {
@@ -144,7 +140,7 @@ func totalWeight(fn string, among []Contribution) (decimal.Decimal, error) {
 		return total, err
 	}
 	for i, c := range among {
-		if err := exactly(fn, limit.Item("among", i, "Weight"), c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
+		if err := item(fn, "among", i, "Weight", "weight", c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
 			return total, err
 		}
 		total = total.Add(c.Weight)
@@ -180,8 +176,7 @@ type Basket struct {
 //
 // Range: labels 1 mL to 10,000 L, counts 0 to 1,000,000 and as many in all,
 // weights as in [Divide], contributors times sizes up to 5,000,000, which keeps
-// the answer under 100 MB. Outside the range the answer is nil and a
-// [units.RangeError] or [DecimalError].
+// the answer under 100 MB.
 func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	const fn = "money.DivideJars"
 	total, err := totalWeight(fn, among)
@@ -191,7 +186,7 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	if err := limit.Entries(fn, "jars", len(jars)); err != nil {
 		return nil, err
 	}
-	if err := limit.In(fn, "jars", float64(len(jars)), 1, float64(maxShared/len(among)), "", "so many sizes among so many do not fit: divide among groups, and each group's jars among its people"); err != nil {
+	if err := limit.InAs(fn, "jars", "sizes of jars", float64(len(jars)), 1, float64(maxShared/len(among)), "", "so many sizes among so many do not fit: divide among groups, and each group's jars among its people"); err != nil {
 		return nil, err
 	}
 	labels := make([]decimal.Decimal, len(jars))
@@ -199,10 +194,10 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	volume, count := decimal.Zero, 0
 	for k, j := range jars {
 		ml := j.Label.Milliliters()
-		if err := limit.InItem(fn, "jars", k, "Label", ml, 1, maxJarMilliliters, "mL", "the volume on the label"); err != nil {
+		if err := limit.InItem(fn, "jars", k, "Label", "size of the jars", ml, 1, maxJarMilliliters, "mL", "the volume on the label"); err != nil {
 			return nil, err
 		}
-		if err := limit.InItem(fn, "jars", k, "Count", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
+		if err := limit.InItem(fn, "jars", k, "Count", "number of jars", float64(j.Count), 0, float64(maxJars-count), "", "count the filled jars"); err != nil {
 			return nil, err
 		}
 		labels[k], order[k] = toDecimal(ml, labelPlaces), k

@@ -43,8 +43,7 @@ type Statement struct {
 // Statement prices a list of deliveries. Sap below MinBrix, or below 0.5 Brix, is
 // listed and not paid.
 //
-// Range: 1 to 100,000 deliveries; sap from 0.01 to 30 Brix. Outside the range the
-// answer is the zero Statement and a [units.RangeError] or [DecimalError] that
+// Range: 1 to 100,000 deliveries; sap from 0.01 to 30 Brix. The error
 // names the delivery.
 func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
 	const fn = "money.Offer.Statement"
@@ -79,11 +78,11 @@ func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
 
 // line prices one delivery.
 func (o *Offer) line(fn string, i int, d Delivery) (Line, error) {
-	if err := exactly(fn, limit.Item("deliveries", i, "USGallons"), d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
+	if err := item(fn, "deliveries", i, "USGallons", "US gallons", d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
 		return Line{}, err
 	}
 	sap := onSlip(d.Sap)
-	if err := limit.InItem(fn, "deliveries", i, "Sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
+	if err := limit.InItem(fn, "deliveries", i, "Sap", "strength of the sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
 		return Line{}, err
 	}
 	if sap < o.least() {

@@ -13,7 +13,8 @@ import (
 	"example.org/sapreckoner/yield/money"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t testing.TB) sweep.Package {
+	t.Helper()
 	lot, err := sugar.NewLot(10*units.USGallon, 66.9, units.Celsius(88))
 	if err != nil {
 		t.Fatal(err)
@@ -44,21 +45,25 @@ func TestSweep(t *testing.T) {
 		HeldBefore: []sugar.Lot{sap}, SapMeasured: measured, SyrupMeasured: measured, HeldMeasured: measured,
 	}
 	offer := money.Offer{
-		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), Syrup: 66.9, MinBrix: 1,
+		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), MinBrix: 1,
 		Cent: decimal.New(1, -2), PriceStep: decimal.New(1, -3), Rule: yield.Revised66,
 	}
+	exact := offer
+	exact.Rule, exact.PoundsPerUSGallon, exact.Syrup = 0, decimal.Zero, 66.9
 	delivery := money.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			money.ByHours, money.BySugar, money.ByTaps, money.CostPerUSGallon, money.Divide, money.DivideJars,
 		},
 		Values: []any{
 			2 * units.DegreeBrix, 66.9 * units.DegreeBrix, units.Celsius(88), units.Celsius(20), 100 * units.Meter / 100, 10 * units.Kilogram,
 			2 * units.Kilogram, 300 * units.Gram, 30 * units.Liter, units.USGallon, units.Percents(1), units.Percents(10), units.Density(2), time.Hour,
-			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, hours, season, offer, delivery, books, boils, lots,
+			40.0, 100, 1, 2020, int32(2), decimal.New(12, 0), decimal.New(1, -2), lot, sap, tank, hours, season, offer, exact, delivery, books, boils, lots,
 			packings, boils[0], lots[0], packings[0], measured, money.Jars{Label: 250 * units.Milliliter, Count: 7},
 			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont,
-			yield.Jones1946, yield.OwnSeasons, &money.DecimalError{}, &yield.TraceError{},
+			yield.Jones1946, yield.OwnSeasons, &money.DecimalError{}, &money.DecimalError{Arg: "whole", Value: "-1", Reason: "so"}, &yield.TraceError{}, money.Basket{}, money.Line{}, money.Payment{}, money.Portion{}, money.Price{}, money.Statement{}, []byte("a"),
+			[]money.Jars{{Label: 250 * units.Milliliter, Count: 7}}, []money.Delivery{delivery}, []money.Contribution{hours}, []money.Cost{{Item: "wood", Amount: decimal.New(100, 0)}},
 		},
 		Except: map[string]string{
 			"Offer.Prices: finite": "the same",
@@ -67,5 +72,9 @@ func TestSweep(t *testing.T) {
 		Bad: []any{
 			decimal.New(-1, 0), decimal.New(1, 1<<30), decimal.New(1, -1<<30), decimal.New(1, 15),
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

@@ -1,6 +1,8 @@
 package packing
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/internal/base/shelf"
@@ -29,6 +31,11 @@ type Container struct {
 	SpecificHeat units.SpecificHeat // of its walls; zero means glass, see [GlassHeat]
 }
 
+// litersAs is [limit.Liters] with the argument in words besides.
+func litersAs(fn, arg, what string, v, low, high units.Volume, hint string) error {
+	return limit.WithinAs(fn, arg, what, v, low, high, units.Liter, "L", hint)
+}
+
 // A Filling is what goes into one container.
 type Filling struct {
 	Content    units.Volume // at 68 F: the label and the margin above it
@@ -40,36 +47,39 @@ type Filling struct {
 	CooledHead units.Volume // above it at 68 F; NaN if the brim is not known
 }
 
-// Fill returns how to fill the container with syrup of b Brix at temperature at
+// Fill returns how to fill the container with syrup of that Brix at that temperature
 // so that it holds its label and the given margin above it at 68 F.
 //
-// What the law allows a single jar to fall short is not known here; the margin
-// is what the filler's own scatter needs (see [CheckNet]).
+// The law's allowance for a single jar is not known here; the margin is what
+// the filler's own scatter needs (see [CheckNet]).
 //
 // Range: label from 1 mL to 250 L, margin from 0 to 10 percent, 0 to 85 Brix, 0
 // to 110 C, and a brim, if given, above the hot syrup. Uncertainty: that of
-// [example.org/sapreckoner/density.HotVolume]. Outside the range the answer is
-// the zero Filling and a [units.RangeError].
+// [example.org/sapreckoner/density.HotVolume].
 //
 // Check value: a US gallon of 66.9 Brix has a mass of 11.0843 lb and weighs
 // 11.0759 lb in air (computed).
-func (c Container) Fill(b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
-	return c.fill("packing.Container.Fill", b, at, margin)
+func (c Container) Fill(brix units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
+	return c.fill("packing.Container.Fill", brix, at, margin)
 }
 
-func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
-	if err := limit.Liters(fn, "Container.Label", c.Label, minContainer, maxContainer, containerHint); err != nil {
+func (c *Container) fill(fn string, brix units.Brix, at units.Temperature, margin units.Share) (Filling, error) {
+	if err := litersAs(fn, "Container.Label", "content on the label", c.Label, minContainer, maxContainer, containerHint); err != nil {
 		return Filling{}, err
 	}
 	if err := limit.In(fn, "margin", margin.Percents(), 0, maxMargin, "%", "what is filled above the label, such as 0.5 percent"); err != nil {
 		return Filling{}, err
 	}
 	content := c.Label * units.Volume(1+margin.Fraction())
-	hot, err := density.HotVolume(content, b, at)
+	hot, err := density.HotVolume(content, brix, at)
 	if err != nil {
+		var e *units.RangeError
+		if errors.As(err, &e) && e.Arg != "brix" {
+			return Filling{}, units.UnderArg(fn, "at", err)
+		}
 		return Filling{}, units.Under(fn, err)
 	}
-	rho, err := density.Solution(b, shelf.Temperature())
+	rho, err := density.Solution(brix, shelf.Temperature())
 	if err != nil {
 		return Filling{}, units.Under(fn, err)
 	}
@@ -83,7 +93,7 @@ func (c *Container) fill(fn string, b units.Brix, at units.Temperature, margin u
 		CooledHead: nan[units.Volume](),
 	}
 	if !(c.Brimful >= 0 && c.Brimful <= 0) { // NaN must not pass for unknown
-		if err := limit.Liters(fn, "Container.Brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
+		if err := litersAs(fn, "Container.Brimful", "brimful", c.Brimful, hot, 2*maxContainer, "the hot syrup must fit under the brim: a larger container, or zero if the brim is not known"); err != nil {
 			return Filling{}, err
 		}
 		fill.Headspace, fill.CooledHead = max(0, c.Brimful-hot), c.Brimful-content

@@ -26,7 +26,7 @@
 // # Numbers
 //
 // Outside its range a function answers NaN, or its zero value, and a
-// [units.RangeError] that tells the way out.
+// [*units.RangeError] that tells the way out.
 //
 // # Cautions
 //

@@ -22,7 +22,7 @@ func ExamplePackingHeatOf() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Println(f, h)
+		fmt.Println(f, h.Advice())
 	}
 	// Output:
 	// 175 too cool to seal: mold may grow; heat it again
@@ -32,7 +32,12 @@ func ExamplePackingHeatOf() {
 
 func ExamplePackingHeat_String() {
 	fmt.Println(packing.EnoughToCap)
-	// Output: enough at capping, too cool at the filler: it will cool on the way
+	text, _ := packing.RightToFill.MarshalText()
+	var h packing.PackingHeat
+	fmt.Println(h.UnmarshalText(text), h)
+	// Output:
+	// enough to cap
+	// <nil> right to fill
 }
 
 // Two invented glass bottles at 68 F filled at 187 F. 50 mL is 66 g of syrup at

@@ -1,7 +1,9 @@
 package packing
 
 import (
+	"errors"
 	"math"
+	"strings"
 
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/internal/base/shelf"
@@ -62,8 +64,7 @@ type PackPlan struct {
 // rules and may fill a container more than it must.
 //
 // Range: 1 to 32 kinds, each as in [Container.Fill], on hand 0 to [Plenty], at
-// least 0 to as many; a lot that fills the orders, to 200 m3. Outside the range
-// the answer is the zero PackPlan and a [units.RangeError].
+// least 0 to as many; a lot that fills the orders, to 200 m3.
 //
 // Check value: 3 US gal into quarts and pints, each half a percent over its label,
 // make 11 quarts and 1 pint (by hand: 11 x 1.005 + 0.5025 = 11.5575 of 12 quarts).
@@ -73,17 +74,17 @@ type PackPlan struct {
 // crystals are likely from room temperature down (OMAFRA 2013).
 func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (PackPlan, error) {
 	const fn = "packing.FewestContainers"
-	plan, at68, err := newPlan(fn, lot, margin, len(supplies), func(i int) Container { return supplies[i].Container })
+	plan, at68, err := newPlan(fn, "supplies", lot, margin, len(supplies), func(i int) Container { return supplies[i].Container })
 	if err != nil {
 		return PackPlan{}, err
 	}
 	onHand := make([]int, len(supplies))
 	ordered := 0.0
 	for i, s := range supplies {
-		if err := limit.InItem(fn, "supplies", i, "OnHand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
+		if err := limit.InItem(fn, "supplies", i, "OnHand", "containers on hand", float64(s.OnHand), 0, Plenty, "", "count the empty containers"); err != nil {
 			return PackPlan{}, err
 		}
-		if err := limit.InItem(fn, "supplies", i, "AtLeast", float64(s.AtLeast), 0, float64(s.OnHand), "", "no more can be ordered than are on hand"); err != nil {
+		if err := limit.InItem(fn, "supplies", i, "AtLeast", "containers ordered", float64(s.AtLeast), 0, float64(s.OnHand), "", "no more can be ordered than are on hand"); err != nil {
 			return PackPlan{}, err
 		}
 		plan.Lines[i].Count, onHand[i] = s.AtLeast, s.OnHand-s.AtLeast
@@ -106,13 +107,13 @@ func FewestContainers(lot sugar.Lot, margin units.Share, supplies ...Supply) (Pa
 // each kind.
 func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 	const fn = "packing.InMix"
-	plan, at68, err := newPlan(fn, lot, margin, len(mix), func(i int) Container { return mix[i].Container })
+	plan, at68, err := newPlan(fn, "mix", lot, margin, len(mix), func(i int) Container { return mix[i].Container })
 	if err != nil {
 		return PackPlan{}, err
 	}
 	set := 0.0
 	for i, m := range mix {
-		if err := limit.InItem(fn, "mix", i, "Parts", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
+		if err := limit.InItem(fn, "mix", i, "Parts", "parts of a set", float64(m.Parts), 1, maxParts, "", "how many of it make up one set"); err != nil {
 			return PackPlan{}, err
 		}
 		set += float64(float64(m.Parts) * float64(plan.Lines[i].Filling.Content))
@@ -130,8 +131,8 @@ func InMix(lot sugar.Lot, margin units.Share, mix ...Mix) (PackPlan, error) {
 
 // newPlan checks a lot and its containers, and returns a plan with nothing in it
 // and the volume of the lot at 68 F in m3.
-func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container func(int) Container) (PackPlan, float64, error) {
-	if err := limit.In(fn, "kinds of containers", float64(kinds), 1, maxSizes, "", "name at least one container"); err != nil {
+func newPlan(fn, list string, lot sugar.Lot, margin units.Share, kinds int, container func(int) Container) (PackPlan, float64, error) {
+	if err := limit.InAs(fn, list, "kinds of containers", float64(kinds), 1, maxSizes, "", "name at least one container"); err != nil {
 		return PackPlan{}, 0, err
 	}
 	if lot.Empty() {
@@ -150,11 +151,22 @@ func newPlan(fn string, lot sugar.Lot, margin units.Share, kinds int, container 
 		c := container(i)
 		f, err := c.fill(fn, lot.Brix(), lot.Temperature(), margin)
 		if err != nil {
-			return PackPlan{}, 0, err
+			return PackPlan{}, 0, ofEntry(list, i, err)
 		}
 		plan.Lines[i] = PackLine{Container: c, Filling: f}
 	}
 	return plan, at68, nil
+}
+
+// ofEntry names a container by its place in the list.
+func ofEntry(list string, i int, err error) error {
+	var e *units.RangeError
+	if errors.As(err, &e) && strings.HasPrefix(e.Arg, "Container.") {
+		renamed := *e
+		renamed.Arg, renamed.What = limit.Item(list, i, e.Arg), limit.Entry(i, e.What)
+		return &renamed
+	}
+	return err
 }
 
 // pack adds containers for a volume in m3 at 68 F, what is left of a lot, to the

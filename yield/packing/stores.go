@@ -41,11 +41,10 @@ type Stores struct {
 //
 // Range: taps from 1 to 1e8, syrup to 1e6 m3, containers as in
 // [Container.Fill], habits as stated: a cord makes 0.1 to 100 US gal, a filter
-// passes 0.1 to 1000 US gal, a tap gives 0.1 to 20 US gal on a day, sap is held 1
-// hour to 30 days, spares are 0 to 100 percent. Outside the range the answer is
-// the zero Stores and a [units.RangeError].
+// passes 0.1 to 1000 US gal, a tap gives 0.1 to 20 US gal on a day, sap is held
+// 1 hour to 30 days, spares are 0 to 100 percent.
 //
-// Sap that waits spoils: keep it near freezing. The figures for wood are from
+// Sap that waits spoils: keep it near freezing. Figures for wood are from
 // memory and computed from an efficiency of 15 to 40 percent and of 65; 22 US
 // gal per cord of dry wood on a standard rig is read (Ohio State University
 // Extension).
@@ -53,35 +52,35 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 	const fn = "packing.LayIn"
 	h, remembered := h.filled()
 	for _, g := range [...]struct {
-		arg       string
-		x         float64
-		low, high float64
-		unit      string
+		arg, what  string
+		x          float64
+		low, high  float64
+		unit, hint string
 	}{
-		{"taps", float64(taps), 1, maxTaps, ""},
-		{"syrup", syrup.CubicMeters(), 0, maxVolume, "m3"},
-		{"Container.Label", container.Label.Liters(), minContainer / float64(units.Liter), maxContainer / float64(units.Liter), "L"},
-		{"Habits.PerFilter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal"},
-		{"Habits.PeakPerTap", h.PeakPerTap.USGallons(), 0.1, 20, "US gal"},
-		{"Habits.Held", h.Held.Hours(), 1, 30 * 24, "h"},
-		{"Habits.Spare", h.Spare.Percents(), 0, 100, "%"},
+		{"taps", "taps", float64(taps), 1, maxTaps, "", "the taps to be set"},
+		{"syrup", "syrup", syrup.CubicMeters(), 0, maxVolume, "m3", "check its unit"},
+		{"Container.Label", "content on the label", container.Label.Liters(), minContainer / float64(units.Liter), maxContainer / float64(units.Liter), "L", containerHint},
+		{"Habits.PerFilter", "syrup through a filter", h.PerFilter.USGallons(), minPerFilter, maxPerFilter, "US gal", habitHint},
+		{"Habits.PeakPerTap", "sap of a tap on the best day", h.PeakPerTap.USGallons(), 0.1, 20, "US gal", habitHint},
+		{"Habits.Held", "time that sap is held", h.Held.Hours(), 1, 30 * 24, "h", habitHint},
+		{"Habits.Spare", "spare containers", h.Spare.Percents(), 0, 100, "%", "what breaks, such as 5 percent"},
 	} {
-		if err := limit.In(fn, g.arg, g.x, g.low, g.high, g.unit, "see packing.Habits"); err != nil {
+		if err := limit.InAs(fn, g.arg, g.what, g.x, g.low, g.high, g.unit, g.hint); err != nil {
 			return Stores{}, err
 		}
 	}
 	wood := nan[units.Volume]()
 	if !unknown(float64(h.SyrupPerCord)) {
-		if err := limit.In(fn, "Habits.SyrupPerCord", h.SyrupPerCord.USGallons(), 0.1, 100, "US gal", "what a full cord made in a past season"); err != nil {
+		if err := limit.InAs(fn, "Habits.SyrupPerCord", "syrup from a cord", h.SyrupPerCord.USGallons(), 0.1, 100, "US gal", "what a full cord made in a past season"); err != nil {
 			return Stores{}, err
 		}
 		wood = units.Cord * syrup / h.SyrupPerCord
 	}
-	containers, err := wholes(fn, "containers", float64(syrup/container.Label)*(1+h.Spare.Fraction()))
+	containers, err := wholes(fn, "number of containers", float64(syrup/container.Label)*(1+h.Spare.Fraction()))
 	if err != nil {
 		return Stores{}, err
 	}
-	filters, err := wholes(fn, "filters", float64(syrup/h.PerFilter))
+	filters, err := wholes(fn, "number of filters", float64(syrup/h.PerFilter))
 	if err != nil {
 		return Stores{}, err
 	}
@@ -93,6 +92,8 @@ func LayIn(taps int, syrup units.Volume, container Container, h Habits) (Stores,
 		PeakRemembered: remembered,
 	}, nil
 }
+
+const habitHint = "leave it zero if it is not known"
 
 // filled puts in what stands for what is not known, and tells whether the peak
 // is remembered.
@@ -114,8 +115,8 @@ func (h Habits) filled() (Habits, bool) {
 func unknown(x float64) bool { return x >= 0 && x <= 0 }
 
 // wholes returns x rounded up, a part in a billion being rounding.
-func wholes(fn, arg string, x float64) (int, error) {
-	if err := limit.In(fn, arg, x, 0, math.MaxInt32, "", "more than can be counted: check the unit of the syrup"); err != nil {
+func wholes(fn, what string, x float64) (int, error) {
+	if err := limit.InAs(fn, "answer", what, x, 0, math.MaxInt32, "", "more than can be counted: check the unit of the syrup"); err != nil {
 		return 0, err
 	}
 	return int(math.Ceil(x * (1 - 1e-9))), nil
@@ -124,9 +125,8 @@ func wholes(fn, arg string, x float64) (int, error) {
 // PeakPerTap returns the sap of a tap on the best of the days given: the figure
 // for [Habits]. Give it the sap of each day of past seasons.
 //
-// Range: 1 to 100,000 days, sap to 1e6 m3 a day, taps from 1 to 1e8. Outside the
-// range the answer is NaN and a [units.RangeError]. Check value: 90 US gal of 60
-// taps are 1.5 a tap.
+// Range: 1 to 100,000 days, sap to 1e6 m3 a day, taps from 1 to 1e8. Check
+// value: 90 US gal of 60 taps are 1.5 a tap.
 func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	const fn = "packing.PeakPerTap"
 	if err := limit.Entries(fn, "gathered", len(gathered)); err != nil {
@@ -137,7 +137,7 @@ func PeakPerTap(gathered []units.Volume, taps int) (units.Volume, error) {
 	}
 	peak := units.Volume(0)
 	for i, v := range gathered {
-		if err := limit.InItem(fn, "gathered", i, "", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
+		if err := limit.InItem(fn, "gathered", i, "", "sap of a day", v.CubicMeters(), 0, maxVolume, "m3", "the sap of a day"); err != nil {
 			return nan[units.Volume](), err
 		}
 		peak = max(peak, v)

@@ -14,7 +14,8 @@ import (
 	"example.org/sapreckoner/yield/packing"
 )
 
-func TestSweep(t *testing.T) {
+func swept(t testing.TB) sweep.Package {
+	t.Helper()
 	lot, err := sugar.NewLot(10*units.USGallon, 66.9, units.Celsius(88))
 	if err != nil {
 		t.Fatal(err)
@@ -47,11 +48,12 @@ func TestSweep(t *testing.T) {
 		HeldBefore: []sugar.Lot{sap}, SapMeasured: measured, SyrupMeasured: measured, HeldMeasured: measured,
 	}
 	offer := money.Offer{
-		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), Syrup: 66.9, MinBrix: 1,
+		Share: decimal.New(5, -1), SyrupPerPound: decimal.New(4, 0), PoundsPerUSGallon: decimal.New(11, 0), MinBrix: 1,
 		Cent: decimal.New(1, -2), PriceStep: decimal.New(1, -3), Rule: yield.Revised66,
 	}
 	delivery := money.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
-	sweep.Run(t, sweep.Package{
+	return sweep.Package{
+		Contract: true,
 		Funcs: []any{
 			packing.CakeLoss, packing.CappingLeast, packing.CheckNet, packing.FewestContainers, packing.FilterAid, packing.FilterTime, packing.FiltersFor,
 			packing.InMix, packing.LayIn, packing.PackingHeatOf, packing.PeakPerTap, packing.PourLeast, packing.PourMost,
@@ -63,7 +65,8 @@ func TestSweep(t *testing.T) {
 			boils, lots, packings, boils[0], lots[0], packings[0], measured, packing.Supply{Container: glass, OnHand: 100},
 			packing.Mix{Container: glass, Parts: 1}, money.Jars{Label: 250 * units.Milliliter, Count: 7},
 			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, packing.Habits{},
-			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &money.DecimalError{}, &yield.TraceError{},
+			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &money.DecimalError{}, &yield.TraceError{}, packing.Filling{}, packing.NetCheck{}, packing.PackLine{}, packing.PackPlan{}, packing.Stores{}, []byte("a"),
+			[]packing.Supply{{Container: glass, OnHand: 100}}, []packing.Mix{{Container: glass, Parts: 1}}, []units.Mass{300 * units.Gram}, []units.Volume{units.USGallon},
 		},
 		Except: map[string]string{
 			"Container.Fill: finite":      "NaN is the headspace under a brim that is not known",
@@ -77,5 +80,11 @@ func TestSweep(t *testing.T) {
 		Bad: []any{
 			decimal.New(-1, 0), decimal.New(1, 1<<30), decimal.New(1, -1<<30), decimal.New(1, 15),
 		},
-	})
+	}
 }
+
+func TestSweep(t *testing.T) { sweep.Run(t, swept(t)) }
+
+func FuzzJSON(f *testing.F) { sweep.Fuzz(f, swept(f)) }
+
+func TestEdges(t *testing.T) { sweep.Edges(t, swept(t)) }

@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -21,13 +22,17 @@ type Flags struct {
 	err    error // why the value of a flag was refused
 
 	quantities bool // some flags carry a unit
+	more       bool // see [Flags.More]
+	full, json bool // see [Flags.Page]
 	begun      bool // the program began a group
 	furnishing
+	spoken
 }
 
 type group struct {
 	title string
 	flags []entry
+	more  bool // see [Flags.More]
 }
 
 type entry struct{ name, def, help string }
@@ -42,9 +47,13 @@ func newFlags(program string) *Flags {
 
 // Group begins a group of flags.
 func (f *Flags) Group(title string) {
-	f.groups = append(f.groups, group{title: title})
+	f.groups = append(f.groups, group{title: title, more: f.more})
 	f.begun = true
 }
+
+// More begins what few people need: -h lists the flags that follow with their defaults
+// alone, and explains them behind -full.
+func (f *Flags) More() { f.more = true }
 
 func (f *Flags) add(name, def, help string, v flag.Value) {
 	if !f.begun {
@@ -139,10 +148,12 @@ func (f *Flags) Given(name string) bool {
 	return given
 }
 
-// Other reports whether a flag other than the named ones stands on the command
-// line, or there is a folder: whether a program still plans its demo.
+// Other reports whether a flag other than the named ones and those of [Flags.Page]
+// stands on the command line, or there is a folder: whether a program still plans its
+// demo.
 func (f *Flags) Other(names ...string) bool {
-	other := f.dir != ""
+	names = append(names, fullFlag, jsonFlag, metricFlag)
+	other := f.dir != "" || len(f.words) > 0
 	f.set.Visit(func(fl *flag.Flag) {
 		other = other || !slices.Contains(names, fl.Name) && f.Source(fl.Name).Kind == Told
 	})
@@ -169,7 +180,7 @@ func (f *Flags) Kept(names ...string) string {
 		for _, e := range g.flags {
 			switch source := f.Source(e.name); {
 			case !slices.Contains(names, e.name):
-			case source.Kind == Invented:
+			case source.demo:
 				kept = append(kept, "-"+e.name+" "+quote(source.Text))
 			case !f.Given(e.name) && e.def != "":
 				kept = append(kept, "-"+e.name+" "+quote(e.def))
@@ -194,12 +205,24 @@ func (f *Flags) Alone(names ...string) error {
 	return nil
 }
 
-// parse reads the command line.
+// parse reads the command line. Flags may stand before the words and behind them.
 func (f *Flags) parse(args []string) error {
 	if f.err != nil {
 		return f.err
 	}
 	err := f.set.Parse(args)
+	for err == nil && f.set.NArg() > 0 && f.take != nil {
+		rest := f.set.Args()
+		n := slices.IndexFunc(rest, func(s string) bool { return dashed.MatchString(s) })
+		if n == 0 {
+			break // behind --
+		}
+		if n < 0 {
+			n = len(rest)
+		}
+		f.words = append(f.words, rest[:n]...)
+		err = f.set.Parse(rest[n:])
+	}
 	switch {
 	case f.err == nil && (f.Given("h") || errors.Is(err, flag.ErrHelp)):
 		return flag.ErrHelp
@@ -212,6 +235,9 @@ func (f *Flags) parse(args []string) error {
 	}
 	return nil
 }
+
+// dashed is a flag, and not a number below zero.
+var dashed = regexp.MustCompile(`^--?[a-z]`)
 
 // quoting reminds of quotes by a flag of the program whose value has a space.
 func (f *Flags) quoting() string {
@@ -242,68 +268,4 @@ func (v *value) Set(s string) error {
 		v.f.err = For(v.name, err)
 	}
 	return err
-}
-
-// help prints what -h shows.
-func (p Program) help(w io.Writer, f *Flags) {
-	page := NewPage(w)
-	page.Title(p.Name)
-	page.Text(p.Does)
-	page.Heading("Calls")
-	for _, c := range p.Calls {
-		for _, line := range callLines("  "+c, width) {
-			page.Line(line)
-		}
-	}
-	for _, g := range f.groups {
-		page.Heading(g.title)
-		for _, e := range g.flags {
-			head := "-" + e.name
-			if e.def != "" {
-				head += " " + quote(e.def)
-			}
-			page.Line("  " + head)
-			page.indented("      ", e.help)
-		}
-	}
-	if p.Reads != "" {
-		page.Heading("Files")
-		for _, paragraph := range strings.Split(p.Reads, "\n") {
-			if item, ok := strings.CutPrefix(paragraph, "- "); ok {
-				page.Item(item)
-			} else {
-				page.Text(paragraph)
-			}
-		}
-	}
-	if f.quantities {
-		page.Heading("Units")
-		page.Text(`Every quantity carries its unit: "60 US gal", "2.2 Brix", "41 F", "29.4 inHg", "7/16 in". A bare gal is refused, since a US gallon and an imperial gallon are 20 percent apart.`)
-	}
-	if p.Caution != "" {
-		page.Heading("Take care")
-		page.Text(p.Caution)
-	}
-}
-
-// callLines breaks a call before a flag or a redirection, as a shell reads it
-// on, so that no line is longer than n where there is a place to break.
-func callLines(call string, n int) (lines []string) {
-	const on, further = " \\", "      "
-	for length(call) > n {
-		at := max(strings.LastIndex(call[:n-len(on)], " -"), strings.LastIndex(call[:n-len(on)], " >"))
-		if at < len(further) {
-			break
-		}
-		lines = append(lines, call[:at]+on)
-		call = further + call[at+1:]
-	}
-	return append(lines, call)
-}
-
-func quote(s string) string {
-	if strings.ContainsAny(s, " ") {
-		return `"` + s + `"`
-	}
-	return s
 }

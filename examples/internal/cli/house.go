@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -23,6 +24,8 @@ type furnishing struct {
 	dir       string
 	season    int
 	overrules []string // settings
+	write     bool     // see [Flags.Adds]
+	needs     []string // see [Flags.Needs]
 
 	house   *folder.House
 	sources map[string]Source
@@ -62,7 +65,7 @@ type Source struct {
 	From    string // what it was learned from, such as 6 boils
 	Text    string // the value, as it would stand on the command line; empty for what was told there
 
-	set bool // by -set
+	set, demo bool // by -set; by the invented sugarhouse
 }
 
 // Source tells where the value of a flag comes from.
@@ -84,6 +87,12 @@ func (f *Flags) House() *folder.House { return f.house }
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
 
+// Needs is [Program.Needs] of one thing that the program does: see [Flags.Commands].
+func (f *Flags) Needs(files ...string) { f.needs = files }
+
+// Overrules returns what -set said, a setting each.
+func (f *Flags) Overrules() []string { return f.overrules }
+
 // furnish opens the folder and fills the flags that it tells and that were not
 // given.
 func (f *Flags) furnish(e *Env, p Program) error {
@@ -102,6 +111,8 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		files = e.folder(f.dir)
 	case err == nil:
 		f.dir, files = ".", e.folder(".")
+	case p.DemoAlone && f.Other():
+		shown = ""
 	default:
 		files = p.Demo
 		shown = ""
@@ -112,9 +123,21 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	if files == nil && f.season != 0 {
 		return For(seasonFlag, errors.New("there is no record to take it from: give -dir too"))
 	}
+	needs := p.Needs
+	if f.needs != nil {
+		needs = f.needs
+	}
 	var err error
-	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
+	if f.house, err = folder.OpenFor(needs, files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if aside := f.house.Aside(); len(aside) > 0 {
+		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), quote(f.dir))
+	}
+	if f.dir != "" {
+		for _, note := range f.house.Unread() {
+			fmt.Fprintf(e.Err, "%s: %s\n", p.Name, Line(errors.New(note)))
+		}
 	}
 	return f.fill(p.Name)
 }
@@ -159,10 +182,11 @@ func (f *Flags) candidates() (all []candidate) {
 			case from.set:
 				c.from.Kind = Told
 				set = append(set, c)
-			case f.dir == "":
+			case f.dir == "" && from.Kind == InFolder:
 				c.from.Kind = Invented
 				fallthrough
 			default:
+				c.from.demo = f.dir == ""
 				rest = append(rest, c)
 			}
 		}
@@ -172,6 +196,10 @@ func (f *Flags) candidates() (all []candidate) {
 	}
 	for _, l := range f.house.FileFills() {
 		add(l, Source{Kind: InFolder, Setting: l.Name, File: l.Name})
+	}
+	lessons, _ := f.house.Learned()
+	for _, l := range lessons {
+		add(l, Source{Kind: Learned, Setting: l.Name, From: l.From})
 	}
 	return append(set, rest...)
 }
@@ -209,11 +237,12 @@ func (f *Flags) blame(err error) error {
 }
 
 // folder is a folder that the run reads: what is read there is not written over.
-func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), e} }
+func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), path, e} }
 
 type plainFiles struct {
 	fs.FS
-	env *Env
+	path string
+	env  *Env
 }
 
 // Open opens a plain file or a folder: nothing else is read to its end.
@@ -228,6 +257,20 @@ func (r plainFiles) Open(name string) (fs.File, error) {
 	file, err := r.FS.Open(name)
 	if err == nil && !info.IsDir() {
 		r.env.Reads(file)
+		r.env.first(filepath.Join(r.path, name), file)
 	}
 	return file, err
+}
+
+// first keeps what a file of the folder was when the run read it first.
+func (e *Env) first(path string, f fs.File) {
+	if _, before := e.read[path]; before {
+		return
+	}
+	if info, err := f.Stat(); err == nil {
+		if e.read == nil {
+			e.read = map[string]fs.FileInfo{}
+		}
+		e.read[path] = info
+	}
 }

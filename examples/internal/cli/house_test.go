@@ -107,6 +107,37 @@ func TestWhatBeatsWhat(t *testing.T) {
 	}
 }
 
+// What the record taught fills what neither the command line nor the settings say.
+func TestLearnedFills(t *testing.T) {
+	const days = "date,sap_gal,boiled_gal,lit,out\n2034-03-01,20,10,17:00,18:00\n2034-03-02,30,20,17:00,19:00\n2034-03-04,40,33,16:00,19:00\n"
+	taught := folder(t, map[string]string{"sugarhouse.txt": "gallons: US\npan: 2 x 4 ft\n", "days.csv": days})
+	said := folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nboils off: 8 gal/h\n", "days.csv": days})
+	for _, c := range []struct {
+		args []string
+		want string
+	}{
+		{[]string{"-dir", taught}, "boil-rate learnedboils off:0 9.7 US gal/h\npan-area folderpan:2 8 ft2\n"},
+		{[]string{"-dir", said}, "boil-rate folderboils off:2 8 US gal/h\npan-area assumed:0 \n"},
+		{[]string{"-dir", taught, "-pan-rate", "1 US gal/ft2/h"}, "boil-rate assumed:0 \npan-area folderpan:2 8 ft2\n"},
+		{[]string{"-dir", taught, "-set", "pan: 2 x 6 ft"}, "boil-rate assumed:0 \npan-area toldpan:0 12 ft2\n"},
+	} {
+		if out, errs := answer(arch(nil, told("boil-rate", "pan-area")), c.args...); out != c.want || errs != "" {
+			t.Errorf("%q: %q, want %q; %s", c.args, out, c.want, errs)
+		}
+	}
+	from := func(f *cli.Flags, e *cli.Env) error {
+		fmt.Fprint(e.Out, f.Source("boil-rate").From)
+		return nil
+	}
+	if out, errs := answer(arch(nil, from), "-dir", taught); out != "3 boils" {
+		t.Errorf("%q, %s", out, errs)
+	}
+	refuse := func(*cli.Flags, *cli.Env) error { return cli.For("boil-rate", errors.New("too slow")) }
+	if _, errs := answer(arch(nil, refuse), "-dir", taught); errs != "boilday: boils off, learned from 3 boils: too slow; overrule it with -boil-rate\n" {
+		t.Error(errs)
+	}
+}
+
 // What is wrong with a value that stands in the folder is told with file and line,
 // whoever finds it; what stands on the command line with the flag.
 func TestBlame(t *testing.T) {

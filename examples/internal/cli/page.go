@@ -17,10 +17,11 @@ const width = 78
 type Page struct {
 	w     io.Writer
 	label int
+	width int
 }
 
 // NewPage returns a page that is written to w.
-func NewPage(w io.Writer) *Page { return &Page{w: w, label: 30} }
+func NewPage(w io.Writer) *Page { return &Page{w: w, label: 30, width: width} }
 
 // Title prints the first line of the page, underlined.
 func (p *Page) Title(s string) { fmt.Fprintf(p.w, "%s\n%s\n", s, strings.Repeat("=", length(s))) }
@@ -38,7 +39,7 @@ func (p *Page) Row(label, value string, more ...string) {
 		value += " (" + strings.Join(more, "; ") + ")"
 	}
 	pad := strings.Repeat(" ", p.label)
-	for i, line := range wrap(value, width-p.label) {
+	for i, line := range wrap(value, p.width-p.label) {
 		if i == 0 {
 			fmt.Fprintf(p.w, "%s%s\n", padRight(label+"  ", p.label), line)
 		} else {
@@ -52,7 +53,7 @@ func (p *Page) Text(s string) { p.indented("", s) }
 
 // Item prints one point of a list, wrapped.
 func (p *Page) Item(s string) {
-	for i, line := range wrap(s, width-2) {
+	for i, line := range wrap(s, p.width-2) {
 		lead := "  "
 		if i == 0 {
 			lead = "- "
@@ -62,7 +63,7 @@ func (p *Page) Item(s string) {
 }
 
 func (p *Page) indented(lead, s string) {
-	for _, line := range wrap(s, width-len(lead)) {
+	for _, line := range wrap(s, p.width-len(lead)) {
 		fmt.Fprintln(p.w, lead+line)
 	}
 }

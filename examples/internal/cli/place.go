@@ -62,14 +62,14 @@ func (p *Place) Given() (flag string, err error) {
 		return "", err
 	}
 	for _, flag := range []string{ByWaterBoils, ByStation} {
-		if p.flags.Given(flag) {
+		if p.flags.said(flag) {
 			return flag, nil
 		}
 	}
-	if !p.flags.Given(ByAltimeter) {
+	if !p.flags.said(ByAltimeter) {
 		return ByElevation, nil
 	}
-	if !p.flags.Given(ByElevation) {
+	if !p.flags.said(ByElevation) {
 		return "", For(ByAltimeter, errors.New("give -elevation too: the setting is brought from sea level to the pan"))
 	}
 	return ByAltimeter, nil
@@ -98,7 +98,7 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		err = limit.Within("", "station pressure", pressure, leastPressure, mostPressure, units.Kilopascal, "kPa", "no weather brings that to a pan: check the unit")
 	}
 	p.by = flag
-	if err == nil && flag != ByElevation && p.flags.Given(ByElevation) {
+	if err == nil && flag != ByElevation && p.flags.said(ByElevation) {
 		err = p.hold(flag, pressure)
 	}
 	var re *units.RangeError
@@ -106,4 +106,10 @@ func (p *Place) Pressure() (pressure units.Pressure, flag string, err error) {
 		return pressure, flag, For(ByElevation, err)
 	}
 	return pressure, flag, For(flag, err)
+}
+
+// said reports whether the user said it, on the command line or in a folder: what
+// stands in an invented one checks no instrument.
+func (f *Flags) said(name string) bool {
+	return f.Given(name) && f.Source(name).Kind != Invented
 }

@@ -4,9 +4,25 @@
 //
 // A program prints one page or nothing: what it writes is held back until it
 // has succeeded. Bad input gives one line on standard error that names the
-// flag, or file, line and column, and the way out; the exit status is then 2. A
-// program that counts on without the rows that are wrong says so with
-// [LeftOut]: its page is printed and the exit status is 1.
+// flag, or file, line and column, and the way out; the exit status is then 2.
+//
+// A page answers first: see [Brief]. With -json each program writes one object of
+// this shape, and a key that has nothing to say holds an empty list or text:
+//
+//	program   the name of the program
+//	verdict   what to do, a sentence
+//	answers   a list of {key, label, text, us, metric} and perhaps note: the text as
+//	          the page shows it; us and metric hold {value, unit}, rounded as the text
+//	          is; unit is spelled as in a CSV header, and missing of clocks and words
+//	list      the rows that the user brought, the unit in each key
+//	known     {house, told, learned, assumed}: where the numbers come from
+//	cautions  those that matter now
+//	further   where to ask further
+//	parts     an object with what -full shows: a member for each part, in it one for
+//	          each row and system of units, the unit in the key; tables are lists of
+//	          objects, ranges lists of two, and remarks a list of texts
+//
+// What nobody knows is null. Numbers of parts are as they were reckoned.
 package cli
 
 import (
@@ -26,7 +42,7 @@ import (
 // Exit statuses.
 const (
 	OK       = 0
-	Failed   = 1 // the machine failed, or the page lacks rows that were left out
+	Failed   = 1 // the machine failed
 	BadInput = 2
 )
 
@@ -38,7 +54,11 @@ type Program struct {
 	Reads   string   // files that it reads and their columns, a line a paragraph; may be empty
 	Caution string   // where the work can hurt
 	Demo    fs.FS    // the invented sugarhouse, read where the user has none; may be nil
-	Apart   bool     // it has nothing to do with a sugarhouse and its folder
+	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
+	// something left out.
+	DemoAlone bool
+	Needs     []string // files of the folder whose mistakes stop it; nil is all of them
+	Apart     bool     // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -51,7 +71,8 @@ type Env struct {
 
 	program string
 	flags   *Flags
-	inputs  []fs.FileInfo // files that the run reads
+	inputs  []fs.FileInfo          // files that the run reads
+	read    map[string]fs.FileInfo // those of the folder, as they were first
 }
 
 // Main runs the program and returns the exit status.
@@ -68,15 +89,21 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		p.help(env.Out, flags)
 		err = nil
 	case err == nil:
-		if !p.Apart {
+		reads := !p.Apart
+		if flags.raw != nil {
+			reads, err = flags.raw(flags.words)
+		}
+		if err == nil && reads {
 			err = flags.furnish(env, p)
+		}
+		if err == nil {
+			err = flags.listen()
 		}
 		if err == nil {
 			err = run(env)
 		}
 	}
-	var left *LeftOut
-	if err != nil && !errors.As(err, &left) {
+	if err != nil {
 		for _, err := range each(err) {
 			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(flags.blame(err)))
 		}
@@ -86,22 +113,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		return Failed
 	}
-	if left != nil {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, left)
-		return Failed
-	}
 	return OK
-}
-
-// LeftOut says that the page stands, but without some rows of its files.
-type LeftOut struct{ Rows int }
-
-// Error tells how many.
-func (e *LeftOut) Error() string {
-	if e.Rows == 1 {
-		return "1 row is not in the count: mend it and run again"
-	}
-	return fmt.Sprintf("%d rows are not in the count: mend them and run again", e.Rows)
 }
 
 // Exit runs the program on the process's arguments and ends the process.

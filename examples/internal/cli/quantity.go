@@ -190,6 +190,14 @@ func Shown(x, drawn float64, decimals int) Value {
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
 
+// Plural words a count of things: 1 row, 2 rows.
+func Plural(n int, what string) string {
+	if n != 1 {
+		what += "s"
+	}
+	return fmt.Sprintf("%d %s", n, what)
+}
+
 // Words shows words.
 func Words(s string) Value { return same(view{s, "", s}) }
 

@@ -10,12 +10,13 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// A Sheet is what a program answers: parts with rows and tables, then
-// cautions. It prints as a page, in one system of units with the other beside
-// it, or as JSON with the same content.
+// A Sheet is what a program answers: a brief, then parts with rows and tables, and
+// cautions. It prints as a page, in one system of units with the other beside it in
+// the parts, or as JSON with the same content.
 type Sheet struct {
 	Title  string
-	Metric bool // metric first
+	Metric bool  // metric first
+	Brief  Brief // the first page
 	parts  []*Part
 }
 
@@ -65,15 +66,6 @@ func (p *Part) Remark(s string) { p.items = append(p.items, item{remark: s}) }
 
 // Item adds a point of a list.
 func (p *Part) Item(s string) { p.items = append(p.items, item{remark: s, list: true}) }
-
-// Show writes the sheet as JSON or as a page.
-func (s *Sheet) Show(e *Env, asJSON bool) error {
-	if asJSON {
-		return s.JSON(e)
-	}
-	s.Print(e)
-	return nil
-}
 
 // Print writes the sheet as a page.
 func (s *Sheet) Print(e *Env) {
@@ -131,10 +123,10 @@ func (s *Sheet) views(v Value) (first, second view) {
 	return v.us, v.metric
 }
 
-// JSON writes the sheet as JSON, the units in the keys. A range is a list of
-// its two ends.
-func (s *Sheet) JSON(e *Env) error {
-	doc := object{{"title", s.Title}}
+// jsonParts gives the parts, the units in the keys. A range is a list of its two
+// ends.
+func (s *Sheet) jsonParts() object {
+	var doc object
 	for _, part := range s.parts {
 		var o object
 		var remarks []string
@@ -160,7 +152,7 @@ func (s *Sheet) JSON(e *Env) error {
 		}
 		doc = append(doc, member{part.key, o})
 	}
-	return e.JSON(doc)
+	return doc
 }
 
 func (s *Sheet) jsonTable(t *table) []object {

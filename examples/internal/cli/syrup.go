@@ -99,3 +99,16 @@ func (s *Sheet) Cup(name string, cup, boils units.Temperature, by units.TempDiff
 	}
 	return For(name, fmt.Errorf("syrup boils at %s today and is no hotter in the cup: leave this out, or give what the thermometer in the cup shows", s.In(Temperature(boils))))
 }
+
+// KeepingBrief is [Keeping] in a line or two.
+func KeepingBrief(b units.Brix) string {
+	switch {
+	case Keeping(b) == "":
+		return ""
+	case b < sugar.KeepsFrom:
+		return b.Text(1) + " is thin: it ferments, and may not be sold as syrup."
+	case b > legalMost:
+		return b.Text(1) + " is too thick for most rules, and grows crystals."
+	}
+	return b.Text(1) + " is thick: crystals are likely in the jar."
+}

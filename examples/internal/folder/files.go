@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 )
 
 // A spec is what the programs know of a file.
@@ -77,7 +77,7 @@ func (s spec) column(header string) (*column, string) {
 // misspelled returns the column that a header of the file nearly names, if no
 // other one is it.
 func (s spec) misspelled(header string, all []string) string {
-	near := words.Nearest(header, strings.Split(s.header, ","))
+	near, _ := enum.Nearest(header, slices.Values(strings.Split(s.header, ",")))
 	if near == "note" || slices.Contains(all, near) {
 		return ""
 	}

@@ -124,6 +124,15 @@ func TestSet(t *testing.T) {
 			t.Errorf("%q: %v", set, err)
 		}
 	}
+	// What is wrong there is told alone, whatever follows from it.
+	if _, err := open("pan: 2 x\npail: 2 gal", "gallons: metric"); err == nil || err.Error() != `-set: gallons: "metric" is not known: use one of US, imperial` {
+		t.Errorf("%v", err)
+	}
+	// One tank takes the place of its namesake, and another comes beside it.
+	h = must(t, "gallons: US\ntank: big, 120 gal\ntank: old, 30 gal", "tank: Big, 150 gal", "tank: new, 20 gal")
+	if got := filled(h, "sapweek", "storage"); got != "200 US gal" || len(h.Settings.Tanks) != 3 {
+		t.Errorf("%q, %v", got, h.Settings.Tanks)
+	}
 	// A wrong line that is overruled does not count.
 	must(t, "pan: 2 x", "pan: 2 x 4 ft")
 }

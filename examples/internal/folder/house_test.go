@@ -46,12 +46,15 @@ func TestExamples(t *testing.T) {
 	subjects := map[string]bool{}
 	for i := range table {
 		r := &table[i]
-		must(t, fmt.Sprintf("gallons: US\n%s: %s\n", r.Name, r.Example), "gallons: US")
-		if r.Remark == "" || len(r.Name+r.Example) > 60 {
-			t.Errorf("%s: %q, %q", r.Name, r.Example, r.Remark)
+		must(t, fmt.Sprintf("gallons: US\n%s: %s\n", r.name, r.example), "gallons: US")
+		if r.metric != "" {
+			must(t, r.name+": "+r.metric)
+		}
+		if r.remark == "" || len(r.name+r.example) > 60 {
+			t.Errorf("%s: %q, %q", r.name, r.example, r.remark)
 		}
 		if !subjects[r.subject()] {
-			fmt.Fprintf(&all, "%s: %s # %s\n", r.Name, r.Example, r.Remark)
+			fmt.Fprintf(&all, "%s: %s # %s\n", r.name, r.example, r.remark)
 		}
 		subjects[r.subject()] = true
 	}
@@ -62,7 +65,7 @@ func TestExamples(t *testing.T) {
 func TestFillsAreFlags(t *testing.T) {
 	tried := 0
 	check := func(from string, f Fill) {
-		if f.Program == "" || f.Program == "wallcard" { // it has no such page of help
+		if f.Program == "" || f.Program == "wallcard" || f.Program == "spreadsheet" { // they have no such page of help
 			return
 		}
 		help, err := os.ReadFile(filepath.Join("..", "..", f.Program, "testdata", "help.txt"))
@@ -78,7 +81,7 @@ func TestFillsAreFlags(t *testing.T) {
 	}
 	for _, r := range table {
 		for _, f := range r.fills {
-			check(r.Name, f)
+			check(r.name, f)
 		}
 	}
 	for _, f := range files {

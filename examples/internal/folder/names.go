@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 )
 
 // Unread tells of files whose name is nearly that of one that is read, each with
@@ -67,7 +67,12 @@ func meantFile(name string) string {
 		}
 		known = append(known, strings.TrimSuffix(s.name, ".csv"))
 	}
-	near := words.Nearest(stem, known)
+	near, _ := enum.Nearest(stem, slices.Values(known))
+	for _, k := range known { // of one: batch.csv
+		if near == "" && strings.HasPrefix(k, stem) && len(k)-len(stem) <= 2 {
+			near = k
+		}
+	}
 	if len(stem) < 3 || near == "" {
 		return ""
 	}

@@ -13,7 +13,7 @@ import (
 	"unicode/utf8"
 
 	"example.org/sapreckoner/internal/base/clip"
-	"example.org/sapreckoner/internal/base/words"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -27,20 +27,17 @@ const (
 // readSettings reads the settings file and what overrules it.
 func (h *House) readSettings(set []string) (mistakes []error) {
 	overruled, mistakes := settingLines(onCommandLine, strings.Join(set, "\n"))
-	lines, more, err := h.settingsFile()
-	if err != nil {
-		return append(mistakes, err)
-	}
-	mistakes = append(mistakes, more...)
+	said := map[string]bool{}
 	for i := range overruled {
 		overruled[i].Number = 0
+		said[overruled[i].subject()] = true
 	}
-	said := map[string]bool{}
-	for _, l := range overruled {
-		said[l.subject()] = true
+	lines, more, err := h.settingsFile()
+	if err != nil {
+		more = append(more, err)
 	}
 	lines = slices.DeleteFunc(lines, func(l Line) bool { return said[l.subject()] })
-	mistakes = append(mistakes, h.apply(append(overruled, lines...))...)
+	mistakes = append(append(mistakes, more...), h.apply(append(overruled, lines...))...)
 	slices.SortStableFunc(mistakes, func(a, b error) int { return cmp.Compare(lineOf(a), lineOf(b)) })
 	return mistakes
 }
@@ -48,11 +45,14 @@ func (h *House) readSettings(set []string) (mistakes []error) {
 // onCommandLine stands in the place of the file's name for what was set there.
 const onCommandLine = "-set"
 
-func lineOf(err error) int {
+// placeOf tells where a mistake of the settings stands.
+func placeOf(err error) *records.Error {
 	var e *records.Error
 	errors.As(err, &e)
-	return e.Line
+	return e
 }
+
+func lineOf(err error) int { return placeOf(err).Line }
 
 // settingsFile reads the lines of the file.
 func (h *House) settingsFile() (lines []Line, mistakes []error, err error) {
@@ -195,9 +195,14 @@ func (l Line) key() string {
 	return l.Name
 }
 
-// subject is what may be said once.
+// subject is what may be said once. Each tank is one.
 func (l Line) subject() string {
-	if r := known(l.key()); r != nil {
+	r := known(l.key())
+	if r != nil && r.repeats {
+		name, _, _ := strings.Cut(l.Value, ",")
+		return r.name + " " + alike(name)
+	}
+	if r != nil {
 		return r.subject()
 	}
 	return l.Name
@@ -206,7 +211,8 @@ func (l Line) subject() string {
 // wood tells whether a value is a measure of wood.
 func wood(value string) bool {
 	v, err := units.ParseVolume(value)
-	return err == nil && v > 0 && strings.Contains(strings.ToLower(value), "cord")
+	value = strings.ToLower(value)
+	return err == nil && v > 0 && (strings.Contains(value, "cord") || strings.HasSuffix(value, "m3"))
 }
 
 // apply reads the values, that of the gallon first.
@@ -260,9 +266,9 @@ func (l Line) where() string {
 func unknown(name string) error {
 	var names []string
 	for i := range table {
-		names = append(names, table[i].Name)
+		names = append(names, table[i].name)
 	}
-	if near := words.Nearest(name, names); near != "" {
+	if near, ok := enum.Nearest(name, slices.Values(names)); ok {
 		return fmt.Errorf("no setting is called so: is it %q?", near)
 	}
 	return errors.New("no setting is called so; a new folder, or -h of the program folder, lists them all")

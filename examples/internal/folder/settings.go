@@ -1,6 +1,8 @@
 package folder
 
 import (
+	"strconv"
+
 	"example.org/sapreckoner/units"
 )
 
@@ -21,6 +23,12 @@ type Settings struct {
 	ThermometerOff                 units.TempDiff    // what it shows too much
 	HydrometerOff                  units.Brix        // what it reads too much
 	Taps                           int               // 0 if not set
+	Elevation                      units.Length      // NaN if not set
+	Target                         units.Brix        // 66.9 Brix if not set
+
+	Fuel     string      // wood if not set, oil, propane or pellets
+	Wood     string      // sugar maple if not set
+	Moisture units.Share // of the wood, on the dry basis; 25 % if not set
 
 	lines []Line
 }
@@ -67,9 +75,15 @@ const (
 // A Line is one setting as it was written.
 type Line struct {
 	Name, Value string
-	Number      int    // of the line in the file; 0 if it was set on the command line
-	Fills       []Fill // flags that it fills
-	Beaten      []string
+	Number      int      // of the line in the file; 0 if it was set on the command line
+	From        string   // what it was learned from, such as 6 boils; empty if it was written
+	Fills       []Fill   // flags that it fills
+	Beaten      []string // flags of the same subject: one on the command line puts it aside
+}
+
+// Place is the line of the settings file, as messages name it behind the folder.
+func (l Line) Place() string {
+	return SettingsFile + ":" + strconv.Itoa(l.Number)
 }
 
 // Lines lists the settings as they were written, in order. Those that the

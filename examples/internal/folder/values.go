@@ -3,14 +3,15 @@ package folder
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/internal/base/limit"
-	"example.org/sapreckoner/internal/base/words"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -31,6 +32,12 @@ func length(low, high, unit units.Length, symbol, hint string) reader {
 		l, err := units.ParseLength(v)
 		return within(v, "length", l, err, low, high, unit, symbol, hint)
 	}
+}
+
+func elevation(s *Settings, v string) ([]string, error) {
+	l, err := units.ParseLength(v)
+	s.Elevation = l
+	return within(v, "elevation", l, err, -500*units.Foot, 15000*units.Foot, units.Foot, "ft", "the pan above the sea, from a map")
 }
 
 // temperature reads one in a range in C.
@@ -80,8 +87,9 @@ func jar(s *Settings, v string) ([]string, error) {
 	return within(s.Spell(v), "label", q, err, units.USFluidOunce, 5*units.USGallon, units.USGallon, "US gal", "what the label of one says")
 }
 
-func target(_ *Settings, v string) ([]string, error) {
+func target(s *Settings, v string) ([]string, error) {
 	b, err := units.ParseBrix(v)
+	s.Target = b
 	return within(v, "target", b, err, 60, 75, units.DegreeBrix, "Brix", "syrup is 66 to 68.9 Brix")
 }
 
@@ -101,7 +109,7 @@ func choice(v string, known ...string) (int, error) {
 			return i, nil
 		}
 	}
-	if near := words.Nearest(strings.ToLower(v), known); near != "" {
+	if near, ok := enum.Nearest(v, slices.Values(known)); ok {
 		return 0, fmt.Errorf("%q is not known: is it %q?", clip.Text(v), near)
 	}
 	return 0, fmt.Errorf("%q is not known: use one of %s", clip.Text(v), strings.Join(known, ", "))
@@ -109,9 +117,8 @@ func choice(v string, known ...string) (int, error) {
 
 func country(s *Settings, v string) ([]string, error) {
 	i, err := choice(v, "US", "imperial")
-	if err == nil {
-		s.Gallon = []units.Volume{units.USGallon, units.ImperialGallon}[i]
-	}
+	// Of a slip some gallon is taken, so that it is told once and not at each figure.
+	s.Gallon = []units.Volume{units.USGallon, units.ImperialGallon}[i]
 	return nil, err
 }
 
@@ -188,7 +195,7 @@ func wholeNumber(v, word string) (int, error) {
 
 // burns reads a wood with its moisture, or another fuel: the texts are fuel, wood
 // and moisture.
-func burns(_ *Settings, v string) ([]string, error) {
+func burns(s *Settings, v string) ([]string, error) {
 	what, moisture, moist := strings.Cut(v, ",")
 	known := []string{"oil", "propane", "pellets", "wood"}
 	for _, w := range fuel.FirewoodKentucky() {
@@ -203,16 +210,16 @@ func burns(_ *Settings, v string) ([]string, error) {
 	case i < 3 && moist:
 		return nil, fmt.Errorf("%s has no moisture to tell: leave out what stands behind the comma", known[i])
 	case i < 3:
-		texts[0] = known[i]
+		s.Fuel, texts[0] = known[i], known[i]
 	case i > 3:
-		texts[1] = known[i]
+		s.Wood, texts[1] = known[i], known[i]
 	}
 	if moist {
 		m, err := units.ParseShare(strings.TrimSpace(moisture))
 		if _, err = within("", "moisture", m, err, 0, 200, units.Percent, "%", "of the oven-dry weight, as a pin meter shows it: split and dried wood has 15 to 30 %"); err != nil {
 			return nil, err
 		}
-		texts[2] = strings.TrimSpace(moisture)
+		s.Moisture, texts[2] = m, strings.TrimSpace(moisture)
 	}
 	return texts, nil
 }

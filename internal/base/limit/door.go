@@ -21,19 +21,28 @@ func In(fn, arg string, x, low, high float64, unit, hint string) error {
 	return Within(fn, arg, x, low, high, 1, unit, hint)
 }
 
+// InAs is [In] with the argument in words besides.
+func InAs(fn, arg, what string, x, low, high float64, unit, hint string) error {
+	return WithinAs(fn, arg, what, x, low, high, 1, unit, hint)
+}
+
 // Liters is [Within] for a container, a lot or a tank, told in liters.
 func Liters(fn, arg string, v, low, high units.Volume, hint string) error {
 	return Within(fn, arg, v, low, high, units.Liter, "L", hint)
 }
 
-// InItem is [In] for a field of an entry of a list. The name of the entry
-// is made only when it is needed.
-func InItem(fn, list string, i int, field string, x, low, high float64, unit, hint string) error {
+// InItem is [InAs] for a field of an entry of a list, which is told by its number
+// from 1 on. The names are made only when they are needed.
+func InItem(fn, list string, i int, field, what string, x, low, high float64, unit, hint string) error {
 	if x >= low && x <= high {
 		return nil
 	}
-	return In(fn, Item(list, i, field), x, low, high, unit, hint)
+	return InAs(fn, Item(list, i, field), Entry(i, what), x, low, high, unit, hint)
 }
+
+// Entry words an entry of a list for a person: Entry(3, "weight") is "entry 4:
+// weight".
+func Entry(i int, what string) string { return "entry " + strconv.Itoa(i+1) + ": " + what }
 
 // Item names an entry of a list: Item("among", 3, "Weight") is "among[3].Weight".
 // If i is negative it is one thing and no list: "among.Weight".

@@ -10,7 +10,10 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
+	"reflect"
+	"strings"
 
 	"example.org/sapreckoner/units"
 )
@@ -20,6 +23,9 @@ var ErrObject = errors.New("not an object: write its fields in braces")
 
 // ErrMore is that something follows the object.
 var ErrMore = errors.New("something follows the object")
+
+// ErrMissing is that a field is missing.
+var ErrMissing = errors.New("missing")
 
 // An Error says which function could not read an object, and why.
 type Error struct {
@@ -54,3 +60,59 @@ func Read(fn string, b []byte, into any) error {
 	}
 	return nil
 }
+
+// Whole is [Read] into a struct of which no field may be missing, for what the
+// constructor would take for something: a count, a name, a yes or no. Null is
+// left to types that read it themselves.
+func Whole(fn string, b []byte, into any) error {
+	if err := Read(fn, b, into); err != nil {
+		return err
+	}
+	var given map[string]json.RawMessage
+	if err := json.Unmarshal(b, &given); err != nil {
+		return &Error{fn, err}
+	}
+	return missing(fn, reflect.TypeOf(into).Elem(), given, map[string]bool{})
+}
+
+// missing tells the first field of the struct that is not given. What is seen
+// stands before a field of that name in an embedded struct.
+func missing(fn string, typ reflect.Type, given map[string]json.RawMessage, seen map[string]bool) error {
+	var within []reflect.Type
+	for i := range typ.NumField() {
+		f := typ.Field(i)
+		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if f.Anonymous && name == "" {
+			within = append(within, f.Type)
+			continue
+		}
+		if name == "" {
+			name = f.Name
+		}
+		if seen[name] {
+			continue
+		}
+		seen[name] = true
+		found := false
+		for key, raw := range given {
+			if strings.EqualFold(key, name) {
+				found = string(raw) != "null" || reflect.PointerTo(f.Type).Implements(reader)
+			}
+		}
+		if !found {
+			return &Error{fn, fmt.Errorf("%s: %w", name, ErrMissing)}
+		}
+	}
+	for _, typ := range within {
+		if err := missing(fn, typ, given, seen); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+var reader = reflect.TypeFor[json.Unmarshaler]()
+
+// Refuse is the error of a type that has no JSON, in the name of fn. Instead
+// tells what to encode, or to make it of.
+func Refuse(fn, instead string) error { return &Error{fn, errors.New("it has no JSON: " + instead)} }

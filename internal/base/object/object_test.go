@@ -1,6 +1,7 @@
 package object_test
 
 import (
+	"encoding/json"
 	"errors"
 	"math"
 	"strings"
@@ -35,5 +36,46 @@ func TestRead(t *testing.T) {
 	var pe *units.ParseError
 	if err := object.Read("f", []byte(`{"volume":"2 gal"}`), new(tank)); !errors.As(err, &pe) || !errors.Is(err, units.ErrAmbiguous) {
 		t.Errorf("%v", err)
+	}
+}
+
+// A count of none, a name and a yes must be written. Null is what a quantity
+// makes of it.
+func TestWhole(t *testing.T) {
+	type pail struct {
+		Size units.Volume `json:"size"`
+		Taps int
+		Full bool `json:"full"`
+	}
+	for text, ok := range map[string]bool{
+		`{"size":"2 L","Taps":0,"full":false}`:    true,
+		`{"SIZE":"2 L","taps":1,"full":true}`:     true,
+		`{"size":null,"Taps":0,"full":false}`:     true, // NaN, for the constructor
+		`{"size":"2 L","Taps":null,"full":false}`: false,
+		`{"size":"2 L","full":false}`:             false,
+		`{"Taps":0,"full":false}`:                 false,
+		`{"size":"2 L","Taps":0}`:                 false,
+		`{}`:                                      false,
+	} {
+		var in pail
+		err := object.Whole("f", []byte(text), &in)
+		if (err == nil) != ok || !ok && !errors.Is(err, object.ErrMissing) {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
+
+func TestNumber(t *testing.T) {
+	for text, want := range map[string]float64{`1.5`: 1.5, `"+Inf"`: math.Inf(1), `"-Inf"`: math.Inf(-1), `null`: math.NaN()} {
+		var n object.Number
+		err := json.Unmarshal([]byte(text), &n)
+		out, err2 := json.Marshal(n)
+		if err != nil || err2 != nil || string(out) != text || !(float64(n) == want || math.IsNaN(want) && math.IsNaN(float64(n))) {
+			t.Errorf("%s: %v, %s, %v, %v", text, n, out, err, err2)
+		}
+	}
+	n := object.Number(7)
+	if err := json.Unmarshal([]byte(`"7"`), &n); err == nil || n != 7 {
+		t.Errorf("a text: %v, %v", n, err)
 	}
 }

@@ -25,6 +25,7 @@ type Result struct {
 	Apart    int     // those with a documented deviation
 	Worst    float64 // largest deviation as a share of its tolerance; 1 is the limit
 	WorstRow string  // name of the row where it was found
+	Compared []Row   // the rows of the figures, in the order of the table
 	Failures []Failure
 }
 
@@ -58,6 +59,7 @@ func Evaluate(c Claim) (Result, error) {
 	}
 	r := Result{Claim: c, Table: t, Rows: len(outcomes)}
 	for _, o := range outcomes {
+		r.Compared = append(r.Compared, o.row)
 		if o.exact() {
 			r.Exact++
 		}

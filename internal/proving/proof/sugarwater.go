@@ -46,6 +46,12 @@ func SugarWater() []check.Claim {
 				p, err := sugar.OsmoticPressure(units.Brix(100*grams/(1000+grams)), units.Celsius(20))
 				return p.In(units.Atmosphere), err
 			}},
+		{Table: "isopiestic-sucrose", Column: "osmotic_coefficient", Func: "sugar.WaterActivity",
+			Got: func(r check.Row) (float64, error) {
+				grams := 342.3 * r.Float("molality")
+				a, err := sugar.WaterActivity(units.Brix(100*grams/(1000+grams)), units.Celsius(25))
+				return -math.Log(a) / (r.Float("molality") * 18.015268e-3), err
+			}},
 		{Table: "freezing-worked", Column: "depression_K", Func: "sugar.FreezingPoint", Got: depression},
 		{Table: "freezing-point", Column: "depression_K", Func: "sugar.FreezingPoint", Got: depression},
 		{Table: "saturation", Column: "value", Func: "sugar.Solubility.Saturation", Select: when("quantity", "percent at a temperature in C"),
@@ -76,11 +82,8 @@ func SugarWater() []check.Claim {
 				b, err := sugar.Sokolovsky.Saturation(units.Celsius(r.Float("t_C")))
 				return float64(b), err
 			}},
-		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity",
-			Got: func(r check.Row) (float64, error) {
-				v, err := sugar.Viscosity(brix(r), celsius(r))
-				return v.MillipascalSeconds(), err
-			}},
+		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
+		{Table: "viscosity-crc", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
 		{Table: "specific-heat-worked", Column: "specific_heat", Func: "sugar.SpecificHeat",
 			Select: func(r check.Row) bool { return r.Float("purity") >= 100 },
 			Got: func(r check.Row) (float64, error) {
@@ -111,4 +114,9 @@ func listed[V any](list map[string]V, name string) (V, error) {
 		return v, fmt.Errorf("nothing is listed as %q", name)
 	}
 	return v, nil
+}
+
+func viscosity(r check.Row) (float64, error) {
+	v, err := sugar.Viscosity(brix(r), celsius(r))
+	return v.MillipascalSeconds(), err
 }

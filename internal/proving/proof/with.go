@@ -42,6 +42,7 @@ var with = []struct{ table, column, fn, words string }{
 	{"inversion-constants", "value", "", coefficient},
 	{"inversion-worked", "inverted", "", "an hour"},
 	{"osmotic-pressure", "osmotic_atm", "", "at 20 C; the strength is 342.3 g of sucrose a mole in 1000 g of water"},
+	{"isopiestic-sucrose", "osmotic_coefficient", "", "at 25 C; minus its logarithm over the molality times 0.018015268 kg/mol; the strength is 342.3 g of sucrose a mole in 1000 g of water"},
 	{"freezing-worked", "depression_K", "", "0 C less the answer"},
 	{"freezing-point", "depression_K", "", "0 C less the answer"},
 	{"saturation-herzfeld", "g_per_100g_water", "", "by Herzfeld; 100 b/(100 - b) of the answer b in percent"},

@@ -6,6 +6,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -18,6 +19,7 @@ type hole struct {
 	index int      // in a list, or -1
 	path  []int    // fields, from the argument or the entry inward
 	names []string // by which a range error may call it, the best first
+	whole string   // the type that the fields lead inward from
 }
 
 // contract checks what units.RangeError promises: NaN in one place, with good
@@ -181,6 +183,9 @@ func within(v reflect.Value, at hole, name string, list *[]hole) {
 // its own and its fields are promoted.
 func fields(v reflect.Value, at hole, name string, outer []string, list *[]hole) {
 	typ := v.Type()
+	if slices.Equal(outer, []string{""}) {
+		at.whole = typeName(typ)
+	}
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		if !f.IsExported() {
@@ -197,6 +202,9 @@ func fields(v reflect.Value, at hole, name string, outer []string, list *[]hole)
 			in.names = []string{typeName(typ) + "." + f.Name}
 			for _, path := range paths {
 				in.names = append(in.names, strings.TrimPrefix(path, "."))
+				if in.whole != typeName(typ) {
+					in.names = append(in.names, in.whole+path)
+				}
 				if name != "" { // no receiver
 					in.names = append(in.names, name+path)
 				}

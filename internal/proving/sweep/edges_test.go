@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/shopspring/decimal"
+
 	"example.org/sapreckoner/internal/base/enum"
 	"example.org/sapreckoner/units"
 )
@@ -28,6 +30,7 @@ type (
 	color    uint8                     // has no name
 	named    uint8                     // has names
 	wordy    struct{ mass units.Mass } // prints a book
+	labeled  struct{ label string }    // takes any text, and gives it again
 )
 
 type object struct{ Mass units.Mass }
@@ -77,6 +80,24 @@ func (l *lossy) UnmarshalJSON(b []byte) (err error) {
 	return err
 }
 
+func (l labeled) String() string { return l.label }
+func (l labeled) MarshalJSON() ([]byte, error) {
+	return json.Marshal(map[string]string{"label": l.label})
+}
+func (l *labeled) UnmarshalJSON(b []byte) error {
+	var in struct{ Label *string }
+	d := json.NewDecoder(bytes.NewReader(b))
+	d.DisallowUnknownFields()
+	if err := d.Decode(&in); err != nil {
+		return err
+	}
+	if in.Label == nil {
+		return errors.New("no label")
+	}
+	l.label = *in.Label
+	return nil
+}
+
 func (engine) String() string               { return "an engine" }
 func (engine) MarshalJSON() ([]byte, error) { return nil, errors.New("save what it was made of") }
 func (*engine) UnmarshalJSON([]byte) error  { return errors.New("make it anew") }
@@ -107,6 +128,7 @@ func TestEdges(t *testing.T) {
 		{color(1), "", "no names both ways"},
 		{named(1), "", ""},
 		{wordy{1}, "goes out as {}", "prints 680 bytes"},
+		{labeled{"a"}, "", ""},
 		{units.Foot, "", ""},
 		{units.Celsius(1.0 / 3), "", ""},
 		{units.RangeError{Arg: "x", Value: 3, High: 1}, "", ""},
@@ -144,6 +166,14 @@ func TestFilled(t *testing.T) {
 	}
 	if at := differ(v, v, 0, ""); at != "" {
 		t.Errorf("a value differs from itself in %s", at)
+	}
+	// Types of other modules say themselves what is the same.
+	sum := decimal.NewFromInt(1).Add(decimal.New(5, -1))
+	if at := differ(reflect.ValueOf(sum), reflect.ValueOf(decimal.New(150, -2)), 0, ""); at != "" {
+		t.Errorf("1.5 differs from 1.50 in %s", at)
+	}
+	if at := differ(reflect.ValueOf(sum), reflect.ValueOf(decimal.New(151, -2)), 0, ""); at == "" {
+		t.Error("1.5 is the same as 1.51")
 	}
 	other := d
 	other.B = []struct{ C units.Temperature }{{units.Celsius(1)}}

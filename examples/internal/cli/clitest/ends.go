@@ -22,7 +22,7 @@ var (
 // again. Flags named in but are left out; each needs its reason at the call.
 func (b Binary) TakesEnds(t *testing.T, but ...string) {
 	t.Helper()
-	_, help, _ := b.Run(t, "", "-h")
+	_, help, _ := b.Run(t, "", "-h", "-full")
 	tried := 0
 	for _, m := range flagLine.FindAllStringSubmatch(help, -1) {
 		flag := "-" + m[1]

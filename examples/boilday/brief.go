@@ -1,0 +1,203 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// by is as close as a clock of the day is told.
+const by = 5 * time.Minute
+
+// brief fills the first page.
+func (p page) brief() {
+	b := &p.Brief
+	overrun := p.overrun || p.run != nil && p.run.ToCome > 0
+	switch {
+	case overrun:
+		p.doNotLight(b)
+	case p.run != nil:
+		p.rigBrief(b)
+	case p.alone:
+		b.Verdict = "Too little for this pan: boil it in a pot from the start. It makes " + p.syrupWords() + "."
+		b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.pot.heating, cli.Nearest)))
+		b.Answer("done", "Syrup", p.at(p.potDone(), cli.Down), "stand by before")
+	default:
+		p.panBrief(b)
+	}
+	if !overrun {
+		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
+		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
+		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
+		b.Answer("fuel", "Have ready", p.burn.ready, p.fuelName())
+	}
+	p.source(b)
+	p.briefCautions(b)
+	if n := len(p.given.again); n > 0 {
+		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
+	}
+	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
+}
+
+// at is a time of the day, to [by].
+func (p page) at(d time.Duration, to cli.Side) cli.Value {
+	return cli.ClockBy(p.start, p.start.Add(d), by, to)
+}
+
+// syrupWords is what to count on today.
+func (p page) syrupWords() string {
+	mass, _ := p.bottled()
+	return p.In(cli.Quarts(p.syrup.Volume()*units.Volume(mass/p.syrup.Mass()), cli.Down)) + " of syrup"
+}
+
+// panBrief is the day in a single pan.
+func (p page) panBrief(b *cli.Brief) {
+	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)) + " of sap"
+	long := p.done - p.lastWood
+	switch {
+	case p.given.coals > 0 && long > watched:
+		b.Verdict = "Such coals suit no flat pan: from the last wood they take " + minutes(long) + ". Boil " + sap + " down only part of the way, and end in a pot."
+	case p.done > 24*time.Hour:
+		b.Verdict = "Too much for this pan in a day: " + sap + " take " + minutes(p.done) + ". Share it out, or concentrate it first."
+	case p.small:
+		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + ", the end of it in a pot, near " + p.In(p.at(p.potDone(), cli.Down)) + "."
+	default:
+		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + "."
+	}
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest))+"; sooner if cold")
+	b.Answer("last_sap", "Last sap ready by", p.at(p.lastSap, cli.Down))
+	if p.given.coals > 0 {
+		when := "at " + p.stopAt.Text(1)
+		if p.stopAt == 0 {
+			when = "then " + p.atLeast(p.sapThen) + " of sap to go in"
+		}
+		b.Answer("last_wood", "Last wood", p.at(p.lastWood, cli.Down), when)
+	}
+	if p.small {
+		p.offThePan(b)
+		return
+	}
+	b.Answer("done", "Syrup", p.at(p.done, cli.Down), "stand by before")
+}
+
+// offThePan is when what is too little for the pan goes into the pot. Early is safe:
+// the pan is low by then.
+func (p page) offThePan(b *cli.Brief) {
+	b.Answer("off", "Off the pan", p.at(p.done, cli.Down), p.In(cli.TenthBrix(p.takeoff.Brix(), cli.Down))+", "+p.In(cli.Eighths(p.given.safe, cli.Up))+" deep")
+}
+
+// rigBrief is the day in a pan of compartments.
+func (p page) rigBrief(b *cli.Brief) {
+	o := &p.run.Outcome
+	first, drawn := o.FirstDraw()
+	switch {
+	case p.small:
+		b.Verdict = "Light at " + p.start.Format("15:04") + ", and end in a pot, near " + p.In(p.at(p.potDone(), cli.Down)) + ": " + p.syrupWords() + "."
+	case drawn:
+		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + p.syrupWords() + " are drawn by " + p.In(p.at(o.Ended, cli.Up)) + "."
+	default:
+		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
+	}
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "sooner if the arch is cold")
+	if drawn {
+		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
+	}
+	if p.run.wooded {
+		b.Answer("last_wood", "Last wood", p.at(o.LastWood, cli.Down), "no. 1 then "+p.In(cli.Eighths(p.run.depth, cli.Up))+" deep")
+	}
+	if p.small {
+		p.offThePan(b)
+		return
+	}
+	notes := []string{"stay until then"}
+	if left := p.sap.Volume() * units.Volume(o.SapLeft/p.sap.Mass()); left > units.Liter {
+		notes = append(notes, p.In(cli.Gallons(left, cli.Up))+" of sap left")
+	}
+	b.Answer("done", "Fire out", p.at(o.Ended, cli.Up), notes...)
+}
+
+// doNotLight is all that there is to say of a fire that would run away.
+func (p page) doNotLight(b *cli.Brief) {
+	area := p.given.area
+	if p.run != nil {
+		area = p.run.first
+	}
+	b.Verdict = "Do not light this fire as it is: its coals alone boil off " + p.atLeast(p.coals) + ". Gather more sap, or boil it in a pot."
+	need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(area))
+	b.Answer("deep", "Needed depth", cli.Eighths(need, cli.Up), "at the last stick, or sap to pour in")
+}
+
+// source tells where the numbers come from.
+func (p page) source(b *cli.Brief) {
+	f := p.flags
+	if p.demo {
+		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.Further = append(b.Further, "The program folder begins your own.")
+	}
+	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
+	switch {
+	case f.Given("sap-file"):
+		b.Told("gatherings")
+	case p.recorded():
+		b.Told(sap + " of " + p.span())
+		if p.sweet.Mass() > 0 {
+			b.Told("sweet in the pan")
+		}
+	default:
+		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
+		if p.given.refractometer != compensated {
+			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
+		}
+	}
+	rate := "boil-rate"
+	if !f.Given(rate) {
+		rate = "pan-rate"
+	}
+	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.rate))))
+	if p.given.fuel == "wood" {
+		b.From(f, "coals", "coals "+minutes(p.given.coals))
+	}
+	if p.given.learned {
+		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
+	} else {
+		b.Assumed("a wasteful fire")
+	}
+}
+
+// briefCautions are those of the day's work.
+func (p page) briefCautions(b *cli.Brief) {
+	add := func(needed bool, caution string) {
+		if needed && caution != "" {
+			b.Cautions = append(b.Cautions, caution)
+		}
+	}
+	add(true, cli.KeepingBrief(p.given.target))
+	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
+	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
+	if p.alone {
+		add(true, "Never leave the pot: it foams over and scorches in minutes.")
+	} else {
+		add(true, "Never leave it; keep it over "+p.In(cli.Eighths(p.given.safe, cli.Up))+" deep with sap or water.")
+		add(p.given.coals > 0, "Too hot: shut ash door, not flue damper; rake no coals.")
+	}
+	if late := "The last sap comes at " + p.start.Add(p.comes).Format("15:04"); p.run == nil && !p.alone && p.comes > 0 {
+		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
+		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
+	}
+	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
+	if n := p.waited(); n > 1 {
+		add(true, fmt.Sprintf("Sap of %d days: what is cloudy, ropy or sour goes out untasted.", n))
+	}
+	b.Warn(p.roof())
+}
+
+// place words what tells the boiling points.
+func (p page) place() string {
+	if p.from == cli.ByElevation {
+		return "at " + p.In(cli.Feet(p.given.place.Elevation))
+	}
+	return "water boils at " + p.In(cli.Temperature(p.waterBoils))
+}

@@ -1,0 +1,123 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/sugar"
+)
+
+// demoDay is a day of the invented sugarhouse on which much sap waits.
+const demoDay = "2034-03-11"
+
+// today is the day that is planned: the one asked for, or else the last of the
+// record. Zero is the one after it, if that was boiled.
+func (s *setup) today(h *folder.House) (day time.Time, err error) {
+	if s.day != "" {
+		if day, err = time.Parse(time.DateOnly, s.day); err != nil {
+			return day, cli.For("day", errors.New("write a date as 2034-03-11"))
+		}
+		return day, nil
+	}
+	day, boiled := h.LastDay()
+	if boiled {
+		return time.Time{}, nil
+	}
+	return day, nil
+}
+
+// waiting is the sap that the record says is there for the fire of the day.
+func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
+	h := f.House()
+	day, err := s.today(h)
+	if err != nil {
+		return nil, err
+	}
+	var all []gathering
+	for _, g := range h.Waiting(day) {
+		one := gathering{date: g.Date, source: g.Tank, reading: g.Sugar, read: g.ReadAt}
+		line := func(err error) error { return fmt.Errorf("%s:%d: %w", h.Shown(folder.DaysFile), g.Line, err) }
+		if f.Given("reading") {
+			one.reading = s.reading
+		}
+		if math.IsNaN(float64(one.reading)) {
+			return nil, line(errors.New("no sugar stands with this sap: write it there, or say it behind the program's name, as 2.1"))
+		}
+		if math.IsNaN(one.read.Celsius()) || f.Given("read-at") {
+			one.read = s.readAt
+		}
+		m, err := s.readSap(one.reading, one.read)
+		if err != nil {
+			return nil, line(err)
+		}
+		temp := one.read // as it was gathered
+		if f.Given("sap-temp") || s.refractometer != "" {
+			temp = s.sapTemp
+		}
+		if one.lot, err = sugar.NewLot(g.Left, m.Brix, temp); err != nil {
+			return nil, line(err)
+		}
+		one.doubt = m.Uncertainty
+		if one.source == "" {
+			one.source = "sap"
+		}
+		all = append(all, one)
+	}
+	if len(all) == 0 {
+		return nil, fmt.Errorf("no sap waits by %s: write down what was gathered, or say it behind the program's name, as 40 US gal 2.1 at 41 F", h.Shown(folder.DaysFile))
+	}
+	return all, nil
+}
+
+// waited is how many days the oldest sap has waited for the fire.
+func (p *plan) waited() int {
+	var first, last time.Time
+	for _, g := range p.gatherings {
+		if first.IsZero() || g.date.Before(first) {
+			first = g.date
+		}
+		if g.date.After(last) {
+			last = g.date
+		}
+	}
+	if day, err := p.given.today(p.flags.House()); err == nil && day.After(last) {
+		last = day
+	}
+	if first.IsZero() {
+		return 0
+	}
+	return int(last.Sub(first) / (24 * time.Hour))
+}
+
+// told words when sap was gathered.
+func (g gathering) told() string {
+	if !g.date.IsZero() {
+		return g.date.Format("Jan 2")
+	}
+	return g.when.Format("15:04")
+}
+
+// roof tells whether the fire stands under one.
+func (p *plan) roof() bool { return p.flags.House().Settings.Roof }
+
+// carried is what the settings carry wood in.
+func (p *plan) carried() cli.Measure {
+	m := p.flags.House().Settings.Measure
+	return cli.Measure{Name: m.Name, Size: m.Wood}
+}
+
+// recorded tells that the sap is that of the record.
+func (p *plan) recorded() bool { return len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero() }
+
+// span words the days on which the sap was gathered.
+func (p *plan) span() string {
+	first, last := p.gatherings[0].told(), p.gatherings[len(p.gatherings)-1].told()
+	if first == last {
+		return first
+	}
+	return first + " to " + last
+}

@@ -1,0 +1,31 @@
+package main
+
+import (
+	"errors"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/examples/internal/cli"
+)
+
+// hear takes the sap of the day: how much, and what the hydrometer reads in it.
+func (s *setup) hear(said *cli.Spoken) error {
+	if said.HasShow {
+		return errors.New("a temperature belongs to a reading here: write it as 40 gal 2.1 at 41 F")
+	}
+	if said.Amount != "" {
+		if err := said.Say("sap", said.Amount); err != nil {
+			return err
+		}
+	}
+	if err := said.SayHeat("read-at", ""); err != nil {
+		return err
+	}
+	if !said.Reading.IsRead {
+		return nil
+	}
+	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.sapStem}, s.readAt)
+	if err != nil {
+		return err
+	}
+	return said.SayBrix("reading", read)
+}

@@ -1,0 +1,144 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"example.org/sapreckoner/internal/proving/check"
+)
+
+// How figures are obtained, in the order in which they are shown.
+var ways = []struct{ word, said string }{
+	{"read", "read in a public copy of the source"},
+	{"memory", "from memory, not seen again"},
+	{"common practice", "common practice without a source"},
+	{"computed", "computed by this project from the formula of the source: not published"},
+}
+
+// Regions of the domain, by the strength and the temperature that a row states.
+var (
+	strengths = []region{{"water and sap, below 15 Brix", 0, 15}, {"between, 15 to 60", 15, 60}, {"syrup, 60 to 75", 60, 75}, {"candy, 75 and above", 75, 101}, {"no strength", math.NaN(), math.NaN()}}
+	warmths   = []region{{"below 10 C", -100, 10}, {"10 to 35", 10, 35}, {"35 to 90", 35, 90}, {"90 and above", 90, 400}, {"no temperature", math.NaN(), math.NaN()}}
+)
+
+type region struct {
+	name      string
+	low, high float64
+}
+
+// of returns the region that x lies in, the last one for what no row states.
+func of(regions []region, x float64) int {
+	for i, r := range regions {
+		if x >= r.low && x < r.high {
+			return i
+		}
+	}
+	return len(regions) - 1
+}
+
+// A split counts the cells of the tables: a cell that two functions must
+// reproduce is one.
+type split struct {
+	seen             map[string]bool
+	copied, reckoned map[string]int             // by how obtained
+	sources          map[string]map[string]bool // tables with reckoned figures, by how obtained
+	byRegion         [][]int                    // reckoned and read, by strength and temperature
+}
+
+func newSplit() *split {
+	s := &split{seen: map[string]bool{}, copied: map[string]int{}, reckoned: map[string]int{}, sources: map[string]map[string]bool{}}
+	for range strengths {
+		s.byRegion = append(s.byRegion, make([]int, len(warmths)))
+	}
+	return s
+}
+
+// count takes in what one claim compared. A claim that is met exactly in every
+// row copies constants, or counts.
+func (s *split) count(r check.Result) {
+	for _, row := range r.Compared {
+		cell := r.Table.ID + "\x00" + row.Name() + "\x00" + r.Claim.Column
+		if s.seen[cell] {
+			continue
+		}
+		s.seen[cell] = true
+		way := way(row)
+		if r.Exact == r.Rows {
+			s.copied[way]++
+			continue
+		}
+		s.reckoned[way]++
+		if s.sources[way] == nil {
+			s.sources[way] = map[string]bool{}
+		}
+		s.sources[way][r.Table.ID] = true
+		if way == "read" {
+			s.byRegion[of(strengths, strength(r.Table, row))][of(warmths, warmth(r.Table, row))]++
+		}
+	}
+}
+
+// print writes both counts in Markdown.
+func (s *split) print(w io.Writer) {
+	fmt.Fprintln(w, "| how the figures were obtained | distinct | copied constants and counts | reckoned | tables of these |")
+	fmt.Fprintln(w, "|---|--:|--:|--:|--:|")
+	for _, way := range ways {
+		if n := s.copied[way.word] + s.reckoned[way.word]; n > 0 {
+			fmt.Fprintf(w, "| %s | %d | %d | %d | %d |\n", way.said, n, s.copied[way.word], s.reckoned[way.word], len(s.sources[way.word]))
+		}
+	}
+	fmt.Fprint(w, "\nThe figures that were read and reckoned, by region of the domain:\n\n| |")
+	for _, c := range warmths {
+		fmt.Fprintf(w, " %s |", c.name)
+	}
+	fmt.Fprintln(w, "\n|---|"+strings.Repeat("--:|", len(warmths)))
+	for i, r := range strengths {
+		fmt.Fprintf(w, "| %s |", r.name)
+		for j := range warmths {
+			fmt.Fprintf(w, " %s |", some(s.byRegion[i][j]))
+		}
+		fmt.Fprintln(w)
+	}
+}
+
+// way tells how the figures of a row were obtained.
+func way(row check.Row) string {
+	for _, way := range ways {
+		if strings.HasPrefix(row.Obtained(), way.word) {
+			return way.word
+		}
+	}
+	return "memory" // the weakest of them
+}
+
+// strength is the sugar content that a row states, NaN if none.
+func strength(t *check.Table, row check.Row) float64 {
+	for _, c := range t.Columns {
+		if c.Kind != check.Text && strings.HasPrefix(c.Unit, "%") && strings.Contains(c.Words, "sugar") || c.Name == "brix" {
+			return row.Float(c.Name)
+		}
+	}
+	return math.NaN()
+}
+
+// warmth is the temperature that a row states in Celsius, NaN if none.
+func warmth(t *check.Table, row check.Row) float64 {
+	for _, c := range t.Columns {
+		if c.Kind == check.Text {
+			continue
+		}
+		switch c.Unit {
+		case "C":
+			return row.Float(c.Name)
+		case "F":
+			return (row.Float(c.Name) - 32) / 1.8
+		case "K":
+			if strings.HasPrefix(c.Name, "t") || strings.HasPrefix(c.Name, "T") {
+				return row.Float(c.Name) - 273.15
+			}
+		}
+	}
+	return math.NaN()
+}

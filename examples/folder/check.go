@@ -1,0 +1,98 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping"
+)
+
+// check tells what the folder holds. What could not be read was told before.
+func check(e *cli.Env, f *cli.Flags, metric bool) error {
+	h := f.House()
+	if g, ok := h.Settings.Set("guideline"); ok {
+		if _, err := tapping.GuidelineByID(g.Value); err != nil {
+			return fmt.Errorf("%s: guideline: %w", h.Shown(g.Place()), err)
+		}
+	}
+	lessons, remarks := h.Learned()
+	s := &cli.Sheet{Title: "The folder", Metric: metric}
+	b := &s.Brief
+	switch {
+	case len(remarks) > 0:
+		b.Verdict = "All of the folder can be read, and " + count(len(remarks), "row looks", "rows look") + " wrong."
+	case h.Season() == 0:
+		b.Verdict = "All of the folder can be read, and no day is written down yet."
+	default:
+		b.Verdict = "All of the folder can be read."
+	}
+	if f.Dir() == "" {
+		b.House = "An invented sugarhouse: give your own with -dir."
+	}
+	b.Answer("settings", "Settings", cli.Count(len(h.Settings.Lines()), "set"))
+	if h.Season() != 0 {
+		b.Answer("season", "Season", cli.Words(strconv.Itoa(h.Season())))
+		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+years(len(seasons(f)))))
+		b.Answer("batches", "Batches", cli.Count(len(h.Batches), "and "+count(len(h.Bottled), "row of jars", "rows of jars")))
+	}
+	var rows [][]cli.Value
+	for _, l := range lessons {
+		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(l.From)})
+	}
+	if len(rows) > 0 {
+		b.List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
+	}
+	const few = 2
+	b.Cautions = remarks[:min(len(remarks), few)]
+	if more := len(remarks) - few; more > 0 {
+		b.Cautions = append(b.Cautions, count(more, "row more", "rows more")+" behind -full.")
+	}
+	b.Cautions = append(b.Cautions, "What was learned holds for the pan, fire and trees of the record: where you change one, say the figure yourself.")
+	b.Further = []string{"-full lists the settings and what each is for."}
+	settings(s, f)
+	if len(remarks) > 0 {
+		part := s.Part("look", "Rows to look at")
+		for _, remark := range remarks {
+			part.Remark(remark)
+		}
+	}
+	return s.Show(e)
+}
+
+// settings lists what is set and the programs whose flags it fills.
+func settings(s *cli.Sheet, f *cli.Flags) {
+	var rows [][]cli.Value
+	for _, l := range f.House().Settings.Lines() {
+		var by []string
+		for _, fill := range l.Fills {
+			if program := cmp.Or(fill.Program, "all that ask"); !slices.Contains(by, program) {
+				by = append(by, program)
+			}
+		}
+		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(strings.Join(by, ", "))})
+	}
+	part := s.Part("settings", "Settings")
+	part.Table("settings", []cli.Column{{Key: "setting", Head: "setting"}, {Key: "value", Head: "value"}, {Key: "for", Head: "for"}}, rows)
+}
+
+// seasons are the years of the days.
+func seasons(f *cli.Flags) map[int]bool {
+	years := map[int]bool{}
+	for _, d := range f.House().Days {
+		years[d.Date.Year()] = true
+	}
+	return years
+}
+
+func years(n int) string { return count(n, "year", "years") }
+
+func count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}

@@ -1,0 +1,285 @@
+package cli
+
+import (
+	"encoding"
+	"errors"
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/units"
+)
+
+// Words declares what may stand behind the name of the program without flags: the
+// reading of the moment, as one says it, such as 59.5 at 204 F. Take is given it once
+// the folder is read.
+func (f *Flags) Words(example string, take func(*Spoken) error) { f.example, f.take = example, take }
+
+// Commands declares that words behind the name of the program say what it is to do.
+// Take is given them as they stand there, none of them if there are none, and tells
+// whether the folder is to be read for it.
+func (f *Flags) Commands(take func(words []string) (reads bool, err error)) {
+	f.take, f.raw = func(*Spoken) error { return nil }, take
+}
+
+// spoken is what stands on the command line without a dash.
+type spoken struct {
+	example string
+	take    func(*Spoken) error
+	raw     func([]string) (bool, error) // instead, words that are no reading
+	words   []string
+}
+
+// Spoken is the reading of the moment. A part that was not said is empty.
+type Spoken struct {
+	Amount   string // with its unit: 40 US gal
+	Reading  Reading
+	At       units.Temperature // of the cup
+	HasAt    bool
+	Shows    units.Temperature // a temperature by itself: of the thermometer
+	HasShow  bool
+	Water    units.Temperature // behind the word water: where water boils today
+	HasWater bool
+
+	flags *Flags
+}
+
+// A Reading is what a hydrometer shows.
+type Reading struct {
+	Value  float64
+	Baume  bool // or Brix
+	IsRead bool
+}
+
+// Say sets a flag as if it stood on the command line.
+func (s *Spoken) Say(name, value string) error {
+	f := s.flags
+	if f.Given(name) && f.Source(name).Kind == Told {
+		return For(name, errors.New("the words behind the program's name say it already: give one of them"))
+	}
+	f.sources[name] = Source{Kind: Told}
+	if err := f.set.Set(name, value); err != nil {
+		return f.err
+	}
+	return nil
+}
+
+// listen understands the words, after the folder is read.
+func (f *Flags) listen() error {
+	if len(f.words) == 0 || f.raw != nil {
+		return nil
+	}
+	said, err := f.understand(strings.Join(f.words, " "))
+	if err != nil {
+		return err
+	}
+	return f.take(said)
+}
+
+var (
+	attached = regexp.MustCompile(`([0-9])([A-Za-z°%])`) // 204F
+	numeral  = regexp.MustCompile(`^[-+]?[0-9]*\.?[0-9]+(/[0-9]+)?$`)
+	fraction = regexp.MustCompile(`^[0-9]+/[0-9]+$`)
+)
+
+// understand reads number and unit, one pair after the other.
+func (f *Flags) understand(text string) (*Spoken, error) {
+	said := &Spoken{flags: f}
+	lost := func(why string) error {
+		return fmt.Errorf("%q: %s; write it as %s", clip.Text(text), why, f.example)
+	}
+	words := strings.Fields(attached.ReplaceAllString(strings.ReplaceAll(text, ", ", " "), "$1 $2"))
+	key := func(word string) bool { return strings.EqualFold(word, "at") || strings.EqualFold(word, "water") }
+	for len(words) > 0 {
+		before := ""
+		if key(words[0]) {
+			before, words = strings.ToLower(words[0]), words[1:]
+		}
+		if len(words) == 0 || !numeral.MatchString(words[0]) {
+			return nil, lost("a number is missing")
+		}
+		number, unit := words[0], ""
+		if words = words[1:]; len(words) > 0 && fraction.MatchString(words[0]) { // 50 1/2 gal
+			number, words = number+" "+words[0], words[1:]
+		}
+		for ; len(words) > 0 && !numeral.MatchString(words[0]) && !key(words[0]); words = words[1:] {
+			unit = strings.TrimSpace(unit + " " + words[0])
+		}
+		if err := said.hear(before, number, unit); err == errLost {
+			return nil, lost("it is not plain what " + strings.TrimSpace(number+" "+unit) + " is")
+		} else if err != nil {
+			return nil, err
+		}
+	}
+	return said, nil
+}
+
+var errLost = errors.New("not plain")
+
+// hear takes one number and its unit, and the word before them if there is one.
+func (s *Spoken) hear(before, number, unit string) (err error) {
+	kind := kindOf(unit)
+	at := before == "at"
+	switch {
+	case before == "water" && (kind == heat || kind == bare) && !s.HasWater:
+		s.HasWater = true
+		s.Water, err = s.flags.degrees(number, unit)
+	case before == "water":
+		return errLost
+	case at && (kind == heat || kind == bare) && !s.HasAt:
+		s.HasAt = true
+		s.At, err = s.flags.degrees(number, unit)
+	case kind == heat && !at && !s.HasShow:
+		s.HasShow = true
+		s.Shows, err = s.flags.degrees(number, unit)
+	case kind == liquid && !at && s.Amount == "":
+		s.Amount, err = s.flags.amount(number + " " + unit)
+	case (kind == strength || kind == bare) && !at && !s.Reading.IsRead:
+		s.Reading, err = s.flags.reading(number, unit)
+	default:
+		return errLost
+	}
+	return err
+}
+
+type kind int
+
+const (
+	bare kind = iota
+	heat
+	strength
+	liquid
+)
+
+func kindOf(unit string) kind {
+	switch strings.ToLower(strings.TrimPrefix(unit, "°")) {
+	case "":
+		return bare
+	case "f", "c":
+		return heat
+	case "brix", "bx", "%", "be", "bé", "baume", "baumé":
+		return strength
+	}
+	return liquid
+}
+
+// own are the settings that the user made: the gallon of an invented sugarhouse is
+// not theirs.
+func (f *Flags) own() folder.Settings {
+	if f.dir == "" {
+		return folder.Settings{}
+	}
+	return f.house.Settings
+}
+
+// degrees reads a temperature whose unit may be left out where it can be but one: the
+// settings name a system of units, or it is hotter than boiling syrup in the other.
+func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
+	unit = strings.ToUpper(strings.TrimPrefix(unit, "°"))
+	x, err := strconv.ParseFloat(number, 64)
+	if err != nil {
+		return t, fmt.Errorf("%q: write a temperature as 204 F", clip.Text(number))
+	}
+	const hottest = 125 // C; all candy is done below it, and no cup in F is that cold and hot
+	own := f.own()
+	if _, set := own.Set("units"); unit == "" && set {
+		unit = "F"
+		if own.Metric {
+			unit = "C"
+		}
+	}
+	switch {
+	case unit == "" && x <= hottest:
+		return t, fmt.Errorf("at %s: write %s F or %s C", number, number, number)
+	case unit == "":
+		unit = "F"
+	}
+	return t, t.UnmarshalText([]byte(number + " " + unit))
+}
+
+// amount reads a volume. A bare gallon is that of the settings.
+func (f *Flags) amount(text string) (string, error) {
+	own := f.own()
+	v, err := own.Volume(text)
+	if err != nil {
+		return "", err
+	}
+	b, err := v.MarshalText()
+	return string(b), err
+}
+
+// Readings that may be on either scale: syrup of 60 Brix is 32.6 Be, and a reading of
+// sap under 20 or of syrup over 45 is on the scale of Brix.
+const (
+	leastEither = 20
+	mostEither  = 45
+)
+
+// reading reads a strength. A bare one is on the scale that the settings name; without
+// that one which may be on either scale is asked back.
+func (f *Flags) reading(number, unit string) (r Reading, err error) {
+	r.IsRead = true
+	var b units.Brix
+	if err = b.UnmarshalText([]byte(number + " Brix")); err != nil {
+		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))
+	}
+	r.Value = float64(b)
+	scale := f.own().Scale
+	switch u := strings.ToLower(unit); {
+	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":
+		r.Baume = true
+	case u != "":
+	case scale == folder.BaumeScale && r.Value >= leastEither:
+		if r.Baume = true; r.Value > mostEither {
+			return r, fmt.Errorf("%s: that is no reading of syrup on a Baume scale, which the settings name: write %s Brix, if it is", number, number)
+		}
+	case scale == folder.NoScale && r.Value >= leastEither && r.Value <= mostEither:
+		return r, fmt.Errorf("%s may be Brix or Baume, and they are far apart: write %s Brix or %s Be, or name the scale of the hydrometer once in %s, as in: scale: Brix", number, number, number, folder.SettingsFile)
+	}
+	return r, nil
+}
+
+// SayHeat sets the flags of the temperatures that were said: where water boils, of the
+// cup, and of the thermometer.
+func (s *Spoken) SayHeat(at, shows string) error {
+	for _, h := range []struct {
+		said bool
+		name string
+		t    units.Temperature
+	}{{s.HasWater, ByWaterBoils, s.Water}, {s.HasAt, at, s.At}, {s.HasShow, shows, s.Shows}} {
+		if !h.said {
+			continue
+		}
+		if err := s.say(h.name, h.t); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// SayBrix is [Spoken.Say] of a strength.
+func (s *Spoken) SayBrix(name string, b units.Brix) error { return s.say(name, b) }
+
+func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
+	text, err := v.MarshalText()
+	if err != nil {
+		return For(name, err)
+	}
+	return s.Say(name, string(text))
+}
+
+// Brix returns what the hydrometer would read on a scale of Brix.
+func (r Reading) Brix(h density.Hydrometer, at units.Temperature) (units.Brix, error) {
+	if !r.Baume {
+		return units.Brix(r.Value), nil
+	}
+	b, err := h.BrixFromBaume(density.Baume145(r.Value), at)
+	if err != nil {
+		return 0, err
+	}
+	return h.Reading(b, at)
+}

@@ -1,0 +1,146 @@
+package folder
+
+import (
+	"slices"
+	"time"
+
+	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// A boilRow is what was boiled on a day.
+type boilRow struct {
+	line   int
+	sap    units.Volume
+	sugar  units.Brix // true
+	at     units.Temperature
+	fired  time.Duration
+	wood   units.Volume
+	target units.Brix
+}
+
+// rate is the water that went off in an hour, in US gallons.
+func (b boilRow) rate() float64 {
+	return b.sap.USGallons() * float64(1-b.sugar/b.target) / b.fired.Hours()
+}
+
+// oldest is how many years back boils still teach.
+const oldest = 5
+
+// boils lists those of the season, or of the last one before it that has a few.
+func (h *House) boils() (boils []boilRow, year int) {
+	for year = h.Season(); year > h.Season()-oldest; year-- {
+		if boils = h.boilsOf(year); len(boils) >= fewest {
+			return boils, year
+		}
+	}
+	return nil, 0
+}
+
+// boilsOf lists the boils of a year, the rows of a day together.
+func (h *House) boilsOf(year int) (boils []boilRow) {
+	const shortest = 30 * time.Minute
+	strength, at := units.Brix(2), units.Fahrenheit(40) // until a reading tells
+	days := h.daysOf(year)
+	for i := 0; i < len(days); {
+		b := boilRow{target: h.Settings.Target}
+		for date := days[i].Date; i < len(days) && days[i].Date.Equal(date); i++ {
+			d := days[i]
+			if s, ok := h.trueSugar(d); ok {
+				strength = s
+				if given(d.ReadAt.Celsius()) {
+					at = d.ReadAt
+				}
+			}
+			if given(d.Boiled) && d.Boiled > 0 {
+				b.sap += d.Boiled
+				b.line = d.Line
+			}
+			if given(d.Wood) {
+				b.wood += d.Wood
+			}
+			b.fired += d.Fired()
+		}
+		b.sugar, b.at = strength, at
+		if b.sap > 0 && b.fired >= shortest {
+			boils = append(boils, b)
+		}
+	}
+	return boils
+}
+
+// daysOf lists the rows of a year in the order of time.
+func (h *House) daysOf(year int) (days []Day) {
+	for _, d := range h.Days {
+		if d.Date.Year() == year {
+			days = append(days, d)
+		}
+	}
+	slices.SortStableFunc(days, func(a, b Day) int { return a.Date.Compare(b.Date) })
+	return days
+}
+
+// trueSugar is the strength of the sap of a day, if it was read. A reading without
+// a temperature counts as read where the scale is true.
+func (h *House) trueSugar(d Day) (units.Brix, bool) {
+	if !given(d.Sugar) {
+		return 0, false
+	}
+	at := d.ReadAt
+	if !given(at.Celsius()) {
+		at = h.Settings.SapHydrometer
+	}
+	b, err := density.Hydrometer{GraduatedAt: h.Settings.SapHydrometer}.Brix(d.Sugar, at)
+	return b, err == nil && b >= 0.3
+}
+
+// firings learns the efficiency of the fire from boils whose wood was counted, and
+// nothing of a fire that is not wood.
+func (h *House) firings(boils []boilRow) (learned fuel.Learned, left []odd) {
+	if h.Settings.Fuel != "wood" {
+		return learned, nil
+	}
+	var net fuel.Fuel[units.Volume]
+	for _, w := range fuel.FirewoodKentucky() {
+		if w.Species == h.Settings.Wood {
+			net, _ = w.Net(fuel.DryMoisture(h.Settings.Moisture)) // in its range
+		}
+	}
+	var pressure units.Pressure
+	if pressure, _ = boil.PressureAt(h.Settings.Elevation); !(pressure > 0) {
+		pressure = units.Atmosphere // it matters a part in a hundred
+	}
+	into := map[int]fuel.Firing{}
+	fired := slices.DeleteFunc(slices.Clone(boils), func(b boilRow) bool {
+		if !(b.wood > 0) {
+			return true
+		}
+		lot, err := sugar.NewLot(b.sap, b.sugar, b.at)
+		if err != nil {
+			return true
+		}
+		demand, err := boil.Heat(lot, b.target, pressure)
+		if err != nil {
+			return true
+		}
+		held, err := net.Of(b.wood)
+		into[b.line] = fuel.Firing{Into: demand.Total(), Burned: held}
+		return err != nil
+	})
+	part := func(b boilRow) float64 { return float64(into[b.line].Into / into[b.line].Burned.Energy) }
+	fired, left = typical(fired, part)
+	var firings []fuel.Firing
+	for _, b := range fired {
+		if part(b) <= 1 { // no sap takes in more than the wood holds
+			firings = append(firings, into[b.line])
+		}
+	}
+	learned, err := fuel.LearnEfficiency(firings...)
+	if err != nil {
+		return fuel.Learned{}, left
+	}
+	return learned, left
+}

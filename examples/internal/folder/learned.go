@@ -1,0 +1,148 @@
+package folder
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"example.org/sapreckoner/units"
+)
+
+// fewest is how many days teach something.
+const fewest = 3
+
+// Learned lists what the record teaches for the season, in the form of settings,
+// each with what it was learned from and the flags that it fills. Remarks tell of
+// days that were left out because no other was like them.
+//
+//   - boils off: the median of the water that went off in an hour between lit and
+//     out. The time in which the pan comes to a boil counts, so that a plan is
+//     rather late than early. A day's sap counts as boiled down to syrup: what it
+//     leaves in the pan as sweet, the day before left as much.
+//   - efficiency: all heat into the sap against the net heat of all wood.
+//   - sugar: the median of the readings of the last three days that have some.
+//   - best day: the most sap that a tap gave on a day.
+//   - syrup to the cord: of the last season before this that tells both.
+func (h *House) Learned() (lessons []Line, remarks []string) {
+	learn := func(name, value, from, beaten string, flags ...string) {
+		l := Line{Name: name, Value: value, From: from}
+		if beaten != "" {
+			l.Beaten = []string{beaten}
+		}
+		for _, f := range flags {
+			fill := to(f)
+			fill.Text = value
+			l.Fills = append(l.Fills, fill)
+		}
+		lessons = append(lessons, l)
+	}
+	all, year := h.boils()
+	from := func(n int) string {
+		if year == h.Season() {
+			return many(n, "boil")
+		}
+		return many(n, "boil") + " of " + strconv.Itoa(year)
+	}
+	boils, left := typical(all, boilRow.rate)
+	remarks = h.remark(remarks, left, "water went off at %.2g times the usual rate")
+	if n := len(boils); n >= fewest {
+		learn("boils off", gallons3(middle(boils, boilRow.rate))+"/h", from(n), "boil-rate", "boilday.boil-rate", "sapweek.boil-rate")
+		lessons[0].Beaten = append(lessons[0].Beaten, "pan-rate", "heat", "pan-area", "compartments")
+	}
+	fired, left := h.firings(boils)
+	remarks = h.remark(remarks, left, "the sap took %.2g times the usual part of the heat of the wood")
+	if fired.Boils >= fewest {
+		learn("efficiency", fmt.Sprintf("%.3g %%", fired.Middle().Percents()), from(fired.Boils), "fuel", "boilday.efficiency", "sapweek.efficiency")
+	}
+	if sugar, n := h.lastSugar(); n > 0 {
+		learn("sugar", sugar.Text(2), many(n, "reading"), "species", "sapweek.sugar")
+		lessons[len(lessons)-1].Beaten = []string{"species", "part"}
+	}
+	best, n, left := h.bestDay()
+	remarks = h.remark(remarks, left, "a tap gave %.2g times as much as on the next best day")
+	if n >= fewest {
+		learn("best day", gallons3(best.USGallons()), many(n, "day"), "", "sapweek.peak")
+	}
+	if syrup, year := h.syrupByCord(); year > 0 {
+		learn("syrup to the cord", gallons3(syrup.USGallons()), strconv.Itoa(year), "", "sapweek.syrup-per-cord")
+	}
+	return lessons, remarks
+}
+
+// gallons3 writes a volume to three digits: no more is known.
+func gallons3(n float64) string { return strconv.FormatFloat(n, 'g', 3, 64) + " US gal" }
+
+// many counts things.
+func many(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
+}
+
+// An odd is a row that is not like the others.
+type odd struct {
+	line  int
+	times float64 // of what is usual
+}
+
+// remark tells of rows that were left out.
+func (h *House) remark(remarks []string, left []odd, what string) []string {
+	for _, o := range left {
+		remarks = append(remarks, fmt.Sprintf("%s:%d: "+what+": check the row; it is left out of what is learned", h.Shown(DaysFile), o.line, o.times))
+	}
+	return remarks
+}
+
+// farOff is how many times the usual, or what part of it, a day may be: beyond lie
+// slips of the pen, such as a lost hour or another unit. A bound of our own.
+const farOff = 3
+
+// typical parts boils whose figure lies near the median of all from those whose
+// does not.
+func typical(all []boilRow, figure func(boilRow) float64) (near []boilRow, left []odd) {
+	usual := middle(all, figure)
+	for _, b := range all {
+		if times := figure(b) / usual; times >= 1./farOff && times <= farOff {
+			near = append(near, b)
+		} else {
+			left = append(left, odd{b.line, times})
+		}
+	}
+	return near, left
+}
+
+// middle is the median of a figure, and 0 of none.
+func middle(boils []boilRow, figure func(boilRow) float64) float64 {
+	if len(boils) == 0 {
+		return 0
+	}
+	var all []float64
+	for _, b := range boils {
+		all = append(all, figure(b))
+	}
+	slices.Sort(all)
+	n := len(all)
+	return (all[(n-1)/2] + all[n/2]) / 2
+}
+
+// lastSugar is the median strength of the sap of the last three days on which it
+// was read.
+func (h *House) lastSugar() (units.Brix, int) {
+	var last []units.Brix
+	days := h.daysOf(h.Season())
+	read := 0
+	for i := len(days) - 1; i >= 0 && read < fewest; i-- {
+		if b, ok := h.trueSugar(days[i]); ok {
+			last = append(last, b)
+			if i == 0 || !days[i-1].Date.Equal(days[i].Date) || !given(days[i-1].Sugar) {
+				read++
+			}
+		}
+	}
+	if len(last) == 0 {
+		return 0, 0
+	}
+	slices.Sort(last)
+	return (last[(len(last)-1)/2] + last[len(last)/2]) / 2, len(last)
+}

@@ -1,0 +1,151 @@
+package folder
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+// taught opens a folder with these days and returns what it teaches, as name,
+// value and from what.
+func taught(t *testing.T, settings, days string, season int) (all map[string]string, remarks []string) {
+	t.Helper()
+	h, err := Open(fstest.MapFS{
+		SettingsFile: {Data: []byte("gallons: US\nbarrow: 1/50 cord\n" + settings)},
+		DaysFile:     {Data: []byte("date,sap_gal,sugar_brix,boiled_gal,lit,out,syrup_gal,wood\n" + days)},
+	}, "here", season)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lessons, remarks := h.Learned()
+	all = map[string]string{}
+	for _, l := range lessons {
+		all[l.Name] = l.Value + " from " + l.From
+		for _, f := range l.Fills {
+			if f.Text == "" || l.From == "" {
+				t.Errorf("%+v", l)
+			}
+		}
+	}
+	return all, remarks
+}
+
+// Four boils put 10, 10, 11 and 10 gallons of sap of 2 Brix an hour through the
+// pan. Of a gallon of 2 Brix 1 - 2/66.9 = 0.970 goes off, so the rate is 9.70. A
+// fifth, of 60 gallons in half an hour, is a slip of the pen: it is told and left
+// out.
+func TestLearnRate(t *testing.T) {
+	const days = "2034-03-01,20,2,10,17:00,18:00,,\n2034-03-02,30,,20,17:00,19:00,,\n2034-03-04,40,2,33,16:00,19:00,,\n2034-03-05,,,10,23:30,0:30,,\n"
+	got, remarks := taught(t, "", days, 0)
+	if got["boils off"] != "9.7 US gal/h from 4 boils" || len(remarks) > 0 {
+		t.Errorf("%q, %q", got, remarks)
+	}
+	got, remarks = taught(t, "", days+"2034-03-07,60,,60,17:00,17:30,,\n", 0)
+	if !strings.HasSuffix(got["boils off"], " from 4 boils") || len(remarks) != 1 || !strings.HasPrefix(remarks[0], "here/days.csv:6: water went off at 12 times the usual rate: ") {
+		t.Errorf("%q, %q", got, remarks)
+	}
+	// Two boils teach nothing, and the season before then does.
+	got, _ = taught(t, "", days+"2035-03-01,20,2,30,17:00,18:00,,\n2035-03-02,20,2,30,17:00,18:00,,\n", 0)
+	if !strings.HasSuffix(got["boils off"], " from 4 boils of 2034") {
+		t.Errorf("%q", got)
+	}
+	if got, _ = taught(t, "", "2034-03-01,20,2,10,17:00,18:00,,\n2034-03-02,30,,20,17:00,19:00,,\n", 0); got["boils off"] != "" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Ten gallons of sap of 2 Brix weigh 84.1 lb (8.345 lb of water a gallon at 40 F,
+// 1.0077 times as dense): 81.6 lb of water go off, and every pound takes 404,680 /
+// 353.22 = 1146 Btu, as of [boil.Heat]: 93,500 Btu. A fiftieth of a cord of sugar
+// maple at 25 percent, 3144 x 1.25 / 50 = 78.6 lb of 6,216 Btu, holds 488,600 Btu
+// net. The fire made 19.1 percent of it.
+func TestLearnEfficiency(t *testing.T) {
+	days := ""
+	for d := 1; d <= 4; d++ {
+		days += fmt.Sprintf("2034-03-%02d,10,2,10,17:00,18:00,,1\n", d)
+	}
+	for settings, want := range map[string]bool{"": true, "fuel: sugar maple, 25 %": true, "fuel: propane": false} {
+		got, _ := taught(t, settings, days, 0)
+		var percent float64
+		if _, err := fmt.Sscanf(got["efficiency"], "%f %% from 4 boils", &percent); want && (err != nil || percent < 18.9 || percent > 19.3) || !want && got["efficiency"] != "" {
+			t.Errorf("%q: %q", settings, got)
+		}
+	}
+	// Wetter wood weighs more and gives less: the fire made more of what it gives.
+	wet, _ := taught(t, "fuel: sugar maple, 60 %", days, 0)
+	dry, _ := taught(t, "fuel: sugar maple, 10 %", days, 0)
+	if !(wet["efficiency"] > dry["efficiency"]) {
+		t.Errorf("%q, %q", wet, dry)
+	}
+}
+
+// Of three days 24, 12 and 10 gallons by 10 taps the best gave a tap 2.4 gallons; 36
+// and more would be three times the next best, and a slip.
+func TestLearnBestDay(t *testing.T) {
+	const days = "2034-03-01,12,,,,,,\n2034-03-02,10,,,,,,\n2034-03-03,9,,,,,,\n"
+	if got, _ := taught(t, "taps: 10", days+"2034-03-04,24,,,,,,\n", 0); got["best day"] != "2.4 US gal from 4 days" {
+		t.Errorf("%q", got)
+	}
+	got, remarks := taught(t, "taps: 10", days+"2034-03-04,120,,,,,,\n", 0)
+	if got["best day"] != "1.2 US gal from 3 days" || len(remarks) != 1 || !strings.Contains(remarks[0], "days.csv:5: a tap gave 10 times as much") {
+		t.Errorf("%q, %q", got, remarks)
+	}
+	// Two tanks of a day are one day.
+	if got, _ := taught(t, "taps: 10", days+"2034-03-03,9,,,,,,\n", 0); got["best day"] != "1.8 US gal from 3 days" {
+		t.Errorf("%q", got)
+	}
+	if got, _ := taught(t, "", days, 0); got["best day"] != "" {
+		t.Errorf("nobody told the taps: %q", got)
+	}
+}
+
+// The readings of the last three days that have some are 1.8, 2.2 and 2.0.
+func TestLearnSugar(t *testing.T) {
+	const days = "2034-03-01,9,2.6,,,,,\n2034-03-02,9,1.8,,,,,\n2034-03-03,9,,,,,,\n2034-03-04,9,2.2,,,,,\n2034-03-06,9,2.0,,,,,\n"
+	if got, _ := taught(t, "", days, 0); got["sugar"] != "2.00 Brix from 3 readings" {
+		t.Errorf("%q", got)
+	}
+	// Two tanks are read on the last day: 2.0 and 2.4 join 2.2 and 1.8, whose middle
+	// is 2.1.
+	if got, _ := taught(t, "", days+"2034-03-06,9,2.4,,,,,\n", 0); got["sugar"] != "2.10 Brix from 4 readings" {
+		t.Errorf("%q", got)
+	}
+	// What stands in a later season does not count for this one.
+	if got, _ := taught(t, "", days+"2035-03-01,9,3,,,,,\n", 2034); got["sugar"] != "2.00 Brix from 3 readings" {
+		t.Errorf("%q", got)
+	}
+}
+
+// A fifth of a cord made 2 gallons in 2033: 10 to the cord. This season's own wood
+// is not all burned.
+func TestLearnSyrupByCord(t *testing.T) {
+	const days = "2033-03-01,,,,,,1.5,4\n2033-03-05,,,,,,0.5,6\n2034-03-01,,,,,,1,20\n"
+	if got, _ := taught(t, "", days, 0); got["syrup to the cord"] != "10 US gal from 2033" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Seasons whose days were written down stand beside those told in a row, whose taps
+// nobody tells twice.
+func TestPastSeasons(t *testing.T) {
+	h, err := Open(fstest.MapFS{
+		SettingsFile: {Data: []byte("gallons: US\ntaps: 60\n")},
+		SeasonsFile:  {Data: []byte("year,taps,syrup_gal\n2030,30,6\n2031,32,7\n2033,44,9\n")},
+		HolesFile:    {Data: []byte("tree,year,bearing_deg,height_in,bit_in,depth_in\nA,2032,10,40,5/16,1.5\nA,2032,90,40,5/16,1.5\nB,2033,80,40,5/16,1.5\n")},
+		DaysFile:     {Data: []byte("date,syrup_gal\n2029-03-01,2\n2032-03-01,1\n2032-03-09,0.5\n2033-03-01,8\n2034-03-01,2\n")},
+	}, "here", 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got strings.Builder
+	for _, s := range h.PastSeasons() {
+		fmt.Fprintf(&got, "%d %d %.1f, ", s.Year, s.Taps, s.Syrup.USGallons())
+	}
+	if got.String() != "2030 30 6.0, 2031 32 7.0, 2032 2 1.5, 2033 44 9.0, " {
+		t.Errorf("%s", got.String())
+	}
+	if h.Taps(2034) != 60 || h.Taps(2033) != 1 || h.Taps(2031) != 32 || h.Taps(2020) != 0 {
+		t.Errorf("%d, %d, %d, %d", h.Taps(2034), h.Taps(2033), h.Taps(2031), h.Taps(2020))
+	}
+}

@@ -1,0 +1,100 @@
+package folder
+
+import (
+	"time"
+
+	"example.org/sapreckoner/units"
+)
+
+// A Gathering is sap that waits for the fire.
+type Gathering struct {
+	Day               // as it was written down
+	Left units.Volume // of it, what was not boiled yet
+}
+
+// Waiting lists the sap of the season that is there for the fire of a day, the oldest
+// first: what was gathered until then less what was boiled on the days before. The
+// zero time asks for what is left when all that stands in the record is done. The
+// oldest is boiled first, and where less than a twentieth would be left the tanks
+// were emptied: no stick tells closer.
+func (h *House) Waiting(day time.Time) (all []Gathering) {
+	const rest = 0.05
+	var boils []Day
+	for _, d := range h.Days {
+		if !h.InSeason(d.Date) || !day.IsZero() && d.Date.After(day) {
+			continue
+		}
+		if d.Sap > 0 {
+			all = append(all, Gathering{d, d.Sap})
+		}
+		if d.Boiled > 0 && (day.IsZero() || d.Date.Before(day)) {
+			boils = append(boils, d)
+		}
+	}
+	// Rows of one day may stand in any order: a boil takes from all that was gathered
+	// until its day.
+	for _, b := range boils {
+		var stood units.Volume
+		for _, g := range all {
+			if !g.Date.After(b.Date) {
+				stood += g.Left
+			}
+		}
+		takes := b.Boiled
+		if stood-takes < rest*stood {
+			takes = stood
+		}
+		for i := range all {
+			if !all[i].Date.After(b.Date) {
+				part := min(takes, all[i].Left)
+				all[i].Left -= part
+				takes -= part
+			}
+		}
+	}
+	var left []Gathering
+	for _, g := range all {
+		if g.Left > units.Milliliter {
+			left = append(left, g)
+		}
+	}
+	return left
+}
+
+// LastDay is the last day of the season's record, and whether it was boiled on it.
+func (h *House) LastDay() (day time.Time, boiled bool) {
+	for _, d := range h.Days {
+		switch {
+		case !h.InSeason(d.Date) || d.Date.Before(day):
+			continue
+		case d.Date.After(day):
+			day, boiled = d.Date, false
+		}
+		boiled = boiled || d.Boiled > 0
+	}
+	return day, boiled
+}
+
+// Left lists what stands in the pan for the fire of a day: what was written down last,
+// if no fire has burned since. The zero time asks for it when all that stands in the
+// record is done.
+func (h *House) Left(day time.Time) (all []Sweet) {
+	before := func(d time.Time) bool { return h.InSeason(d) && (day.IsZero() || d.Before(day)) }
+	var last, fire time.Time
+	for _, s := range h.Pan {
+		if before(s.Date) && s.Date.After(last) {
+			last = s.Date
+		}
+	}
+	for _, d := range h.Days {
+		if before(d.Date) && d.Boiled > 0 && d.Date.After(fire) {
+			fire = d.Date
+		}
+	}
+	for _, s := range h.Pan {
+		if s.Date.Equal(last) && !fire.After(last) && !last.IsZero() {
+			all = append(all, s)
+		}
+	}
+	return all
+}

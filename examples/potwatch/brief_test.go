@@ -1,0 +1,54 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest"
+)
+
+// The first page stays small, whatever the evening, and says what to do.
+func briefs(t *testing.T, b clitest.Binary) {
+	const (
+		pot  = "-tare|6 lb|-gross|30 lb|-pot-brix|40 Brix|"
+		head = "after_min,shown_f\n"
+	)
+	for _, c := range []struct{ args, stdin, want, not string }{
+		{"", "", "Not yet: ", "Take it off"},
+		// As of a stem at 60 F in a cup at 204 F: words and flags say the same.
+		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
+		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
+		{"59.5 at 204 F, water 209.6 F", "", "Thermometer stop 217.1 F", ""},
+		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
+		// As the test by hand has it, 22.54 lb are 22 lb 8.6 oz.
+		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},
+		{strings.Join(everything, "|"), "", "For cream 227.5 to 233.4 F (sources differ)", ""},
+		// 35.2 lb of 38.5 Brix are 20.257 of 66.9, and 26.457 lb or 12.0007 kg with the pot.
+		{"-water-boils|209.6 F|-readings|testdata/readings.csv|-coals|30m|-stops|testdata/stops.csv", "", "No more wood: 62.6 Brix by the thermometer, and its coals alone take it past syrup.", "Not yet"},
+		{"-metric", "", "12.00 kg (pot and syrup)", "lb"},
+		{"-target|62 Brix", "", "62.0 Brix is thin", "Thermometer stop"},
+		{"-reading|54 Brix|-cup|205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
+		{"-water-boils|209.6 F|-shows|230 F", "", "read it by the hydrometer before you thin it", ""},
+		{"-water-boils|209.6 F|-shows|219 F|-make|cream", "", "now if it is to be syrup", "thin it"},
+		{"-refractometer|69.3 Brix|-compensated", "", "Too far, 69.3 Brix by the refractometer: take it off the fire now, and thin it there. ", ""},
+		{"-refractometer|69.3 Brix|-compensated", "", "Thin it off the fire: hot water or sap in small pours, stand back", ""},
+		{"-refractometer|69.1 Brix|-compensated", "", "may be too far. Read again before you thin it.", "small pours"},
+		{"-refractometer|67.0 Brix|-compensated", "", "It is syrup, 67.0 Brix by the refractometer: take it off the fire now.", "thin it"},
+		{"-refractometer|62 Brix|-compensated|-reading|57 Brix|-cup|211 F", "", "Read again: hydrometer and refractometer are", "small pours"},
+		{"-refractometer|71 Brix|-compensated|-reading|58 Brix|-cup|211 F", "", "Take it off the fire now, and read again", "small pours"},
+		// 24 lb of 40 Brix are 14.35 lb of 66.9, and 20 lb 5.6 oz with the pot.
+		{pot + "-boils-off|800 lb/h|-coals|10m", "", "Pot off at 20 lb 5 oz", ""},
+		{pot + "-boils-off|800 lb/h|-coals|10m", "", "none (its coals burn it", ""},
+		{pot + "-boils-off|8 lb/h|-coals|59m|-target|60 Brix|-water-boils|212 F|-shows|214 F", "", "Coals too hot: shut ash door, not flue damper; rake none.", ""},
+		{"-water-boils|212 F|-readings|-", head + "0,217\n1,217\n2,217\n", "it does not climb. It wants more fire.", "Left"},
+		{"-water-boils|212 F|-readings|-", head + "0,180\n5,200\n", "Nothing is read yet", "Left"},
+		{"-water-boils|212 F|-readings|-", head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "Read again at once", ""},
+		{"-water-boils|212 F|-readings|-|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Last wood in 5 min", ""}, // 5.6
+	} {
+		page, _ := b.Brief(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		flat := strings.Join(strings.Fields(page), " ") + " "
+		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
+			t.Errorf("%s: want %q without %q\n%s", c.args, c.want, c.not, page)
+		}
+	}
+}
