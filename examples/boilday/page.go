@@ -26,6 +26,9 @@ func (p *plan) show(e *cli.Env) error {
 		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.kept + ".")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
+	if p.ice != nil {
+		page.icePart(sheet.Part("ice", "Ice"))
+	}
 	if p.membrane != nil {
 		page.membranePart(sheet.Part("membrane", "Membrane"))
 	}
@@ -87,6 +90,7 @@ func (p page) sapPart(part *cli.Part) {
 	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
 	p.doubtRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
+	p.deadlineRow(part)
 	p.sweetRow(part)
 }
 
@@ -144,6 +148,7 @@ func (p page) clockPart(part *cli.Part) {
 	} else {
 		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
 	}
+	p.stoppedRow(part)
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 	part.Remark(coldArch)
 	if p.comes > 0 {

@@ -29,21 +29,24 @@ type setup struct {
 
 	place cli.Place
 
-	area  units.Area
-	flux  units.Flux
-	rate  units.VolumeRate
-	depth units.Length
-	safe  units.Length
-	heel  units.Length
-	start string
-	coals time.Duration
-	pot   units.VolumeRate
+	area   units.Area
+	flux   units.Flux
+	rate   units.VolumeRate
+	depth  units.Length
+	safe   units.Length
+	heel   units.Length
+	start  string
+	doneBy string
+	coals  time.Duration
+	pot    units.VolumeRate
 
 	target  units.Brix
 	stem    units.Temperature
 	cup     units.Temperature
 	cupTold bool
 
+	ice        units.Mass
+	iceReads   units.Brix
 	membraneTo units.Brix
 	membrane   sugar.Membrane
 	doubt      density.Doubt
@@ -72,6 +75,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
 	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.String(&s.doneBy, "done-by", "", "time of the day by which it must be done, as 22:00: tells when to light or, with -start too, how much of the sap fits")
 	f.Page(&s.metric)
 	f.Adds("the day and what then stands in the pan")
 	f.More()
@@ -80,7 +84,7 @@ func (s *setup) declare(f *cli.Flags) {
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
-	s.declareMembrane(f)
+	s.declareBefore(f)
 	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
 	f.Quantity(&s.area, "pan-area", "12 ft2", "area of the boiling liquid")

@@ -57,6 +57,16 @@ func (p page) productPart(part *cli.Part) {
 	if len(m.points) > 1 {
 		part.Remark("The sources disagree, and so each is shown.")
 	}
+	for _, g := range m.grains {
+		notes := []string{g.Source, obtained(g.Obtained), g.Note}
+		if g.Least.Compare(g.Low) < 0 {
+			notes = append([]string{"not below " + p.Degrees(g.Least)}, notes...)
+		}
+		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)), notes...)
+	}
+	if len(m.grains) == 0 {
+		part.Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
+	}
 	if t := p.thermometer; t.learned != nil || t.over > 0 {
 		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
 	}
