@@ -17,9 +17,11 @@ func TestPotwatch(t *testing.T) {
 	t.Run("demo by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("candy by hand", func(t *testing.T) { candy(t, b) })
 	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
+	t.Run("instruments", func(t *testing.T) { instruments(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "potwatch", badFlags())
 	b.Refuses(t, "potwatch", badFiles())
+	b.Refuses(t, "potwatch", badChecks())
 }
 
 func pages(t *testing.T, b clitest.Binary) {
