@@ -154,6 +154,12 @@ func (p page) source(b *cli.Brief) {
 		b.Told("gatherings")
 	case p.recorded():
 		b.Told(sap + " of " + p.span())
+		if f.Given("reading") {
+			b.Told("read " + p.given.reading.Text(1))
+		}
+		if p.given.noTemp && p.given.refractometer != compensated {
+			b.From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
+		}
 		if p.sweet.Mass() > 0 {
 			b.Told("sweet in the pan")
 		}

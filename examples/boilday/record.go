@@ -48,7 +48,7 @@ func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 			return nil, line(errors.New("no sugar stands with this sap: write it there, or say it behind the program's name, as 2.1"))
 		}
 		if math.IsNaN(one.read.Celsius()) || f.Given("read-at") {
-			one.read = s.readAt
+			one.read, s.noTemp = s.readAt, true
 		}
 		m, err := s.readSap(one.reading, one.read)
 		if err != nil {

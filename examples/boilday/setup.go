@@ -22,6 +22,7 @@ type setup struct {
 	sapStem units.Temperature
 	sapTemp units.Temperature
 	sapFile string
+	noTemp  bool // sap of the record goes by readAt
 	day     string
 
 	refractometer string // how it minds its temperature; empty for a hydrometer

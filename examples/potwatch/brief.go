@@ -43,6 +43,9 @@ func (p page) brief() {
 	}
 	p.source(b)
 	p.briefCautions(b, alarmed)
+	if p.aside != "" {
+		b.Further = append(b.Further, "stops.csv is left aside for a mistake.")
+	}
 	b.Further = append(b.Further, "-full tells why, and what more you may give.")
 }
 

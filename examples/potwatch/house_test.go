@@ -61,6 +61,21 @@ func TestNothingInventedIsCounted(t *testing.T) {
 	}
 }
 
+// A mistake in the past stops does not keep the page from the pot: it is told.
+func TestStopsLeftAside(t *testing.T) {
+	b := clitest.Build(t)
+	dir := house(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "stops.csv": "day,water_boils_f,stop_f,cup_brix\n2034-03-01,209.4,201,66.7\n"})
+	args := []string{"-dir", dir, "59 at 204 F, water 209.6 F"}
+	page, _ := b.Brief(t, "", args...)
+	_, full, _ := b.Run(t, "", append([]string{"-full"}, args...)...)
+	if !strings.Contains(page, "stops.csv is left aside for a mistake.") || !strings.Contains(full, "stops.csv:2: column stop_f: ") {
+		t.Errorf("%s\n%s", page, full)
+	}
+	if status, _, errs := b.Run(t, "", "-water-boils", "209.6 F", "-stops", filepath.Join(dir, "stops.csv")); status != 2 || !strings.Contains(errs, ":2: column stop_f: ") {
+		t.Errorf("%d %s", status, errs)
+	}
+}
+
 // A stop is shown, and added only where it is asked for, once it is one: here 59.5 in a
 // cup at 204 F, 66.97 Brix by the page.
 func TestStopIsAdded(t *testing.T) {

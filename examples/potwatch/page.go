@@ -56,6 +56,9 @@ func (p *evening) show(e *cli.Env) error {
 	if p.own != nil {
 		page.ownPart(sheet.Part("own", "Your thermometer"))
 	}
+	if p.aside != "" {
+		sheet.Part("aside", "Past stops, left aside").Item(p.aside)
+	}
 	if p.product != nil {
 		page.productPart(sheet.Part("product", "Further: "+p.product.name))
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"testing"
 	"time"
@@ -73,7 +74,7 @@ func TestAdd(t *testing.T) {
 	}
 	holds(t, path, daysAfter)
 	holds(t, path+Before, daysBefore)
-	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o640 {
+	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o640 && runtime.GOOS != "windows" {
 		t.Errorf("mode %v, %v", info.Mode(), err)
 	}
 	status, out, _ = runIn(dir, gatherer(marchTenth, nil), "-write")
@@ -166,11 +167,13 @@ func TestAddRefuses(t *testing.T) {
 	}
 	holds(t, path, "date\n2034-03-09\n")
 	// A protected file stays, and a folder in the place of the copy stops it.
-	put(t, path, daysBefore, 0o440)
-	if status, _, errs := runIn(dir, gatherer(marchTenth, nil), "-write"); status != BadInput || !strings.Contains(errs, "it is protected from writing") {
-		t.Errorf("%d %s", status, errs)
+	if runtime.GOOS != "windows" && runtime.GOOS != "js" {
+		put(t, path, daysBefore, 0o440)
+		if status, _, errs := runIn(dir, gatherer(marchTenth, nil), "-write"); status != BadInput || !strings.Contains(errs, "it is protected from writing") {
+			t.Errorf("%d %s", status, errs)
+		}
+		holds(t, path, daysBefore)
 	}
-	holds(t, path, daysBefore)
 	put(t, path, daysBefore, 0o640)
 	if err := os.Mkdir(path+Before, 0o755); err != nil {
 		t.Fatal(err)

@@ -26,7 +26,7 @@ func (h *House) DayLine(text string, today time.Time) (Row, error) {
 		text, note = m[1], m[2]
 	}
 	for _, word := range strings.Fields(text) {
-		word = strings.TrimRight(word, ",;")
+		word = commaed.ReplaceAllString(strings.TrimRight(word, ",;"), "$1.$2$3")
 		if m := joined.FindStringSubmatch(word); m != nil {
 			l.words = append(l.words, m[1], m[2])
 		} else if word != "" {
@@ -54,7 +54,8 @@ func (h *House) DayLine(text string, today time.Time) (Row, error) {
 }
 
 var (
-	joined   = regexp.MustCompile(`^([0-9][0-9./:½¼¾]*)([A-Za-z°%].*)$`) // 40gal
+	joined   = regexp.MustCompile(`^([0-9][0-9./:½¼¾]*)([A-Za-z°%].*)$`)   // 40gal
+	commaed  = regexp.MustCompile(`^([0-9]+),([0-9]{1,2})([A-Za-z%].*|)$`) // three digits may be thousands
 	noted    = regexp.MustCompile(`(?is)^(.*?\S)\s+note:?\s+(.*)$`)
 	monthDay = regexp.MustCompile(`^([0-9]{1,2})/([0-9]{1,2})$`)
 )
