@@ -117,6 +117,15 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-sap|90 US gal|-ice|150 lb|-ice-reads|0.4 Brix", "", "Sugar thrown away with it 0.6000 lb", "taken as pure"},
 		{"-sap|300 US gal|-membrane-to|4 Brix|-membrane-flow|10 US gal/h", "", "Beside the fire it does not keep up", ""},
 		{"-sap|90 US gal|-membrane-to|8 Brix|-membrane-flow|60 US gal/h", "", "Beside the fire it keeps up", ""},
+		// By Vukov's law an hour at 210 F and pH 7 inverts about 0.027 percent, and at pH 5.5
+		// 32 times that.
+		{"", "", "Heat splits of the sugar 0.38 to 11 % (at most, at pH 7 to pH 5.5", ""},
+		// Of 2 to 3 Brix by 0.06 C each (CRC Handbook, from memory), in F.
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|2 in|-sap|260 US gal|-boil-rate|26 US gal/h", "", "Ice forms below 31.5 F", "chased"},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|2 in|-sap|260 US gal|-boil-rate|26 US gal/h|-chase|15 US gal", "", "Of the sweet is saved 95 %", "Ice forms"},
+		{"-sap|90 US gal|-wood-left|0.15 cord", "", "more than that wood boils: keep it cold", "does not fit"},
+		{"-sap|90 US gal|-wood-left|3 cord", "", "It burns", "for another day"},
+		{"-sap|90 US gal|-start|14:00|-done-by|22:00", "", "does not fit until 22:00: keep it cold, and boil it first", "that wood"},
 		{"-moisture|50 %", "", "wood wetter than 20 % also weakens the fire", ""},
 		{"-moisture|20 %", "", "Of wood, by weight", "weakens"},
 

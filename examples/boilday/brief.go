@@ -35,7 +35,7 @@ func (p page) brief() {
 		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
 		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
 		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
-		b.Answer("fuel", "Have ready", p.burn.ready, p.fuelName())
+		b.Answer("fuel", "Have ready", p.ready(), p.fuelName())
 	}
 	p.source(b)
 	p.briefCautions(b)
@@ -48,6 +48,14 @@ func (p page) brief() {
 // at is a time of the day, to [by].
 func (p page) at(d time.Duration, to cli.Side) cli.Value {
 	return cli.ClockBy(p.start, p.start.Add(d), by, to)
+}
+
+// ready is the fuel to lay by: of wood that is counted closely, closely.
+func (p page) ready() cli.Value {
+	if p.deadline.wood > 0 {
+		return cli.Rough(cli.Wood(p.burn.cords))
+	}
+	return p.burn.ready
 }
 
 // lit is when to light: to the minute, if the page found it.
@@ -172,6 +180,9 @@ func (p page) source(b *cli.Brief) {
 	if !p.deadline.by.IsZero() {
 		b.Told("done by " + p.deadline.by.Format("15:04"))
 	}
+	if p.deadline.wood > 0 {
+		b.Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
+	}
 	rate := "boil-rate"
 	if !f.Given(rate) {
 		rate = "pan-rate"
@@ -197,6 +208,7 @@ func (p page) briefCautions(b *cli.Brief) {
 	add(true, cli.KeepingBrief(p.given.target))
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
 	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
+	add(true, p.morningCaution())
 	if p.alone {
 		add(true, "Never leave the pot: it foams over and scorches in minutes.")
 	} else {

@@ -10,18 +10,29 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// A deadline is when the day's boil is to be done, and what that leaves.
+// A deadline is when the day's boil is to be done, and on what wood, and what that
+// leaves.
 type deadline struct {
-	by  time.Time    // zero if none was given
-	all units.Volume // sap that there is; of it the plan boils what fits
+	by   time.Time    // zero if none was given
+	wood units.Volume // zero if there is enough
+	all  units.Volume // sap that there is; of it the plan boils what fits
 }
 
 // meet moves the lighting so that the boil is done by the time that was asked for,
 // or takes as much sap as that allows if the lighting was given too, or there is
-// not day enough.
+// not day enough, or not wood enough.
 func (p *plan) meet(s *setup, f *cli.Flags) error {
+	if f.Given("wood-left") {
+		if s.fuel != "wood" {
+			return cli.For("wood-left", errors.New("it goes with -fuel wood"))
+		}
+		if err := cli.Within("wood-left", "wood", s.woodLeft, units.Cord/10000, 1000*units.Cord, units.Cord, "cord", "a face cord of 16 in pieces is a third"); err != nil {
+			return err
+		}
+		p.deadline.wood = s.woodLeft
+	}
 	if !f.Given("done-by") {
-		return nil
+		return p.spareWood(s)
 	}
 	by, err := time.Parse("15:04", s.doneBy)
 	if err != nil {
@@ -39,13 +50,32 @@ func (p *plan) meet(s *setup, f *cli.Flags) error {
 		case err != nil:
 			return err
 		case done:
-			return nil
+			if err := p.spareWood(s); err != nil || p.deadline.all == 0 {
+				return err
+			}
+			_, err := p.lightFor(s, by) // less sap is lit later
+			return err
 		}
 	}
-	if !p.start.Add(p.ends()).After(by) && !p.sapStays() {
+	return p.fit(s, "done-by")
+}
+
+// spareWood boils what the wood that is left allows.
+func (p *plan) spareWood(s *setup) error {
+	if p.deadline.wood == 0 || p.overrun || p.run != nil && p.run.ToCome > 0 {
 		return nil
 	}
-	return p.fit(s, by)
+	return p.fit(s, "wood-left")
+}
+
+// fitting tells that the plan keeps within time and wood.
+func (p *plan) fitting(s *setup) bool {
+	d := &p.deadline
+	late := !d.by.IsZero() && (p.start.Add(p.ends()).After(d.by) || p.sapStays())
+	if late || p.overrun || p.run != nil && p.run.ToCome > 0 {
+		return false
+	}
+	return d.wood == 0 || p.fire(s) == nil && p.burn.cords <= d.wood
 }
 
 // ends is when the boil is done, from lighting the fire.
@@ -80,8 +110,8 @@ func (p *plan) lightFor(s *setup, by time.Time) (bool, error) {
 	if light.Before(midnight) {
 		return false, nil
 	}
-	p.comes -= light.Sub(p.start)
 	p.start = light
+	p.comes = p.lastComes()
 	return true, p.down(s)
 }
 
@@ -91,21 +121,29 @@ var midnight = time.Date(0, 1, 1, 0, 0, 0, 0, time.UTC)
 // fits is how finely the sap that fits is looked for.
 const fits = 400
 
-// fit takes the most sap that is done by the time. Less sap is not always done
-// sooner, as when it no longer covers the pan, and so every share is tried.
-func (p *plan) fit(s *setup, by time.Time) error {
+// fit takes the most sap that is done by the time and on the wood. Less sap is not
+// always done sooner, as when it no longer covers the pan, and so every share is
+// tried.
+func (p *plan) fit(s *setup, flag string) error {
+	if p.fitting(s) {
+		return nil
+	}
 	for i := fits; i >= fits/20; i-- { // less is not worth a fire
 		q, err := p.part(float64(i) / fits)
 		if err == nil {
 			err = q.down(s)
 		}
-		if err == nil && !q.start.Add(q.ends()).After(by) && !q.sapStays() && !q.overrun {
+		if err == nil && q.fitting(s) {
 			q.deadline.all = p.gathered.Volume()
 			*p = q
 			return nil
 		}
 	}
-	return cli.For("done-by", errors.New("not even a twentieth of the sap is syrup by then: light earlier, or hold it cold for another day"))
+	why := "not even a twentieth of the sap is syrup by then: light earlier, or hold it cold for another day"
+	if flag == "wood-left" {
+		why = "it does not boil down even a twentieth of the sap: get wood first"
+	}
+	return cli.For(flag, errors.New(why))
 }
 
 // part is the plan with a share of its sap, and all of its sweet.
@@ -142,6 +180,13 @@ func (p page) sapWords() string {
 // deadlineRow tells what is left for another day.
 func (p page) deadlineRow(part *cli.Part) {
 	if all := p.deadline.all; all > 0 {
-		part.Row("later", "Sap for another day", cli.Volume(all-p.pooled().Volume()), "does not fit until "+p.deadline.by.Format("15:04")+": keep it cold, and boil it first")
+		what := "more than that wood boils"
+		if !p.deadline.by.IsZero() {
+			what = "does not fit until " + p.deadline.by.Format("15:04")
+			if p.deadline.wood > 0 {
+				what += " and on that wood"
+			}
+		}
+		part.Row("later", "Sap for another day", cli.Volume(all-p.pooled().Volume()), what+": keep it cold, and boil it first")
 	}
 }

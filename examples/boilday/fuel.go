@@ -18,6 +18,7 @@ func (s *setup) declareFuel(f *cli.Flags) {
 	f.Group("Fire")
 	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
 	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
+	f.Quantity(&s.woodLeft, "wood-left", "", "wood that is left, such as 1/4 cord: the page then boils as much sap as it is sure to boil")
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, as a pin meter shows it")
 	f.Quantity(&s.efficiency, "efficiency", "", "share of the fuel's heat that gets into the sap, learned from a past day: of the net heat of wood, of the gross heat of other fuels; without it the page shows a range")
 }
@@ -27,6 +28,7 @@ type burn struct {
 	low, high cli.Value
 	ready     cli.Value     // the most, as a person counts it
 	weight    *[2]cli.Value // of wood
+	cords     units.Volume  // of wood, the most
 	how       string
 }
 
@@ -126,6 +128,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("moisture", err)
 	}
+	p.burn.cords = need.High
 	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}

@@ -39,6 +39,9 @@ func (p *plan) show(e *cli.Env) error {
 	case !p.alone:
 		page.clockPart(sheet.Part("clock", "At the pan"))
 	}
+	if p.run != nil && !p.small && p.run.Held.Sugar() > 0 {
+		page.nightPart(sheet.Part("night", "The night, and the next morning"))
+	}
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
 	if p.small {
@@ -173,6 +176,7 @@ func (p page) finishPart(part *cli.Part) {
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
+	p.invertedRow(part)
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 

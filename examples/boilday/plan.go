@@ -32,6 +32,7 @@ type plan struct {
 	tank       sugar.Lot // the sap alone, as it goes to the pan
 	deadline   deadline
 	stopped    pan.Stopped // when the sap stops
+	chased     *pan.Chased // nil unless the sweet is chased with water
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -112,11 +113,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.gatherings, err = s.gather(e, f, p.demo); err != nil {
 		return nil, err
 	}
-	for _, g := range p.gatherings {
-		if !g.when.IsZero() {
-			p.comes = max(p.comes, g.when.Sub(p.start))
-		}
-	}
+	p.comes = p.lastComes()
 	lots := make([]sugar.Lot, len(p.gatherings))
 	for i, g := range p.gatherings {
 		lots[i] = g.lot
@@ -143,7 +140,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
-	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s)); err != nil {
+	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s), p.chaseOut(s, f)); err != nil {
 		return nil, err
 	}
 	p.kept = p.borrowed(f)

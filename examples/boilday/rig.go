@@ -34,6 +34,7 @@ func (s *setup) declareRig(f *cli.Flags) {
 	f.Quantity(&s.compartments, "compartments", "", `areas from the sap's end to the draw-off, such as "8 ft2, 4 ft2", instead of -pan-area: the day is then simulated and shown as a timeline`)
 	f.Quantity(&s.drawTo, "draw-to", "", "strength at which the valve is shut after it was opened at the target; without it a thin stream is drawn that holds the target")
 	f.String(&s.out, "out", "22:00", "time when the fire is out at the latest; sap left over waits for the next day")
+	f.Quantity(&s.chase, "chase", "", "water that follows the last sap of the season, to save the sweet in the pans")
 }
 
 // A stop is a line of the timeline.

@@ -57,8 +57,10 @@ type setup struct {
 	compartments compartments
 	drawTo       units.Brix
 	out          string
+	chase        units.Volume
 
 	fuel, wood string
+	woodLeft   units.Volume
 	moisture   units.Share
 	efficiency units.Share
 	learned    bool // the efficiency is given
@@ -117,7 +119,7 @@ func (s *setup) check(f *cli.Flags) error {
 	if err := cmp.Or(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
 		return err
 	}
-	for _, name := range []string{"draw-to", "out"} {
+	for _, name := range []string{"draw-to", "out", "chase"} {
 		if f.Given(name) && !f.Given("compartments") {
 			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
 		}
