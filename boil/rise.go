@@ -83,9 +83,8 @@ func riseOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Te
 	if err := checkRise(fn, s, b, p); err != nil {
 		return units.TempDiff(math.NaN()), err
 	}
-	water := units.Kelvin(saturation(p.Pascals()))
-	syrup, err := pointOf(fn, s, b, p)
-	return syrup.Sub(water), err
+	water, syrup, err := pointsOf(fn, s, b, p)
+	return units.TempDiff(syrup - water), err
 }
 
 func brixFromRiseOf(fn string, s sugar.Solute, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
@@ -123,6 +122,12 @@ func checkRise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) error 
 }
 
 // pointOf returns the boiling point of a solution that was checked.
+func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
+	_, syrup, err := pointsOf(fn, s, b, p)
+	return units.Kelvin(syrup), err
+}
+
+// pointsOf returns the boiling points of water and of the solution, in kelvin.
 //
 // The water of a solution of activity a boils under p where pure water boils
 // under p/a. The activity hardly moves with temperature, and so the point where
@@ -131,14 +136,15 @@ func checkRise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) error 
 // boiling point of water with the logarithm of the pressure, about 28.5 K at 100 C
 // and as the square of the temperature, times that of the logarithm of the
 // activity; from the second round on it is known from the rounds before.
-func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
+func pointsOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (water, syrup float64, err error) {
 	l, err := s.LogActivity(b)
 	if err != nil {
-		return units.Celsius(math.NaN()), units.Under(fn, err)
+		return math.NaN(), math.NaN(), units.Under(fn, err)
 	}
 	const slope = 28.5 / (373.15 * 373.15)
 	pure := root(p.Pascals())
-	k := fromRoot(pure)
+	water = fromRoot(pure)
+	k := water
 	last, share := 0.0, slope*l.Kelvin
 	step := math.Inf(1)
 	for range pointSteps {
@@ -153,5 +159,5 @@ func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.T
 			break
 		}
 	}
-	return units.Kelvin(k), nil
+	return water, k, nil
 }

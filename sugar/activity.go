@@ -130,6 +130,10 @@ func (s Solute) LogActivity(brix units.Brix) (LogActivity, error) {
 	return LogActivity{Mixing: math.Log1p(-x), Kelvin: coef.ActivityQ / gasConstant * x * x * (1 + x*(coef.ActivityA+x*coef.ActivityB))}, nil
 }
 
+// surely is a logarithm of the activity that 92 Brix lies below at any temperature: it is
+// -0.90 in the heat.
+const surely = -0.5
+
 // BrixFromLogActivity is [Solute.BrixFromWaterActivity] for the logarithm of the
 // activity, 0 for water.
 //
@@ -143,6 +147,9 @@ func (s Solute) BrixFromLogActivity(logarithm float64, at units.Temperature) (un
 	}
 	if err := activityTemp.Check(fn, at.Celsius()); err != nil {
 		return nan, err
+	}
+	if logarithm >= surely && logarithm <= 0 {
+		return s.fromLogActivity(logarithm, at.Kelvin()), nil
 	}
 	least, _ := logActivity(s.moleFraction(units.Brix(activityBrix.High)), at.Kelvin())
 	if !limit.Holds(logarithm, least, 0) {

@@ -31,6 +31,18 @@ func TestLogActivity(t *testing.T) {
 	}
 }
 
+// Nothing within the range is cut off by the short way to an answer.
+func TestSurelyAboveTheLeast(t *testing.T) {
+	for _, inverted := range []units.Share{0, 100} {
+		for _, c := range []float64{-20, 140} {
+			l, err := Solute{Inverted: inverted}.LogActivity(92)
+			if y := l.Mixing + l.Kelvin/(273.15+c); err != nil || !(y < surely) {
+				t.Errorf("%v at %v C: %v, %v", inverted, c, y, err)
+			}
+		}
+	}
+}
+
 func TestLogActivityRefused(t *testing.T) {
 	for arg, err := range map[string]error{
 		"brix":            errOnly(Solute{}.LogActivity(92.1)),
