@@ -15,7 +15,9 @@
 //	# id: sap-example
 //	# title: Density of two invented liquids
 //	# source: title, year, table or equation
+//	# key: kell-1975, icumsa-sps4
 //	# obtained: read
+//	# basis: density in vacuum; the temperature scale of 1990
 //	# kind: figures
 //	# column brix: input % sugar by mass
 //	# column density: want kg/m3 at 20 C
@@ -31,6 +33,11 @@
 // (a fact of the trade without a source), or it is "by row" and a text column
 // named obtained starts with one of these in every row. Subtests of rows
 // obtained from memory carry those words in their name.
+//
+// Key gives the sources as bibliography.json calls them, or is none where
+// geometry or a definition is all. Basis says what a figure stands on: molar
+// masses, weights in air or in vacuum, which milliliter, which scale. A table that
+// was computed must have one.
 //
 // Kind is figures for a table with figures to reproduce, or facts for
 // statements that nothing computes, such as cautions; numbers in a table of
