@@ -31,6 +31,15 @@ var sugarFigures = []SugarFigure{
 
 // SugarFigures returns the published sugar contents of sap. Birch sap holds
 // other sugars: the boiling points and densities of this module are not for it.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
 func SugarFigures() []SugarFigure {
 	out := slices.Clone(sugarFigures)
 	for i := range out {
