@@ -81,6 +81,7 @@
 //	  water-activity-worked             sugar.WaterActivity
 //	  osmotic-worked                    sugar.OsmoticPressure
 //	  osmotic-pressure                  sugar.OsmoticPressure
+//	  isopiestic-sucrose                sugar.WaterActivity
 //	  freezing-worked                   sugar.FreezingPoint
 //	  freezing-point                    sugar.FreezingPoint
 //	  saturation                        sugar.Solubility.Saturation
@@ -88,6 +89,7 @@
 //	  saturation-herzfeld               sugar.Solubility.Saturation
 //	  saturation-sokolovsky             sugar.Solubility.Saturation
 //	  viscosity-worked                  sugar.Viscosity
+//	  viscosity-crc                     sugar.Viscosity
 //	  specific-heat-worked              sugar.SpecificHeat
 //	  thinning-examples                 sugar.Thin
 //	                                    sugar.Concentrate
