@@ -134,3 +134,15 @@ func Example_season12Shares() {
 	fmt.Println(baskets[0].Name, baskets[0].Counts)
 	// Output: Orchard house [7 8 5 3]
 }
+
+// The budget of docs/uncertainty.md. The reference sheet has 66.78 for 59.0 at 209
+// F; 0.144, 0.036, 0.05 and 0.04 are the eye, the cup, the scale and the surface,
+// twice the root of whose squares is 0.32, and glass and formula bring it to 0.33.
+func Example_hotCup() {
+	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
+	m, err := stem.Measure(59.0, units.Fahrenheit(209), density.Doubt{
+		Division: 0.5, Thermometer: 1 * units.FahrenheitDegree, Calibration: 0.1,
+	})
+	fmt.Printf("%.2f +/- %.2f Brix, %v\n", float64(m.Brix), float64(m.Uncertainty), err)
+	// Output: 66.78 +/- 0.33 Brix, <nil>
+}

@@ -9,7 +9,7 @@ import (
 // the tree stands.
 func Files(root string) (map[string]string, error) {
 	files := map[string]string{}
-	for _, part := range []func(root string) (map[string]string, error){validation, bibliography, seasonPage} {
+	for _, part := range []func(root string) (map[string]string, error){validation, bibliography, seasonPage, uncertainty} {
 		made, err := part(root)
 		if err != nil {
 			return nil, fmt.Errorf("book: %w", err)

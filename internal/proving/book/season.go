@@ -48,7 +48,7 @@ var questions = []question{
 		"potwatch " + house + " 59.5 at 204 F, water 209.6 F", []string{"It is syrup"}, "Example_season10Syrup"},
 	{"April", "How warm must the smallest jars be?", "Poured at 187 F, syrup must still have 180 F once it has warmed the glass. Never pour hotter than 190 F; probe one jar.",
 		"packday " + house + " -full", []string{"nip 161"}, "Example_season11Jars"},
-	{"April", "Who gets which jars?", "By hours worked, whole jars, nobody short of a share by more than a jar of a size. The page lists the smallest first.",
+	{"April", "Who gets which jars?", "By hours worked, whole jars, and whole jars: the largest are handed out first, each to whoever is then owed the most. The page lists the smallest first.",
 		"packday " + house, []string{"Orchard house"}, "Example_season12Shares"},
 }
 
@@ -75,7 +75,7 @@ func seasonPage(root string) (map[string]string, error) {
 	b.WriteString("The sugarhouse of [examples/sugarhouse](../examples/sugarhouse/) is invented: 40 trees, 60 pails, a flat pan over an arch, three springs of records, four\n" +
 		"households. Each question below has the command that answers it, the line of the page that is the answer, and the few lines of Go that give the same. They\n" +
 		"are examples that run, and their numbers are held to the page's. Errors are left out in them: an answer outside its range is NaN, and prints so. Your own\n" +
-		"folder begins with `go run ./examples/folder new sugar`; other words: [glossary](glossary.md).\n")
+		"folder begins with `go run ./examples/folder new sugar -set \"gallons: US\"`; other words: [glossary](glossary.md).\n")
 	for i, q := range questions {
 		page, ok := pages[q.args]
 		if !ok {
