@@ -27,11 +27,11 @@ const house = "-dir examples/sugarhouse"
 
 var questions = []question{
 	{"January", "How many taps does this trunk bear?", "The second tree is 58.2 inches round. The page goes by a cautious guideline and shows what the others say.",
-		"stand " + house, []string{"G2 "}, "Example_season01Taps"},
+		"stand " + house + " -full", []string{"G2 58.20"}, "Example_season01Taps"},
 	{"February", "Where does this year's hole go?", "Three inches to the side of last year's and six inches up or down, clear of what older holes have stained.",
-		"stand " + house, []string{"G1 1 "}, "Example_season02Hole"},
+		"stand " + house + " -full", []string{"G1 1 "}, "Example_season02Hole"},
 	{"March", "Which days will run?", "Lows and highs of the week, by the criterion of a paper. Wind, sun and frozen ground have their say.",
-		"sapweek " + house + " -today 2034-03-12", []string{"Days that run"}, "Example_season03Days"},
+		"sapweek " + house + " -today 2034-03-12 -full", []string{"Days that run"}, "Example_season03Days"},
 	{"March", "What is in the tank?", "A sap hydrometer is true at the temperature on its paper, 38 F here, and the sap had 46.",
 		"boilday " + house + " -day 2034-03-11 -full", []string{"big Mar 11"}, "Example_season04Sap"},
 	{"March", "How much syrup will it make?", "The balance of sugar. The rule of 86 would say 44.",
@@ -47,7 +47,7 @@ var questions = []question{
 	{"March", "It reads 59.5 in a cup at 204 F. Is it syrup?", "Syrup at this heat burns deep and sticks: cup in a holder, sleeves, gloves, nobody near.",
 		"potwatch " + house + " 59.5 at 204 F, water 209.6 F", []string{"It is syrup"}, "Example_season10Syrup"},
 	{"April", "How warm must the smallest jars be?", "Poured at 187 F, syrup must still have 180 F once it has warmed the glass. Never pour hotter than 190 F; probe one jar.",
-		"packday " + house + " -full", []string{"nip 161"}, "Example_season11Jars"},
+		"packday " + house + " -full", []string{"nip 161.7 F may not"}, "Example_season11Jars"},
 	{"April", "Who gets which jars?", "By hours worked, whole jars, and whole jars: the largest are handed out first, each to whoever is then owed the most. The page lists the smallest first.",
 		"packday " + house, []string{"Orchard house"}, "Example_season12Shares"},
 }
@@ -75,7 +75,8 @@ func seasonPage(root string) (map[string]string, error) {
 	b.WriteString("The sugarhouse of [examples/sugarhouse](../examples/sugarhouse/) is invented: 40 trees, 60 pails, a flat pan over an arch, three springs of records, four\n" +
 		"households. Each question below has the command that answers it, the line of the page that is the answer, and the few lines of Go that give the same. They\n" +
 		"are examples that run, and their numbers are held to the page's. Errors are left out in them: an answer outside its range is NaN, and prints so. Your own\n" +
-		"folder begins with `go run ./examples/folder new sugar -set \"gallons: US\"`; other words: [glossary](glossary.md).\n")
+		"folder begins with `go run ./examples/folder new sugar -set \"gallons: US\"`; the words of the\n" +
+		"trade are in the [glossary](glossary.md), and sixty more questions in the [cookbook](cookbook.md).\n")
 	for i, q := range questions {
 		page, ok := pages[q.args]
 		if !ok {
