@@ -244,3 +244,36 @@ func exampleBodies(t *testing.T) map[string]bool {
 	}
 	return bodies
 }
+
+// chapterNamed finds the pages that a package comment names.
+var chapterNamed = regexp.MustCompile(`docs/[a-z/]+\.md`)
+
+// Every package comment leads to its chapter and to the cookbook.
+func TestPackageComments(t *testing.T) {
+	docs, err := filepath.Glob("*/doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	inner, err := filepath.Glob("*/*/doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range append(docs, inner...) {
+		if room := filepath.ToSlash(filepath.Dir(name)); arrows[room] == "" && room != "units" && room != "yield/lookagain" {
+			continue
+		}
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		pages := chapterNamed.FindAllString(string(text), -1)
+		if len(pages) < 2 {
+			t.Errorf("%s names %q: a chapter of docs/theory and docs/cookbook.md", name, pages)
+		}
+		for _, page := range pages {
+			if _, err := os.Stat(page); err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+		}
+	}
+}

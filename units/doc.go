@@ -54,4 +54,7 @@
 // stands beside each constant.
 //
 // Cites nist-sp811, nist-sp1038, nist-hb44.
+//
+// In the book: docs/theory/units.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package units

@@ -39,4 +39,7 @@
 // and a finding tells of the names that were left out then.
 //
 // Cites iglewicz-hoaglin-1993.
+//
+// In the book: docs/theory/units.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package lookagain
