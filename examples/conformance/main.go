@@ -166,7 +166,13 @@ func one(w io.Writer, id string) error {
 	p.Title(t.Title)
 	p.Row("Table", t.ID)
 	p.Row("Source", t.Source)
+	if len(t.Keys) > 0 {
+		p.Row("Cited as", strings.Join(t.Keys, ", "), "in docs/bibliography.md")
+	}
 	p.Row("Obtained", t.Obtained)
+	if t.Basis != "" {
+		p.Row("Basis", t.Basis)
+	}
 	for _, n := range t.Notes {
 		p.Row("Remark", n)
 	}

@@ -62,6 +62,9 @@ func validation(string) (map[string]string, error) {
 			}
 			b.WriteString("\n")
 		}
+		if d.table.Basis != "" {
+			fmt.Fprintf(&b, "- Basis: %s.\n", d.table.Basis)
+		}
 		for _, n := range d.table.Notes {
 			fmt.Fprintf(&b, "- Note: %s.\n", strings.TrimSuffix(n, "."))
 		}
