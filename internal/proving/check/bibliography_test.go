@@ -16,7 +16,7 @@ func TestTablesCite(t *testing.T) {
 			t.Errorf("%s.csv: no line \"# key: ...\" after the source; bibliography.json has the keys, none says that there is no source", id)
 		}
 		if strings.HasPrefix(table.Obtained, "computed") && table.Basis == "" {
-			t.Errorf("%s.csv: no line \"# basis: ...\" after how it was obtained", id)
+			t.Errorf("%s.csv: no line \"# note: basis: ...\"", id)
 		}
 	}
 }

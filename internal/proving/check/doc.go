@@ -17,12 +17,12 @@
 //	# source: title, year, table or equation
 //	# key: kell-1975, icumsa-sps4
 //	# obtained: read
-//	# basis: density in vacuum; the temperature scale of 1990
 //	# kind: figures
 //	# column brix: input % sugar by mass
 //	# column density: want kg/m3 at 20 C
 //	# column note: text - why a row is special
 //	# tolerance density: half-digit + 0.006: printed digit, and the fit's stated error
+//	# note: basis: density in vacuum; the temperature scale of 1990
 //	# note: anything a reader must know; may be repeated
 //
 // Then one line with the column names and one line for every row.
@@ -35,7 +35,7 @@
 // obtained from memory carry those words in their name.
 //
 // Key gives the sources as bibliography.json calls them, or is none where
-// geometry or a definition is all. Basis says what a figure stands on: molar
+// geometry or a definition is all. The note that begins with basis says what a figure stands on: molar
 // masses, weights in air or in vacuum, which milliliter, which scale. A table that
 // was computed must have one.
 //

@@ -21,7 +21,7 @@ func knownObtained(s string) bool {
 }
 
 // headerOrder is the order in which the header lines stand.
-var headerOrder = []string{"id", "title", "source", "key", "obtained", "basis", "kind", "column", "tolerance", "note"}
+var headerOrder = []string{"id", "title", "source", "key", "obtained", "kind", "column", "tolerance", "note"}
 
 // parseHeader reads the lines that start with a number sign and returns the
 // table they declare, still without rows, and the rest of the text.
@@ -69,11 +69,15 @@ func (t *Table) headerLine(word, name, value string) error {
 		t.Keys, t.Keyed = keys, true
 		return err
 	case "note":
+		if basis, ok := strings.CutPrefix(value, "basis: "); ok && t.Basis == "" {
+			t.Basis = basis
+			return nil
+		}
 		t.Notes = append(t.Notes, value)
 		return nil
 	}
 	field := map[string]*string{
-		"id": &t.ID, "title": &t.Title, "source": &t.Source, "obtained": &t.Obtained, "basis": &t.Basis, "kind": &t.Kind,
+		"id": &t.ID, "title": &t.Title, "source": &t.Source, "obtained": &t.Obtained, "kind": &t.Kind,
 	}[word]
 	if name != "" || *field != "" {
 		return fmt.Errorf("%q is given once and without a name", word)
