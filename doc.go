@@ -173,6 +173,8 @@
 //	  hole-worked                       tapping.Hole.Volume
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
+//	  tree-growth                       tapping.UsualGrowth
+//	                                    tapping.LeastGrowth
 //	tapping/season
 //	  natural-vacuum-worked             season.NaturalVacuum
 //	                                    density.Solution times g
