@@ -2,6 +2,8 @@ package book
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
 	"strings"
 
 	"example.org/sapreckoner/internal/proving/check"
@@ -11,7 +13,7 @@ import (
 const folder = "docs/validation/"
 
 // validation writes the chapter and its figures.
-func validation(string) (map[string]string, error) {
+func validation(root string) (map[string]string, error) {
 	tables, err := published()
 	if err != nil {
 		return nil, err
@@ -26,6 +28,9 @@ func validation(string) (map[string]string, error) {
 		"lists all. A dot outside the shade fails the tests.\n\n")
 	fmt.Fprintf(&b, "## All on one page\n\n%d tables.\n\n![Every published figure that is reckoned, by table](validation/all.svg)\n\n", len(tables))
 	b.WriteString("## Where sources disagree\n")
+	if _, err := os.Stat(filepath.Join(root, "docs", "rules.md")); err == nil {
+		b.WriteString("\nRules of the sugarhouse by name, and what each misses by: [rules and charts audited](rules.md).\n")
+	}
 	for _, s := range sides {
 		svg, table, err := s.draw()
 		if err != nil {
