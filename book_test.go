@@ -3,6 +3,7 @@ package sapreckoner_test
 import (
 	"os"
 	"path/filepath"
+	"regexp"
 	"testing"
 
 	"example.org/sapreckoner/internal/proving/book"
@@ -60,5 +61,22 @@ func TestBibliography(t *testing.T) {
 	}
 	for _, key := range unused {
 		t.Errorf("%s: no table and no doc comment cites it", key)
+	}
+}
+
+// CITATION.cff names the version that CHANGELOG.md tells of last.
+func TestCitation(t *testing.T) {
+	citation, err := os.ReadFile("CITATION.cff")
+	if err != nil {
+		t.Fatal(err)
+	}
+	changes, err := os.ReadFile("CHANGELOG.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	last := regexp.MustCompile(`(?m)^## v([0-9.]+)$`).FindSubmatch(changes)
+	cited := regexp.MustCompile(`(?m)^version: ([0-9.]+)$`).FindSubmatch(citation)
+	if last == nil || cited == nil || string(last[1]) != string(cited[1]) {
+		t.Errorf("CITATION.cff has %s, CHANGELOG.md %s", cited, last)
 	}
 }
