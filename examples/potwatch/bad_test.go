@@ -29,7 +29,6 @@ func badFlags() (cases []clitest.Bad) {
 		{"-over|1 in", "-over: say where water boils today too"},
 		{"-over|-1 in|-elevation|0 ft", "-over: depth -1 in (-2.54 cm) is outside 0 to 10 in (0 to 25.4 cm)"},
 		{"-shows|218 F", "-shows: say where water boils today too"},
-		{"-shows|208 F|-water-boils|209 F", "-shows: rise"},
 		{"-shows|290 F|-water-boils|209 F", "-shows: rise 81 F deg (45 C deg) is outside"},
 		{"-shows|217 F|-readings|x.csv|-water-boils|209 F", "says the same as"},
 		{"-readings|x.csv", "-readings: say where water boils today too"},

@@ -46,6 +46,8 @@ type Spoken struct {
 	HasWater bool
 
 	flags *Flags
+	inUS  bool // a unit of the American system was said
+	inC   bool
 }
 
 // A Reading is what a hydrometer shows.
@@ -76,6 +78,11 @@ func (f *Flags) listen() error {
 	said, err := f.understand(strings.Join(f.words, " "))
 	if err != nil {
 		return err
+	}
+	if said.inC && !said.inUS && f.set.Lookup(metricFlag) != nil && f.Source(metricFlag).Kind != Told {
+		if err := said.Say(metricFlag, "true"); err != nil { // answered in the units that were said
+			return err
+		}
 	}
 	return f.take(said)
 }
@@ -124,6 +131,12 @@ var errLost = errors.New("not plain")
 func (s *Spoken) hear(before, number, unit string) (err error) {
 	kind := kindOf(unit)
 	at := before == "at"
+	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
+	case said == "C":
+		s.inC = true
+	case said == "F", kind == liquid && !strings.HasSuffix(said, "L"):
+		s.inUS = true
+	}
 	switch {
 	case before == "water" && (kind == heat || kind == bare) && !s.HasWater:
 		s.HasWater = true
@@ -176,6 +189,9 @@ func (f *Flags) own() folder.Settings {
 	return f.house.Settings
 }
 
+// hottest is in C: all candy is done below it, and no cup in F is that cold and hot.
+const hottest = 125
+
 // degrees reads a temperature whose unit may be left out where it can be but one: the
 // settings name a system of units, or it is hotter than boiling syrup in the other.
 func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
@@ -184,7 +200,6 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 	if err != nil {
 		return t, fmt.Errorf("%q: write a temperature as 204 F", clip.Text(number))
 	}
-	const hottest = 125 // C; all candy is done below it, and no cup in F is that cold and hot
 	own := f.own()
 	if _, set := own.Set("units"); unit == "" && set {
 		unit = "F"
@@ -217,6 +232,7 @@ func (f *Flags) amount(text string) (string, error) {
 const (
 	leastEither = 20
 	mostEither  = 45
+	mostReading = 90 // far past syrup
 )
 
 // reading reads a strength. A bare one is on the scale that the settings name; without
@@ -227,7 +243,13 @@ func (f *Flags) reading(number, unit string) (r Reading, err error) {
 	if err = b.UnmarshalText([]byte(number + " Brix")); err != nil {
 		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))
 	}
-	r.Value = float64(b)
+	if r.Value = float64(b); unit == "" && r.Value > mostReading {
+		or := ""
+		if r.Value <= hottest {
+			or = " or " + number + " C"
+		}
+		return r, fmt.Errorf("%s: no hydrometer reads so much: if a thermometer shows it, write %s F%s", number, number, or)
+	}
 	scale := f.own().Scale
 	switch u := strings.ToLower(unit); {
 	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":

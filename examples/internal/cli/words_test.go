@@ -81,6 +81,8 @@ func TestWords(t *testing.T) {
 		{"water 2 Brix", "it is not plain what 2 Brix is"},
 		{"water 98", "at 98: write 98 F or 98 C"},
 		{"2.1 2.2", "it is not plain what 2.2 is"},
+		{"218.6", "218.6: no hydrometer reads so much: if a thermometer shows it, write 218.6 F\n"},
+		{"104", "if a thermometer shows it, write 104 F or 104 C"},
 		{"2.1 furlongs", "unknown unit"},
 		{"-sap 3.L 40 US gal", "-sap: "},
 		{"40 US gal -sap 3.L", "-sap: "},
