@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
@@ -220,6 +221,10 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 func (f *Flags) amount(text string) (string, error) {
 	own := f.own()
 	v, err := own.Volume(text)
+	if f.dir == "" && errors.Is(err, units.ErrAmbiguous) {
+		number := strings.Join(strings.FieldsFunc(text, unicode.IsLetter), "")
+		return "", fmt.Errorf("%q: which gallon? Write %s US gal (or imp gal), or begin a folder that says %q", clip.Text(text), clip.Text(strings.TrimSpace(number)), "gallons: US")
+	}
 	if err != nil {
 		return "", err
 	}

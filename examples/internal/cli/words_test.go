@@ -70,7 +70,8 @@ func TestWords(t *testing.T) {
 		}
 	}
 	for _, c := range []struct{ args, want string }{
-		{"40 gal", "ambiguous unit"},
+		{"40 gal", `"40 gal": which gallon? Write 40 US gal (or imp gal), or begin a folder that says "gallons: US"`},
+		{"50 1/2 gal", "Write 50 1/2 US gal"},
 		{"31.5 at 204 F", "31.5 may be Brix or Baume"},
 		{"20 at 204 F", "may be Brix or Baume"},
 		{"45 at 204 F", "may be Brix or Baume"},
