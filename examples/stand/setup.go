@@ -35,6 +35,7 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
+	tree       string // the one that is asked about; empty for all
 	trunk, svg string // one trunk drawn
 	print      string // the drill sheet of all
 	metric     bool
@@ -105,6 +106,9 @@ func about(info tapping.GuidelineInfo) string {
 func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "" {
 		return cli.For("tree-file", errors.New("no trees: list them in trees.csv of the folder, or name the CSV"))
+	}
+	if s.tree != "" && f.Given("write") {
+		return cli.For("write", errors.New("the holes of all trees are added together: leave out "+s.tree))
 	}
 	if s.holeFile == "" && f.Given("hole-file") {
 		return cli.For("hole-file", errors.New("name the CSV of the holes, or leave the flag out"))
@@ -210,8 +214,10 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
-	if err := p.add(e, f); err != nil {
-		return err
+	if s.tree == "" {
+		if err := p.add(e, f); err != nil {
+			return err
+		}
 	}
 	if s.print != "" {
 		paper, err := p.print()
