@@ -22,6 +22,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// The mark of the trade, 59.00 at 211 F (table hydrometer-worked), is not rounded up.
 		{"59 at 211 F", "", "Hot cup reads 59.0 Brix", "59.1"},
 		{"59 at 211 F", "", "It is syrup, 66.9 Brix by the hydrometer: take it off the fire now.", "crystals"},
+		{"32 Be at 211 F", "", "It is syrup, 66.9 Brix by the hydrometer", "Not yet"}, // as the page says: 145 - 145/1.28320 (NBS C440) is 32.00
 		// At 60 F, where the scale is true, the cup reads the target; it was not poured just now.
 		{"67 at 60 F", "", "It is syrup, 67.0 Brix by the hydrometer: take it off the fire if it is still on it.", "fire now"},
 		{"64 at 60 F", "", " Cup reads 66.9 Brix (60 F in the cup;", "Hot cup"},
