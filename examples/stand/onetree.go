@@ -8,6 +8,16 @@ import (
 	"example.org/sapreckoner/tapping"
 )
 
+// oneSheet is the page of one trunk.
+func (st *stand) oneSheet(f *cli.Flags) (page, error) {
+	p := page{st, &cli.Sheet{Title: "One tree", Metric: st.given.metric}}
+	t, err := st.find(st.given.tree)
+	if err == nil {
+		p.one(t, f)
+	}
+	return p, err
+}
+
 // one fills the page of one trunk: where to drill it or why not, and the taps that each
 // guideline gives it.
 func (p page) one(t *trunk, f *cli.Flags) {

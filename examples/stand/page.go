@@ -22,13 +22,6 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 		title += " for " + strconv.Itoa(st.year)
 	}
 	p := page{st, &cli.Sheet{Title: title, Metric: st.given.metric}}
-	if st.given.tree != "" {
-		t, err := st.find(st.given.tree)
-		if err == nil {
-			p.one(t, f)
-		}
-		return p, err
-	}
 	p.brief(f)
 	if !f.Given("full") && !f.JSON() {
 		return p, nil // of a large stand the rest is large

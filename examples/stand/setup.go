@@ -207,7 +207,11 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
-	p, err := st.sheet(f)
+	sheet := st.sheet
+	if s.tree != "" {
+		sheet = st.oneSheet
+	}
+	p, err := sheet(f)
 	if err != nil {
 		return err
 	}
