@@ -98,7 +98,8 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
-	moldy   total // of the batches: drawn, and thrown away
+	waits   units.Mass // sugar of the sap that still waits for the fire
+	moldy   total      // of the batches: drawn, and thrown away
 	water   units.Mass
 	fired   time.Duration
 	wood    units.Volume

@@ -34,6 +34,8 @@ func (d *day) record() ([]folder.Rows, error) {
 		return nil, err
 	case !d.batches:
 		return []folder.Rows{{File: folder.BatchesFile, Rows: []folder.Row{d.given.asBatch(date)}}}, nil
+	case d.do == sugar.ReadAgain && d.flags.Writes():
+		return nil, cli.For("write", errors.New("it is too close to a limit to tell: read it again, mend the reading in "+folder.BatchesFile+", and then fill"))
 	case d.do == sugar.ReadAgain:
 		return nil, nil
 	}

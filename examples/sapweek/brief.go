@@ -247,10 +247,12 @@ func (p page) knownFrom(b *cli.Brief) {
 	b.From(f, "storage", "tanks of "+p.In(cli.Rough(cli.Volume(s.storage))), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
 	if f.Given("heat") {
 		b.Told("the heat")
-	} else if f.Given("boil-rate") {
-		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.rate)))
 	} else {
-		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
+		rate := "boil-rate"
+		if !f.Given(rate) { // a pan that was told tells no rate
+			rate = "pan-rate"
+		}
+		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.rate))))
 	}
 	if f.Given("sugar") {
 		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))

@@ -31,6 +31,8 @@ func TestSlips(t *testing.T) {
 		{"short ISO date", DaysFile, days + "33-3-13,,,\n", "the year 33?", days + "2033-3-13,,,\n"},
 		{"sweet sap", DaysFile, days + "2034-03-10,40,21,44\n", "days.csv:2: column sugar_brix: sap of 21 Brix? it is 1 to 4: is a point lost?", days + "2034-03-10,40,21 Brix,44\n"},
 		{"frozen cup", DaysFile, days + "2034-03-10,40,2.1,6\n", "days.csv:2: column read_at_f: sap in the cup at 6 F? it would be ice: for 6 C write 6 C", days + "2034-03-10,40,2.1,6 C\n"},
+		{"hot cup", DaysFile, days + "2034-03-10,40,2.1,113\n", "days.csv:2: column read_at_f: sap in the cup at 113 F? is a figure wrong? write 113 F in the cell if it is so", days + "2034-03-10,40,2.1,113 F\n"},
+		{"hot cup in C", DaysFile, "date,sap_gal,sugar_brix,read_at_c\n2034-03-10,40,2.1,41\n", "days.csv:2: column read_at_c: sap in the cup at 41 C? for 41 F write 41 F", "date,sap_gal,sugar_brix,read_at_c\n2034-03-10,40,2.1,41 F\n"},
 		{"hot March", WeatherFile, weather + "2034-03-10,25,113\n", "weather.csv:2: column tmax_f: 113 F in March? is a figure wrong? write 113 F in the cell if it is so", weather + "2034-03-10,25,113 F\n"},
 		{"hot March in C", WeatherFile, "date,tmin_c,tmax_c\n2034-03-10,-4,44\n", "44 C in March? for 44 F write 44 F", "date,tmin_c,tmax_c\n2034-03-10,-4,44 F\n"},
 		{"hot July", WeatherFile, "", "", weather + "2034-07-10,70,97\n"},
