@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -22,6 +23,10 @@ func (s *setup) hear(said *cli.Spoken) error {
 	}
 	if !said.Reading.IsRead {
 		return nil
+	}
+	const sweetest = 12 // as of a bare number in days.csv
+	if r := said.Reading; r.Bare && !r.Baume && r.Value > sweetest {
+		return fmt.Errorf("sap of %g Brix? it is 1 to 4: is a point lost? write %[1]g Brix if it is so", r.Value)
 	}
 	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.sapStem}, s.readAt)
 	if err != nil {

@@ -19,6 +19,9 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 			return fmt.Errorf("%s: guideline: %w", h.Shown(g.Place()), err)
 		}
 	}
+	if err := trees(f); err != nil {
+		return err
+	}
 	lessons, remarks := h.Learned()
 	s := &cli.Sheet{Title: "The folder", Metric: metric}
 	b := &s.Brief

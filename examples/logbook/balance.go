@@ -65,9 +65,11 @@ func (b *book) balance() (yield.Account, error) {
 
 // wait counts as held what came after the last fire, and no more: what a fire left may
 // have spoiled. It is known as well as the sap, of which it is a part, so that the limits
-// of the loss stay as they are. Without a boil in the record nothing tells what waits.
+// of the loss stay as they are. Without a boil in the record nothing tells what waits, and
+// of an earlier season nothing waits any more.
 func (b *book) wait(a *yield.Account) error {
-	if b.given.heldTold || b.boiled.rows == 0 {
+	later := func(d folder.Day) bool { return d.Date.Year() > b.year }
+	if b.given.heldTold || b.boiled.rows == 0 || slices.ContainsFunc(b.house.Days, later) {
 		return nil
 	}
 	var waits total

@@ -179,6 +179,10 @@ func midSeason(t *testing.T, b clitest.Binary) {
 	if _, out, _ := b.Run(t, "", "-dir", dir, "-target", "66 Brix"); strings.Contains(out, "lost,") || !strings.Contains(strings.Join(strings.Fields(out), " "), "is held") {
 		t.Errorf("the first line is\n%s", out)
 	}
+	past := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days + "2035-03-01,43.389,2,68,,\n"})
+	if parts(t, b, &page, "-dir", past, "-season", "2034"); page.Balance.Kept != 0 {
+		t.Errorf("%v lb wait since last year", page.Balance.Kept)
+	}
 	left := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal,syrup_gal\n2034-03-01,43.389,2,68,,\n2034-03-02,,,,20,0.4\n"})
 	parts(t, b, &page, "-dir", left)
 	if _, out, _ := b.Run(t, "", "-dir", left); page.Balance.Kept != 0 || !strings.Contains(strings.Join(strings.Fields(out), " "), "lb is lost or stands unboiled,") {

@@ -184,7 +184,7 @@ func (p page) fireAnswer(b *cli.Brief) {
 		b.Answer("fire", "Light the fire", cli.Words("not in these days"))
 		return
 	}
-	e := p.high.Evenings[i]
+	e := p.lit
 	words := p.named(i)
 	switch i {
 	case 0:

@@ -66,7 +66,7 @@ func added(t *testing.T, b clitest.Binary) {
 				t.Errorf("the record as it was is not kept: %v", err)
 			}
 			run("nobody knows yet where you choose the 1 place by the scars: once drilled, write it into", 2, "-write", "-season", "2034") // of b
-			run("Drill 1 hole in 1 of 2 trunks in 2034.", 0, "-season", "2034") // b, which has no record
+			run("Drill 1 hole in 1 of 2 trunks in 2034.", 0, "-season", "2034")                                                            // b, which has no record
 			run("In the record 2", 0, "-season", "2034")
 			if record() != after {
 				t.Error("holes were added twice")

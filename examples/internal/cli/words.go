@@ -52,6 +52,7 @@ type Spoken struct {
 type Reading struct {
 	Value  float64
 	Baume  bool // or Brix
+	Bare   bool // no scale was said
 	IsRead bool
 }
 
@@ -231,7 +232,7 @@ func (f *Flags) reading(number, unit string) (r Reading, err error) {
 	if err = b.UnmarshalText([]byte(number + " Brix")); err != nil {
 		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))
 	}
-	r.Value = float64(b)
+	r.Value, r.Bare = float64(b), unit == ""
 	scale := f.own().Scale
 	switch u := strings.ToLower(unit); {
 	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":

@@ -70,7 +70,7 @@ func TestRefused(t *testing.T) {
 		{"empty file", DaysFile, "", "days.csv: the file is empty: its first line is date,tank,sap_gal"},
 		{"words", DaysFile, "date,sap_gal\n2034-03-10,much\n", `"much": not a number with a unit: begin with a number, such as 60 or 7/16`},
 		{"wrong unit", DaysFile, "date,sap_gal\n2034-03-10,40 lb\n", `"40 lb": unknown unit: use one of: `},
-		{"no unit", DaysFile, "date,sap\n2034-03-10,40\n", "days.csv:2: column sap: 40 has no unit: write it as 60 gal, or name the column sap_us_gal"},
+		{"no unit", DaysFile, "date,sap\n2034-03-10,40\n", "days.csv:2: column sap: 40 has no unit: write it as 60 gal, or name the column sap_gal"},
 		{"unknown unit in the header", DaysFile, "date,sap_gl\n2034-03-10,40\n", "days.csv:1: column sap_gl: no unit that is known: name the column sap_us_gal"},
 		{"misspelled column", DaysFile, "date,boild_gal\n2034-03-10,40\n", "days.csv:1: column boild_gal: is it boiled_gal?"},
 		{"twice", DaysFile, "date,sap_gal,sap_l\n2034-03-10,40,1\n", "a second column for sap"},
