@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/sapreckoner/density"
@@ -73,6 +74,9 @@ func (p *evening) show(e *cli.Env) error {
 		care.Item(c)
 	}
 	stop, err := page.stopRow()
+	if err == nil && len(stop.Rows) == 0 && page.flags.Writes() {
+		err = cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
+	}
 	if err == nil {
 		err = sheet.Add(e, stop)
 	}

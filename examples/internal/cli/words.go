@@ -116,6 +116,8 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 		}
 		if err := said.hear(before, number, unit); err == errLost {
 			return nil, lost("it is not plain what " + strings.TrimSpace(number+" "+unit) + " is")
+		} else if errors.Is(err, units.ErrUnit) {
+			return nil, lost(fmt.Sprintf("unknown unit %q", clip.Text(unit)))
 		} else if err != nil {
 			return nil, err
 		}

@@ -83,7 +83,7 @@ func TestWords(t *testing.T) {
 		{"water 2 Brix", "it is not plain what 2 Brix is"},
 		{"water 98", "at 98: write 98 F or 98 C"},
 		{"2.1 2.2", "it is not plain what 2.2 is"},
-		{"2.1 furlongs", "unknown unit"},
+		{"2.1 furlongs", `"2.1 furlongs": unknown unit "furlongs"; write it as 40 US gal 2.1 at 41 F`},
 		{"-sap 3.L 40 US gal", "-sap: "},
 		{"40 US gal -sap 3.L", "-sap: "},
 		{"2.1 -nosuch", "no such flag"},

@@ -93,6 +93,11 @@ func TestRefused(t *testing.T) {
 			}
 		})
 	}
+	// The tank has its own gallons: the advice must not put others there.
+	barrel := fstest.MapFS{SettingsFile: {Data: []byte("gallons: US\ntank: barrel, 30 gallons\n")}, DaysFile: {Data: []byte("date,tank,dip_in\n2034-03-10,barrel,12\n")}}
+	if _, err := Open(barrel, "", 0); err == nil || !strings.Contains(err.Error(), `write it there behind what the tank holds, as ", 2.5 gallons an inch"`) {
+		t.Errorf("a tank without a stick: %v", err)
+	}
 	bare := fstest.MapFS{DaysFile: {Data: []byte("date,sap_gal\n2034-03-10,40\n")}}
 	if _, err := Open(bare, "", 0); err == nil ||
 		!strings.Contains(err.Error(), "days.csv:1: column sap_gal: a US or an imperial gal? name the column sap_us_gal or sap_imp_gal, or write the line \"gallons: US\" in sugarhouse.txt") {
