@@ -65,7 +65,7 @@ func added(t *testing.T, b clitest.Binary) {
 			if old, err := os.ReadFile(filepath.Join(dir, "holes.csv.before")); err != nil || string(old) != c.holes {
 				t.Errorf("the record as it was is not kept: %v", err)
 			}
-			run("nobody knows yet where you choose the 1 place by the scars: once drilled, write it into", 2, "-write", "-season", "2034") // of b
+			run("nobody knows yet where you choose the 1 place by the scars: once drilled, write down in", 2, "-write", "-season", "2034") // of b
 			run("Drill 1 hole in 1 of 2 trunks in 2034.", 0, "-season", "2034")                                                            // b, which has no record
 			run("In the record 2", 0, "-season", "2034")
 			if record() != after {
@@ -81,7 +81,7 @@ func added(t *testing.T, b clitest.Binary) {
 			t.Fatal(err)
 		}
 	}
-	if status, _, errs := b.Run(t, "", "-dir", bare, "-write"); status != 2 || !strings.Contains(errs, "once drilled, write it into "+filepath.Join(bare, "holes.csv")) {
+	if status, _, errs := b.Run(t, "", "-dir", bare, "-write"); status != 2 || !strings.Contains(errs, "once drilled, write down in "+filepath.Join(bare, "holes.csv")) {
 		t.Errorf("status %d, %s", status, errs)
 	}
 	status, _, errs := b.Run(t, "", "-write")
