@@ -82,10 +82,10 @@ func badInput() (cases []clitest.Bad) {
 	}
 	for _, c := range []struct{ file, want string }{
 		{"", "-: the file is empty"},
-		{head + strings.Repeat("10:00,lane,6,2.0,41\n", 1001), "-: more than 1000 gatherings"},
+		{head + strings.Repeat("10:00,lane,6,2.0,41\n", 1001), "-:1002: more than 1000 rows: give those of one day"},
 		{head + strings.Repeat("10:00,lane,60000,2.0,41\n", 2), "-sap-file: all sap 120000 US gal (454200 L) is outside"},
 		{head + "10:00,\x1b[31m,60,2.0,41\n", "-:2: column source: \"\\x1b[31m\" has a character that cannot be printed"},
-		{head, "-: no gathering below the header"},
+		{head, "-:1: nothing below the header"},
 		{head + "10:00,lane,60,2.0\n", "-:2: 4 cells where the header names 5 columns"},
 		{head + "10:00,lane,60,2.0,41\n10:30,lane,sixty,2.0,41\n", `-:3: column volume_us_gal: "sixty" is not a plain number`},
 		{head + "10:00,lane,-60,2.0,41\n", "-:2: column volume_us_gal: a gathering holds more than nothing"},

@@ -121,7 +121,7 @@ func (p page) rigBrief(b *cli.Brief) {
 
 // doNotLight is all that there is to say of a fire that would run away.
 func (p page) doNotLight(b *cli.Brief) {
-	area := p.given.area
+	area := p.given.pan.Area
 	if p.run != nil {
 		area = p.run.first
 	}
@@ -134,7 +134,7 @@ func (p page) doNotLight(b *cli.Brief) {
 func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
-		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.House = "An invented sugarhouse, " + p.given.day.Format(time.DateOnly) + "."
 		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
@@ -162,12 +162,12 @@ func (p page) source(b *cli.Brief) {
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.rate))))
+	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
 	if p.given.fuel == "wood" {
 		b.From(f, "coals", "coals "+minutes(p.given.coals))
 	}
-	if p.given.learned {
-		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
+	if p.given.wood.Learned {
+		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
 	} else {
 		b.Assumed("a wasteful fire")
 	}

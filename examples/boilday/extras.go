@@ -23,12 +23,6 @@ func (s *setup) declareMembrane(f *cli.Flags) {
 	f.Quantity(&s.membrane.Pump, "membrane-pump", "", "pressure of its pump: what it cannot do is then refused")
 }
 
-func (s *setup) declareDoubt(f *cli.Flags) {
-	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on the syrup hydrometer")
-	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
-	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "how far the scale of the hydrometer may be off (k = 2)")
-}
-
 func (s *setup) declareBottles(f *cli.Flags) {
 	f.Quantity(&s.bottle, "bottle", "", "label volume of your bottles, to see how many to have clean")
 	f.Quantity(&s.pack, "pack", "185 F", "temperature of the syrup when it is filled")
@@ -47,7 +41,7 @@ func (p *plan) concentrate(s *setup, f *cli.Flags) error {
 	}
 	sep, err := s.membrane.Concentrate(p.sap, s.membraneTo)
 	if err != nil {
-		return cli.For(flagOf(err, "membrane-to", "Membrane.Pump", "membrane-pump"), err)
+		return cli.ForArg(err, "membrane-to", "Membrane.Pump", "membrane-pump")
 	}
 	p.membrane = &membraneRun{before: p.sap, Separation: sep}
 	if s.membrane.Flow > 0 {
@@ -109,7 +103,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
 	if err != nil {
-		return cli.For(flagOf(err, "bottle", "at", "pack"), err)
+		return cli.ForArg(err, "bottle", "at", "pack")
 	}
 	p.filling = fill
 	mass, brix := p.bottled()

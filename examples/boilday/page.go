@@ -107,14 +107,14 @@ func (p page) syrupPart(part *cli.Part) {
 
 func (p page) clockPart(part *cli.Part) {
 	if p.overrun {
-		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.area))
+		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.pan.Area))
 		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
 	}
 	if tail := p.done - p.lastWood; !p.overrun && tail > watched {
 		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", minutes(tail)))
 	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
-	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
+	part.Row("rate", "The pan boils off", cli.Flow(p.given.pan.Rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
 	part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.heating)), "after "+minutes(p.heating))
 	if p.overrun { // it ends when somebody pours in what is missing, and no clock knows that

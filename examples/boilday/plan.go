@@ -145,7 +145,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	}
 	atPan := p.clock
 	switch {
-	case p.sap.Volume() < s.area.Volume(s.safe):
+	case p.sap.Volume() < s.pan.Area.Volume(s.safe):
 		atPan = p.intoPot
 	case len(s.compartments) > 0:
 		atPan = p.simulate
@@ -161,7 +161,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 func (p *plan) points(s *setup, f *cli.Flags) error {
 	var err error
 	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
-		return cli.For(flagOf(err, "target", "pressure", p.from), err)
+		return cli.ForArg(err, "target", "pressure", p.from)
 	}
 	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
 		return cli.For(p.from, err)
@@ -176,7 +176,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
-		return cli.For(flagOf(err, "cup", "Hydrometer.GraduatedAt", "hydrometer"), err)
+		return cli.ForArg(err, "cup", "Hydrometer.GraduatedAt", "hydrometer")
 	}
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
@@ -214,7 +214,7 @@ func (p *plan) amounts(s *setup) error {
 // massRate is the rate of the pan as a mass of water.
 func (p *plan) massRate(s *setup) (units.MassRate, error) {
 	water, err := density.Water(label)
-	return water.MassRate(s.rate), err
+	return water.MassRate(s.pan.Rate), err
 }
 
 // clock lets the fire burn. The rate of the pan is that of water boiled off
@@ -226,7 +226,7 @@ func (p *plan) clock(s *setup) error {
 	}
 
 	// The pan begins full of sap, or with all of it.
-	full := s.area.Volume(s.depth)
+	full := s.pan.Area.Volume(s.depth)
 	p.firing.first = min(full, p.sap.Volume())
 	p.waits = p.sap.Volume() - p.firing.first
 	inPan, err := sugar.NewLot(p.firing.first, p.sap.Brix(), p.sap.Temperature())
@@ -261,9 +261,9 @@ func (p *plan) clock(s *setup) error {
 	if err != nil {
 		return err
 	}
-	if end.Volume() < s.area.Volume(s.safe) {
+	if end.Volume() < s.pan.Area.Volume(s.safe) {
 		p.small = true
-		if end, err = boil.DownToVolume(last, s.area.Volume(s.safe), p.pressure); err != nil {
+		if end, err = boil.DownToVolume(last, s.pan.Area.Volume(s.safe), p.pressure); err != nil {
 			return err
 		}
 	}

@@ -95,7 +95,7 @@ func (p *plan) simulate(s *setup) error {
 		return true
 	})
 	if err != nil {
-		return cli.For(flagOf(err, flagOf(err, "compartments", "Rig.Coals", "coals"), "DrawOff.Until", "draw-to"), err)
+		return cli.ForArg(err, "compartments", "Rig.Coals", "coals", "DrawOff.Until", "draw-to")
 	}
 	return p.kettle(s)
 }

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
@@ -21,16 +20,9 @@ func (s *setup) hear(said *cli.Spoken) error {
 	if err := said.SayHeat("read-at", ""); err != nil {
 		return err
 	}
-	if !said.Reading.IsRead {
-		return nil
-	}
 	const sweetest = 12 // as of a bare number in days.csv
-	if r := said.Reading; r.Bare && !r.Baume && r.Value > sweetest {
+	if r := said.Reading; r.IsRead && r.Bare && !r.Baume && r.Value > sweetest {
 		return fmt.Errorf("sap of %g Brix? it is 1 to 4: is a point lost? write %[1]g Brix if it is so", r.Value)
 	}
-	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.sapStem}, s.readAt)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.sapStem, s.readAt)
 }

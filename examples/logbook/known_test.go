@@ -66,7 +66,7 @@ func known(t *testing.T, b clitest.Binary) {
 			Volume     float64 `json:"volume_us_gal"`
 		} `json:"bottled"`
 	}
-	parts(t, b, &page, "-dir", dir, "-target", "66 Brix", "-laid-in", "10 US gal")
+	parts(t, b, &page, "-dir", dir, "-set", "target: 66 Brix", "-laid-in", "10 US gal")
 	if len(page.Batches.Batches) != 2 || page.Fire.Note != "of the gross heat, by 1 boil" || page.Bottled.Containers != 4 {
 		t.Fatalf("page %+v", page)
 	}
@@ -162,7 +162,7 @@ func daysAlone(t *testing.T, b clitest.Binary) {
 // was boiled, 43.389 US gal of 2.0 Brix to one of 66.0: two thirds of the sugar wait, and
 // nothing is missing. What was left of sap that met a fire may have spoiled.
 func midSeason(t *testing.T, b clitest.Binary) {
-	const settings = "gallons: US\nsap hydrometer: marked at 68 F\nsyrup hydrometer: marked at 68 F\n"
+	const settings = "gallons: US\nsap hydrometer: marked at 68 F\nsyrup hydrometer: marked at 68 F\ntarget: 66 Brix\n"
 	const days = "date,sap_gal,sugar_brix,read_at_f,boiled_gal,syrup_gal\n2034-03-01,43.389,2,68,,\n2034-03-02,,,,43.389,1\n2034-03-03,43.389,2,68,,\n2034-03-04,43.389,2,68,,\n"
 	var page struct {
 		Balance struct {
@@ -172,11 +172,11 @@ func midSeason(t *testing.T, b clitest.Binary) {
 		} `json:"balance"`
 	}
 	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days})
-	parts(t, b, &page, "-dir", dir, "-target", "66 Brix")
+	parts(t, b, &page, "-dir", dir)
 	if bal := page.Balance; !(math.Abs(bal.Kept/bal.In-2./3) < 1e-3) || !(math.Abs(bal.Lost/bal.In) < 1e-3) {
 		t.Errorf("of %v lb %v wait and %v are lost", bal.In, bal.Kept, bal.Lost)
 	}
-	if _, out, _ := b.Run(t, "", "-dir", dir, "-target", "66 Brix"); strings.Contains(out, "lost,") || !strings.Contains(strings.Join(strings.Fields(out), " "), "is held") {
+	if _, out, _ := b.Run(t, "", "-dir", dir); strings.Contains(out, "lost,") || !strings.Contains(strings.Join(strings.Fields(out), " "), "is held") {
 		t.Errorf("the first line is\n%s", out)
 	}
 	past := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days + "2035-03-01,43.389,2,68,,\n"})

@@ -7,9 +7,12 @@
 package main
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
+	"example.org/sapreckoner/sugar"
 )
 
 func main() { program().Exit() }
@@ -40,12 +43,11 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				lines, err := d.record()
-				if err != nil {
-					return err
+				if d.batches && d.do == sugar.ReadAgain && f.Writes() {
+					return cli.For("write", errors.New("it is too close to a limit to tell: read it again, mend the reading in "+folder.BatchesFile+", and then fill"))
 				}
 				sheet := d.sheet()
-				if err := sheet.Add(e, lines...); err != nil {
+				if err := sheet.Add(e, d.record()...); err != nil {
 					return err
 				}
 				return sheet.Show(e)

@@ -73,14 +73,11 @@ func (p *evening) show(e *cli.Env) error {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	stop, err := page.stopRow()
-	if err == nil && len(stop.Rows) == 0 && page.flags.Writes() {
-		err = cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
+	stop := page.stopRow()
+	if len(stop.Rows) == 0 && page.flags.Writes() {
+		return cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
 	}
-	if err == nil {
-		err = sheet.Add(e, stop)
-	}
-	if err != nil {
+	if err := sheet.Add(e, stop); err != nil {
 		return err
 	}
 	return sheet.Show(e)

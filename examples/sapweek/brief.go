@@ -268,7 +268,7 @@ func (p page) knownFrom(b *cli.Brief) {
 		if !f.Given(rate) { // a pan that was told tells no rate
 			rate = "pan-rate"
 		}
-		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.rate))))
+		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.pan.Rate))))
 	}
 	if f.Given("sugar") {
 		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"slices"
 	"time"
 
@@ -88,7 +87,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 		}
 		p.lit = late.Evenings[0]
 	}
-	return p.burn(f)
+	return p.burn()
 }
 
 // firing plans one end of the band from a day on: the sap of those before stands then.
@@ -114,10 +113,9 @@ func (p *plan) firing(f *cli.Flags, from int, brix units.Brix, end func(season.F
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
 	}.PlanFrom(stands, gathered[from:]...)
 	if err != nil {
-		return out, cli.For(flagOf(err, "evening", map[string]string{
-			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",
-			"Heat": "heat", "Volume": "taps", "start": "waiting", "Age": "waiting-age", "At": p.from,
-		}), err)
+		return out, cli.ForArg(err, "evening",
+			"Backlog.Storage", "storage", "Warmup", "warmup", "Keep", "keep", "Syrup", "syrup", "Temperature", "sap-temp",
+			"Heat", "heat", "Volume", "taps", "start", "waiting", "Age", "waiting-age", "At", p.from)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)
 	return out, err
@@ -136,13 +134,13 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	}
 	demand, err := boil.Heat(lot, s.syrup, p.pressure)
 	if err != nil {
-		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"to": "syrup", "pressure": p.from}), err)
+		return 0, cli.ForArg(err, "sap-temp", "to", "syrup", "pressure", p.from)
 	}
 	water, err := density.Water(label)
 	if err != nil {
 		return 0, err
 	}
-	power, err := fuel.PowerFor(water.MassRate(s.rate), fuel.Delivered, demand, fuel.Efficiency{})
+	power, err := fuel.PowerFor(water.MassRate(s.pan.Rate), fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 
@@ -157,27 +155,22 @@ func (s *setup) syrupOf(held units.Mass) (units.Volume, error) {
 
 // burn finds the wood. A learned efficiency is of the net heat at the wood's
 // moisture; the range for home-built pans is of the gross heat of the species.
-func (p *plan) burn(f *cli.Flags) error {
-	s := p.given
-	for _, w := range fuel.FirewoodKentucky() {
-		if w.Species != s.wood {
-			continue
+func (p *plan) burn() error {
+	wood := p.given.wood
+	stock := wood.Stock()
+	burned, at := stock.Cord(), fuel.HomeBuiltPan()
+	if wood.Learned {
+		var err error
+		if burned, err = stock.Net(fuel.DryMoisture(wood.Moisture)); err != nil {
+			return cli.For("moisture", err)
 		}
-		burned, at := w.Cord(), fuel.HomeBuiltPan()
-		if f.Given("efficiency") {
-			var err error
-			if burned, err = w.Net(fuel.DryMoisture(s.moisture)); err != nil {
-				return cli.For("moisture", err)
-			}
-			at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Net}
-		}
-		least, err := burned.Needed(p.low.Heat, at)
-		if err != nil {
-			return cli.For("efficiency", err)
-		}
-		most, err := burned.Needed(p.high.Heat, at)
-		p.burns = [2]units.Volume{least.Low, most.High}
+		at = fuel.Efficiency{Low: wood.Efficiency, High: wood.Efficiency, Basis: fuel.Net}
+	}
+	least, err := burned.Needed(p.low.Heat, at)
+	if err != nil {
 		return cli.For("efficiency", err)
 	}
-	return fmt.Errorf("-wood: %s is not in the table", s.wood)
+	most, err := burned.Needed(p.high.Heat, at)
+	p.burns = [2]units.Volume{least.Low, most.High}
+	return cli.For("efficiency", err)
 }

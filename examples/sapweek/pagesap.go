@@ -160,7 +160,7 @@ func (p page) heatFrom() string {
 	if p.given.heat > 0 {
 		return "into the liquid, as you say"
 	}
-	return "into the liquid: " + p.In(cli.Flow(p.given.rate)) + " of water boiled off, from a pan fed with cold sap"
+	return "into the liquid: " + p.In(cli.Flow(p.given.pan.Rate)) + " of water boiled off, from a pan fed with cold sap"
 }
 
 // Between these bacteria in sap grow neither slowly nor fast: Ohio State University
@@ -184,9 +184,9 @@ func (p page) keepNote() string {
 }
 
 func (p page) woodNote() string {
-	wood := strings.ToLower(p.given.wood)
-	if p.learned {
-		return wood + "; at " + p.given.efficiency.Text(0) + " of the net heat"
+	wood := strings.ToLower(p.given.wood.Species)
+	if p.given.wood.Learned {
+		return wood + "; at " + p.given.wood.Efficiency.Text(0) + " of the net heat"
 	}
 	return wood + "; a range for a home-built flat pan, from memory: learn your own and give -efficiency"
 }
