@@ -29,6 +29,16 @@ func TestFolder(t *testing.T) {
 	})
 }
 
+// A folder of which a file is not read is not called read.
+func TestUnread(t *testing.T) {
+	b := clitest.Build(t)
+	page, _ := b.Brief(t, "", "check", "-dir", clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "day.csv": "date,sap_gal\n2034-03-10,40\n"}))
+	page = strings.Join(strings.Fields(page), " ")
+	if !strings.Contains(page, "What is read of the folder is whole, but 1 file is not read, and no day is written down yet.") || !strings.Contains(page, "day.csv is not read: name it days.csv.") {
+		t.Error(page)
+	}
+}
+
 // What is whole by the check, stand can plan: a species that is none, and a file without
 // the column of vigor, are told here already, all at once.
 func TestTrees(t *testing.T) {
