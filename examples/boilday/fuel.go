@@ -15,6 +15,7 @@ type burn struct {
 	low, high cli.Value
 	ready     cli.Value     // the most, as a person counts it
 	weight    *[2]cli.Value // of wood
+	cords     units.Volume  // of wood, the most
 	how       string
 }
 
@@ -109,6 +110,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("moisture", err)
 	}
+	p.burn.cords = need.High
 	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}

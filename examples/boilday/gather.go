@@ -126,3 +126,13 @@ func onOneDay(all []gathering) {
 		}
 	}
 }
+
+// lastComes is when the last sap of a file comes, from lighting the fire.
+func (p *plan) lastComes() (last time.Duration) {
+	for _, g := range p.gatherings {
+		if !g.when.IsZero() {
+			last = max(last, g.when.Sub(p.start))
+		}
+	}
+	return last
+}

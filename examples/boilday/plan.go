@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -28,6 +29,10 @@ type plan struct {
 	gathered   sugar.Lot
 	sap        sugar.Lot // that is boiled: concentrate, or what was gathered, and the sweet in a pan of one
 	sweet      sweet
+	tank       sugar.Lot // the sap alone, as it goes to the pan
+	deadline   deadline
+	stopped    pan.Stopped // when the sap stops
+	chased     *pan.Chased // nil unless the sweet is chased with water
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -44,6 +49,7 @@ type plan struct {
 	miss  cli.Off          // what the instruments show too much
 	start time.Time
 
+	ice      *parted             // nil if none was taken out
 	membrane *membraneRun        // nil without one
 	measured density.Measurement // of a reading at the mark
 	packed   *packing.PackPlan   // nil if no bottle is named, or if there is no syrup
@@ -75,6 +81,8 @@ type firing struct {
 	over     time.Duration // when the last wood goes on at the latest
 	overrun  bool          // by themselves they are too much
 
+	lastBrix units.Brix // when the last sap goes in
+
 	batches int // that the pan is drawn off in
 
 	// A batch that is too small for the pan is taken off early.
@@ -105,11 +113,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.gatherings, err = s.gather(e, f, p.demo); err != nil {
 		return nil, err
 	}
-	for _, g := range p.gatherings {
-		if !g.when.IsZero() {
-			p.comes = max(p.comes, g.when.Sub(p.start))
-		}
-	}
+	p.comes = p.lastComes()
 	lots := make([]sugar.Lot, len(p.gatherings))
 	for i, g := range p.gatherings {
 		lots[i] = g.lot
@@ -118,7 +122,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	p.gathered = p.sap
-	if err := p.concentrate(s, f); err != nil {
+	if err := cmp.Or(p.takeIce(s, f), p.concentrate(s, f)); err != nil {
 		return nil, err
 	}
 	if p.recorded() {
@@ -126,10 +130,9 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 			return nil, err
 		}
 	}
-	if len(s.compartments) == 0 { // it is no sap of the tank, but all goes one way
-		if p.sap, err = sugar.Blend(p.sap, p.sweet.Lot); err != nil {
-			return nil, err
-		}
+	p.tank = p.sap
+	if err := p.pour(s); err != nil {
+		return nil, err
 	}
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})
@@ -137,24 +140,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
-	if err := p.amounts(s); err != nil {
-		return nil, err
-	}
-	if p.coals, err = p.coalsWater(s); err != nil {
-		return nil, err
-	}
-	atPan := p.clock
-	switch {
-	case p.sap.Volume() < s.pan.Area.Volume(s.safe):
-		atPan = p.intoPot
-	case len(s.compartments) > 0:
-		atPan = p.simulate
-	}
-	if err := cmp.Or(p.sure(s), atPan(s)); err != nil {
+	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s), p.chaseOut(s, f)); err != nil {
 		return nil, err
 	}
 	p.kept = p.borrowed(f)
-	return p, cmp.Or(p.finishInPot(s), p.bottles(s, f), p.fire(s))
+	return p, cmp.Or(p.bottles(s, f), p.fire(s))
 }
 
 // points finds the boiling points of the day and the reading in the cup.
@@ -269,7 +259,8 @@ func (p *plan) clock(s *setup) error {
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	if late := p.comes - p.lastSap; late > 0 && p.flags.Source("start").Kind == cli.Assumed {
+	p.lastBrix = at.Brix()
+	if late := p.comes - p.lastSap; late > 0 && p.deadline.by.IsZero() && p.flags.Source("start").Kind == cli.Assumed {
 		// Lit so that the last sap comes before the pan wants it.
 		late = (late + by - 1).Truncate(by)
 		p.start, p.comes = p.start.Add(late), p.comes-late

@@ -30,19 +30,22 @@ type setup struct {
 
 	place cli.Place
 
-	pan   cli.Pan
-	depth units.Length
-	safe  units.Length
-	heel  units.Length
-	start string
-	coals time.Duration
-	pot   units.VolumeRate
+	pan    cli.Pan
+	depth  units.Length
+	safe   units.Length
+	heel   units.Length
+	start  string
+	doneBy string
+	coals  time.Duration
+	pot    units.VolumeRate
 
 	target  units.Brix
 	stem    units.Temperature
 	cup     units.Temperature
 	cupTold bool
 
+	ice        units.Mass
+	iceReads   units.Brix
 	membraneTo units.Brix
 	membrane   sugar.Membrane
 	doubt      density.Doubt
@@ -52,9 +55,11 @@ type setup struct {
 	compartments compartments
 	drawTo       units.Brix
 	out          string
+	chase        units.Volume
 
-	fuel string
-	wood cli.Firewood
+	fuel     string
+	wood     cli.Firewood
+	woodLeft units.Volume
 
 	again []lookagain.Finding // rows of -sap-file to look at again
 
@@ -69,6 +74,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
 	f.Date(&s.day, "day", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.String(&s.doneBy, "done-by", "", "time of the day by which it must be done, as 22:00: tells when to light or, with -start too, how much of the sap fits")
 	f.Page(&s.metric)
 	f.Adds("the day and what then stands in the pan")
 	f.More()
@@ -77,7 +83,7 @@ func (s *setup) declare(f *cli.Flags) {
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.Input(&s.sapFile, "sap-file", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
-	s.declareMembrane(f)
+	s.declareBefore(f)
 	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
 	f.Pan(&s.pan, "12 ft2")
@@ -96,6 +102,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Fire")
 	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
 	f.Firewood(&s.wood)
+	f.Quantity(&s.woodLeft, "wood-left", "", "wood that is left, such as 1/4 cord: the page then boils as much sap as it is sure to boil")
 }
 
 // tank is more than any sugarhouse gathers in a day.
@@ -109,7 +116,7 @@ func (s *setup) check(f *cli.Flags) error {
 	if err := f.Alone("compartments", "pan-area"); err != nil {
 		return err
 	}
-	for _, name := range []string{"draw-to", "out"} {
+	for _, name := range []string{"draw-to", "out", "chase"} {
 		if f.Given(name) && !f.Given("compartments") {
 			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
 		}

@@ -48,6 +48,7 @@ type setup struct {
 	coals                 time.Duration
 
 	making string
+	checks checks
 	metric bool
 }
 
@@ -105,6 +106,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
 	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
+	s.checks.declare(f)
 }
 
 const hot, cold = "hot", "cold"

@@ -33,6 +33,7 @@ type evenings struct {
 // A firing is a plan of the fire with the syrup that it makes.
 type firing struct {
 	pan.Plan
+	few   pan.Plan // on as few evenings as will do; none of more days than can be tried
 	power units.Power
 	syrup units.Volume
 }
@@ -108,10 +109,13 @@ func (p *plan) firing(f *cli.Flags, from int, brix units.Brix, end func(season.F
 	for i, g := range gathered[:from] {
 		stands = append(stands, pan.Standing{Gathering: g, Age: time.Duration(from-i) * day})
 	}
-	out.Plan, err = pan.Backlog{
+	b := pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.PlanFrom(stands, gathered[from:]...)
+	}
+	if out.Plan, err = b.PlanFrom(stands, gathered[from:]...); err == nil && from == 0 && len(gathered) <= mostTried {
+		out.few, err = b.Fewest(stands, gathered)
+	}
 	if err != nil {
 		return out, cli.ForArg(err, "evening",
 			"Backlog.Storage", "storage", "Warmup", "warmup", "Keep", "keep", "Syrup", "syrup", "Temperature", "sap-temp",
@@ -120,6 +124,9 @@ func (p *plan) firing(f *cli.Flags, from int, brix units.Brix, end func(season.F
 	out.syrup, err = s.syrupOf(out.Sugar)
 	return out, err
 }
+
+// mostTried is how many days are tried for the fewest fires.
+const mostTried = 10
 
 // power is the heat that reaches the liquid. An evaporation is that of a pan fed
 // with this sap as it boils.
