@@ -77,6 +77,11 @@ func (b *book) wait(a *yield.Account) error {
 		waits.mass += b.days[i].sap.mass
 		waits.sugar += b.days[i].sap.sugar
 	}
+	// What was thrown out or boiled already waits no more.
+	if left := max(0, b.gathered()-b.boiled.sugar-b.thrown.sugar); waits.sugar > left {
+		waits.mass *= left / waits.sugar
+		waits.sugar = left
+	}
 	lot, err := waits.lot()
 	if err != nil || lot.Empty() {
 		return err
