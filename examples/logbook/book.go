@@ -98,8 +98,9 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
-	thrown  total // sap out of the tanks
-	moldy   total // of the batches: drawn, and thrown away
+	waits   units.Mass // sugar of the sap that still waits for the fire
+	thrown  total      // sap out of the tanks
+	moldy   total      // of the batches: drawn, and thrown away
 	water   units.Mass
 
 	more     units.Volume // sap that a boil took beyond what stood, the most of any

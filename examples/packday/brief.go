@@ -118,7 +118,7 @@ func (p page) verdict(kinds int) string {
 		count += l.Count
 		all += l.Container.Label * units.Volume(l.Count)
 	}
-	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Nearest)) + " by their labels."
+	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Down)) + " by their labels."
 	if kinds == 0 {
 		fill = "there is nothing to fill."
 	}

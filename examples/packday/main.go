@@ -7,9 +7,12 @@
 package main
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
+	"example.org/sapreckoner/sugar"
 )
 
 func main() { program().Exit() }
@@ -39,6 +42,9 @@ func program() cli.Program {
 				d, err := s.work(e, f)
 				if err != nil {
 					return err
+				}
+				if d.batches && d.do == sugar.ReadAgain && f.Writes() {
+					return cli.For("write", errors.New("it is too close to a limit to tell: read it again, mend the reading in "+folder.BatchesFile+", and then fill"))
 				}
 				sheet := d.sheet()
 				if err := sheet.Add(e, d.record()...); err != nil {

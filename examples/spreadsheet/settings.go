@@ -10,6 +10,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
@@ -139,6 +140,9 @@ func declare(f *cli.Flags) func() (settings, error) {
 		f.String(&texts[i], o.name, o.def, help)
 	}
 	return func() (settings, error) {
+		if f.Dir() != "" && texts[0] == "" { // an invented bill belongs to nobody
+			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
+		}
 		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
 		for i, o := range options {
 			if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {

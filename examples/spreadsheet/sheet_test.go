@@ -73,6 +73,14 @@ func TestSameBytes(t *testing.T) {
 	if !bytes.Equal(byName, written(t, "", "-dir", dir)) {
 		t.Error("a file and that of a folder differ")
 	}
+	// Nobody's folder gets the payments of invented sellers.
+	var out, errs bytes.Buffer
+	if err := os.Remove(filepath.Join(dir, "bought.csv")); err != nil {
+		t.Fatal(err)
+	}
+	if status := sheets().Main([]string{"-dir", dir}, strings.NewReader(""), &out, &errs); status != 2 || out.Len() > 0 || !strings.Contains(errs.String(), "bought.csv is not there: list the deliveries in it, or give -in") {
+		t.Errorf("status %d, %d bytes, %s", status, out.Len(), errs.String())
+	}
 	t.Setenv("TZ", "Pacific/Auckland")
 	time.Sleep(1100 * time.Millisecond) // a second further by the clock
 	if !bytes.Equal(first, written(t, "")) {
