@@ -151,6 +151,7 @@ var documents = []document{
 	// yield/packing, yield/money, yield/lookagain
 	keep("", money.DecimalError{Func: "money.Divide", Arg: "among[0].Weight", What: "entry 1: weight", Value: "-1", Reason: "what one brings is not negative"}),
 	keep("", packing.RightToFill),
+	keep("", money.Deducted),
 	keep("", lookagain.OutOfSeason),
 	keep("", lookagain.Syrup),
 	keep("", lookagain.Row{
