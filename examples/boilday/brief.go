@@ -30,7 +30,8 @@ func (p page) brief() {
 	}
 	if !overrun {
 		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
-		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils, cli.Down), "hydrometer "+p.In(cli.TenthBrix(p.reads, cli.Up))+" at "+p.whole(p.given.cup))
+		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
+		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
 		b.Answer("fuel", "Have ready", p.burn.ready, p.fuelName())
 	}
 	p.source(b)
@@ -66,7 +67,7 @@ func (p page) panBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest)))
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest))+"; sooner if cold")
 	b.Answer("last_sap", "Last sap ready by", p.at(p.lastSap, cli.Down))
 	if p.given.coals > 0 {
 		when := "at " + p.stopAt.Text(1)
@@ -100,7 +101,7 @@ func (p page) rigBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest))
+	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "sooner if the arch is cold")
 	if drawn {
 		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
 	}
@@ -134,13 +135,23 @@ func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
 		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
 	switch {
 	case f.Given("sap-file"):
 		b.Told("gatherings")
-	case len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero():
+	case p.recorded():
 		b.Told(sap + " of " + p.span())
+		if f.Given("reading") {
+			b.Told("read " + p.given.reading.Text(1))
+		}
+		if p.given.noTemp && p.given.refractometer != compensated {
+			b.From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
+		}
+		if p.sweet.Mass() > 0 {
+			b.Told("sweet in the pan")
+		}
 	default:
 		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
 		if p.given.refractometer != compensated {
@@ -158,7 +169,7 @@ func (p page) source(b *cli.Brief) {
 	if p.given.learned {
 		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
 	} else {
-		b.Assumed("a poor fire")
+		b.Assumed("a wasteful fire")
 	}
 }
 

@@ -159,9 +159,4 @@ func (p page) bottlePart(part *cli.Part) {
 }
 
 // pooled is the sap as it was gathered.
-func (p *plan) pooled() sugar.Lot {
-	if p.membrane != nil {
-		return p.membrane.before
-	}
-	return p.sap
-}
+func (p *plan) pooled() sugar.Lot { return p.gathered }

@@ -62,7 +62,7 @@ func (p *plan) fire(s *setup) (err error) {
 		return p.liquid(fuel.Propane(), at)
 	case "pellets":
 		need, err := fuel.Pellets().Needed(p.heat, at)
-		p.burn.low, p.burn.high, p.burn.ready = cli.Mass(need.Low), cli.Mass(need.High), cli.Weight(need.High, cli.Up)
+		p.burn.low, p.burn.high, p.burn.ready = cli.Mass(need.Low), cli.Mass(need.High), cli.Pounds(need.High, cli.Up)
 		return cli.For("efficiency", err)
 	}
 	for _, w := range fuel.FirewoodKentucky() {

@@ -8,6 +8,7 @@ package main
 
 import (
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 )
 
@@ -16,17 +17,20 @@ func main() { program().Exit() }
 func program() cli.Program {
 	return cli.Program{
 		Name: "boilday",
-		Does: "Plans one day of boiling in one pan: syrup to expect, water to boil off, hours and fuel, the boiling points of today, what the hydrometer must read, and how to finish in a pot when the batch is too small for the pan. Without flags it plans an invented day.",
+		Does: "Plans one day of boiling in one pan: syrup to expect, water to boil off, hours and fuel, the boiling points of today, what the hydrometer must read, and how to finish in a pot when the batch is too small for the pan. It plans the sap that waits by the record of your folder, or what is told behind its name; without either it plans a day of an invented sugarhouse.",
 		Calls: []string{
-			`go run ./examples/boilday 40 US gal 2.1 at 41 F`,
+			`go run ./examples/boilday -dir sugar`,
+			`go run ./examples/boilday -dir sugar 40 gal 2.1 at 41 F -write`,
 			`go run ./examples/boilday -sap "60 US gal" -reading "2.4 Brix" -read-at "41 F"`,
 			`go run ./examples/boilday -refractometer plain -reading "1.8 Brix" -read-at "64 F"`,
 			`go run ./examples/boilday -water-boils "209.3 F" -pan-area "8 ft2"`,
 			`go run ./examples/boilday -sap-file gatherings.csv -metric`,
 		},
-		Reads:   "-sap-file: one gathering a line, with the columns time (15:04), source, volume_us_gal (or volume_l, volume_imp_gal), reading_brix, read_at_f (or read_at_c: the temperature of the cup, or of drop and prism; a compensated refractometer goes without) and, if known, temp_f or temp_c of the sap. Lines that begin with # are remarks.",
+		Reads: "From the folder sugarhouse.txt, days.csv (what was gathered and boiled) and pan.csv (what stands in the pan).\n" +
+			"-sap-file: one gathering a line, with the columns time (15:04), source, volume_us_gal (or volume_l, volume_imp_gal), reading_brix, read_at_f (or read_at_c: the temperature of the cup, or of drop and prism; a compensated refractometer goes without) and, if known, temp_f or temp_c of the sap. Lines that begin with # are remarks.",
 		Caution: "Sap near 212 F and syrup near 219 F scald at once and stick. Never leave a pan over a fire. Local code on fire, smoke and chimneys comes first.",
 		Demo:    sugarhouse.Files(), DemoAlone: true,
+		Needs: []string{folder.DaysFile, folder.PanFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
@@ -36,7 +40,7 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				return p.sheet().Show(e)
+				return p.show(e)
 			}
 		},
 	}

@@ -15,7 +15,8 @@ type page struct {
 	*cli.Sheet
 }
 
-func (p *plan) sheet() *cli.Sheet {
+// show lays the plan out, and adds it to the folder if that is asked.
+func (p *plan) show(e *cli.Env) error {
 	sheet := &cli.Sheet{Title: "A day at the pan", Metric: p.given.metric}
 	page := page{p, sheet}
 	page.brief()
@@ -50,7 +51,14 @@ func (p *plan) sheet() *cli.Sheet {
 	for _, c := range page.cautions() {
 		care.Item(c)
 	}
-	return sheet
+	rows, err := page.rows()
+	if err == nil {
+		err = sheet.Add(e, rows...)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }
 
 func (p page) sapPart(part *cli.Part) {
@@ -79,6 +87,7 @@ func (p page) sapPart(part *cli.Part) {
 	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
 	p.doubtRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
+	p.sweetRow(part)
 }
 
 func (p page) syrupPart(part *cli.Part) {
@@ -152,9 +161,12 @@ func (p page) finishPart(part *cli.Part) {
 	}
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
+	if p.miss.Thermometer != 0 {
+		part.Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
+	}
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), notes...)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }

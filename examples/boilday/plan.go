@@ -25,7 +25,9 @@ type plan struct {
 	flags      *cli.Flags
 	gatherings []gathering
 	comes      time.Duration // from lighting the fire to the last gathering
-	sap        sugar.Lot
+	gathered   sugar.Lot
+	sap        sugar.Lot // that is boiled: concentrate, or what was gathered, and the sweet in a pan of one
+	sweet      sweet
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -37,8 +39,9 @@ type plan struct {
 	ratio float64   // exact volumes of sap to one of syrup
 	rule  float64   // the same by the rule of 86
 	off   units.Mass
-	reads units.Brix // the syrup hydrometer in the cup
-	baume density.Baume145
+	reads units.Brix       // the syrup hydrometer in the cup
+	baume density.Baume145 // the same, as it shows
+	miss  cli.Off          // what the instruments show too much
 	start time.Time
 
 	membrane *membraneRun        // nil without one
@@ -114,8 +117,19 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.sap, err = sugar.Blend(lots...); err != nil {
 		return nil, err
 	}
+	p.gathered = p.sap
 	if err := p.concentrate(s, f); err != nil {
 		return nil, err
+	}
+	if p.recorded() {
+		if p.sweet, err = s.standing(f); err != nil {
+			return nil, err
+		}
+	}
+	if len(s.compartments) == 0 { // it is no sap of the tank, but all goes one way
+		if p.sap, err = sugar.Blend(p.sap, p.sweet.Lot); err != nil {
+			return nil, err
+		}
 	}
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})
@@ -167,7 +181,8 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
 	}
-	p.baume, err = density.BaumeFromBrix(p.reads)
+	p.miss = f.Off(p.from)
+	p.baume, err = density.BaumeFromBrix(p.reads + p.miss.Hydrometer)
 	return err
 }
 

@@ -48,7 +48,7 @@ func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 			return nil, line(errors.New("no sugar stands with this sap: write it there, or say it behind the program's name, as 2.1"))
 		}
 		if math.IsNaN(one.read.Celsius()) || f.Given("read-at") {
-			one.read = s.readAt
+			one.read, s.noTemp = s.readAt, true
 		}
 		m, err := s.readSap(one.reading, one.read)
 		if err != nil {
@@ -109,6 +109,9 @@ func (p *plan) carried() cli.Measure {
 	m := p.flags.House().Settings.Measure
 	return cli.Measure{Name: m.Name, Size: m.Wood}
 }
+
+// recorded tells that the sap is that of the record.
+func (p *plan) recorded() bool { return len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero() }
 
 // span words the days on which the sap was gathered.
 func (p *plan) span() string {

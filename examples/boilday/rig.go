@@ -85,6 +85,9 @@ func (p *plan) simulate(s *setup) error {
 	}
 	day := pan.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
 	day.Sap = p.loads(s)
+	if p.sweet.Mass() > 0 {
+		day.Start = p.sweet.in
+	}
 	p.over = day.Out
 	p.run = &run{first: s.compartments[0]}
 	p.run.Outcome, err = rig.Trace(day, time.Hour, func(m pan.Moment) bool {

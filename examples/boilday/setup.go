@@ -22,6 +22,7 @@ type setup struct {
 	sapStem units.Temperature
 	sapTemp units.Temperature
 	sapFile string
+	noTemp  bool // sap of the record goes by readAt
 	day     string
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
@@ -73,6 +74,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
 	f.Page(&s.metric)
+	f.Adds("the day and what then stands in the pan")
 	f.More()
 	f.Group("Sap, more of it")
 	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
@@ -217,6 +219,9 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
+		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+			continue
+		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
 		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
 			names = append(names, n.flag)

@@ -17,10 +17,8 @@ func (s *setup) hear(said *cli.Spoken) error {
 			return err
 		}
 	}
-	if said.HasAt {
-		if err := said.SayTemperature("read-at", said.At); err != nil {
-			return err
-		}
+	if err := said.SayHeat("read-at", ""); err != nil {
+		return err
 	}
 	if !said.Reading.IsRead {
 		return nil

@@ -18,7 +18,7 @@ func TestFolder(t *testing.T) {
 		t.Errorf("%d learned:\n%s", len(read.List), page)
 	}
 	b.Refuses(t, "folder", []clitest.Bad{
-		{Args: []string{"frobnicate"}, Want: "say new or check"},
+		{Args: []string{"frobnicate"}, Want: "say new, check or day"},
 		{Args: []string{"new"}, Want: "name one folder"},
 		{Args: []string{"new", "my", "sugar"}, Want: "in quotes if it has a space"},
 		{Args: []string{"new", t.TempDir()}, Want: `-set "gallons: imperial"`},
@@ -100,4 +100,51 @@ func TestMistakes(t *testing.T) {
 	if !strings.Contains(errs, "Batches.csv is not read: name it batches.csv\n") || !strings.Contains(errs, "sugarhouse.txt:1: guideline: \"mine\": not one of the names") {
 		t.Error(errs)
 	}
+}
+
+// A day is typed, shown, and written where it is asked for.
+func TestDay(t *testing.T) {
+	b := clitest.Build(t)
+	dir := filepath.Join(t.TempDir(), "sugar")
+	if status, _, errs := b.Run(t, "", "new", dir, "-set", "gallons: US", "-set", "barrow: 1/25 cord"); status != 0 {
+		t.Fatal(errs)
+	}
+	days := filepath.Join(dir, "days.csv")
+	before, err := os.ReadFile(days)
+	if err != nil {
+		t.Fatal(err)
+	}
+	call := strings.Fields("day -dir " + dir + " -season 2034 3/10 40 gal 2.1 lit 2pm out 8pm wood 6")
+	page, _ := b.Brief(t, "", call...)
+	for _, want := range []string{"Is it as you mean it?", "Friday, March 10, 2034\n", "sap     40 gal", "wood    6 barrows", "-write adds 1 line to days.csv"} {
+		if !strings.Contains(page, want) {
+			t.Errorf("no %q:\n%s", want, page)
+		}
+	}
+	if now, err := os.ReadFile(days); err != nil || string(now) != string(before) {
+		t.Errorf("%v\n%s", err, now)
+	}
+	status, page, errs := b.Run(t, "", append(call, "-write")...)
+	if status != 0 || !strings.Contains(page, "The day is written down.") || !strings.Contains(page, "Added 1 line to days.csv.") {
+		t.Errorf("%d\n%s%s", status, page, errs)
+	}
+	if now, err := os.ReadFile(days); err != nil || string(now) != string(before)+"2034-03-10,,40,,2.1,,,14:00,20:00,,6,\n" {
+		t.Errorf("%v\n%s", err, now)
+	}
+	// A mistake elsewhere does not stop it.
+	if err := os.WriteFile(filepath.Join(dir, "weather.csv"), []byte("date,tmin_f,tmax_f\n2034-03-10,20,113\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if status, _, errs := b.Run(t, "", append(call, "-write")...); status != 0 || !strings.Contains(errs, "left aside for the mistakes in it: weather.csv") {
+		t.Errorf("%d, %s", status, errs)
+	}
+	if err := os.Remove(filepath.Join(dir, "weather.csv")); err != nil {
+		t.Fatal(err)
+	}
+	b.Refuses(t, "folder", []clitest.Bad{
+		{Args: []string{"day"}, Want: "type the day, as 3/10 40 gal"},
+		{Args: []string{"day", "3/10 40 gal", "-write"}, Want: "-write: give the folder of your sugarhouse by -dir"},
+		{Args: []string{"day", "-dir", dir, "3/10/2034 21"}, Want: "is a point lost?"},
+		{Args: []string{"day", "-dir", dir, "3/10/2034 21", "-write"}, Want: "is a point lost?"},
+	})
 }

@@ -14,12 +14,23 @@ const (
 	shownAgain = 20
 )
 
+// found is what to look at again, the first of it in words.
+type found struct {
+	rows  int
+	first []string
+}
+
+func (f *found) add(words string) {
+	f.rows++
+	if len(f.first) < shownAgain {
+		f.first = append(f.first, words)
+	}
+}
+
 // look takes the findings of a list. Rows are not kept beyond that.
 func (b *book) look(l *lookagain.List) {
-	found := l.Findings()
-	b.again.rows += len(found)
-	for _, f := range found[:min(len(found), shownAgain-len(b.again.first))] {
-		b.again.first = append(b.again.first, fmt.Sprintf("%s:%d: %s", f.File, f.Line, f.Text))
+	for _, f := range l.Findings() {
+		b.again.add(fmt.Sprintf("%s:%d: %s", f.File, f.Line, f.Text))
 	}
 	b.unseen += l.Skipped()
 }
@@ -37,6 +48,6 @@ func (p page) againPart(part *cli.Part) {
 		part.Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
 	}
 	if p.unseen > 0 {
-		part.Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file. Split the season to have them looked at.", p.unseen, mostLooked))
+		part.Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file.", p.unseen, mostLooked))
 	}
 }

@@ -2,12 +2,16 @@ package main
 
 import (
 	"cmp"
+	"fmt"
 	"maps"
 	"slices"
+	"strings"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
 )
 
@@ -26,16 +30,20 @@ func (b *book) balance() (yield.Account, error) {
 		if d.sap.rows > 0 {
 			season.Days++
 		}
+		sap, err := d.sap.lot()
+		if err != nil {
+			return yield.Account{}, err
+		}
+		syrup, err := b.drawn(d)
+		if err != nil {
+			return yield.Account{}, err
+		}
 		for _, in := range []struct {
-			of *total
-			to *[]sugar.Lot
-		}{{&d.sap, &season.Sap}, {&d.syrup, &season.Syrup}} {
-			lot, err := in.of.lot()
-			if err != nil {
-				return yield.Account{}, err
-			}
-			if !lot.Empty() {
-				*in.to = append(*in.to, lot)
+			lot sugar.Lot
+			to  *[]sugar.Lot
+		}{{sap, &season.Sap}, {syrup, &season.Syrup}} {
+			if !in.lot.Empty() {
+				*in.to = append(*in.to, in.lot)
 			}
 		}
 	}
@@ -43,51 +51,126 @@ func (b *book) balance() (yield.Account, error) {
 	if err != nil {
 		return yield.Account{}, cli.For("held-before", err)
 	}
-	after, err := held(g.heldAfter, g.heldAfterBrix)
+	after, err := b.held()
 	if err != nil {
-		return yield.Account{}, cli.For("held-after", err)
+		return yield.Account{}, err
 	}
-	season.HeldBefore, season.HeldAfter = []sugar.Lot{before}, []sugar.Lot{after}
+	season.HeldBefore, season.HeldAfter = []sugar.Lot{before}, after
 	return season.Account()
 }
 
-// An efficiency is what was learned on one fuel.
-type efficiency struct {
-	burnt
-	fuel.Learned
+// held is the sweet that stands at the end: of the flag, or what stood in the pan when
+// the last fire was out.
+func (b *book) held() (lots []sugar.Lot, err error) {
+	g := b.given
+	if b.sweet == nil {
+		lot, err := held(g.heldAfter, g.heldAfterBrix)
+		return []sugar.Lot{lot}, cli.For("held-after", err)
+	}
+	areas := b.panAreas()
+	for _, s := range b.lastSweet() {
+		if s.Compartment > len(areas) {
+			return nil, b.fail(folder.PanFile, s.Line, "compartment", fmt.Errorf("the settings tell no area of it: write there %q, or %q", "pan: 2 x 4 ft", "compartments: 2 x 3 ft, 2 x 1 ft"))
+		}
+		lot, err := held(units.CubicMeters(s.Depth.Meters()*areas[s.Compartment-1].SquareMeters()), s.Brix)
+		if err != nil {
+			return nil, b.fail(folder.PanFile, s.Line, "brix", err)
+		}
+		lots = append(lots, lot)
+	}
+	return lots, nil
 }
 
-// efficiencies learns from the boils on each fuel.
-func (b *book) efficiencies() (all []efficiency, err error) {
-	for burned, boils := range b.learns {
-		learned, err := fuel.LearnEfficiency(boils...)
-		if err != nil {
-			return nil, err
+// lastSweet is what stood in the pan on the last day that tells of it, if nothing was
+// boiled after that.
+func (b *book) lastSweet() (last []folder.Sweet) {
+	boiled := 0
+	for i := range b.days {
+		if b.days[i].boiled > 0 {
+			boiled = i
 		}
-		all = append(all, efficiency{burned, learned})
 	}
-	slices.SortFunc(all, func(x, y efficiency) int {
-		return cmp.Or(cmp.Compare(x.fuel, y.fuel), cmp.Compare(x.of, y.of))
-	})
-	return all, nil
+	for _, s := range b.sweet {
+		if s.Date.Year() != b.year || s.Date.YearDay() < boiled {
+			continue
+		}
+		if len(last) > 0 && s.Date.After(last[0].Date) {
+			last = nil
+		}
+		last = append(last, s)
+	}
+	return last
 }
+
+// panAreas are the areas of the compartments that the settings tell, from the sap's
+// end.
+func (b *book) panAreas() (areas []units.Area) {
+	for _, name := range []string{"pan", "compartments"} {
+		line, ok := b.house.Settings.Set(name)
+		if !ok || len(line.Fills) == 0 {
+			continue
+		}
+		for part := range strings.SplitSeq(line.Fills[0].Text, ",") {
+			if a, err := units.ParseArea(strings.TrimSpace(part)); err == nil { // it was read before
+				areas = append(areas, a)
+			}
+		}
+	}
+	return areas
+}
+
+// byBatches reports whether the batches tell what was drawn. Else the days do.
+func (b *book) byBatches() bool {
+	for i := range b.days {
+		if b.days[i].syrup.rows > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// drawn is the syrup of a day: of the batches, or where the season has none of the
+// days, at the target.
+func (b *book) drawn(d *day) (sugar.Lot, error) {
+	if b.byBatches() {
+		return d.syrup.lot()
+	}
+	return sugar.NewLot(d.told, b.given.target, label)
+}
+
+// told is the syrup that the days tell of.
+func (b *book) told() (all units.Volume) {
+	for i := range b.days {
+		all += b.days[i].told
+	}
+	return all
+}
+
+// bottled is what the labels say.
+func (b *book) bottled() (all units.Volume, count int) {
+	for _, s := range b.sizes {
+		all += s.label * units.Volume(s.count)
+		count += s.count
+	}
+	return all, count
+}
+
+// best is the day with most sap.
+func (b *book) best() (at int) {
+	for i := range b.days {
+		if b.days[i].sap.mass > b.days[at].sap.mass {
+			at = i
+		}
+	}
+	return at
+}
+
+// learned is what the fire made of its fuel.
+func (b *book) learned() (fuel.Learned, error) { return fuel.LearnEfficiency(b.learns...) }
 
 // bySugar returns the sources, the richest first.
 func (b *book) bySugar() []string {
 	return slices.SortedFunc(maps.Keys(b.sources), func(x, y string) int {
 		return cmp.Or(cmp.Compare(b.sources[y].sugar, b.sources[x].sugar), cmp.Compare(x, y))
-	})
-}
-
-// stocks returns the kinds of fuel in order.
-func (b *book) stocks() []stock {
-	return slices.SortedFunc(maps.Keys(b.laid), func(x, y stock) int {
-		if c := cmp.Compare(x.kind, y.kind); c != 0 || x.weighed == y.weighed {
-			return c
-		}
-		if x.weighed {
-			return 1
-		}
-		return -1
 	})
 }

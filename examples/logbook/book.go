@@ -1,16 +1,15 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
-	"io"
-	"io/fs"
-	"slices"
-	"strings"
+	"iter"
 	"time"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -20,19 +19,17 @@ import (
 // What a season may hold. Rows are counted and forgotten; these are kept, so
 // they are bounded.
 const (
-	reach       = 182 // days before and after the first gathering
 	mostSources = 500
-	mostBoils   = 5_000
 	mostLots    = 5_000
 	mostSizes   = 100
-	longestName = 60
-	shownWrong  = 20 // rows to mend on the page
+	mostWrong   = 20 // mistakes that are told at once
 )
 
 // A total adds up lots: what boiling and pouring do not change.
 type total struct {
 	rows        int
 	mass, sugar units.Mass
+	unread      units.Volume // sap whose strength nobody read
 }
 
 func (t *total) add(l sugar.Lot) {
@@ -49,17 +46,33 @@ func (t *total) lot() (sugar.Lot, error) {
 	return sugar.NewLotByMass(t.mass, units.Brix(100*float64(t.sugar)/float64(t.mass)), label)
 }
 
+// settle counts the sap whose strength nobody read at that of the others.
+func (t *total) settle(mean units.Brix, at units.Temperature) error {
+	l, err := sugar.NewLot(t.unread, mean, at)
+	t.mass += l.Mass()
+	t.sugar += l.Sugar()
+	t.unread = 0
+	return err
+}
+
 // label is the temperature at which a page counts volumes: 68 F.
 var label = units.Celsius(20)
 
-// day is what came in and went out on a day.
-type day struct{ sap, syrup total }
+// day is what came in, was boiled and went out on a day.
+type day struct {
+	sap   total
+	syrup total        // of the batches
+	told  units.Volume // syrup by the days
+	fire
+}
 
-// packed is what was drawn and packed of a lot of syrup.
+// packed is what was drawn and bottled of a batch.
 type packed struct {
 	drawn  total
-	unlike int          // draws that are hardly syrup
-	volume units.Volume // packed, by the labels
+	unlike int          // rows that are hardly syrup
+	moldy  bool         // thrown away
+	poured units.Volume // to it from other batches, less what went to others
+	volume units.Volume // bottled, by the labels
 }
 
 // size is the containers of one size.
@@ -68,201 +81,112 @@ type size struct {
 	count int
 }
 
-// wrong is the rows that are left out.
-type wrong struct {
-	rows  int
-	first []string
-}
-
-// A book is a season read from its files.
+// A book is a season read from the folder.
 type book struct {
-	given    *setup
-	reads    func(fs.File) // tells what must not be replaced
-	progress *cli.Progress
-	wrong    wrong
-	again    wrong          // rows that count, and are to be looked at again
-	unseen   int            // rows that were not
-	syrups   lookagain.List // of draws and packing
-	lacks    []string       // files that are not there
+	given *setup
+	flags *cli.Flags
+	house *folder.House
+	year  int // of the season
 
-	begun   bool
-	origin  int // day of the first gathering, counted from 1970
-	days    [2*reach + 1]day
+	wrong  []error
+	again  found          // rows that count, and are to be looked at again
+	unseen int            // rows that were not
+	syrups lookagain.List // of batches and bottles
+
+	days    [367]day // by the day of the year
 	sources map[string]*total
-
-	boils  []firing
-	learns map[burnt][]fuel.Firing
-	laid   map[stock]*laid
-	boiled total
+	mean    units.Brix // of the sap that was read
+	unread  int        // rows of sap that was not
+	boiled  total
+	moldy   total // of the batches: drawn, and thrown away
+	water   units.Mass
+	fired   time.Duration
+	wood    units.Volume
+	boils   []firing
+	sweet   []folder.Sweet // of the pan
+	learns  []fuel.Firing
 
 	lots  map[string]*packed
 	sizes map[int64]*size
 }
 
-func newBook(s *setup, e *cli.Env) *book {
-	return &book{given: s, reads: e.Reads, progress: e.Progress(), sources: map[string]*total{}, learns: map[burnt][]fuel.Firing{},
-		laid: map[stock]*laid{}, lots: map[string]*packed{}, sizes: map[int64]*size{}, syrups: lookagain.List{Most: mostLooked}}
+func newBook(s *setup, f *cli.Flags) *book {
+	return &book{given: s, flags: f, house: f.House(), sources: map[string]*total{}, lots: map[string]*packed{}, sizes: map[int64]*size{},
+		syrups: lookagain.List{Most: mostLooked, Of: lookagain.Syrup}}
 }
 
-// read reads all files, the gatherings first: they tell which season it is.
-func (b *book) read() error {
-	for _, read := range []func() error{b.readGatherings, b.readBoils, b.readDraws, b.readPacking, b.readFuel} {
-		if err := read(); err != nil {
-			return err
+// open reads the season of the folder.
+func (b *book) open() error {
+	h := b.house
+	if b.year = h.Season(); !b.given.asked {
+		b.year = 0 // the last with a day, though a winter's weather be of another
+		for _, d := range h.Days {
+			b.year = max(b.year, d.Date.Year())
 		}
+	}
+	// Jars belong to the season of their syrup, whenever they were filled.
+	of := map[string]bool{}
+	for _, r := range h.Batches {
+		of[r.Name] = r.Date.Year() == b.year
+	}
+	err := b.read(only(h.Days, func(d folder.Day) bool { return d.Date.Year() == b.year }),
+		only(h.Batches, func(r folder.Batch) bool { return of[r.Name] }),
+		only(h.Bottled, func(r folder.Jars) bool { return of[r.Batch] }),
+		only(h.Blends, func(r folder.Blend) bool { return of[r.From] || of[r.Into] }))
+	switch {
+	case err != nil || b.gathered() > 0:
+	case b.year == 0:
+		err = fmt.Errorf("%s: no day with sap yet: write one down", h.Shown(folder.DaysFile))
+	default:
+		err = fmt.Errorf("%s: no sap of %d: ask for another -season", h.Shown(folder.DaysFile), b.year)
+	}
+	if !b.given.heldTold {
+		b.sweet = h.Pan
+	}
+	return err
+}
+
+// only gives those rows of a file that are wanted.
+func only[Row any](rows []Row, wanted func(Row) bool) iter.Seq[Row] {
+	return func(yield func(Row) bool) {
+		for _, r := range rows {
+			if wanted(r) && !yield(r) {
+				return
+			}
+		}
+	}
+}
+
+// read counts the rows of the season.
+func (b *book) read(days iter.Seq[folder.Day], batches iter.Seq[folder.Batch], bottles iter.Seq[folder.Jars], blends iter.Seq[folder.Blend]) error {
+	b.readDays(days)
+	each(b, batches, b.readBatch)
+	each(b, bottles, b.readBottled)
+	each(b, blends, b.readBlend)
+	if len(b.wrong) > 0 {
+		return errors.Join(b.wrong...)
 	}
 	b.look(&b.syrups)
 	b.syrups = lookagain.List{}
-	return nil
+	return cmp.Or(b.settle(), b.fires())
 }
 
-// tooMany ends the reading of a file: what must be kept in memory would grow
-// without bound.
-type tooMany struct{ error }
-
-func isTooMany(err error) bool {
-	var limit tooMany
-	return errors.As(err, &limit)
-}
-
-func full(what string, most int, hint string) error {
-	return tooMany{fmt.Errorf("more than %d %s: %s", most, what, hint)}
-}
-
-// A sheet is one file to read.
-type sheet struct {
-	name   string
-	needed bool
-	cols   []records.Col
-	one    []string // of these columns at least one must be there
-	row    func(*records.Reader) error
-}
-
-// file reads a file. A row that is wrong is told and left out; what makes the
-// file as a whole useless is returned.
-func (b *book) file(f sheet) error {
-	open, err := b.given.open(f.name, f.needed)
-	if err != nil {
-		return err
+// each reads rows until too many of them are wrong.
+func each[Row any](b *book, rows iter.Seq[Row], read func(Row) error) {
+	for row := range rows {
+		if len(b.wrong) == mostWrong {
+			return
+		}
+		if err := read(row); err != nil {
+			b.wrong = append(b.wrong, err)
+		}
 	}
-	if open == nil {
-		b.lacks = append(b.lacks, f.name)
+}
+
+// fail tells what is wrong in a row.
+func (b *book) fail(file string, line int, column string, err error) error {
+	if err == nil {
 		return nil
 	}
-	defer open.Close()
-	b.reads(open)
-	var bytes int64
-	if info, err := open.Stat(); err == nil {
-		bytes = info.Size()
-	}
-	shown := b.given.shown(f.name)
-	r, err := records.New(shown, b.progress.Reader(shown, bytes, open), f.cols...)
-	if err != nil {
-		return clean(err)
-	}
-	if len(f.one) > 0 && !slices.ContainsFunc(f.one, r.Has) {
-		return r.Fail("", fmt.Errorf("neither a column for %s: name one with its unit, -h lists them", strings.Join(f.one, " nor for ")))
-	}
-	for {
-		err := r.Next()
-		if err == io.EOF {
-			return nil
-		}
-		if err == nil {
-			err = f.row(r)
-		}
-		if err != nil {
-			if r.Broken() || isTooMany(err) {
-				return clean(err)
-			}
-			b.leaveOut(clean(err))
-		}
-	}
-}
-
-// leaveOut tells a row that is wrong, on standard error at once and on the page
-// if it is among the first.
-func (b *book) leaveOut(err error) {
-	b.wrong.rows++
-	if len(b.wrong.first) < shownWrong {
-		b.wrong.first = append(b.wrong.first, err.Error())
-	}
-	// Where standard error cannot be written the exit status still tells.
-	_, _ = fmt.Fprintln(b.progress, err)
-}
-
-// clean words an error for a person and takes out what would upset a terminal.
-func clean(err error) error { return errors.New(cli.Line(err)) }
-
-// named checks a name that is kept.
-func named(r *records.Reader, column, name string) error {
-	if len(name) > longestName {
-		return r.Fail(column, fmt.Errorf("a name of %d bytes, more than %d: keep notes in a column of their own", len(name), longestName))
-	}
-	return nil
-}
-
-// dayOf counts days from 1970 by the clock on the wall.
-func dayOf(t time.Time) int {
-	const day = 24 * 60 * 60
-	s := t.Unix()
-	if s < 0 {
-		s -= day - 1
-	}
-	return int(s / day)
-}
-
-// on returns the day of a time within the season.
-func (b *book) on(r *records.Reader, column string, t time.Time) (*day, error) {
-	n := dayOf(t)
-	if !b.begun {
-		b.begun, b.origin = true, n
-	}
-	if off := n - b.origin; off >= -reach && off <= reach {
-		return &b.days[off+reach], nil
-	}
-	first := time.Unix(int64(b.origin)*24*60*60, 0).UTC()
-	return nil, r.Fail(column, fmt.Errorf("%s is more than half a year from %s, the first gathering of the file: check the year",
-		t.Format(time.DateOnly), first.Format(time.DateOnly)))
-}
-
-// date returns the day of an index into days.
-func (b *book) date(i int) time.Time {
-	return time.Unix(int64(b.origin+i-reach)*24*60*60, 0).UTC()
-}
-
-// A firing is one boil.
-type firing struct {
-	lit        time.Time
-	fired      time.Duration
-	sap, water units.Mass
-	volume     units.Volume
-	heat       units.Energy
-	efficiency units.Share
-	burnt
-}
-
-// burnt is a fuel with the basis of its heat: efficiencies on different ones do
-// not compare.
-type burnt struct {
-	fuel string
-	of   fuel.Basis
-}
-
-// stock is a fuel as it is laid in, by volume or by weight.
-type stock struct {
-	kind    string
-	weighed bool
-}
-
-// laid is what came in and burned of a stock, in cubic meters or kilograms.
-type laid struct{ in, burned float64 }
-
-func (b *book) stock(k stock) *laid {
-	l := b.laid[k]
-	if l == nil {
-		l = new(laid)
-		b.laid[k] = l
-	}
-	return l
+	return &records.Error{File: b.house.Shown(file), Line: line, Column: column, Err: err}
 }

@@ -60,9 +60,9 @@ func (b *book) chart() []byte {
 	var w bytes.Buffer
 	fmt.Fprintf(&w, `<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d" viewBox="0 0 %d %d" role="img" aria-labelledby="title desc" font-family="sans-serif" font-size="13" fill="%s">`+"\n",
 		chartWide, chartHigh, chartWide, chartHigh, ink)
-	title := "Sap and sugar by day"
-	if b.given.dir == "" {
-		title += " of an invented season"
+	title := fmt.Sprintf("Sap and sugar by day, %d", b.year)
+	if b.flags.Dir() == "" {
+		title += ", of an invented sugarhouse"
 	}
 	fmt.Fprintf(&w, `<title id="title">%s</title>`+"\n", title)
 	fmt.Fprintf(&w, `<desc id="desc">Bars for each day from %s to %s: above, sap in %s, at most %s on a day; below, the sugar in it in %s, at most %s.</desc>`+"\n",

@@ -2,7 +2,6 @@ package main
 
 import (
 	"math"
-	"slices"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -10,82 +9,97 @@ import (
 )
 
 func (p page) boilsPart(part *cli.Part) {
-	var (
-		rows  [][]cli.Value
-		hours time.Duration
-		water units.Mass
-	)
+	var rows [][]cli.Value
 	for _, f := range p.boils {
-		hours += f.fired
-		water += f.water
-		rows = append(rows, []cli.Value{cli.Words(f.lit.Format(time.DateOnly)), cli.Hours(f.fired), gauged(cli.Volume(f.volume)),
+		rows = append(rows, []cli.Value{cli.Words(p.date(f.day).Format(time.DateOnly)), hours(f.fired), gauged(cli.Volume(f.sap.Volume())),
 			gauged(cli.Mass(f.water)), gauged(cli.Flow(rate(f.water, f.fired))), cli.Share(f.efficiency, 0)})
 	}
-	addUp(waterDigits, cli.Mass(water), rows, 3)
+	addUp(waterDigits, cli.Mass(p.water), rows, 3)
 	part.Table("boils", []cli.Column{{Key: "lit", Head: "lit on"}, {Key: "fired", Head: "fired"}, {Key: "sap", Head: "sap"},
 		{Key: "water", Head: "water off"}, {Key: "rate", Head: "by the hour"}, {Key: "efficiency", Head: "of heat"}}, rows)
-	part.Row("hours", "Hours at the fire", cli.Hours(hours))
-	part.Row("water", "Water boiled off", cli.Total(waterDigits, cli.Mass(water)))
-	part.Row("rate", "By the hour", gauged(cli.Flow(rate(water, hours))))
-	var gathered units.Mass
-	for i := range p.days {
-		gathered += p.days[i].sap.sugar
+	part.Row("hours", "Hours at the fire", hours(p.fired))
+	part.Row("water", "Water boiled off", cli.Total(waterDigits, cli.Mass(p.water)))
+	timed := units.Mass(0)
+	for _, f := range p.boils {
+		if f.fired > 0 {
+			timed += f.water
+		}
 	}
+	part.Row("rate", "By the hour", gauged(cli.Flow(rate(timed, p.fired))))
 	left := "sap that stands, spoiled or was boiled in a boil that is not written down"
-	if gathered < p.boiled.sugar {
+	if p.gathered() < p.boiled.sugar {
 		left = "more was boiled than gathered: a gathering is missing, or a gauge or a reading is off"
 	}
-	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(gathered-p.boiled.sugar)), left)
+	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(p.gathered()-p.boiled.sugar)), left)
+	part.Remark("What was boiled on a day counts at the strength of all sap that then stood.")
+}
+
+// hours shows a time at the fire, unless nobody told it.
+func hours(t time.Duration) cli.Value {
+	if t == 0 {
+		return cli.Number(math.NaN(), 0, "h")
+	}
+	return cli.Hours(t)
+}
+
+// gathered is the sugar in all sap.
+func (b *book) gathered() (all units.Mass) {
+	for i := range b.days {
+		all += b.days[i].sap.sugar
+	}
+	return all
 }
 
 // rate is the water boiled off in an hour, counted at its density at 68 F as
-// pans are rated.
+// pans are rated; NaN if nobody told the time.
 func rate(water units.Mass, t time.Duration) units.VolumeRate {
 	const perCubicMeter = 998.2 * units.KilogramPerCubicMeter
+	if t <= 0 {
+		return units.VolumeRate(math.NaN())
+	}
 	return water.Volume(perCubicMeter).Per(t)
 }
 
 func (p page) firePart(part *cli.Part) error {
-	all, err := p.efficiencies()
-	if err != nil {
-		return err
+	if len(p.learns) > 0 {
+		e, err := p.learned()
+		if err != nil {
+			return err
+		}
+		part.Row("efficiency", "Into the sap", cli.Share(e.Middle(), 1), "of the "+e.Basis.String()+" heat, by "+cli.Plural(e.Boils, "boil"))
+		part.Row("next", "Next boil", cli.Between(cli.Share(e.Low, 0), cli.Share(e.High, 0)), "two times of three")
+		part.Row("spread", "From boil to boil", cli.Share(e.Spread, 1), "the standard deviation")
 	}
-	var rows [][]cli.Value
-	for _, e := range all {
-		rows = append(rows, []cli.Value{cli.Words(e.fuel), cli.Words(e.of.String()), cli.Count(e.Boils, ""), cli.Share(e.Middle(), 1),
-			cli.Between(cli.Share(e.Low, 0), cli.Share(e.High, 0)), cli.Share(e.Spread, 1)})
+	laid := p.given.laid
+	const digits = 3
+	show := func(v units.Volume) cli.Value {
+		if p.given.liquid() {
+			return cli.Volume(v)
+		}
+		return cli.Wood(v)
 	}
-	part.Table("fire", []cli.Column{{Key: "fuel", Head: "fuel"}, {Key: "basis", Head: "heat"}, {Key: "boils", Head: "boils"},
-		{Key: "efficiency", Head: "into the sap"}, {Key: "next", Head: "next boil"}, {Key: "spread", Head: "spread"}}, rows)
-	part.Remark("The next boil lies within these ends two times of three. Give the middle to boilday as -efficiency if the heat is net for wood, and gross for other fuels. The spread is the standard deviation from boil to boil.")
+	went := []cli.Value{gauged(show(p.wood)), show(units.Volume(math.NaN()))}
+	if laid > 0 {
+		went = cli.AddUp(digits, show(laid), show(p.wood), show(laid-p.wood))
+		part.Row("laid", "Laid in", cli.Total(digits, show(laid)))
+	}
+	part.Row("burned", "Burned", went[0], p.given.fuelName())
+	if laid > 0 {
+		part.Row("left", "Left", went[1])
+		if p.wood > laid {
+			part.Remark("More burned than was laid in: a load is missing, or the measure is not what it is told to hold.")
+		}
+	}
+	if cords := p.toTheCord(); cords > 0 {
+		part.Row("to_the_cord", "Syrup to the cord", gauged(cli.Volume(cords)))
+	}
 	return nil
 }
 
-func (p page) fuelPart(part *cli.Part) {
-	var rows [][]cli.Value
-	short := false
-	for _, k := range p.stocks() {
-		l := p.laid[k]
-		show := func(x float64) cli.Value {
-			switch {
-			case k.weighed:
-				return gauged(cli.Mass(units.Kilograms(x)))
-			case k.kind == oil || k.kind == propane:
-				return gauged(cli.Volume(units.CubicMeters(x)))
-			}
-			return gauged(cli.Wood(units.CubicMeters(x)))
-		}
-		short = short || l.burned > l.in
-		in := l.in
-		if slices.Contains(p.lacks, "fuel.csv") {
-			in = math.NaN() // nobody told
-		}
-		const digits = 3
-		went := cli.AddUp(digits, show(in), show(l.burned), show(in-l.burned))
-		rows = append(rows, []cli.Value{cli.Words(k.kind), cli.Total(digits, show(in)), went[0], went[1]})
+// toTheCord is the syrup made of a cord; 0 if no wood is told.
+func (p page) toTheCord() units.Volume {
+	if p.wood <= 0 || p.given.fuel != "wood" {
+		return 0
 	}
-	part.Table("fuel", []cli.Column{{Key: "kind", Head: "fuel"}, {Key: "laid", Head: "laid in"}, {Key: "burned", Head: "burned"}, {Key: "left", Head: "left"}}, rows)
-	if short && !slices.Contains(p.lacks, "fuel.csv") {
-		part.Remark("More of a fuel burned than was laid in: fuel.csv lacks a load, or wood was weighed once and measured by the cord another time.")
-	}
+	return p.Syrup * units.Volume(units.Cord/p.wood)
 }

@@ -2,48 +2,48 @@ package main
 
 import (
 	"bytes"
-	"errors"
-	"io"
-	"io/fs"
 	"math"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 	"testing/fstest"
 
-	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/examples/sugarhouse"
 )
 
-// Whatever the files hold, the book is read or refused, what is counted is
-// finite, and the page and the chart can be drawn.
+// names are the files of a season.
+var names = [...]string{folder.DaysFile, folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.PanFile}
+
+// Whatever the files hold, the folder is refused, or its book is read or refused,
+// what is counted is finite, and the page and the chart can be drawn.
 func FuzzBook(f *testing.F) {
-	seed := func(dir string) {
-		var files [5]string
-		for i, name := range names {
-			content, err := os.ReadFile(filepath.Join("testdata", dir, name))
-			if err != nil && !errors.Is(err, fs.ErrNotExist) {
-				f.Fatal(err)
-			}
-			files[i] = string(content)
+	var seed [len(names)]string
+	for i, name := range names {
+		content, err := sugarhouse.Files().ReadFile(name)
+		if err != nil && name != folder.BlendsFile {
+			f.Fatal(err)
 		}
-		f.Add(files[0], files[1], files[2], files[3], files[4])
+		seed[i] = string(content)
 	}
-	seed("season")
-	seed("torn")
-	f.Fuzz(func(t *testing.T, sap, boils, draws, packing, fuel string) {
-		files := fstest.MapFS{}
-		for i, content := range []string{sap, boils, draws, packing, fuel} {
+	f.Add(seed[0], seed[1], seed[2], "date,from,into,volume\n2034-03-12,34-4,34-5,1 qt\n", seed[4])
+	f.Fuzz(func(t *testing.T, days, batches, bottled, blends, pan string) {
+		files := fstest.MapFS{folder.SettingsFile: {Data: []byte("gallons: US\npan: 2 x 6 ft\ntank: big, 120 gallons, 2.5 gallons an inch\nbarrow: 1/25 cord\n")}}
+		for i, content := range []string{days, batches, bottled, blends, pan} {
 			files[names[i]] = &fstest.MapFile{Data: []byte(content)}
 		}
-		b := seasonOf(files, io.Discard)
+		house, err := folder.Open(files, "", 0)
+		if err != nil {
+			return
+		}
+		b := newSeason()
+		b.house = house
 		b.given.sapGauge, b.given.sapLimit, b.given.syrupGauge, b.given.syrupLimit, b.given.heldGauge, b.given.heldLimit = 2, 0.1, 2, 0.3, 5, 1
-		if b.read() != nil {
+		if b.open() != nil {
 			return
 		}
 		account, err := b.balance()
 		if err != nil {
-			t.Fatal(err)
+			return
 		}
 		if !(account.SugarIn > 0) || math.IsInf(float64(account.SugarIn), 0) || math.IsNaN(float64(account.Lost)) {
 			t.Errorf("account %+v", account)
@@ -52,16 +52,8 @@ func FuzzBook(f *testing.F) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		var e cli.Env
-		e.Out = new(bytes.Buffer)
-		if err := page.JSON(&e); err != nil {
-			t.Fatal(err)
-		}
-		if strings.Contains(string(b.chart()), "NaN") {
-			t.Errorf("chart:\n%s", b.chart())
+		if strings.Contains(page.Brief.Verdict, "NaN") || bytes.Contains(b.chart(), []byte("NaN")) {
+			t.Errorf("%s\n%s", page.Brief.Verdict, b.chart())
 		}
 	})
 }
-
-// names are the files of a season.
-var names = [...]string{"gatherings.csv", "boils.csv", "draws.csv", "packing.csv", "fuel.csv"}

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/sugarhouse"
 )
 
 // The season's own files are never replaced by the chart, nor is a file that
@@ -14,10 +15,10 @@ import (
 func TestKeepsRecords(t *testing.T) {
 	b := clitest.Build(t)
 	dir := t.TempDir()
-	if err := os.CopyFS(dir, os.DirFS("testdata/season")); err != nil {
+	if err := os.CopyFS(dir, sugarhouse.Files()); err != nil {
 		t.Fatal(err)
 	}
-	log := filepath.Join(dir, "gatherings.csv")
+	log := filepath.Join(dir, "days.csv")
 	before, err := os.ReadFile(log)
 	if err != nil {
 		t.Fatal(err)

@@ -9,26 +9,35 @@ import (
 	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
-// A season of one gallon, whose figures are known: 43.389 US gal of sap of 2.0
-// Brix make one of syrup of 66.0 (by the balance of sugar), boiling them takes
-// 400,000 Btu (Ohio State University Extension; 404,680 computed from sap at 40
-// F), and 100 lb of pellets hold 820,000 Btu (16.4 million a short ton, USDA
-// Forest Products Laboratory, from memory), of which that is 49.35 percent. A
-// US gallon of syrup of 66.9 Brix has a mass of 11.0843 lb and weighs 11.0759 lb
-// on a scale in air (the check value of density.InAir). Instruments are read at
-// the temperature they are graduated at.
-func known(t *testing.T, b clitest.Binary) {
-	dir := write(t, map[string]string{
-		"gatherings.csv": "time,source,volume_us_gal,reading_brix,read_at_f,temp_f\n2034-03-01 16:00,hill,43.389,2.0,38,68\n",
-		"boils.csv":      "lit,fired_min,sap_us_gal,reading_brix,read_at_f,temp_f,end_brix,kind,weighed_lb\n2034-03-02 08:00,240,43.316,2.0,38,40,66,pellets,100\n",
-		"draws.csv":      "time,lot,weight_lb,reading_brix,cup_f\n2034-03-02 12:00,A,5.53795,66.9,60\n2034-03-02 12:10,A,5.53795,66.9,60\n",
-		"packing.csv":    "day,lot,size_us_qt,count\n2034-03-02,A,1,3\n2034-03-02,A,0.5,1\n",
-		"fuel.csv":       "day,kind,weighed_kg\n2033-10-02,Pellets,100\n",
-	})
-	status, out, errs := b.Run(t, "", "-dir", dir, "-taps", "4", "-elevation", "0 ft", "-json")
+// parts reads the parts of the JSON of a folder.
+func parts(t *testing.T, b clitest.Binary, into any, args ...string) {
+	t.Helper()
+	status, out, errs := b.Run(t, "", append(args, "-json")...)
 	if status != 0 {
 		t.Fatal(errs)
 	}
+	page := struct{ Parts any }{into}
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// A season of one gallon, whose figures are known: 43.389 US gal of sap of 2.0
+// Brix make one of syrup of 66.0 (by the balance of sugar), boiling them takes
+// 400,000 Btu (Ohio State University Extension; 404,680 computed from sap at 40
+// F), and 6 US gal of oil hold 832,140 Btu (138,690 a gallon, US DOE, Federal
+// Register 2007-03-21), of which that is 48.63 percent. A US gallon of syrup of 66.9
+// Brix has a mass of 11.0843 lb and weighs 11.0759 lb on a scale in air (the check
+// value of density.InAir). Instruments are read at the temperature they are
+// graduated at.
+func known(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{
+		"sugarhouse.txt": "gallons: US\nfuel: oil\ntaps: 4\nelevation: 0 ft\nsap hydrometer: marked at 68 F\n",
+		"days.csv":       "date,tank,sap_gal,sugar_brix,read_at_f,boiled_gal,lit,out,wood\n2034-03-01,hill,43.389,2.0,68,,,,\n2034-03-02,,,,40,43.316,8:00,12:00,6 gal\n",
+		"batches.csv":    "batch,date,weight_lb,reading_brix,cup_f\nA,2034-03-02,5.53795,66.9,60\nB,2034-03-02,5.53795,66.9,60\n",
+		"bottled.csv":    "date,batch,size,count\n2034-03-02,A,1 qt,1\n2034-03-02,B,1 qt,2\n2034-03-02,A,1 pt,1\n",
+		"blends.csv":     "date,from,into,volume\n2034-03-02,B,A,1 pt\n",
+	})
 	var page struct {
 		Balance struct {
 			Sap   float64 `json:"sap_us_gal"`
@@ -41,32 +50,24 @@ func known(t *testing.T, b clitest.Binary) {
 			Water float64 `json:"water_lb"`
 		} `json:"boils"`
 		Fire struct {
-			Fire []struct {
-				Basis string     `json:"basis"`
-				In    float64    `json:"efficiency_pct"`
-				Next  [2]float64 `json:"next_pct"`
-			} `json:"fire"`
+			Note string     `json:"efficiency_note"`
+			In   float64    `json:"efficiency_pct"`
+			Next [2]float64 `json:"next_pct"`
+			Left float64    `json:"left_us_gal"`
 		} `json:"fire"`
-		Fuel struct {
-			Fuel []struct {
-				Left float64 `json:"left_lb"`
-			} `json:"fuel"`
-		} `json:"fuel"`
-		Lots struct {
-			Lots []struct {
+		Batches struct {
+			Batches []struct {
 				Drawn float64 `json:"drawn_us_gal"`
 				Left  float64 `json:"left_us_gal"`
-			} `json:"lots"`
-		} `json:"lots"`
-		Packing struct {
+			} `json:"batches"`
+		} `json:"batches"`
+		Bottled struct {
 			Containers int     `json:"containers"`
 			Volume     float64 `json:"volume_us_gal"`
-		} `json:"packing"`
+		} `json:"bottled"`
 	}
-	if err := json.Unmarshal([]byte(out), &page); err != nil {
-		t.Fatal(err)
-	}
-	if len(page.Fire.Fire) != 1 || len(page.Lots.Lots) != 1 || len(page.Fuel.Fuel) != 1 || page.Fire.Fire[0].Basis != "gross" || page.Packing.Containers != 4 {
+	parts(t, b, &page, "-dir", dir, "-target", "66 Brix", "-laid-in", "10 US gal")
+	if len(page.Batches.Batches) != 2 || page.Fire.Note != "of the gross heat, by 1 boil" || page.Bottled.Containers != 4 {
 		t.Fatalf("page %+v", page)
 	}
 	for _, c := range []struct {
@@ -79,13 +80,14 @@ func known(t *testing.T, b clitest.Binary) {
 		{"sugar out", page.Balance.Out, 0.669 * 11.0843, 0.0001},
 		{"hours", page.Boils.Hours, 4, 1e-9},
 		{"water boiled off", page.Boils.Water, 353.22, 0.4},
-		{"efficiency", page.Fire.Fire[0].In, 49.35, 0.06},
-		{"of the next boil at least", page.Fire.Fire[0].Next[0], 49.35 * 0.8, 0.06}, // one boil: a fifth to each side
-		{"of the next boil at most", page.Fire.Fire[0].Next[1], 49.35 * 1.2, 0.06},
-		{"pellets left", page.Fuel.Fuel[0].Left, 100/0.45359237 - 100, 1e-4},
-		{"drawn", page.Lots.Lots[0].Drawn, 1, 1e-4},
-		{"not packed", page.Lots.Lots[0].Left, 1 - 0.875, 1e-4},
-		{"packed", page.Packing.Volume, 0.875, 1e-9},
+		{"efficiency", page.Fire.In, 48.63, 0.06},
+		{"of the next boil at least", page.Fire.Next[0], 48.63 * 0.8, 0.06}, // one boil: a fifth to each side
+		{"of the next boil at most", page.Fire.Next[1], 48.63 * 1.2, 0.06},
+		{"oil left", page.Fire.Left, 4, 1e-7},
+		{"drawn", page.Batches.Batches[0].Drawn, 0.5, 1e-4},
+		{"left of A, which got a pint of B", page.Batches.Batches[0].Left, 0.5 + 0.125 - 0.375, 1e-4},
+		{"left of B", page.Batches.Batches[1].Left, 0.5 - 0.125 - 0.5, 1e-4},
+		{"bottled", page.Bottled.Volume, 0.875, 1e-9},
 	} {
 		if !(math.Abs(c.got-c.want) <= c.free) {
 			t.Errorf("%s: %v, want %v within %v", c.what, c.got, c.want, c.free)
@@ -93,50 +95,81 @@ func known(t *testing.T, b clitest.Binary) {
 	}
 }
 
+const someSap = "date,tank,sap_gal,sugar_brix,read_at_f\n2034-03-01,hill,600,2.0,38\n"
+
 // A hot cup of syrup reads 59 Brix; written down as a cup of 60 F it is no syrup.
 func unlikely(t *testing.T, b clitest.Binary) {
-	const sap = "time,source,volume_us_gal,reading_brix,read_at_f\n2034-03-01 16:00,hill,600,2.0,38\n"
 	for cup, odd := range map[string]bool{"208": false, "60": true} {
-		dir := write(t, map[string]string{"gatherings.csv": sap, "draws.csv": "time,lot,volume_us_gal,reading_brix,cup_f\n2034-03-02 12:00,A,1,59,208\n2034-03-02 13:00,A,1,59," + cup + "\n"})
-		status, out, errs := b.Run(t, "", "-dir", dir)
+		dir := clitest.Folder(t, map[string]string{"days.csv": someSap, "batches.csv": "batch,date,volume_gal,reading_brix,cup_f\nA,2034-03-02,1,59,208\nB,2034-03-02,1,59," + cup + "\n"})
+		status, out, errs := b.Run(t, "", "-dir", dir, "-full")
 		words := strings.Join(strings.Fields(out), " ")
-		if status != 0 || strings.Contains(words, "A has 1 of 2 draws under 60 Brix or over 72 Brix") != odd {
+		if status != 0 || strings.Contains(words, "B is under 60 Brix or over 72 Brix") != odd {
 			t.Errorf("a cup of %s F: %s%s", cup, out, errs)
 		}
 	}
 }
 
-// Each cup of syrup tells how hot its own measure was, where the file has no
-// temp column and where its cells are empty. 10 US gal at 70 F shrink to 9.9955
-// at 68 F: by the correction of a stem graduated at 20 C, 1.65 Brix at 40 C in 60
-// Brix (NBS Circular C440), syrup of 66 Brix, 6.1 kg/m3 denser with each Brix,
-// expands by 0.04 percent a degree C, the glass of the stem with it.
+// Each cup of syrup tells how hot its own measure was, where the file has no temp
+// column and where its cells are empty. 10 US gal at 70 F shrink to 9.9955 at 68 F:
+// by the correction of a stem graduated at 20 C, 1.65 Brix at 40 C in 60 Brix (NBS
+// Circular C440), syrup of 66 Brix, 6.1 kg/m3 denser with each Brix, expands by 0.04
+// percent a degree C, the glass of the stem with it.
 func cups(t *testing.T, b clitest.Binary) {
-	const sap = "time,source,volume_us_gal,reading_brix,read_at_f\n2034-03-01 16:00,hill,600,2.0,38\n"
-	for _, draws := range []string{
-		"time,lot,volume_us_gal,reading_brix,cup_f\n2034-03-02 12:00,A,1,59.5,208\n2034-03-02 12:10,B,10,66,70\n",
-		"time,lot,volume_us_gal,reading_brix,cup_f,temp_f\n2034-03-02 12:00,A,1,59.5,208,\n2034-03-02 12:10,B,10,66,70,\n",
+	for _, batches := range []string{
+		"batch,date,volume_gal,reading_brix,cup_f\nA,2034-03-02,1,59.5,208\nB,2034-03-02,10,66,70\n",
+		"batch,date,volume_gal,reading_brix,cup_f,temp_f\nA,2034-03-02,1,59.5,208,\nB,2034-03-02,10,66,70,\n",
 	} {
-		dir := write(t, map[string]string{"gatherings.csv": sap, "draws.csv": draws})
-		status, out, errs := b.Run(t, "", "-dir", dir, "-json")
-		if status != 0 {
-			t.Fatal(errs)
-		}
 		var page struct {
-			Lots struct {
-				Lots []struct {
+			Batches struct {
+				Batches []struct {
 					Drawn float64 `json:"drawn_us_gal"`
-				} `json:"lots"`
-			} `json:"lots"`
+				} `json:"batches"`
+			} `json:"batches"`
 		}
-		if err := json.Unmarshal([]byte(out), &page); err != nil {
-			t.Fatal(err)
+		parts(t, b, &page, "-dir", clitest.Folder(t, map[string]string{"days.csv": someSap, "batches.csv": batches}))
+		if len(page.Batches.Batches) != 2 {
+			t.Fatalf("%+v", page)
 		}
-		if len(page.Lots.Lots) != 2 {
-			t.Fatalf("lots %+v", page.Lots.Lots)
-		}
-		if got := page.Lots.Lots[1].Drawn; !(math.Abs(got-9.9955) < 0.001) {
+		if got := page.Batches.Batches[1].Drawn; !(math.Abs(got-9.9955) < 0.001) {
 			t.Errorf("10 US gal at 70 F are %v at 68 F", got)
 		}
+	}
+}
+
+// Where the season has no batches, the days tell what was drawn; sap that nobody read
+// counts at the strength of the rest: 100 and 300 gal of 2 and 3 Brix hold 2.75, and
+// 400 gal more of that twice as much.
+func daysAlone(t *testing.T, b clitest.Binary) {
+	const days = "date,sap_gal,sugar_brix,read_at_f,syrup_gal\n2034-03-01,100,2,38,\n2034-03-02,300,3,38,2\n"
+	in := func(days string) (sugar, syrup float64) {
+		var page struct {
+			Balance struct {
+				In    float64 `json:"sugar_in_lb"`
+				Syrup float64 `json:"syrup_us_gal"`
+			} `json:"balance"`
+		}
+		parts(t, b, &page, "-dir", clitest.Folder(t, map[string]string{"days.csv": days}))
+		return page.Balance.In, page.Balance.Syrup
+	}
+	read, syrup := in(days)
+	all, more := in(days + "2034-03-03,400,,,1\n")
+	if !(math.Abs(all/read-2) < 1e-6) || !(math.Abs(syrup-2) < 1e-6) || !(math.Abs(more-3) < 1e-6) {
+		t.Errorf("%v lb, and %v with the unread; %v and %v gal of syrup", read, all, syrup, more)
+	}
+}
+
+// A moldy batch was drawn, and is in no stock: of 3 and 1 gal at 68 F it is 3 gal, 12
+// qt.
+func moldy(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{"days.csv": someSap, "sugarhouse.txt": "gallons: US\nsyrup hydrometer: marked at 68 F\n",
+		"batches.csv": "batch,date,volume_gal,reading_brix,cup_f,mold\nA,2034-03-02,3,66.9,68,no\nB,2034-03-02,1,66.9,68,yes\n"})
+	page, read := b.Brief(t, "", "-dir", dir)
+	for _, a := range read.Answers {
+		if a.Key == "stock" && a.US.Value != 12.0 || a.Key == "drawn" && a.US.Value != 16.0 {
+			t.Errorf("%s: %v", a.Key, a.US.Value)
+		}
+	}
+	if !strings.Contains(strings.Join(strings.Fields(page), " "), "lb moldy, thrown away") {
+		t.Error(page)
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -24,12 +25,7 @@ type page struct {
 func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	sheet := &cli.Sheet{Title: "The book of a season", Metric: b.given.metric}
 	p := page{b, sheet, a}
-	if b.given.dir == "" {
-		sheet.Part("about", "About this page").Remark("An invented yard in an invented season: give the folder of your own with -dir, -h tells what belongs into its files.")
-	}
-	if b.wrong.rows > 0 {
-		p.mendPart(sheet.Part("mend", "Rows to mend"))
-	}
+	p.brief()
 	if b.again.rows > 0 || b.unseen > 0 {
 		p.againPart(sheet.Part("again", "Look again"))
 	}
@@ -43,35 +39,24 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	}
 	if len(b.boils) > 0 {
 		p.boilsPart(sheet.Part("boils", "Boils"))
+	}
+	if b.wood > 0 && b.given.fuel != "pellets" {
 		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
 			return nil, err
 		}
 	}
-	if len(b.laid) > 0 {
-		p.fuelPart(sheet.Part("fuel", "Fuel"))
-	}
 	if len(b.lots) > 0 {
-		if err := p.lotsPart(sheet.Part("lots", "Syrup by lot, at "+p.Degrees(label))); err != nil {
+		if err := p.lotsPart(sheet.Part("batches", "Syrup by batch, at "+p.Degrees(label))); err != nil {
 			return nil, err
 		}
 	}
 	if len(b.sizes) > 0 {
-		p.packingPart(sheet.Part("packing", "Packed"))
+		p.bottledPart(sheet.Part("bottled", "Bottled"))
 	}
 	care := sheet.Part("care", "Take care")
 	care.Item("This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.")
 	care.Item("Where syrup is sold, records by lot are often asked for: local rules come first.")
 	return sheet, nil
-}
-
-func (p page) mendPart(part *cli.Part) {
-	part.Row("rows", "Left out of the count", cli.Count(p.wrong.rows, "rows"))
-	for _, w := range p.wrong.first {
-		part.Item(w)
-	}
-	if p.wrong.rows > len(p.wrong.first) {
-		part.Remark(fmt.Sprintf("These are the first %d. All of them were told on standard error.", len(p.wrong.first)))
-	}
 }
 
 // span returns the first and the last day with sap.
@@ -105,15 +90,39 @@ func (p page) seasonPart(part *cli.Part) {
 	if p.given.taps > 0 {
 		part.Row("taps", "Taps", cli.Count(p.given.taps, ""))
 	}
-	if len(p.lacks) > 0 {
-		part.Remark("Not in the folder: " + strings.Join(p.lacks, ", ") + ".")
+	if lacks := p.lacks(); len(lacks) > 0 {
+		part.Remark("Nothing of the season in " + strings.Join(lacks, ", ") + ".")
 	}
+	if p.unread > 0 {
+		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
+	}
+	if told := p.told(); p.byBatches() && told > 0 && math.Abs(float64(told/p.Syrup)-1) > 0.05 {
+		part.Remark("The days tell of " + p.In(gauged(cli.Volume(told))) + " of syrup and the batches, which count, of " + p.In(gauged(cli.Volume(p.Syrup))) + ": look which lacks a row.")
+	}
+}
+
+// lacks names the files without a row of the season.
+func (b *book) lacks() (names []string) {
+	for _, file := range []struct {
+		name string
+		has  bool
+	}{{folder.BatchesFile, b.byBatches()}, {folder.BottledFile, len(b.sizes) > 0}, {folder.PanFile, len(b.lastSweet()) > 0}} {
+		if !file.has {
+			names = append(names, file.name)
+		}
+	}
+	return names
+}
+
+// date returns a day of the season by its place in the year.
+func (b *book) date(day int) time.Time {
+	return time.Date(b.year, 1, day, 0, 0, 0, 0, time.UTC)
 }
 
 // Digits of totals and of their parts, which add up as they are printed.
 const (
-	sapDigits   = 4 // and of syrup, so that a day is known to three
-	sugarDigits = 3
+	sapDigits   = 4 // and of syrup and sugar, so that a day is known to three
+	sugarDigits = 4
 	waterDigits = 3
 )
 
@@ -186,14 +195,14 @@ func (p page) daysPart(part *cli.Part) error {
 	var rows [][]cli.Value
 	for i := range p.days {
 		d := &p.days[i]
-		if d.sap.rows+d.syrup.rows == 0 {
-			continue
-		}
-		sap, err := d.sap.lot()
+		syrup, err := p.drawn(d)
 		if err != nil {
 			return err
 		}
-		syrup, err := d.syrup.lot()
+		if d.sap.rows == 0 && syrup.Empty() {
+			continue
+		}
+		sap, err := d.sap.lot()
 		if err != nil {
 			return err
 		}
@@ -241,35 +250,37 @@ func (p page) lotsPart(part *cli.Part) error {
 		}
 		switch {
 		case lot.Empty():
-			odd = append(odd, name+" was packed and never drawn")
-		case l.volume > lot.Volume()*1.02: // a gauge and a label differ by a percent or two
-			odd = append(odd, name+" was packed into more than was drawn")
+			odd = append(odd, name+" was bottled and never drawn")
+		case l.volume > (lot.Volume()+l.poured)*1.02: // a gauge and a label differ by a percent or two
+			odd = append(odd, name+" was bottled into more than was drawn")
 		}
 		if l.unlike > 0 {
-			odd = append(odd, fmt.Sprintf("%s has %d of %d draws under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, l.unlike, l.drawn.rows, thinSyrup, thickSyrup))
+			odd = append(odd, fmt.Sprintf("%s is under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
-		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(lot.Volume()-l.volume))
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Count(l.drawn.rows, ""), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
+		left := lot.Volume() + l.poured - l.volume
+		if l.moldy {
+			left = 0
+			odd = append(odd, name+" was moldy: thrown away, and in no stock")
+		}
+		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(left))
+		rows = append(rows, []cli.Value{cli.Words(name), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
 			went[0], went[1]})
 	}
-	part.Table("lots", []cli.Column{{Key: "lot", Head: "lot"}, {Key: "draws", Head: "draws"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
-		{Key: "packed", Head: "packed"}, {Key: "left", Head: "not packed"}}, rows)
+	part.Table("batches", []cli.Column{{Key: "batch", Head: "batch"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
+		{Key: "bottled", Head: "bottled"}, {Key: "left", Head: "in stock"}}, rows)
 	if len(odd) > 0 {
 		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")
 	}
 	return nil
 }
 
-func (p page) packingPart(part *cli.Part) {
+func (p page) bottledPart(part *cli.Part) {
 	var rows [][]cli.Value
-	var all units.Volume
-	count := 0
+	all, count := p.bottled()
 	for _, key := range slices.Sorted(maps.Keys(p.sizes)) {
 		s := p.sizes[key]
 		volume := s.label * units.Volume(s.count)
-		all += volume
-		count += s.count
 		label := cli.Volume(s.label)
 		if s.label < units.USGallon {
 			label = cli.SmallVolume(s.label)
@@ -277,7 +288,7 @@ func (p page) packingPart(part *cli.Part) {
 		rows = append(rows, []cli.Value{label, cli.Count(s.count, ""), cli.Volume(volume)})
 	}
 	addUp(sapDigits, cli.Volume(all), rows, 2)
-	part.Table("packing", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
+	part.Table("bottled", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
 	part.Row("containers", "Containers", cli.Count(count, ""))
-	part.Row("volume", "Packed by the labels", cli.Total(sapDigits, cli.Volume(all)))
+	part.Row("volume", "Bottled by the labels", cli.Total(sapDigits, cli.Volume(all)))
 }

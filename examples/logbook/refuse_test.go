@@ -1,8 +1,6 @@
 package main
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -13,6 +11,7 @@ func badFlags() (cases []clitest.Bad) {
 	for _, c := range []struct{ args, want string }{
 		{"-dir|testdata/nowhere", "-dir: testdata/nowhere: no such file"},
 		{"-dir|", "-dir: name the folder"},
+		{"-season|1999", "days.csv: no sap of 1999"},
 		{"-svg|", "-svg: name the file"},
 		{"-svg|testdata/nowhere/x.svg", "-svg: "},
 		{"-svg|-|-json", "-json: -svg - prints the chart instead"},
@@ -34,8 +33,11 @@ func badFlags() (cases []clitest.Bad) {
 		{"-held-limit|NaN Brix", "-held-limit: "},
 		{"-elevation|9000 m", "-elevation: elevation 29530 ft (9000 m) is outside"},
 		{"-target|90 Brix", "-target: target 90 Brix is outside"},
+		{"-fuel|straw", `-fuel: "straw" is not known`},
+		{"-wood|ironwood", `-wood: "ironwood" is not known`},
 		{"-moisture|900 %", "-moisture: moisture on the dry basis 900 % is outside 0 to 233 %"},
 		{"-moisture|-1 %", "-moisture: "},
+		{"-laid-in|-1 cord", "-laid-in: volume"},
 		{"stray", `"stray": there are flags only`},
 		{"-nosuch", "no such flag"},
 	} {
@@ -44,28 +46,24 @@ func badFlags() (cases []clitest.Bad) {
 	return cases
 }
 
-// badFiles are files that are useless as a whole.
+// badFiles are rows that the folder takes and a balance does not. What is no number,
+// no date or no name is refused by package folder, and tested there.
 func badFiles(t *testing.T) (cases []clitest.Bad) {
+	const batch = "batch,date,volume_gal,weight_lb,reading_brix,cup_f,temp_f\n"
 	for _, c := range []struct{ name, content, want string }{
-		{"gatherings.csv", "", "gatherings.csv: the file is empty"},
-		{"gatherings.csv", "time,source,volume_gal,reading_brix,read_at_f\n", "gatherings.csv:1: column volume_gal: no unit that is known"},
-		{"gatherings.csv", "time,source,volume_l,read_at_f\n", "gatherings.csv:1: no column for reading"},
-		{"gatherings.csv", "time,volume_l,volume_us_gal,reading_brix,read_at_f\n", "gatherings.csv:1: column volume_us_gal: a second column"},
-		{"gatherings.csv", "time,volume_l,reading_brix,read_at_f\n", "gatherings.csv: no gathering that counts"},
-		{"gatherings.csv", someSap + "\"2034-03-03,hill,150,2,5\n", "gatherings.csv:4: "},
-		{"boils.csv", "lit,fired_h,sap_l,reading_brix,read_at_c,kind\n", "boils.csv:1: neither a column for burned nor for weighed"},
-		{"draws.csv", "time,lot,reading_brix,cup_c\n", "draws.csv:1: neither a column for volume nor for weight"},
-		{"packing.csv", "day,lot,size,count\n", "packing.csv:1: column size: no unit that is known"},
-		{"fuel.csv", "day,kind\n", "fuel.csv:1: neither a column for laid nor for weighed"},
-		{"fuel.csv", "\x00\x00\n", "fuel.csv:1: not text in UTF-8"},
+		{"days.csv", "date,sap_gal\n", "days.csv: no day with sap yet: write one down"},
+		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,0.1,38\n", "days.csv:2: column sugar: true strength"},
+		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,400\n", "days.csv:2: column read_at: temperature 400 F (204.4 C) is outside"},
+		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,0.0001,2,38\n", "days.csv:2: column sap: volume"},
+		{"batches.csv", batch + "A,2034-03-02,1,,12,60,\n", "batches.csv:2: column reading: true strength"},
+		{"batches.csv", batch + "A,2034-03-02,1,,66.9,400,\n", "batches.csv:2: column cup: temperature 400 F (204.4 C) is outside"},
+		{"batches.csv", batch + "A,2034-03-02,,0.0001,66.9,60,\n", "batches.csv:2: column weight: weight"},
+		{"batches.csv", batch + "A,2034-03-02,1,,66.9,60,400\n", "batches.csv:2: column temp: "},
+		{"pan.csv", "date,compartment,depth_in,brix\n2034-03-02,2,1,9\n", "pan.csv:2: column compartment: the settings tell no area of it"},
 	} {
-		files := map[string]string{"gatherings.csv": someSap}
+		files := map[string]string{"days.csv": someSap}
 		files[c.name] = c.content
-		cases = append(cases, clitest.Bad{Args: []string{"-dir", write(t, files)}, Want: c.want})
+		cases = append(cases, clitest.Bad{Args: []string{"-dir", clitest.Folder(t, files)}, Want: c.want})
 	}
-	dir := write(t, nil)
-	if err := os.Mkdir(filepath.Join(dir, "gatherings.csv"), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	return append(cases, clitest.Bad{Args: []string{"-dir", dir}, Want: "logbook: " + filepath.Join(dir, "gatherings.csv") + ": "})
+	return cases
 }

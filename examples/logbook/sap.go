@@ -3,20 +3,14 @@ package main
 import (
 	"errors"
 	"fmt"
+	"iter"
 	"math"
-	"time"
 
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
-	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/lookagain"
-)
-
-// minutes are the ways to write a time, and dates a day.
-var (
-	minutes = []string{"2006-01-02 15:04", "2006-01-02T15:04", "2006-01-02 15:04:05", time.DateOnly}
-	dates   = []string{time.DateOnly, "2006-01-02 15:04"}
 )
 
 // What the files may say. Errors of these ranges name no function: people read
@@ -24,29 +18,10 @@ var (
 var (
 	sapStrength = limit.Range{Arg: "true strength", Low: 0.3, High: 40, Unit: "Brix",
 		Below: "sap is 1 to 4 Brix: check the reading, and the hydrometer in water",
-		Above: "sap is 1 to 4 Brix and membrane concentrate up to 40: syrup belongs in draws.csv"}
+		Above: "sap is 1 to 4 Brix and membrane concentrate up to 40: syrup belongs in batches.csv"}
 	sapVolume = limit.Range{Arg: "volume", Low: 0.001, High: 1e6, Unit: "L",
-		Below: "leave out a row that holds nothing", Above: "check its unit"}
-	syrupStrength = limit.Range{Arg: "true strength", Low: 50, High: 85, Unit: "Brix",
-		Below: "this is not syrup: what goes back into the pan is no draw", Above: "beyond 85 Brix it sets as candy"}
+		Below: "leave the cell empty where there is nothing", Above: "check its unit"}
 )
-
-// A sapCols reads a lot of sap: how much, and what the hydrometer read in the
-// cup.
-type sapCols struct {
-	volume       units.Volume
-	reading      units.Brix
-	readAt, temp units.Temperature
-}
-
-func (s *sapCols) cols(volume string) []records.Col {
-	return []records.Col{
-		records.Volume(volume, &s.volume),
-		records.Brix("reading", &s.reading),
-		records.Temperature("read_at", &s.readAt),
-		records.Temperature("temp", &s.temp).Optional(),
-	}
-}
 
 // ofReading returns which column an error of the hydrometer is about: the reading
 // or the temperature of the cup.
@@ -58,76 +33,106 @@ func ofReading(err error, reading, cup string) string {
 	return reading
 }
 
-// lot returns the sap of the row. Without a temperature of its own the sap was
-// measured as cold as it was read.
-func (s *sapCols) lot(b *book, r *records.Reader, volume string) (sugar.Lot, error) {
-	brix, err := b.given.sapHydrometer().Brix(s.reading, s.readAt)
-	if err != nil {
-		return sugar.Lot{}, r.Fail(ofReading(err, "reading", "read_at"), err)
-	}
-	if err := sapStrength.Check("", float64(brix)); err != nil {
-		return sugar.Lot{}, r.Fail("reading", err)
-	}
-	if err := sapVolume.Check("", s.volume.Liters()); err != nil {
-		return sugar.Lot{}, r.Fail(volume, err)
-	}
-	at := s.temp
-	if math.IsNaN(at.Celsius()) {
-		at = s.readAt
-	}
-	lot, err := sugar.NewLot(s.volume, brix, at)
-	if err != nil {
-		return sugar.Lot{}, r.Fail("temp", err)
-	}
-	return lot, nil
-}
-
-func (b *book) readGatherings() error {
-	var (
-		when   time.Time
-		source string
-		sap    sapCols
-	)
+// readDays counts sap, boils, wood and syrup of the days.
+func (b *book) readDays(rows iter.Seq[folder.Day]) {
 	list := lookagain.List{Most: mostLooked, VolumeUnit: "L"}
-	const what = "a source is a bush, a line or a tank: keep notes in a column of their own"
-	err := b.file(sheet{
-		name: "gatherings.csv", needed: true,
-		cols: append([]records.Col{
-			records.Time("time", &when, minutes...),
-			records.Text("source", &source).Optional(),
-		}, sap.cols("volume")...),
-		row: func(r *records.Reader) error {
-			lot, err := sap.lot(b, r, "volume")
-			if err != nil {
+	each(b, rows, func(d folder.Day) error {
+		on := &b.days[d.Date.YearDay()]
+		if !math.IsNaN(float64(d.Sap)) {
+			if err := b.readSap(on, d, &list); err != nil {
 				return err
 			}
-			from := b.sources[source]
-			if from == nil {
-				if err := named(r, "source", source); err != nil {
-					return err
-				}
-				if len(b.sources) == mostSources {
-					return r.Fail("source", full("sources", mostSources, what))
-				}
-				from = new(total)
-			}
-			on, err := b.on(r, "time", when)
-			if err != nil {
-				return err
-			}
-			if list.Looks() {
-				list.Add(lookagain.Row{File: b.given.shown("gatherings.csv"), Line: r.Line(), Day: when, Name: source,
-					Strength: float64(lot.Brix()), Volume: sap.volume.Liters(), Whole: whole(when, source, sap)})
-			}
-			b.sources[source] = from
-			from.add(lot)
-			on.sap.add(lot)
-			return nil
-		},
+		}
+		if !math.IsNaN(float64(d.Syrup)) {
+			on.told += d.Syrup
+		}
+		on.fire.add(d, b.given.readAt(d))
+		return nil
 	})
 	b.look(&list)
-	if err == nil && !b.begun {
-		return fmt.Errorf("%s: no gathering that counts below the header: there is no season to draw a balance of", b.given.shown("gatherings.csv"))
+}
+
+// readSap counts the sap of a row.
+func (b *book) readSap(on *day, d folder.Day, list *lookagain.List) error {
+	if err := sapVolume.Check("", d.Sap.Liters()); err != nil {
+		return b.fail(folder.DaysFile, d.Line, "sap", err)
 	}
-	return err
+	from := b.sources[d.Tank]
+	if from == nil {
+		if len(b.sources) == mostSources {
+			return b.fail(folder.DaysFile, d.Line, "tank", fmt.Errorf("more than %d names: a tank, a bush or a line has one, and notes have a column of their own", mostSources))
+		}
+		from = new(total)
+		b.sources[d.Tank] = from
+	}
+	strength := math.NaN()
+	if math.IsNaN(float64(d.Sugar)) {
+		for _, t := range []*total{from, &on.sap} {
+			t.rows++
+			t.unread += d.Sap
+		}
+		b.unread++
+	} else {
+		lot, column, err := b.given.sap(d)
+		if err != nil {
+			return b.fail(folder.DaysFile, d.Line, column, err)
+		}
+		strength = float64(lot.Brix())
+		from.add(lot)
+		on.sap.add(lot)
+	}
+	if list.Looks() {
+		list.Add(lookagain.Row{File: b.house.Shown(folder.DaysFile), Line: d.Line, Day: d.Date, Name: d.Tank,
+			Strength: strength, Volume: d.Sap.Liters(), Whole: whole(d.Date, d.Tank, d.Sap, d.Sugar, d.ReadAt)})
+	}
+	return nil
+}
+
+// sap returns the sap of a row that was read. It was measured as cold as it was
+// read. The error is about the column.
+func (s *setup) sap(d folder.Day) (lot sugar.Lot, column string, err error) {
+	brix, err := s.sapHydrometer().Brix(d.Sugar, s.readAt(d))
+	if err != nil {
+		return lot, ofReading(err, "sugar", "read_at"), err
+	}
+	if err := sapStrength.Check("", float64(brix)); err != nil {
+		return lot, "sugar", err
+	}
+	lot, err = sugar.NewLot(d.Sap, brix, s.readAt(d))
+	return lot, "read_at", err
+}
+
+// readAt is how warm the sap was: as it was read, or as the hydrometer wants it.
+func (s *setup) readAt(d folder.Day) units.Temperature {
+	if math.IsNaN(d.ReadAt.Celsius()) {
+		return s.sapStem
+	}
+	return d.ReadAt.Add(-s.miss.Thermometer)
+}
+
+// usualSap is the strength of sap that nobody read all season. Common practice.
+const usualSap units.Brix = 2
+
+// settle counts the sap that nobody read at the strength of what was read.
+func (b *book) settle() error {
+	var read total
+	for i := range b.days {
+		read.mass += b.days[i].sap.mass
+		read.sugar += b.days[i].sap.sugar
+	}
+	b.mean = usualSap
+	if read.mass > 0 {
+		b.mean = units.Brix(100 * float64(read.sugar) / float64(read.mass))
+	}
+	for i := range b.days {
+		if err := b.days[i].sap.settle(b.mean, b.given.sapStem); err != nil {
+			return err
+		}
+	}
+	for _, t := range b.sources {
+		if err := t.settle(b.mean, b.given.sapStem); err != nil {
+			return err
+		}
+	}
+	return nil
 }

@@ -2,8 +2,10 @@ package main
 
 import (
 	"strings"
+	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 func badFlags() (cases []clitest.Bad) {
@@ -22,9 +24,9 @@ func badFlags() (cases []clitest.Bad) {
 		{"-volume|3 L|-read-at|300 F", "-read-at: temperature"},
 		{"-volume|3 L|-temp|300 F", "-temp: temperature"},
 		{"-volume|3 L|-light|140 %", "-light: light transmission 140 % is outside"},
-		{"-can-file|x.csv|-volume|3 L", "says the same as"},
-		{"-can-file|testdata/none.csv", "-can-file: testdata/none.csv: no such file"},
-		{"-can-file|-|-helper-file|-", "only one file can come on standard input"},
+		{"-write", "-write: give the folder of your sugarhouse by -dir"},
+		{"-day|March 5", "-day: write a date as 2034-03-11"},
+		{"-batch|99-9", `-batch: no batch of batches.csv is called "99-9"`},
 		{"-hydrometer|100 C", "-hydrometer: graduation 212 F (100 C) is outside"},
 		{"-division|0 Brix", "-division: division 0 Brix is outside"},
 		{"-thermometer|0 F deg", "-thermometer: error 0 F deg (0 C deg) is outside"},
@@ -56,8 +58,12 @@ func badFlags() (cases []clitest.Bad) {
 		{"-containers|3x1 US qt, any 1 US qt", "-containers: 1 US qt: there is one of that name already"},
 		{"-volume|1 US gal|-containers|at least 9x1 US gal", "-containers: lot"},
 		{"-containers|at worst 9x1 US gal", "-containers: \"at worst 9x1 US gal\": write how many"},
-		{"-containers|any 1 L|-container-file|-", "says the same as"},
-		{"stray", `"stray": there are flags only`},
+		{"stray", `"stray": a number is missing; write it as 3 gal 67.8 at 66 F`},
+		{"3|US|gal|67.8", "how warm is the cup?"},
+		{"3|gal|67.8|at|66|F", "ambiguous unit"},
+		{"67.8|at|66|F", "how much syrup?"},
+		{"3|US|gal|35|at|66|F", "35 may be Brix or Baume"},
+		{"3|US|gal|67.8|at|66|F|-volume|3 L", "-volume: the words behind"},
 		{"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
@@ -65,50 +71,50 @@ func badFlags() (cases []clitest.Bad) {
 	return cases
 }
 
-func badFiles() (cases []clitest.Bad) {
+func badFiles(t *testing.T) (cases []clitest.Bad) {
 	const (
-		can = "can,volume_l,weight_kg,reading_brix,read_at_f,temp_f,light_pct\n"
+		can = "batch,volume_l,weight_kg,reading_brix,cup_f,temp_f,light_pct\n"
 		jar = "container,on_hand,label_ml,brim_ml,empty_g,material\n"
 	)
-	for _, c := range []struct{ flag, file, want string }{
-		{"-can-file", "", "-: the file is empty"},
-		{"-can-file", can, "-: nothing below the header"},
-		{"-can-file", "can,volume_gal,reading_brix,read_at_f\n", "-:1: column volume_gal: no unit that is known"},
-		{"-can-file", can + "a,3,,66.9,60,60,50\nb,,,66,60,60,50\n", "-:3: column volume_l: give either the volume or the weight"},
-		{"-can-file", can + "a,3,4,66.9,60,60,50\n", "-:2: column volume_l: give either"},
-		{"-can-file", can + "a,-3,,66.9,60,60,50\n", "-:2: column volume_l: more than nothing"},
-		{"-can-file", can + "a,,0,66.9,60,60,50\n", "-:2: column weight_kg: more than nothing"},
-		{"-can-file", can + "a,3,,6.69,60,60,50\n", "-:2: column reading_brix: syrup"},
-		{"-can-file", can + "a,3,,66.9,600,60,50\n", "-:2: column read_at_f: temperature"},
-		{"-can-file", can + "a,3,,66.9,60,600,50\n", "-:2: column temp_f: temperature"},
-		{"-can-file", can + "a,3,,66.9,60,60,0\n", "-:2: column light_pct: light transmission"},
-		{"-can-file", can + "a,NaN,,66.9,60,60,50\n", `-:2: column volume_l: "NaN" is not a plain number`},
-		{"-can-file", can + "a,3\n", "-:2: 2 cells where the header names 7 columns"},
-		{"-can-file", "can,volume_l,reading_brix,read_at_f\n" + strings.Repeat("a,1,66.9,60\n", 1001), "-:1002: more than 1000 rows"},
-		{"-can-file", "can,volume_l,reading_brix,read_at_f,temp_c\na,9,64,60,110\n", "-can-file: "},
-		{"-can-file", "can,volume_l,reading_brix,read_at_f,mold\na,9,,60,\n", "-:2: column reading_brix: reading and temperature"},
-		{"-can-file", "can,volume_l,reading_brix,read_at_f,mold\na,9,66,60,maybe\n", "-:2: column mold: write yes or no"},
-		{"-can-file", "can,volume_l,reading_brix,read_at_f,mold\na,9,,,yes\n", "-can-file: every can is marked moldy"},
-		{"-container-file", "container,label_ml,on_hand,at_least,at_most\nquart,946,9,5,4\n", "-:2: column at_least: no more than 4"},
-		{"-container-file", "container,label_ml,at_least\nquart,946,2.5\n", "-:2: column at_least: a whole number"},
-		{"-container-file", jar + "quart,2.5,946,1000,400,glass\n", "-:2: column on_hand: a whole number"},
-		{"-container-file", jar + "quart,2,946,900,400,glass\n", "-:2: column brim_ml: a container holds more"},
-		{"-container-file", jar + "quart,2,946,950,400,glass\n", "-container-file: quart: brimful 0.251 US gal (0.95 L)"},
-		{"-container-file", jar + "quart,2,946,1000,0,glass\n", "-:2: column empty_g: an empty container"},
-		{"-container-file", jar + "quart,2,946,1000,400,clay\n", "-:2: column material: it is glass, steel or plastic"},
-		{"-container-file", jar + "quart,2,946,1000,400,glass\nQuart,2,900,,,\n", "-:3: column container: Quart: there is one of that name"},
-		{"-container-file", jar + "drum,2,946000,,,\n", "-:2: column label_ml: drum: labels go from"},
-		{"-helper-file", "name\nA\n", "-:2: the file must have one of the columns"},
-		{"-helper-file", "name,taps,parts\nA,1,2\n", "-:2: the file must have one of the columns"},
-		{"-helper-file", "name,taps\nA,1.5\n", "-:2: column taps: a whole number"},
-		{"-helper-file", "name,taps\nA,-1\n", "-:2: column taps: a whole number"},
-		{"-helper-file", "name,parts\nA,1e300\n", "-:2: column parts: parts go from 0"},
-		{"-helper-file", "name,sugar_lb\nA,-4\n", "-:2: column sugar_lb: sugar"},
-		{"-helper-file", "name,worked_h\nA,-1\n", "-:2: column worked_h: "},
-		{"-helper-file", "name,worked_h\nA,0\n", "-helper-file: "},
-		{"-helper-file", "name,worked_h\n" + strings.Repeat("A,1\n", 61), "-:62: more than 60 rows"},
+	for _, c := range []struct{ name, file, want string }{
+		{folder.BatchesFile, can + "a,3,,66.9,60,60,50\nb,,,66,60,60,50\n", "batches.csv:3: column volume_l: give either the volume or the weight"},
+		{folder.BatchesFile, can + "a,3,4,66.9,60,60,50\n", "batches.csv:2: column volume_l: give either"},
+		{folder.BatchesFile, can + "a,-3,,66.9,60,60,50\n", "batches.csv:2: column volume_l: out of range"},
+		{folder.BatchesFile, can + "a,,0,66.9,60,60,50\n", "batches.csv:2: column weight: more than nothing"},
+		{folder.BatchesFile, can + "a,3,,6.69,60,60,50\n", "batches.csv:2: column reading: syrup"},
+		{folder.BatchesFile, can + "a,3,,66.9,600,60,50\n", "batches.csv:2: column cup: temperature"},
+		{folder.BatchesFile, can + "a,3,,66.9,60,600,50\n", "batches.csv:2: column temp: temperature"},
+		{folder.BatchesFile, can + "a,3,,66.9,60,60,0\n", "batches.csv:2: column light: light transmission"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,temp_c\na,9,64,60,110\n", "batches.csv: "},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,60,\n", "batches.csv:2: column reading: reading and temperature"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,66,60,maybe\n", "batches.csv:2: column mold: write yes or no"},
+		{folder.BatchesFile, "batch,volume_l,reading_brix,cup_f,mold\na,9,,,yes\n", "batches.csv: every can is marked moldy"},
+		{folder.JarsFile, "container,label_ml,on_hand,at_least,at_most\nquart,946,9,5,4\n", "jars.csv:2: column at_least: no more than 4"},
+		{folder.JarsFile, "container,label_ml,at_least\nquart,946,2.5\n", "jars.csv:2: column at_least: a whole number"},
+		{folder.JarsFile, jar + "quart,2.5,946,1000,400,glass\n", "jars.csv:2: column on_hand: a whole number"},
+		{folder.JarsFile, jar + "quart,2,946,900,400,glass\n", "jars.csv:2: column brim_ml: a container holds more"},
+		{folder.JarsFile, jar + "quart,2,946,950,400,glass\n", "jars.csv: quart: brimful 0.251 US gal (0.95 L)"},
+		{folder.JarsFile, jar + "quart,2,946,1000,0,glass\n", "jars.csv:2: column empty_g: an empty container"},
+		{folder.JarsFile, jar + "quart,2,946,1000,400,clay\n", "jars.csv:2: column material: it is glass, steel or plastic"},
+		{folder.JarsFile, jar + "quart,2,946,1000,400,glass\nQuart,2,900,,,\n", "jars.csv:3: column container: Quart: there is one of that name"},
+		{folder.JarsFile, jar + "drum,2,946000,,,\n", "jars.csv:2: column label_ml: drum: labels go from"},
+		{folder.PeopleFile, "name\nA\n", "people.csv:2: the file must have one of the columns"},
+		{folder.PeopleFile, "name,taps,parts\nA,1,2\n", "people.csv:2: the file must have one of the columns"},
+		{folder.PeopleFile, "name,taps\nA,1.5\n", "people.csv:2: column taps: a whole number"},
+		{folder.PeopleFile, "name,taps\nA,-1\n", "people.csv:2: column taps: a whole number"},
+		{folder.PeopleFile, "name,parts\nA,1e300\n", "people.csv:2: column parts: parts go from 0"},
+		{folder.PeopleFile, "name,sugar_lb\nA,-4\n", "people.csv:2: column sugar_lb: sugar"},
+		{folder.PeopleFile, "name,worked_h\nA,-1\n", "people.csv:2: column worked_h: "},
+		{folder.PeopleFile, "name,worked_h\nA,0\n", "people.csv: "},
+		{folder.PeopleFile, "name,worked_h\n" + strings.Repeat("A,1\n", 61), "people.csv:62: more than 60 rows"},
 	} {
-		cases = append(cases, clitest.Bad{Args: []string{c.flag, "-"}, Stdin: c.file, Want: c.want})
+		dir, lot := "", []string{"-volume", "3 US gal"}
+		if c.name == folder.BatchesFile {
+			dir, lot = folderOf(t, c.file), nil
+		} else {
+			dir = clitest.Folder(t, map[string]string{c.name: c.file})
+		}
+		cases = append(cases, clitest.Bad{Args: append([]string{"-dir", dir}, lot...), Want: c.want})
 	}
 	return cases
 }

@@ -7,6 +7,8 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -40,8 +42,8 @@ func (d *day) blend() (err error) {
 	if err != nil {
 		return err
 	}
-	if err := cli.Within(d.from("volume"), "all syrup", volume, 1*units.USFluidOunce, most, units.USGallon, "US gal", "check the unit, or pack on several days"); err != nil {
-		return err
+	if err := limit.Within("", "all syrup", volume, 1*units.USFluidOunce, most, units.USGallon, "US gal", "check the unit, or pack on several days"); err != nil {
+		return d.wrong("volume", err)
 	}
 
 	// One stem and one thermometer read all cans: their errors are the same in
@@ -59,12 +61,12 @@ func (d *day) blend() (err error) {
 	return err
 }
 
-// from names the flag that gave the cans: their file, or the given one.
-func (d *day) from(flag string) string {
-	if d.given.canFile != "" {
-		return "can-file"
+// wrong names where the cans come from: their file, or the given flag.
+func (d *day) wrong(flag string, err error) error {
+	if err != nil && d.batches {
+		return d.inFile(folder.BatchesFile, err)
 	}
-	return flag
+	return cli.For(flag, err)
 }
 
 // toMark boils the pool on, or thins it, and heats it for the filter.
@@ -74,6 +76,7 @@ func (d *day) toMark() error {
 	if err != nil {
 		return err
 	}
+	d.from = from
 	if d.water, err = boil.Water(pressure); err != nil {
 		return cli.For(from, err)
 	}
@@ -93,7 +96,7 @@ func (d *day) toMark() error {
 		}
 		demand, err := boil.Heat(pool, s.target, pressure)
 		if err != nil {
-			return cli.For(d.from("temp"), err)
+			return d.wrong("temp", err)
 		}
 		result, d.off, d.heat = boiled.Concentrate, boiled.Removed.Mass(), demand.Total()
 	case sugar.ThinDown:
@@ -194,13 +197,19 @@ func (d *day) atMark() (err error) {
 	if err := d.inCup(); err != nil {
 		return err
 	}
-	if d.reads, err = s.hydrometer().Reading(d.mark.lot.Brix(), s.cup); err != nil {
-		return cli.For("cup", err)
+	cup := s.cup
+	if s.told {
+		cup = cup.Add(-s.miss.Thermometer)
 	}
-	read, err := s.hydrometer().Measure(d.reads, s.cup, s.doubt)
+	reads, err := s.hydrometer().Reading(d.mark.lot.Brix(), cup)
 	if err != nil {
 		return cli.For("cup", err)
 	}
+	read, err := s.hydrometer().Measure(reads, cup, s.doubt)
+	if err != nil {
+		return cli.For("cup", err)
+	}
+	d.reads = reads + s.miss.Hydrometer
 	d.mark.doubt = read.Uncertainty
 	d.mark.verdict, err = d.standard.Judge(d.mark.lot.Brix(), read.Uncertainty)
 	return err

@@ -8,6 +8,8 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -42,7 +44,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 	case !(weight > 0 && weight <= 1e4):
 		return c, amount, errors.New("more than nothing and no more than 22,000 lb (10,000 kg): check its unit")
 	}
-	if c.true, err = s.hydrometer().Measure(reading, readAt, s.doubt); err != nil {
+	if c.true, err = s.hydrometer().Measure(reading-s.miss.Hydrometer, readAt.Add(-s.miss.Thermometer), s.doubt); err != nil {
 		return c, argument(err, "reading", "at", "read_at"), err
 	}
 	const thinnest, densest = 40, 80
@@ -70,8 +72,8 @@ func argument(err error, usual, arg, other string) string {
 	return usual
 }
 
-// cans returns what is poured together.
-func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
+// cans returns what is poured together: the lot of the flags, or batches.
+func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	if f.Given("volume") || f.Given("weight") {
 		if !f.Given("volume") {
 			s.volume = units.Volume(math.NaN())
@@ -82,51 +84,86 @@ func (s *setup) cans(e *cli.Env, f *cli.Flags) (all []can, err error) {
 		c, wrong, err := s.newCan("one lot", s.volume, s.weight, s.reading, s.readAt, s.temp, s.light)
 		return []can{c}, cli.For(strings.ReplaceAll(wrong, "_", "-"), err)
 	}
-	var (
-		name         string
-		volume       units.Volume
-		weight       units.Mass
-		reading      units.Brix
-		readAt, temp units.Temperature
-		light        units.Share
-		mold         string
-	)
 	again := lookagain.List{Of: lookagain.Syrup, VolumeUnit: "L"}
-	cols := []records.Col{
-		records.Text("can", &name), records.Volume("volume", &volume).Optional(), records.Mass("weight", &weight).Optional(),
-		records.Brix("reading", &reading).Blank(), records.Temperature("read_at", &readAt).Blank(), records.Text("mold", &mold).Optional(),
-		records.Temperature("temp", &temp).Optional(), records.Share("light", &light).Optional(),
+	wanted, err := s.wanted(h, f.Given("season"))
+	if err != nil {
+		return nil, err
 	}
-	err = eachRow(e, "can-file", s.canFile, demoCans, mostCans, cols, func(r *records.Reader) error {
-		switch mold {
-		case "", "no":
-		case "yes":
-			s.moldy = append(s.moldy, name)
-			return nil
-		default:
-			return r.Fail("mold", errors.New("write yes or no: a can with any mold is thrown away"))
+	for _, r := range h.Batches {
+		if !wanted[r.Name] {
+			continue
 		}
-		if math.IsNaN(float64(reading)) || math.IsNaN(readAt.Celsius()) {
-			return r.Fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
+		if r.Mold {
+			s.moldy = append(s.moldy, r.Name)
+			continue
 		}
-		at := temp
+		fail := func(column string, err error) error {
+			return &records.Error{File: h.Shown(folder.BatchesFile), Line: r.Line, Column: column, Err: err}
+		}
+		if math.IsNaN(float64(r.Reading)) || math.IsNaN(r.Cup.Celsius()) {
+			return nil, fail("reading", errors.New("reading and temperature of the cup belong together: read the can, or mark it moldy"))
+		}
+		at := r.Temp
 		if math.IsNaN(at.Celsius()) {
 			at, s.tempTaken = s.temp, true
 		}
-		c, wrong, err := s.newCan(name, volume, weight, reading, readAt, at, light)
+		c, wrong, err := s.newCan(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)
 		if err != nil {
-			return r.Fail(wrong, err)
+			return nil, fail(strings.Replace(wrong, "read_at", "cup", 1), err)
 		}
-		all = append(all, c)
-		again.Add(lookagain.Row{File: s.canFile, Line: r.Line(), Name: name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
-			Whole: fmt.Sprintln(name, volume, weight, reading, readAt, at, light)})
-		return nil
-	})
-	s.again = again.Findings()
-	if err == nil && len(all) == 0 {
-		return nil, cli.For("can-file", errors.New("every can is marked moldy: throw them away, there is nothing to pack"))
+		if all = append(all, c); len(all) > mostCans {
+			return nil, fail("", fmt.Errorf("more than %d cans: pack them on several days", mostCans))
+		}
+		again.Add(lookagain.Row{File: h.Shown(folder.BatchesFile), Line: r.Line, Name: r.Name, Strength: float64(c.true.Brix), Volume: c.lot.Volume().Liters(),
+			Whole: fmt.Sprintln(r.Name, r.Volume, r.Weight, r.Reading, r.Cup, at, r.Light)})
 	}
-	return all, err
+	s.again = again.Findings()
+	switch {
+	case len(all) > 0:
+		return all, nil
+	case len(s.moldy) > 0:
+		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
+	}
+	if len(h.Batches) == 0 {
+		return nil, fmt.Errorf("%s: no batch is written down: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
+	}
+	return nil, fmt.Errorf("%s: every batch of the season is bottled: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
+}
+
+// wanted names the batches that are packed: those of the flag, or those of the season,
+// or if none is asked for of the year of the last batch, that were neither bottled nor
+// poured into another. What is left of a bottled one stands in the filter.
+func (s *setup) wanted(h *folder.House, asked bool) (map[string]bool, error) {
+	wanted := map[string]bool{}
+	if s.batch != "" {
+		for name := range strings.SplitSeq(s.batch, "+") {
+			b, ok := h.Batch(strings.TrimSpace(name))
+			if !ok {
+				return nil, cli.For("batch", fmt.Errorf("no batch of %s is called %q", h.Shown(folder.BatchesFile), clip.Text(strings.TrimSpace(name))))
+			}
+			wanted[b.Name] = true
+		}
+		return wanted, nil
+	}
+	last := h.Season()
+	if !asked {
+		last = 0
+		for _, b := range h.Batches {
+			last = max(last, b.Date.Year())
+		}
+	}
+	for _, b := range h.Batches {
+		wanted[b.Name] = b.Date.Year() == last
+	}
+	for _, j := range h.Bottled {
+		wanted[j.Batch] = false
+	}
+	for _, p := range h.Blends {
+		if b, ok := h.Batch(p.From); ok {
+			wanted[b.Name] = false
+		}
+	}
+	return wanted, nil
 }
 
 // most is the most syrup that one page packs: beyond it, it is a plant's work.

@@ -8,25 +8,36 @@ import (
 	"strings"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/packing"
 )
 
-// supplies returns the containers on hand, largest first as given.
-func (s *setup) supplies(e *cli.Env, demo bool) (all []packing.Supply, err error) {
-	if s.containerFile == "" && !demo {
-		for _, part := range strings.Split(s.containers, ",") {
-			supply, err := parseSupply(part)
-			if err == nil {
-				_, err = addSupply(&all, supply)
-			}
-			if err != nil {
-				return nil, cli.For("containers", err)
-			}
+// supplies returns the containers on hand, in the order in which they are given: of
+// the flag, of the folder, or plenty of the usual ones.
+func (s *setup) supplies(h *folder.House, told bool) (all []packing.Supply, err error) {
+	if !told {
+		all, there, err := s.jars(h)
+		if there {
+			s.jarsFrom = folder.JarsFile
+			return all, err
 		}
-		return all, nil
 	}
+	for _, part := range strings.Split(s.containers, ",") {
+		supply, err := parseSupply(part)
+		if err == nil {
+			_, err = addSupply(&all, supply)
+		}
+		if err != nil {
+			return nil, cli.For("containers", err)
+		}
+	}
+	return all, nil
+}
+
+// jars reads the containers of the folder, and whether it has any.
+func (s *setup) jars(h *folder.House) (all []packing.Supply, there bool, err error) {
 	var (
 		c                       packing.Container
 		onHand, atLeast, atMost float64
@@ -37,9 +48,9 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []packing.Supply, err error
 		records.Number("at_least", &atLeast).Optional(), records.Number("at_most", &atMost).Optional(),
 		records.Volume("brim", &c.Brimful).Optional(), records.Mass("empty", &c.Mass).Optional(), records.Text("material", &wall).Optional(),
 	}
-	err = eachRow(e, "container-file", s.containerFile, demoContainers, mostKinds, cols, func(r *records.Reader) error {
+	there, err = eachRow(h, folder.JarsFile, mostKinds, cols, func(r *records.Reader) error {
 		supply := packing.Supply{Container: c, OnHand: packing.Plenty}
-		if wrong, err := inFile(&supply, onHand, atLeast, atMost); err != nil {
+		if wrong, err := counts(&supply, onHand, atLeast, atMost); err != nil {
 			return r.Fail(wrong, err)
 		}
 		// What is not known stays zero.
@@ -61,7 +72,7 @@ func (s *setup) supplies(e *cli.Env, demo bool) (all []packing.Supply, err error
 		}
 		return nil
 	})
-	return all, err
+	return all, there, err
 }
 
 // addSupply checks what both ways of giving containers share. The error names
@@ -119,9 +130,9 @@ func parseSupply(s string) (packing.Supply, error) {
 	return supply, err
 }
 
-// inFile reads the columns of a file that count: what is on hand, and the orders.
+// counts reads the columns of a file that count: what is on hand, and the orders.
 // The error names the column that is wrong.
-func inFile(s *packing.Supply, onHand, atLeast, atMost float64) (wrong string, err error) {
+func counts(s *packing.Supply, onHand, atLeast, atMost float64) (wrong string, err error) {
 	for _, c := range []struct {
 		name  string
 		count float64

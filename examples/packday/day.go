@@ -16,8 +16,10 @@ var label = units.Celsius(20)
 // day is the packing worked out.
 type day struct {
 	given    *setup
-	invented []string // what of it is the demo
-	borrowed string   // the flags that were not given, with the values of the demo
+	flags    *cli.Flags
+	from     string // the flag that told the pressure
+	batches  bool   // of the folder, and not a lot of the flags
+	borrowed string // the flags that were not given, with their defaults
 	standard sugar.Standard
 
 	cans  []can
@@ -63,23 +65,16 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	d := &day{given: s, aid: units.Mass(math.NaN()), coldest: -1}
-	demo := s.canFile == "" && !f.Given("volume") && !f.Given("weight")
-	ownKinds := f.Given("containers") || s.containerFile != ""
-	for _, part := range []struct {
-		is   bool
-		name string
-	}{{demo, "cans"}, {demo && !ownKinds, "containers"}, {demo && s.helperFile == "", "helpers"}} {
-		if part.is {
-			d.invented = append(d.invented, part.name)
-		}
-	}
-	d.own = demo || f.Given("target")
+	d := &day{given: s, flags: f, aid: units.Mass(math.NaN()), coldest: -1}
+	d.batches = !f.Given("volume") && !f.Given("weight")
+	d.own = f.Source("target").Kind == cli.Told
+	h := f.House()
+	s.miss = f.Off("")
 	var err error
 	if d.standard, err = s.standard(); err != nil {
 		return nil, cli.For("place", err)
 	}
-	if d.cans, err = s.cans(e, f); err != nil {
+	if d.cans, err = s.cans(h, f); err != nil {
 		return nil, err
 	}
 	var pan []string // that was not told
@@ -88,20 +83,21 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	}
 	s.told = f.Given("cup")
 	switch {
-	case demo:
-	case s.canFile == "":
-		d.borrowed = f.Kept(append(pan, "reading", "read-at", "temp")...)
+	case !d.batches:
+		pan = append(pan, "reading", "read-at", "temp")
 	case s.tempTaken:
-		d.borrowed = f.Kept(append(pan, "temp")...)
-	default:
-		d.borrowed = f.Kept(pan...)
+		pan = append(pan, "temp")
 	}
-	supplies, err := s.supplies(e, demo && !ownKinds)
+	d.borrowed = f.Kept(pan...)
+	invented := !d.batches && f.Dir() == "" // jars and people of whom the lot is not
+	supplies, err := s.supplies(h, f.Given("containers") || invented)
 	if err != nil {
 		return nil, err
 	}
-	if d.helpers, d.by, err = s.helpers(e, demo); err != nil {
-		return nil, err
+	if !invented {
+		if d.helpers, d.by, err = s.helpers(h); err != nil {
+			return nil, err
+		}
 	}
 	for _, step := range []func() error{d.blend, d.toMark, d.atMark, d.filter, func() error { return d.fill(supplies) }, d.share} {
 		if err := step(); err != nil {

@@ -1,24 +1,12 @@
 package main
 
 import (
-	"bytes"
-	_ "embed"
 	"fmt"
 	"io"
 
-	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
-)
-
-// The invented kitchen.
-var (
-	//go:embed testdata/cans.csv
-	demoCans []byte
-	//go:embed testdata/containers.csv
-	demoContainers []byte
-	//go:embed testdata/helpers.csv
-	demoHelpers []byte
 )
 
 // Limits on what is read.
@@ -30,20 +18,17 @@ const (
 	mostLabel   = 60 * units.Liter
 )
 
-// eachRow reads a file, or the demo if path is empty, and calls row for each
-// record. It returns an error if there are no records or more than most.
-func eachRow(e *cli.Env, flag, path string, demo []byte, most int, cols []records.Col, row func(*records.Reader) error) error {
-	var in io.ReadCloser = io.NopCloser(bytes.NewReader(demo))
-	if path != "" {
-		var err error
-		if in, err = e.Open(flag, path); err != nil {
-			return err
-		}
+// eachRow reads a file of the folder and calls row for each record, most at the
+// most. It reports whether there are any.
+func eachRow(h *folder.House, name string, most int, cols []records.Col, row func(*records.Reader) error) (there bool, err error) {
+	in, there := h.File(name)
+	if !there {
+		return false, nil
 	}
 	defer in.Close()
-	r, err := records.New(path, in, cols...)
+	r, err := records.New(h.Shown(name), in, cols...)
 	if err != nil {
-		return err
+		return true, err
 	}
 	n := 0
 	for ; ; n++ {
@@ -58,11 +43,16 @@ func eachRow(e *cli.Env, flag, path string, demo []byte, most int, cols []record
 			err = row(r)
 		}
 		if err != nil {
-			return err
+			return true, err
 		}
 	}
-	if n == 0 {
-		return fmt.Errorf("%s: nothing below the header", path)
+	return n > 0, nil
+}
+
+// inFile names the file of the folder that an error of the library comes from.
+func (d *day) inFile(name string, err error) error {
+	if err == nil {
+		return nil
 	}
-	return nil
+	return &records.Error{File: d.flags.House().Shown(name), Err: err}
 }

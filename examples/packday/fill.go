@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
@@ -51,17 +52,13 @@ func (d *day) filter() (err error) {
 // fill plans the containers.
 func (d *day) fill(supplies []packing.Supply) (err error) {
 	s := d.given
-	from := "containers"
-	if s.containerFile != "" {
-		from = "container-file"
-	}
 	for _, supply := range supplies {
 		if _, err := supply.Container.Fill(d.pack.Brix(), s.packAt, s.margin); err != nil {
-			return cli.For(from, named(supply.Container.Name, err))
+			return d.ofJars(named(supply.Container.Name, err))
 		}
 	}
 	if d.plan, err = packing.FewestContainers(d.pack, s.margin, supplies...); err != nil {
-		return cli.For(from, err)
+		return d.ofJars(err)
 	}
 	d.leftSugar = d.pack.Brix().Sugar(d.plan.LeftMass)
 	for i, line := range d.plan.Lines {
@@ -69,7 +66,7 @@ func (d *day) fill(supplies []packing.Supply) (err error) {
 		d.packed += units.Mass(line.Count) * line.Filling.NetMass
 		seal, err := d.seal(line.Container)
 		if err != nil {
-			return cli.For(from, named(line.Container.Name, err))
+			return d.ofJars(named(line.Container.Name, err))
 		}
 		if seal.known() && line.Count > 0 && (d.coldest < 0 || seal.warmed.Compare(d.seals[d.coldest].warmed) < 0) {
 			d.coldest = i
@@ -77,6 +74,14 @@ func (d *day) fill(supplies []packing.Supply) (err error) {
 		d.seals = append(d.seals, seal)
 	}
 	return nil
+}
+
+// ofJars names where the containers come from.
+func (d *day) ofJars(err error) error {
+	if d.given.jarsFrom != "" {
+		return d.inFile(d.given.jarsFrom, err)
+	}
+	return cli.For("containers", err)
 }
 
 // share divides the filled containers.
@@ -89,5 +94,5 @@ func (d *day) share() (err error) {
 		jars = append(jars, money.Jars{Label: line.Container.Label, Count: line.Count})
 	}
 	d.baskets, err = money.DivideJars(jars, d.helpers)
-	return cli.For("helper-file", err)
+	return d.inFile(folder.PeopleFile, err)
 }

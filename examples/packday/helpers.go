@@ -7,18 +7,14 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield/money"
 )
 
-// helpers returns who shares the jars, and by what. There are none without a
-// file, except in the demo.
-func (s *setup) helpers(e *cli.Env, demo bool) (all []money.Contribution, by string, err error) {
-	if s.helperFile == "" && !demo {
-		return nil, "", nil
-	}
+// helpers returns who shares the jars, and by what. There are none without a file.
+func (s *setup) helpers(h *folder.House) (all []money.Contribution, by string, err error) {
 	var (
 		name        string
 		worked      time.Duration
@@ -36,7 +32,7 @@ func (s *setup) helpers(e *cli.Env, demo bool) (all []money.Contribution, by str
 		}
 		return x
 	}
-	err = eachRow(e, "helper-file", s.helperFile, demoHelpers, mostHelpers, cols, func(r *records.Reader) error {
+	_, err = eachRow(h, folder.PeopleFile, mostHelpers, cols, func(r *records.Reader) error {
 		given := 0
 		for _, column := range []string{"worked", "taps", "sugar", "parts"} {
 			if r.Has(column) {

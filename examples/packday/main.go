@@ -6,34 +6,49 @@
 //	go run ./examples/packday -h
 package main
 
-import "example.org/sapreckoner/examples/internal/cli"
+import (
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/examples/sugarhouse"
+)
 
 func main() { program().Exit() }
 
 func program() cli.Program {
 	return cli.Program{
 		Name: "packday",
-		Does: "Plans a day of packing syrup: what the cans make together, how much water to boil off or what to thin with, how it stands to the rule on density, filters, color, how many containers to fill and how far, what is left over, who gets which jars, and how it keeps. Without flags it packs invented cans.",
+		Does: "Plans a day of packing syrup: what the cans make together, how much water to boil off or what to thin with, how it stands to the rule on density, filters, color, how many containers to fill and how far, what is left over, who gets which jars, and how it keeps. Without a folder it packs invented batches.",
 		Calls: []string{
-			`go run ./examples/packday -volume "3 US gal" -reading "67.8 Brix" -read-at "66 F"`,
-			`go run ./examples/packday -can-file cans.csv -containers "12x1 US qt, any 8 US fl oz"`,
-			`go run ./examples/packday -can-file cans.csv -container-file jars.csv -helper-file helpers.csv -metric`,
+			`go run ./examples/packday -dir sugarhouse`,
+			`go run ./examples/packday -dir sugarhouse -batch "34-4 + 34-5"`,
+			`go run ./examples/packday -dir sugarhouse -write`,
+			`go run ./examples/packday -dir sugarhouse -write -batch 34-8 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
 		},
-		Reads: "-can-file: one can a line, with the columns can, volume_us_gal (or volume_l, volume_imp_gal) or weight_lb (or weight_kg) of the syrup alone, reading_brix, read_at_f (or read_at_c: the temperature of the cup), temp_f or temp_c of the can, and, if known, light_pct (light transmission at 560 nm in 10 mm) and mold (yes or no: a moldy can enters no blend, and needs no reading). " +
-			"-container-file: one kind a line, with the columns container, label_ml (or label_us_fl_oz, label_us_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic. " +
-			"-helper-file: one name a line, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts. " +
-			"Lines that begin with # are remarks. One of the files may be -, standard input.",
+		Demo:  sugarhouse.Files(),
+		Needs: []string{folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.JarsFile, folder.PeopleFile},
+		Reads: "- batches.csv: those of the season that are not bottled are poured together, and a batch marked yes under mold enters no blend.\n" +
+			"- jars.csv: one kind a line, with the columns container, label_ml (or label_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic.\n" +
+			"- people.csv: who shares the jars, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts.",
 		Caution: "Syrup is filtered and packed near 185 F: it scalds at once and sticks. Keep children away, and never lift a full pot alone.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
+			f.Words("3 gal 67.8 at 66 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
-				p, err := s.work(e, f)
+				d, err := s.work(e, f)
 				if err != nil {
 					return err
 				}
-				return p.sheet().Show(e)
+				lines, err := d.record()
+				if err != nil {
+					return err
+				}
+				sheet := d.sheet()
+				if err := sheet.Add(e, lines...); err != nil {
+					return err
+				}
+				return sheet.Show(e)
 			}
 		},
 	}

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"strings"
 	"testing"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // Leave it, mend it or read again. The stem reads within 0.36 Brix. By hand, as
@@ -45,7 +47,7 @@ func TestMark(t *testing.T) {
 		{"-reading|64 Brix|-target|67.3 Brix|-place|Vermont", "By the rule on density inside (Vermont", "finish denser"},
 	} {
 		var out, complaint bytes.Buffer
-		args := append([]string{"-volume", "3 US gal"}, strings.Split(c.args, "|")...)
+		args := append([]string{"-full", "-volume", "3 US gal"}, strings.Split(c.args, "|")...)
 		if status := program().Main(args, strings.NewReader(""), &out, &complaint); status != 0 {
 			t.Errorf("%s: status %d, %s", c.args, status, complaint.String())
 		}
@@ -53,5 +55,23 @@ func TestMark(t *testing.T) {
 		if !strings.Contains(flat, c.want) || strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s", c.args, c.want, c.not, out.String())
 		}
+	}
+}
+
+// What the settings say of the instruments is counted: a hydrometer that reads 0.5
+// Brix high has 67 Brix for 67.5, and must read 0.5 more at the mark.
+func TestOff(t *testing.T) {
+	read := func(settings, reading string) string {
+		var out, complaint bytes.Buffer
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings})
+		if status := program().Main([]string{"-dir", dir, "-full", "-volume", "3 US gal", "-reading", reading}, strings.NewReader(""), &out, &complaint); status != 0 {
+			t.Fatal(complaint.String())
+		}
+		return out.String()
+	}
+	high, true := read("hydrometer off: 0.5 Brix high\n", "67.5 Brix"), read("", "67.0 Brix")
+	if !strings.Contains(high, "67.5 Brix  60.0 F  67.00 Brix") || !strings.Contains(high, "61.0 Brix (in the cup") || !strings.Contains(true, "60.5 Brix (in the cup") ||
+		!strings.Contains(strings.Join(strings.Fields(high), " "), "yours reads 0.5 Brix high") {
+		t.Errorf("%s\n%s", high, true)
 	}
 }

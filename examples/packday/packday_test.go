@@ -2,11 +2,13 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"math"
 	"strings"
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 func TestPackday(t *testing.T) {
@@ -21,9 +23,10 @@ func TestPackday(t *testing.T) {
 	t.Run("thin syrup", func(t *testing.T) { thin(t, b) })
 	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })
-	t.Run("standard input", func(t *testing.T) { standardInput(t, b) })
+	t.Run("brief", func(t *testing.T) { briefs(t, b) })
+	t.Run("borrowed", func(t *testing.T) { borrowed(t, b) })
 	b.Refuses(t, "packday", badFlags())
-	b.Refuses(t, "packday", badFiles())
+	b.Refuses(t, "packday", badFiles(t))
 }
 
 // days are different ways of packing: boiled on, thinned with water, sap and a
@@ -42,10 +45,12 @@ var days = map[string][]string{
 
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
-	b.Golden(t, "demo-metric.txt", "-metric")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "full-metric.txt", "-full", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "syrup.txt", days["syrup"]...)
-	b.Golden(t, "few-jars.txt", days["few jars"]...)
+	b.Golden(t, "syrup.txt", append(days["syrup"], "-full")...)
+	b.Golden(t, "boil-on.txt", "-volume", "3 US gal", "-reading", "65 Brix", "-elevation", "1000 ft", "-full")
+	b.Golden(t, "few-jars.txt", append(days["few jars"], "-full")...)
 	b.Golden(t, "help.txt", "-h")
 }
 
@@ -92,14 +97,28 @@ type sheet struct {
 
 func run(t *testing.T, b clitest.Binary, args ...string) (s sheet) {
 	t.Helper()
+	parts(t, b, &s, args...)
+	return s
+}
+
+// parts reads the parts of the JSON, and returns all of it as it stands.
+func parts(t *testing.T, b clitest.Binary, into any, args ...string) string {
+	t.Helper()
 	status, out, errs := b.Run(t, "", append([]string{"-json"}, args...)...)
 	if status != 0 || errs != "" {
 		t.Fatalf("status %d, %s", status, errs)
 	}
-	if err := json.Unmarshal([]byte(out), &s); err != nil {
+	page := struct{ Parts any }{into}
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
-	return s
+	return out
+}
+
+// folderOf is a folder with batches, each row without its date.
+func folderOf(t *testing.T, batches string) string {
+	head, rows, _ := strings.Cut(batches, "\n")
+	return clitest.Folder(t, map[string]string{folder.BatchesFile: "date," + head + "\n" + strings.ReplaceAll("\n"+strings.TrimSuffix(rows, "\n"), "\n", "\n2034-03-05,")[1:] + "\n"})
 }
 
 // near allows for the nine digits of the JSON in a sum of a few lines.
@@ -167,10 +186,7 @@ func byHand(t *testing.T, b clitest.Binary) {
 		t.Errorf("a quart is filled to %v", got)
 	}
 	// Equal volumes of 80 and 40 percent: the root of 0.8 x 0.4 is 56.57 percent.
-	status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_c,temp_c,light_pct\na,5,66.9,20,20,80\nb,5,66.9,20,20,40\n", "-json", "-hydrometer", "20 C", "-can-file", "-")
-	if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
-		t.Fatal(status, errs, err)
-	}
+	s = run(t, b, "-hydrometer", "20 C", "-dir", folderOf(t, "batch,volume_l,reading_brix,cup_c,temp_c,light_pct\na,5,66.9,20,20,80\nb,5,66.9,20,20,40\n"))
 	if s.Pool.Light == nil || math.Abs(*s.Pool.Light-56.57) > 0.005 || math.Abs(s.Pool.Brix-66.9) > 1e-6 {
 		t.Errorf("%v %% and %v Brix", *s.Pool.Light, s.Pool.Brix)
 	}
@@ -181,12 +197,11 @@ func byHand(t *testing.T, b clitest.Binary) {
 // at k = 2, a quarter is left: the squares differ by 3/4 x 4 x 0.5^2/12 = 0.0625.
 func pooledDoubt(t *testing.T, b clitest.Binary) {
 	doubt := func(cans int) float64 {
-		var s sheet
-		status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_f\n"+strings.Repeat("a,5,66.9,60\n", cans), "-json", "-can-file", "-")
-		if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
-			t.Fatal(status, errs, err)
+		rows := ""
+		for i := range cans {
+			rows += fmt.Sprintf("%d,%d,66.9,60\n", i, 5)
 		}
-		return s.Pool.Doubt
+		return run(t, b, "-dir", folderOf(t, "batch,volume_l,reading_brix,cup_f\n"+rows)).Pool.Doubt
 	}
 	one, four := doubt(1), doubt(4)
 	if math.Abs(one*one-four*four-0.0625) > 1e-6 {
@@ -203,19 +218,15 @@ func shares(t *testing.T, b clitest.Binary) {
 		"name,sugar_kg\nA,3.25\nB,1.5\n",
 		"name,parts\nA,1\nB,1\nC,0.5\n",
 	} {
-		args := []string{"-json"}
+		var args []string
 		if file != "" {
-			args = append(args, "-helper-file", "-")
+			args = []string{"-dir", clitest.Folder(t, map[string]string{folder.PeopleFile: file}), "-volume", "3 US gal"}
 		}
-		status, out, errs := b.Run(t, file, args...)
-		var s sheet
-		if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
-			t.Fatal(status, errs, err)
-		}
+		s := run(t, b, args...)
 		for _, c := range s.Pack.Containers {
 			given := 0.0
 			for _, who := range s.Shares.Shares {
-				n, ok := who["jars_"+strings.ReplaceAll(c.Container, " ", "_")].(float64)
+				n, ok := who["jars_"+key(c.Container)].(float64)
 				if !ok {
 					t.Fatalf("no count of %s in %v", c.Container, who)
 				}
@@ -234,22 +245,34 @@ func shares(t *testing.T, b clitest.Binary) {
 	}
 }
 
-// A file may come on standard input, and a can may be silent on its temperature
-// and its light.
-func standardInput(t *testing.T, b clitest.Binary) {
-	// What it does not tell is told to be taken from the flag; a can that tells it
-	// before or behind changes nothing.
+// The brief fits its size whatever is packed.
+func briefs(t *testing.T, b clitest.Binary) {
+	for _, args := range days {
+		b.Brief(t, "", args...)
+	}
+	b.Brief(t, "", "-metric")
+	if page, _ := b.Brief(t, "", "-volume", "30 US gal", "-containers", "9x1 US gal, 9x1 US qt, 9x1 US pt, 9x12 US fl oz, 9x8 US fl oz, 9x100 mL"); !strings.Contains(page, "\n100 mL             9\n") {
+		t.Error(page)
+	}
+	b.Brief(t, "", "3", "US", "gal", "66.1", "at", "60", "F")
+	b.Brief(t, "", "-volume", "3 US gal", "-reading", "65 Brix", "-aid-dose", "0.1 lb/US gal")
+	b.Brief(t, "", "-volume", "3 US gal", "-reading", "64 Brix", "-target", "64 Brix", "-pack-at", "175 F")
+}
+
+// What a folder does not tell is told to be taken from the flag; a batch that tells it
+// before or behind changes nothing.
+func borrowed(t *testing.T, b clitest.Binary) {
 	for file, want := range map[string]string{
-		"can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n":                         `taken as: -temp "60 F", -elevation "0 ft".`,
-		"can,volume_l,reading_brix,read_at_c,temp_c\nhot,1,67,15,80\nblue,20,67,15,\n": `taken as: -temp "60 F", -elevation "0 ft".`,
-		"can,volume_l,reading_brix,read_at_c,temp_c\nblue,20,67,15,15\n":               `taken as: -elevation "0 ft".`,
+		"batch,volume_l,reading_brix,cup_c\nblue,20,67,15\n":                         `taken as: -temp "60 F", -elevation "0 ft".`,
+		"batch,volume_l,reading_brix,cup_c,temp_c\nhot,1,67,15,80\nblue,20,67,15,\n": `taken as: -temp "60 F", -elevation "0 ft".`,
+		"batch,volume_l,reading_brix,cup_c,temp_c\nblue,20,67,15,15\n":               `taken as: -elevation "0 ft".`,
 	} {
-		status, out, errs := b.Run(t, file, "-can-file", "-")
+		status, out, errs := b.Run(t, "", "-full", "-dir", folderOf(t, file))
 		if status != 0 || !strings.Contains(out, want) {
 			t.Errorf("status %d, %s, no %q in\n%s", status, errs, want, out)
 		}
 	}
-	status, out, errs := b.Run(t, "can,volume_l,reading_brix,read_at_c\nblue,20,67,15\n", "-can-file", "-", "-metric", "-temp", "15 C")
+	status, out, errs := b.Run(t, "", "-dir", folderOf(t, "batch,volume_l,reading_brix,cup_c\nblue,20,67,15\n"), "-full", "-metric", "-temp", "15 C")
 	for _, want := range []string{"at 15.0 C", "unknown", "20 L"} {
 		if status != 0 || !strings.Contains(out, want) {
 			t.Errorf("status %d, %s, no %q in\n%s", status, errs, want, out)

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -22,9 +21,8 @@ type page struct {
 func (d *day) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "Packing day", Metric: d.given.metric}
 	p := page{d, sheet}
-	if len(d.invented) > 0 {
-		sheet.Part("about", "About this page").Remark("Invented: the " + strings.Join(d.invented, ", the ") + ". Give your own with flags, -h lists them.")
-	} else if d.borrowed != "" {
+	p.brief()
+	if d.borrowed != "" {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + d.borrowed + ".")
 	}
 	p.cansPart(sheet.Part("cans", "Cans"))
@@ -57,12 +55,11 @@ func (d *day) sheet() *cli.Sheet {
 
 func (p page) cansPart(part *cli.Part) {
 	var rows [][]cli.Value
-	thin, doubt := false, units.Brix(0)
+	doubt := units.Brix(0)
 	for _, c := range p.cans {
 		rows = append(rows, []cli.Value{cli.Words(c.name), cli.Volume(c.lot.Volume()), cli.Mass(c.lot.WeightInAir()), cli.Brix(c.reading, 1),
 			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
 		doubt = max(doubt, c.true.Uncertainty)
-		thin = thin || c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom
 	}
 	if len(p.given.moldy) > 0 {
 		part.Item("Moldy, and in no blend: " + list(p.given.moldy) + ". Throw it away with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
@@ -74,10 +71,10 @@ func (p page) cansPart(part *cli.Part) {
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
-	if thin {
+	if len(p.thinCans()) > 0 {
 		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	}
-	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and mark the can in the file (mold: yes). Sour or yeasty: keep it out too.")
+	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and give batches.csv a column mold with yes. Sour or yeasty: keep it out too.")
 }
 
 // closeTo tells what to do about a second reading that is as close to a limit of
@@ -190,7 +187,7 @@ func (p page) markPart(part *cli.Part) {
 		part.Row("volume", "Makes, at "+p.Degrees(label), cli.Volume(cool), p.In(cli.Volume(p.mark.lot.Volume()))+" at the filter")
 	}
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
-	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem)))...)
+	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem))), s.miss.NoteHydrometer()...)...)
 	p.strength(part, p.mark, "by such a reading")
 	notes := []string{"local rules come first"}
 	if p.standard.Note != "" {

@@ -43,7 +43,7 @@ func (p page) packPart(part *cli.Part) {
 		part.Remark("No more containers are on hand or asked for: what is left over would fill more.")
 	}
 	if p.coldest < 0 {
-		part.Remark("Whether the syrup still holds " + least + " once it has warmed the container is told where -container-file gives its empty weight. " + p.howToFill("Warm the empties"))
+		part.Remark("Whether the syrup still holds " + least + " once it has warmed the container is told where jars.csv gives its empty weight. " + p.howToFill("Warm the empties"))
 		part.Remark(warmJars)
 	}
 	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
@@ -109,7 +109,7 @@ func (p page) cappingPart(part *cli.Part) {
 		}
 	}
 	if unknown {
-		part.Remark("The empty weight of a container that is unknown belongs into -container-file.")
+		part.Remark("The empty weight of a container that is unknown belongs into jars.csv.")
 	}
 	part.Remark("A balance of heat over syrup and wall. Capped at once, the middle of a jar is still hotter; slow filling and a draft take more. Hot syrup may crack cold glass.")
 }

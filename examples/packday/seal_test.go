@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"math"
 	"regexp"
@@ -33,10 +32,7 @@ type sealing struct {
 
 func sealed(t *testing.T, b clitest.Binary, args ...string) (s sealing) {
 	t.Helper()
-	status, out, errs := b.Run(t, "", append([]string{"-json"}, args...)...)
-	if err := json.Unmarshal([]byte(out), &s); err != nil || status != 0 {
-		t.Fatal(status, errs, err)
-	}
+	parts(t, b, &s, args...)
 	return s
 }
 
@@ -84,7 +80,7 @@ func seals(t *testing.T, b clitest.Binary) {
 // No page asks for a pour above 190 F, and a pour that cannot seal is heated first.
 func pours(t *testing.T, b clitest.Binary) {
 	for _, args := range [][]string{{}, {"-metric"}, {"-pack-at", "175 F"}, {"-volume", "3 US gal"}, {"-wall", "160 F"}} {
-		_, out, _ := b.Run(t, "", args...)
+		_, out, _ := b.Run(t, "", append(args, "-full")...)
 		for _, m := range regexp.MustCompile(`([0-9.]+) F\b`).FindAllStringSubmatch(out[strings.Index(out, "\nFill\n"):], -1) {
 			if f, err := strconv.ParseFloat(m[1], 64); err != nil || f > 190 {
 				t.Errorf("%v: %s", args, m[0])
@@ -100,13 +96,10 @@ func pours(t *testing.T, b clitest.Binary) {
 
 // A moldy can enters no blend: the page is that of the other cans, and says so.
 func moldy(t *testing.T, b clitest.Binary) {
-	const head = "can,volume_l,reading_brix,read_at_c,mold\n"
+	const head = "batch,volume_l,reading_brix,cup_c,mold\n"
 	var got [2]sheet
 	for i, file := range []string{head + "a,5,66.9,20,\n", head + "old,7,,,yes\na,5,66.9,20,no\n"} {
-		status, out, errs := b.Run(t, file, "-json", "-can-file", "-")
-		if err := json.Unmarshal([]byte(out), &got[i]); err != nil || status != 0 {
-			t.Fatal(status, errs, err)
-		}
+		out := parts(t, b, &got[i], "-dir", folderOf(t, file))
 		if strings.Contains(out, "Moldy, and in no blend: old. Throw it away") != (i == 1) || strings.Contains(out, "taste before") {
 			t.Errorf("%d: %s", i, out)
 		}
@@ -135,11 +128,11 @@ func thin(t *testing.T, b clitest.Binary) {
 
 // With -metric no temperature stands in F before the same in C.
 func metric(t *testing.T, b clitest.Binary) {
-	status, press, errs := b.Run(t, "", "-metric", "-volume", "5 L", "-aid-dose", "0.1 lb/US gal")
+	status, press, errs := b.Run(t, "", "-full", "-metric", "-volume", "5 L", "-aid-dose", "0.1 lb/US gal")
 	if status != 0 || !strings.Contains(press, "12.0 kg/m3") {
 		t.Errorf("%s, no dose in metric units in\n%s", errs, press)
 	}
-	status, out, errs := b.Run(t, "", "-metric")
+	status, out, errs := b.Run(t, "", "-full", "-metric")
 	if status != 0 {
 		t.Fatal(errs)
 	}

@@ -19,7 +19,8 @@ import (
 type setup struct {
 	again []lookagain.Finding // rows of the cans to look at again
 
-	canFile string
+	batch   string // names of those to pour together
+	day     string // of the lines that are added
 	volume  units.Volume
 	weight  units.Mass
 	reading units.Brix
@@ -33,7 +34,8 @@ type setup struct {
 	stem  units.Temperature
 	doubt density.Doubt
 	cup   units.Temperature
-	told  bool // the cup is given
+	told  bool    // the cup is given
+	miss  cli.Off // what the settings say of the instruments
 
 	target    units.Brix
 	place     string
@@ -47,14 +49,12 @@ type setup struct {
 	keeps    units.Volume
 	dose     units.Density
 
-	packAt        units.Temperature
-	margin        units.Share
-	containers    string
-	containerFile string
-	wall          units.Temperature
-	store         units.Temperature
-
-	helperFile string
+	packAt     units.Temperature
+	margin     units.Share
+	containers string
+	jarsFrom   string // file of the containers; empty if the flag told them
+	wall       units.Temperature
+	store      units.Temperature
 
 	metric bool
 }
@@ -62,14 +62,20 @@ type setup struct {
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
 	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
-	f.Group("Cans (a file, or one lot)")
-	f.String(&s.canFile, "can-file", "", "CSV of the cans that are poured together; - is standard input")
+	f.Group("Batches (of the folder, or one lot)")
+	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled. Beside -volume or -weight it is the name under which -write adds the lot, else the day`)
 	f.Quantity(&s.volume, "volume", "", "volume of one lot at its temperature")
 	f.Quantity(&s.weight, "weight", "", "its weight on a scale, the can taken off, instead of -volume")
 	f.Quantity(&s.reading, "reading", "66.9 Brix", "what the syrup hydrometer reads in it")
 	f.Quantity(&s.readAt, "read-at", "60 F", "temperature of the syrup in the cup when it was read")
-	f.Quantity(&s.temp, "temp", "60 F", "temperature of the lot, and of cans in a file that do not say")
+	f.Quantity(&s.temp, "temp", "60 F", "temperature of the lot, and of batches that do not say")
 	f.Quantity(&s.light, "light", "", "its light transmission at 560 nm in 10 mm, if it was measured")
+	f.Group("Containers")
+	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
+	f.Page(&s.metric)
+	f.Adds("the jars to bottled.csv and what is poured together to blends.csv, or one lot to batches.csv,")
+	f.String(&s.day, "day", "", "date of these lines, as 2034-03-11; without it today")
+	f.More()
 	f.Group("Hydrometer")
 	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")
 	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
@@ -88,16 +94,11 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.each, "filter-each", "3 US gal", "syrup through one gravity filter before it is changed (University of Vermont: about 3)")
 	f.Quantity(&s.keeps, "filter-keeps", "6 US fl oz", "syrup that stays in one filter or in the press: a guess, weigh yours wet and dry")
 	f.Quantity(&s.dose, "aid-dose", "", `filter aid of a press, such as "0.1 lb/US gal": the maker's figure; without it gravity filters are counted`)
-	f.Group("Containers")
+	f.Group("Filling")
 	f.Quantity(&s.packAt, "pack-at", "187 F", "temperature of the syrup as it is poured, 190 F at most")
 	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
-	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
-	f.String(&s.containerFile, "container-file", "", "CSV of containers with brim and empty weight, instead of -containers; - is standard input")
 	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
-	f.Group("Helpers")
-	f.String(&s.helperFile, "helper-file", "", "CSV of those who share the jars; - is standard input")
-	f.Page(&s.metric)
 }
 
 // places returns the names of the places whose rule is in force.
@@ -121,15 +122,10 @@ func (s *setup) standard() (sugar.Standard, error) {
 
 // check tests what the library does not, and which flags go together.
 func (s *setup) check(f *cli.Flags) error {
-	for _, name := range []string{"volume", "weight", "reading", "read-at", "light"} {
-		if err := f.Alone("can-file", name); err != nil {
-			return err
-		}
-	}
 	if _, err := s.pan.Given(); err != nil {
 		return err
 	}
-	for _, pair := range [][]string{{"volume", "weight"}, {"container-file", "containers"}, {"aid-dose", "filter-each"}} {
+	for _, pair := range [][]string{{"volume", "weight"}, {"aid-dose", "filter-each"}} {
 		if err := f.Alone(pair...); err != nil {
 			return err
 		}
@@ -138,15 +134,6 @@ func (s *setup) check(f *cli.Flags) error {
 		if f.Given(name) && !f.Given("volume") && !f.Given("weight") {
 			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
 		}
-	}
-	stdin := 0
-	for _, path := range []string{s.canFile, s.containerFile, s.helperFile} {
-		if path == "-" {
-			stdin++
-		}
-	}
-	if stdin > 1 {
-		return errors.New("only one file can come on standard input: name the others")
 	}
 	const (
 		doubt = "every instrument has one: give what is known of yours"

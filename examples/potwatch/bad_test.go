@@ -80,7 +80,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-coals|soon", `-coals: "soon" is not a stretch of time`},
 		{"-make|cream", "-make: say where water boils today too"},
 		{"-make|taffy", `-make: "taffy" is not known: use one of cream, molded candy`},
-		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no volume is asked here"},
+		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F, water 209.6 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no volume is asked here"},
 		{"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})
@@ -106,6 +106,7 @@ func badFiles() (cases []clitest.Bad) {
 		{"-readings", clock + "19:40,214\n19:39,215\n", "-:3: column time: not after the reading above it"},
 		{"-readings", after + "0,214\n1500,215\n", "-:3: column after_min: not after the reading above it, or 12 hours after"},
 		{"-readings", after + "-1,214\n", `-:2: column after_min: "-1" is not a stretch of time`},
+		{"-readings", "time|shown_f\n19:40|214\n", "-:1: no column for the time of a reading: name it time or after_min"},
 		{"-readings", clock + "noon,214\n", `-:2: column time: "noon" is not a time such as 15:04`},
 		{"-readings", clock + "19:40,hot\n", `-:2: column shown_f: "hot" is not a plain number`},
 		{"-readings", clock + "19:40,2140\n", "-:2: column shown_f: temperature 2140 F (1171.1 C) is outside"},

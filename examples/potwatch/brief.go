@@ -17,8 +17,8 @@ func (p page) brief() {
 	if !alarmed {
 		p.leftAnswer(b)
 	}
-	h := p.float
-	b.Answer("reads", "Hot cup reads", cli.TenthBrix(h.reads, cli.Up), p.Degrees(p.given.cup)+" in the cup", p.In(cli.TenthBaume(h.baume, cli.Up)))
+	own, other := p.flags.OnScale(p.float.reads)
+	b.Answer("reads", "Hot cup reads", own, p.Degrees(p.given.cup)+" in the cup", p.In(other))
 	if t := p.thermometer; t != nil {
 		by := "give or take " + (k2 * t.total()).Text(1)
 		b.Answer("thermometer", "Thermometer stop", cli.TenthDegree(t.syrup, cli.Down), by)
@@ -43,6 +43,9 @@ func (p page) brief() {
 	}
 	p.source(b)
 	p.briefCautions(b, alarmed)
+	if p.aside != "" {
+		b.Further = append(b.Further, "stops.csv is left aside for a mistake.")
+	}
 	b.Further = append(b.Further, "-full tells why, and what more you may give.")
 }
 
@@ -71,13 +74,21 @@ func (p page) verdict(alarmed bool) string {
 		return fmt.Sprintf("It is syrup, %s by the %s: take it off the fire now.", now.Text(1), by)
 	case p.leap() != "":
 		return "Read again at once: the last reading by itself says syrup. If it is true, take the pot off the fire."
+	case now > 0 && p.runsAway():
+		return fmt.Sprintf("No more wood: %s by the %s, and its coals alone take it past syrup. Take it off when it is syrup, or pour in sap.", now.Text(1), by)
 	case now > 0 && p.still():
 		return fmt.Sprintf("Not yet: %s by the %s, and it does not climb. It wants more fire.", now.Text(1), by)
 	case now > 0:
 		return fmt.Sprintf("Not yet: %s by the %s, and syrup at %s.", now.Text(1), by, target.Text(1))
 	default:
-		return fmt.Sprintf("Nothing is read yet: it is syrup when the hot cup reads %s.", p.In(cli.TenthBrix(p.float.reads, cli.Up)))
+		return fmt.Sprintf("Nothing is read yet: it is syrup when the hot cup reads %s.", p.reads())
 	}
+}
+
+// reads is what the hydrometer must read.
+func (p page) reads() string {
+	own, _ := p.flags.OnScale(p.float.reads)
+	return p.In(own)
 }
 
 // still tells that the readings do not climb.
@@ -103,7 +114,9 @@ func (p page) strength() (units.Brix, string) {
 	if p.heat > most {
 		most, by = p.heat, "thermometer"
 	}
-	if len(p.alarms()) > 0 || len(p.all) == 0 {
+	// One that says too far is heard, and else the surest if that says syrup, too.
+	alarmed := len(p.alarms()) > 0
+	if len(p.all) == 0 || alarmed && (most > p.tooFar() || surest < p.given.target) {
 		return most, by
 	}
 	return surest, sure
@@ -137,6 +150,12 @@ func (p page) coals() (f fire, ok bool) {
 	return f, false
 }
 
+// runsAway tells that the coals alone take it past syrup.
+func (p page) runsAway() bool {
+	f, ok := p.coals()
+	return ok && !f.past && f.last == 0 && (f.burns || f.coasts > p.given.target)
+}
+
 // woodAnswer tells when the last wood goes on.
 func (p page) woodAnswer(b *cli.Brief) {
 	f, ok := p.coals()
@@ -160,6 +179,7 @@ func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
 		b.House = "The pot of an invented sugarhouse."
+		b.Further = append(b.Further, "The program folder begins your own.")
 	}
 	for _, i := range p.all {
 		b.Told(i.name)
@@ -200,5 +220,5 @@ func (p page) briefCautions(b *cli.Brief, alarmed bool) {
 	add(p.pot != nil, "Hang the scale, or weigh with the fire out, two people.")
 	f, ok := p.coals()
 	add(ok && !alarmed && f.last == 0 && !f.past, "Coals too hot: shut ash door, not flue damper; rake none.")
-	b.Warn(false)
+	b.Warn(p.flags.House().Settings.Roof)
 }

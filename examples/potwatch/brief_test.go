@@ -18,11 +18,13 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// As of a stem at 60 F in a cup at 204 F: words and flags say the same.
 		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
 		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
+		{"59.5 at 204 F, water 209.6 F", "", "Thermometer stop 217.1 F", ""},
 		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
 		// As the test by hand has it, 22.54 lb are 22 lb 8.6 oz.
 		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},
 		{strings.Join(everything, "|"), "", "For cream 227.5 to 233.4 F (sources differ)", ""},
 		// 35.2 lb of 38.5 Brix are 20.257 of 66.9, and 26.457 lb or 12.0007 kg with the pot.
+		{"-water-boils|209.6 F|-readings|testdata/readings.csv|-coals|30m|-stops|testdata/stops.csv", "", "No more wood: 62.6 Brix by the thermometer, and its coals alone take it past syrup.", "Not yet"},
 		{"-metric", "", "12.00 kg (pot and syrup)", "lb"},
 		{"-target|62 Brix", "", "62.0 Brix is thin", "Thermometer stop"},
 		{"-reading|54 Brix|-cup|205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},

@@ -18,6 +18,7 @@ type evening struct {
 	watch       *watch
 	pot         *pot
 	own         *own
+	aside       string // why the past stops of the folder are not counted
 	product     *product
 
 	all    []instrument
@@ -59,8 +60,10 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 		return nil, err
 	}
 	if s.stops != "" {
-		if p.own, err = p.stops(e); err != nil {
+		if p.own, err = p.stops(e); err != nil && f.Source("stops").File == "" {
 			return nil, err
+		} else if err != nil { // at the pot nobody mends a file
+			p.own, p.aside = nil, cli.Line(err)
 		}
 	}
 	if s.readings != "" {

@@ -32,7 +32,7 @@ type pair struct {
 
 // byStem reads the hydrometer in the cup, on its scale or at one of its marks.
 func (h *float) byStem(s *setup, f *cli.Flags) (*instrument, error) {
-	reading, flag, shows := s.reading, "reading", cli.Brix(s.reading, 1)
+	reading, flag, shows := s.reading-h.off, "reading", cli.Brix(s.reading, 1)
 	switch {
 	case f.Given("floats-at"):
 		flag, shows = "floats-at", cli.Words("the "+s.floatsAt+" mark")

@@ -19,7 +19,8 @@ type page struct {
 	*cli.Sheet
 }
 
-func (p *evening) sheet() *cli.Sheet {
+// show lays the evening out, and adds the stop to the folder if that is asked.
+func (p *evening) show(e *cli.Env) error {
 	sheet := &cli.Sheet{Title: "The moment it is syrup", Metric: p.given.metric}
 	page := page{p, sheet}
 	page.brief()
@@ -55,6 +56,9 @@ func (p *evening) sheet() *cli.Sheet {
 	if p.own != nil {
 		page.ownPart(sheet.Part("own", "Your thermometer"))
 	}
+	if p.aside != "" {
+		sheet.Part("aside", "Past stops, left aside").Item(p.aside)
+	}
 	if p.product != nil {
 		page.productPart(sheet.Part("product", "Further: "+p.product.name))
 	}
@@ -68,7 +72,14 @@ func (p *evening) sheet() *cli.Sheet {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	return sheet
+	stop, err := page.stopRow()
+	if err == nil {
+		err = sheet.Add(e, stop)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }
 
 func (p page) stopPart(part *cli.Part) {
@@ -81,7 +92,7 @@ func (p page) stopPart(part *cli.Part) {
 		part.Remark(told)
 	}
 	h := p.float
-	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), p.InCup(h.stop.Cup, p.given.cupTold)...)
+	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), append(p.InCup(h.stop.Cup, p.given.cupTold), p.flags.Off("").NoteHydrometer()...)...)
 	if p.thermometer != nil {
 		p.trust(part)
 	}
@@ -97,6 +108,9 @@ func (p page) stopNotes() []string {
 		notes = append(notes, "as your past stops say")
 	case t.over > 0:
 		notes = append(notes, "under "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup")
+	}
+	if t.learned == nil {
+		notes = append(notes, p.flags.Off(t.from).NoteThermometer(p.Sheet)...)
 	}
 	if p.own != nil && p.own.stops && t.learned == nil {
 		notes = append(notes, "your past stops say "+p.In(cli.Temperature(p.own.at))+", which is known less well")

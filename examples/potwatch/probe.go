@@ -18,7 +18,8 @@ import (
 // shows is what the thermometer shows in liquid of a strength.
 func (t *thermometer) shows(b units.Brix) (units.Temperature, error) {
 	if t.learned == nil {
-		return t.probe().Shows(b)
+		at, err := t.probe().Shows(b)
+		return at.Add(t.off), err
 	}
 	at, err := boil.SyrupPointOf(t.sugar(), b, t.pressure)
 	return at.Add(t.learned.off), err
@@ -44,7 +45,7 @@ func (t *thermometer) surface(shown units.Temperature) units.Temperature {
 	if t.learned != nil {
 		return shown.Add(-t.learned.off)
 	}
-	at, err := t.probe().Surface(shown)
+	at, err := t.probe().Surface(shown.Add(-t.off))
 	if err != nil {
 		return shown
 	}

@@ -23,6 +23,7 @@ type setup struct {
 	depthBy, over    units.Length
 	barometerBy      units.Pressure
 	shows            units.Temperature
+	day              string
 	readings, stops  string
 
 	stem     units.Temperature
@@ -64,7 +65,9 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.reading, "reading", "", "what the hydrometer reads now in the hot cup")
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	f.Quantity(&s.shows, "shows", "", "what the thermometer in the pot shows now")
+	f.String(&s.day, "day", "", "day of a stop that -write adds, as 2034-03-11; without it today")
 	f.Page(&s.metric)
+	f.Adds("this stop")
 	f.More()
 	f.Group("Syrup")
 	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")

@@ -27,6 +27,8 @@ type thermometer struct {
 	over    units.Length // 0 if it was not told
 	cost    units.Brix   // of the syrup over the probe; NaN if it was not told
 	learned *own         // past stops that tell the stop better; nil if none do
+
+	off units.TempDiff // what it shows too much, by the settings
 }
 
 // thermometer finds the stop by thermometer.
@@ -39,7 +41,7 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if err := cli.Within(from, "pressure at the pan", pressure, 50*units.Kilopascal, 110*units.Kilopascal, units.InchMercury, "inHg", "no sugarhouse stands so high or so low: check its unit"); err != nil {
 		return nil, err
 	}
-	t := &thermometer{pressure: pressure, from: from, sap: sugar.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
+	t := &thermometer{pressure: pressure, from: from, off: f.Off(from).Thermometer, sap: sugar.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
 	if t.water, err = boil.Water(pressure); err != nil {
 		return nil, cli.For(from, err)
 	}
@@ -73,6 +75,7 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 type float struct {
 	stem  density.Hydrometer
 	reads units.Brix
+	off   units.Brix // what it reads too much, by the settings
 	baume density.Baume145
 	stop  finish.HydrometerStop
 	parts finish.HydrometerParts
@@ -115,9 +118,6 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 	if h.reads, err = h.stem.Reading(s.target, s.cup); err != nil {
 		return nil, cli.For("cup", err)
 	}
-	if h.baume, err = h.stem.Baume(s.target, s.cup); err != nil {
-		return nil, cli.For("cup", err)
-	}
 	// What a doubt of the scale and of the eye is worth in strength is told by a
 	// reading at the mark.
 	m, err := h.stem.Measure(h.reads, s.cup, s.doubt)
@@ -145,6 +145,12 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 			return nil, cli.For(flag, err)
 		}
 		h.marks = append(h.marks, line)
+	}
+	h.off = f.Off("").Hydrometer
+	h.reads += h.off // what it shows then
+	h.baume, err = density.BaumeFromBrix(h.reads)
+	if err != nil {
+		return nil, cli.For("cup", err)
 	}
 	return h, nil
 }

@@ -13,15 +13,8 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 	if said.Amount != "" {
 		return errors.New("no volume is asked here: write a reading as 59.5 at 204 F")
 	}
-	if said.HasShow {
-		if err := said.SayTemperature("shows", said.Shows); err != nil {
-			return err
-		}
-	}
-	if said.HasAt {
-		if err := said.SayTemperature("cup", said.At); err != nil {
-			return err
-		}
+	if err := said.SayHeat("cup", "shows"); err != nil {
+		return err
 	}
 	if !said.Reading.IsRead {
 		return nil

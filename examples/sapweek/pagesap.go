@@ -34,6 +34,9 @@ func (p page) sapPart(part *cli.Part) {
 		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
 	}
 	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
+	if p.of > 0 {
+		part.Row("usual", "A tap usually gives", cli.Between(cli.Rough(cli.Volume(p.usual.Low)), cli.Rough(cli.Volume(p.usual.High))), "the middle half of "+number(p.of, "day", "days")+" on which sap was gathered")
+	}
 	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
 	part.Row("total", "In all these days", rough(p.total))
 	p.sugarRow(part)
@@ -114,6 +117,9 @@ func (p page) eveningPart(part *cli.Part) {
 		keep = cli.Hours(s.keep)
 	}
 	part.Row("keep", "Sap may wait", keep, p.keepNote())
+	if sap, age := p.record.waits(); sap > 0 {
+		part.Row("waiting", "Sap waits now", cli.Volume(sap), "the oldest for "+p.In(cli.Hours(age)))
+	}
 	p.firingTable(part, "low", "If every day brings the low end:", &p.low)
 	p.firingTable(part, "high", "If every day brings the high end:", &p.high)
 	both := func(of func(*firing) cli.Value) cli.Value { return cli.Between(of(&p.low), of(&p.high)) }

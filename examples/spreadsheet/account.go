@@ -100,7 +100,7 @@ func (a *account) count(m *row) error {
 	k, known := a.producers[m.producer]
 	if !known {
 		if len(a.payments) == maxProducers {
-			return a.rows.Fail("producer", fmt.Errorf("more than %d producers: split the file", maxProducers))
+			return a.rows.Fail(a.who, fmt.Errorf("more than %d producers: split the file", maxProducers))
 		}
 		k = len(a.payments)
 		a.producers[m.producer] = k

@@ -19,6 +19,7 @@ import (
 	"os"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 const program = "spreadsheet"
@@ -33,18 +34,21 @@ func sheets() cli.Program {
 		Calls: []string{
 			`go -C examples/spreadsheet run . > demo.xlsx`,
 			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
+			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" > payments.xlsx`,
 			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" < readings.csv > payments.xlsx`,
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
+Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that has it.
 -in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it. Lines that begin with # are remarks and not counted: put a name that begins with #, in the first column, into quotes. At most 1,000,000 deliveries of 20,000 producers, which are streamed. Columns in any order; others are passed over:
 - date: as 2026-03-09.
-- producer: to 80 letters.
+- producer, or seller: to 80 letters.
 - volume_us_gal, volume_imp_gal or volume_l: to a hundredth of a US gallon.
 - reading_brix: what the hydrometer reads.
 - cup_f or cup_c: temperature of the cup.
 -out: the sheets Deliveries, Sources, Producers, Look again, Notes. Cells are values and not formulas.
 Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.`,
 		Caution: "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.",
+		Needs:   []string{folder.BoughtFile},
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			read := declare(f)
 			return func(e *cli.Env) error {

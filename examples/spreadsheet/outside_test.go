@@ -40,8 +40,8 @@ func TestVendored(t *testing.T) {
 	if _, err := os.Stat(filepath.Join(dir, "vendor", "example.org", "sapreckoner", "density")); err != nil {
 		t.Error(err)
 	}
-	if _, err := os.Stat(filepath.Join(dir, "vendor", "example.org", "sapreckoner", "tapping")); err == nil {
-		t.Error("tapping is not used and vendored")
+	if _, err := os.Stat(filepath.Join(dir, "vendor", "example.org", "sapreckoner", "boil", "finish")); err == nil {
+		t.Error("boil/finish is not used and vendored")
 	}
 	if !bytes.Equal(run("run", "-mod=vendor", "."), written(t, "")) {
 		t.Error("the vendored program writes something else")

@@ -49,6 +49,7 @@ type file struct {
 	rows    *records.Reader
 	cell    struct{ date, producer, volume, reading, cup string } // of the row
 	unit    struct{ volume, cup string }                          // in the header
+	who     string                                                // what the header calls the producer
 	read    int                                                   // deliveries
 	cupUnit string                                                // as in the header of the sheet
 	cupTemp func(float64) units.Temperature                       // from that unit
@@ -77,12 +78,23 @@ func openFile(e *cli.Env, name string) (*file, io.Closer, error) {
 
 // begin reads the header.
 func (f *file) begin(in io.Reader) (err error) {
-	f.rows, err = records.New(f.name, in,
+	f.who = "producer"
+	if f.rows, err = records.Open(f.name, in); err == nil && f.rows.Names("seller") {
+		f.who = "seller"
+	}
+	cols := []records.Col{
 		records.Cell("date", &f.cell.date, nil),
-		records.Cell("producer", &f.cell.producer, nil),
+		records.Cell(f.who, &f.cell.producer, nil),
 		records.Cell("volume", &f.cell.volume, &f.unit.volume, "us_gal", "imp_gal", "l"),
 		records.Cell("reading", &f.cell.reading, nil, "brix"),
-		records.Cell("cup", &f.cell.cup, &f.unit.cup, "f", "c"))
+		records.Cell("cup", &f.cell.cup, &f.unit.cup, "f", "c"),
+	}
+	switch err {
+	case nil:
+		err = f.rows.Bind(cols...)
+	case io.EOF: // which New words
+		f.rows, err = records.New(f.name, in, cols...)
+	}
 	f.cupUnit, f.cupTemp = "F", units.Fahrenheit
 	if f.unit.cup == "c" {
 		f.cupUnit, f.cupTemp = "C", units.Celsius
@@ -106,7 +118,7 @@ func (f *file) next() (reading, error) {
 		column string
 		read   func(*reading) error
 	}{
-		{"date", f.date}, {"producer", f.producer}, {"volume", f.volume},
+		{"date", f.date}, {f.who, f.producer}, {"volume", f.volume},
 		{"reading", func(r *reading) (err error) { r.read, err = plainNumber(f.cell.reading); return err }},
 		{"cup", func(r *reading) (err error) { r.cup, err = plainNumber(f.cell.cup); return err }},
 	} {

@@ -44,7 +44,7 @@ type option struct {
 
 // options lists the flags in the order of the help.
 var options = []option{
-	{"in", "", "CSV of readings; - is standard input. Without it, invented deliveries",
+	{"in", "", "CSV of readings; - is standard input. Without it bought.csv of the folder, or invented deliveries",
 		"", nil,
 		func(s *settings, text string) error { s.in = text; return nil }},
 	{"out", "-", "spreadsheet to write, a name that ends in .xlsx; - is standard output. A file that is there is replaced only if this program wrote it and nobody changed it since",

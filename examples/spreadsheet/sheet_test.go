@@ -60,6 +60,19 @@ func TestSameBytes(t *testing.T) {
 	if !bytes.Equal(byName, written(t, string(demo), "-in", "-")) {
 		t.Error("a file and standard input differ")
 	}
+	// In a folder the producers are sellers, and gallons are what its settings say.
+	dir := t.TempDir()
+	for name, text := range map[string]string{
+		"sugarhouse.txt": "gallons: US\n",
+		"bought.csv":     strings.Replace(strings.Replace(string(demo), "producer", "seller", 1), "us_gal", "gal", 1),
+	} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if !bytes.Equal(byName, written(t, "", "-dir", dir)) {
+		t.Error("a file and that of a folder differ")
+	}
 	t.Setenv("TZ", "Pacific/Auckland")
 	time.Sleep(1100 * time.Millisecond) // a second further by the clock
 	if !bytes.Equal(first, written(t, "")) {

@@ -8,15 +8,16 @@ import (
 
 func badFlags() (cases []clitest.Bad) {
 	for _, c := range []struct{ args, want string }{
-		{"-tree-file|", "-tree-file: name the CSV"},
+		{"-tree-file|", "-tree-file: no trees: list them in trees.csv of the folder, or name the CSV"},
+		{"-dir|testdata/bare", "-tree-file: no trees: list them in trees.csv"},
+		{"-dir|testdata/nowhere", "-dir: testdata/nowhere: no such file"},
 		{"-tree-file|testdata/none.csv", "-tree-file: testdata/none.csv: no such file"},
 		{"-tree-file|testdata", "testdata: "},
-		{"-hole-file|testdata/holes.csv", "-hole-file: name the CSV of the trees"},
-		{"-tree-file|testdata/trees.csv|-hole-file|", "-hole-file: name the CSV of the holes"},
-		{"-tree-file|testdata/trees.csv|-hole-file|none.csv", "-hole-file: none.csv: no such file"},
+		{"-tree-file|testdata/pasture/trees.csv|-hole-file|", "-hole-file: name the CSV of the holes"},
+		{"-tree-file|testdata/pasture/trees.csv|-hole-file|none.csv", "-hole-file: none.csv: no such file"},
 		{"-tree-file|-|-hole-file|-", "-hole-file: only one file can come on standard input"},
-		{"-year|-1", `-year: "-1" is not a whole number from 0 to 9999`},
-		{"-year|2033.5", "-year: "},
+		{"-season|-1", `-season: "-1" is not a whole number from 0`},
+		{"-season|33", "-season: 33: write the year with its four digits"},
 		{"-growth|2 in", "-growth: length 2 in (5.08 cm) is outside 0 to 1 in (0 to 2.54 cm)"},
 		{"-growth|NaN in", "-growth: "},
 		{"-growth|0.1", `-growth: "0.1": no unit`},
@@ -29,7 +30,6 @@ func badFlags() (cases []clitest.Bad) {
 		{"-bit|1 in", "-bit: bit 1 in (2.54 cm) is outside"},
 		{"-depth|3 in", "-depth: length 3 in (7.62 cm) is outside 0.5 to 2 in (1.27 to 5.08 cm)"},
 		{"-depth|2.01 in", "never more than 2"},
-		{"-year|1900", "-year: the invented stand has holes of 2032: plan that year or a later one"},
 		{"-bark|5 in", "-bark: bark 5 in (12.7 cm) is outside"},
 		{"-low|0 in", "-low: length 0 in (0 cm) is outside"},
 		{"-low|50 in", "-high: length 54 in (137.2 cm) is outside 56 to 144 in (142.3 to 365.7 cm)"},
@@ -43,9 +43,13 @@ func badFlags() (cases []clitest.Bad) {
 		{"-svg|x.svg", "-map: a drawing needs both"},
 		{"-map||-svg|", "-map: a drawing needs both"},
 		{"-map|P99|-svg|-", `-map: no tree "P99" in the list`},
-		{"-map|P9|-svg|-", "-map: tree P9 has 2 stems: write P9/1 to P9/2"},
-		{"-map|P7|-svg|-|-json", "-json: -svg - prints the drawing instead"},
-		{"-map|P7|-svg|testdata/nowhere/x.svg", "-svg: "},
+		{"-map|G9|-svg|-", "-map: tree G9 has 2 stems: write G9/1 to G9/2"},
+		{"-dir|testdata/pasture|-map|P7|-svg|-|-json", "-json: -svg - prints the drawing instead"},
+		{"-print|", "-print: name the file"},
+		{"-print|-|-json", "-json: -print - prints the drill sheet instead"},
+		{"-print|-|-map|G7|-svg|-", "-print: -svg - is on standard output already"},
+		{"-print|testdata/nowhere/x.html", "-print: "},
+		{"-map|G7|-svg|testdata/nowhere/x.svg", "-svg: "},
 		{"stray", `"stray": there are flags only`},
 		{"-nosuch", "no such flag"},
 	} {
@@ -104,11 +108,10 @@ func badHoles() (cases []clitest.Bad) {
 		{"tree,year,bearing,height_in\n", "-:1: column bearing: no unit that is known"},
 		{head + good + "P77,2033,90,,40,,\n", `-:3: column tree: no tree "P77" in the list`},
 		{head + "P9,2033,90,,40,,\n", "-:2: column tree: tree P9 has 2 stems: write P9/1 to P9/2"},
-		{head + "P1,2035,90,,40,,\n", "-:2: column year: a hole of 2035 is later than the plan for -year 2034"},
-		{head + "P1,9999,90,,40,,\n", "-:2: column year: not a year from 1 to 9998"},
-		{head + "P1,0,90,,40,,\n", "-:2: column year: not a year"},
-		{head + "P1,2030.5,90,,40,,\n", "-:2: column year: not a year"},
-		{head + "P1,1e300,90,,40,,\n", "-:2: column year: not a year"},
+		{head + "P1,9999,90,,40,,\n", "-:2: column year: write the year with four digits"},
+		{head + "P1,33,90,,40,,\n", "-:2: column year: write the year with four digits, from 1700 on"},
+		{head + "P1,2030.5,90,,40,,\n", "-:2: column year: write the year"},
+		{head + "P1,1e300,90,,40,,\n", "-:2: column year: write the year"},
 		{head + "P1,2033,90,12,40,,\n", "-:2: column bearing_deg: give either"},
 		{head + "P1,2033,,,40,,\n", "-:2: column bearing_deg: give either"},
 		{head + "P1,2033,361,,40,,\n", "-:2: column bearing_deg: from 0 to 360 deg"},
@@ -120,7 +123,7 @@ func badHoles() (cases []clitest.Bad) {
 		{head + "P1,2033,90,,40,,40\n", "-:2: column depth_in: depth 40 in (101.6 cm) is outside"},
 		{head + good + "P1,2033,x,,40,,\n", `-:3: column bearing_deg: "x" is not a plain number`},
 	} {
-		cases = append(cases, clitest.Bad{Args: []string{"-year", "2034", "-tree-file", "testdata/trees.csv", "-hole-file", "-"}, Stdin: c.file, Want: c.want})
+		cases = append(cases, clitest.Bad{Args: []string{"-season", "2034", "-tree-file", "testdata/pasture/trees.csv", "-hole-file", "-"}, Stdin: c.file, Want: c.want})
 	}
 	return cases
 }

@@ -124,3 +124,18 @@ func ExampleReader_Comma() {
 	fmt.Println(r.Next(), sap.Text(units.Liter, 1), string(r.Comma()))
 	// Output: <nil> 61.5 L ;
 }
+
+// People leave out the commas behind the last figure that they know.
+func ExampleReader_AllowShort() {
+	r, err := records.Open("days.csv", strings.NewReader("date,sap_us_gal,note\n2034-03-10,12\n2034-03-11,9,cold,too much\n"))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	r.AllowShort()
+	fmt.Println(r.Next(), len(r.Cells()))
+	fmt.Println(r.Next())
+	// Output:
+	// <nil> 3
+	// days.csv:3: 4 cells where the header names 3 columns
+}

@@ -72,6 +72,7 @@ type Reader struct {
 	fields []field
 	row    []string
 	line   int
+	short  bool // see [Reader.AllowShort]
 	broken bool // the CSV itself is broken or over a limit: nothing follows
 }
 
@@ -133,6 +134,9 @@ func (r *Reader) Next() error {
 	if err != nil {
 		return err
 	}
+	for r.short && len(row) < len(r.header) {
+		row = append(row, "")
+	}
 	r.row = row
 	if len(row) != len(r.header) {
 		return r.fail("", fmt.Errorf("%d cells where the header names %d columns", len(row), len(r.header)))
@@ -157,6 +161,10 @@ func (r *Reader) Next() error {
 	}
 	return nil
 }
+
+// AllowShort takes rows with fewer cells than the header has columns: the last cells
+// of such a row are empty. Rows with more cells stay refused.
+func (r *Reader) AllowShort() { r.short = true }
 
 // Broken reports whether the last error ended the file: the CSV cannot be read
 // on, or a limit was passed.

@@ -47,9 +47,6 @@ func pail() cli.Program {
 				if note == "break" {
 					return errors.New("it broke\ninto pieces")
 				}
-				if note == "two short" {
-					return &cli.LeftOut{Rows: 2}
-				}
 				p := cli.NewPage(e.Out)
 				p.Row("Sap", sap.Text(units.USGallon, 1), temp.Text(units.ScaleCelsius, 0))
 				p.Row("Pails", fmt.Sprint(n), wood, fmt.Sprint(f.Given("pails")))
@@ -98,17 +95,6 @@ func TestMain_bad(t *testing.T) {
 		if !strings.HasPrefix(errs, c.want) || strings.Count(errs, "\n") != 1 {
 			t.Errorf("%s:\n got %q\nwant %q", c.args, errs, c.want)
 		}
-	}
-}
-
-// A page that lacks rows is printed, and the exit status tells.
-func TestMain_leftOut(t *testing.T) {
-	status, out, errs := run("-note", "two short")
-	if status != cli.Failed || out != "half a page\n" || errs != "pail: 2 rows are not in the count: mend them and run again\n" {
-		t.Errorf("status %d, %q, %q", status, out, errs)
-	}
-	if got := (&cli.LeftOut{Rows: 1}).Error(); got != "1 row is not in the count: mend it and run again" {
-		t.Errorf("one row: %q", got)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -16,6 +17,8 @@ const (
 	dirFlag    = "dir"
 	seasonFlag = "season"
 	setFlag    = "set"
+
+	todayFlag = "today" // of programs that look ahead
 )
 
 // A furnishing is the folder and what it fills.
@@ -23,6 +26,8 @@ type furnishing struct {
 	dir       string
 	season    int
 	overrules []string // settings
+	write     bool     // see [Flags.Adds]
+	needs     []string // see [Flags.Needs]
 
 	house   *folder.House
 	sources map[string]Source
@@ -84,6 +89,21 @@ func (f *Flags) House() *folder.House { return f.house }
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
 
+// Invented says whose numbers a page has where the user has no folder; it is empty
+// where there is one. The named flags say nothing of a sugarhouse.
+func (f *Flags) Invented(names ...string) string {
+	switch {
+	case f.dir != "":
+		return ""
+	case f.Other(names...):
+		return "What was not told is of " + f.house.Settings.Name + ", which is invented."
+	}
+	return f.house.Settings.Name + " is invented."
+}
+
+// Needs is [Program.Needs] of one thing that the program does: see [Flags.Commands].
+func (f *Flags) Needs(files ...string) { f.needs = files }
+
 // Overrules returns what -set said, a setting each.
 func (f *Flags) Overrules() []string { return f.overrules }
 
@@ -117,9 +137,16 @@ func (f *Flags) furnish(e *Env, p Program) error {
 	if files == nil && f.season != 0 {
 		return For(seasonFlag, errors.New("there is no record to take it from: give -dir too"))
 	}
+	needs := p.Needs
+	if f.needs != nil {
+		needs = f.needs
+	}
 	var err error
-	if f.house, err = folder.Open(files, shown, f.season, f.overrules...); err != nil {
+	if f.house, err = folder.OpenFor(needs, files, shown, f.season, f.overrules...); err != nil {
 		return err
+	}
+	if aside := f.house.Aside(); len(aside) > 0 {
+		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), quote(f.dir))
 	}
 	if f.dir != "" {
 		for _, note := range f.house.Unread() {
@@ -224,11 +251,12 @@ func (f *Flags) blame(err error) error {
 }
 
 // folder is a folder that the run reads: what is read there is not written over.
-func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), e} }
+func (e *Env) folder(path string) fs.FS { return plainFiles{os.DirFS(path), path, e} }
 
 type plainFiles struct {
 	fs.FS
-	env *Env
+	path string
+	env  *Env
 }
 
 // Open opens a plain file or a folder: nothing else is read to its end.
@@ -243,6 +271,20 @@ func (r plainFiles) Open(name string) (fs.File, error) {
 	file, err := r.FS.Open(name)
 	if err == nil && !info.IsDir() {
 		r.env.Reads(file)
+		r.env.first(filepath.Join(r.path, name), file)
 	}
 	return file, err
+}
+
+// first keeps what a file of the folder was when the run read it first.
+func (e *Env) first(path string, f fs.File) {
+	if _, before := e.read[path]; before {
+		return
+	}
+	if info, err := f.Stat(); err == nil {
+		if e.read == nil {
+			e.read = map[string]fs.FileInfo{}
+		}
+		e.read[path] = info
+	}
 }

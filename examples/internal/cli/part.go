@@ -15,26 +15,39 @@ import (
 
 // replace writes the content into a part beside the file, which takes the
 // file's name in the end: the file is whole or as it was. The mode is that of
-// the old file; a new one, of mode 0, gets what the system gives.
-func replace(path string, mode fs.FileMode, content func(io.Writer) error) error {
+// the old file; a new one, of mode 0, gets what the system gives. Still, unless nil,
+// is asked last of all: an error leaves the file as it was.
+func replace(path string, mode fs.FileMode, content func(io.Writer) error, still func() error) error {
 	first := mode
 	if mode == 0 {
 		first = 0o666 // less the umask
 	} else {
 		first = 0o600 // nobody else reads what is not finished
 	}
-	part, err := newPart(filepath.Dir(path), first)
+	// The interrupt is awaited before there is a part. It keeps the lock: none comes
+	// into being behind its back.
+	var lock sync.Mutex
+	var part *os.File
+	forget := onInterrupt(func() {
+		if lock.Lock(); part != nil {
+			_ = part.Close() // where an open file cannot be removed
+			_ = os.Remove(part.Name())
+		}
+	})
+	defer forget()
+	lock.Lock()
+	made, err := newPart(filepath.Dir(path), first)
+	part = made
+	lock.Unlock()
 	if err != nil {
 		return err
 	}
-	forget := onInterrupt(func() {
-		_ = part.Close() // where an open file cannot be removed
-		_ = os.Remove(part.Name())
-	})
-	defer forget()
 	err = fill(part, content)
 	if err == nil && mode != 0 {
 		err = os.Chmod(part.Name(), mode)
+	}
+	if err == nil && still != nil {
+		err = still()
 	}
 	if err == nil {
 		err = os.Rename(part.Name(), path)

@@ -4,9 +4,7 @@
 //
 // A program prints one page or nothing: what it writes is held back until it
 // has succeeded. Bad input gives one line on standard error that names the
-// flag, or file, line and column, and the way out; the exit status is then 2. A
-// program that counts on without the rows that are wrong says so with
-// [LeftOut]: its page is printed and the exit status is 1.
+// flag, or file, line and column, and the way out; the exit status is then 2.
 //
 // A page answers first: see [Brief]. With -json each program writes one object of
 // this shape, and a key that has nothing to say holds an empty list or text:
@@ -44,7 +42,7 @@ import (
 // Exit statuses.
 const (
 	OK       = 0
-	Failed   = 1 // the machine failed, or the page lacks rows that were left out
+	Failed   = 1 // the machine failed
 	BadInput = 2
 )
 
@@ -59,7 +57,8 @@ type Program struct {
 	// DemoAlone keeps the demo whole: none of it stands in for what a user who tells
 	// something left out.
 	DemoAlone bool
-	Apart     bool // it has nothing to do with a sugarhouse and its folder
+	Needs     []string // files of the folder whose mistakes stop it; nil is all of them
+	Apart     bool     // it has nothing to do with a sugarhouse and its folder
 	// Setup declares the flags and returns what runs once they are read.
 	Setup func(*Flags) func(*Env) error
 }
@@ -72,7 +71,8 @@ type Env struct {
 
 	program string
 	flags   *Flags
-	inputs  []fs.FileInfo // files that the run reads
+	inputs  []fs.FileInfo          // files that the run reads
+	read    map[string]fs.FileInfo // those of the folder, as they were first
 }
 
 // Main runs the program and returns the exit status.
@@ -103,8 +103,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 			err = run(env)
 		}
 	}
-	var left *LeftOut
-	if err != nil && !errors.As(err, &left) {
+	if err != nil {
 		for _, err := range each(err) {
 			fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(flags.blame(err)))
 		}
@@ -114,22 +113,7 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		fmt.Fprintf(errw, "%s: %s\n", p.Name, Line(err))
 		return Failed
 	}
-	if left != nil {
-		fmt.Fprintf(errw, "%s: %s\n", p.Name, left)
-		return Failed
-	}
 	return OK
-}
-
-// LeftOut says that the page stands, but without some rows of its files.
-type LeftOut struct{ Rows int }
-
-// Error tells how many.
-func (e *LeftOut) Error() string {
-	if e.Rows == 1 {
-		return "1 row is not in the count: mend it and run again"
-	}
-	return fmt.Sprintf("%d rows are not in the count: mend them and run again", e.Rows)
 }
 
 // Exit runs the program on the process's arguments and ends the process.

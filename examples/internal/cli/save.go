@@ -22,7 +22,7 @@ func (e *Env) Save(flagName, path string, made func(old io.ReaderAt, size int64)
 	switch {
 	case err != nil:
 	case mode.IsRegular():
-		err = replace(to, mode, content)
+		err = replace(to, mode, content, nil)
 	default:
 		err = through(to, content)
 	}

@@ -116,15 +116,21 @@ func TestSaver(t *testing.T) {
 	}
 }
 
-// child runs TestSaver in a process of its own. A test that an emulator runs cannot
-// start itself.
+// child runs TestSaver in a process of its own.
 func child(t *testing.T, how, path string) *exec.Cmd {
+	t.Helper()
+	return childOf(t, "TestSaver", saver, how, path)
+}
+
+// childOf runs a test in a process of its own. A test that an emulator runs cannot
+// start itself.
+func childOf(t *testing.T, test, variable, how, path string) *exec.Cmd {
 	t.Helper()
 	if err := exec.Command(os.Args[0], "-test.run=^$").Run(); errors.Is(err, syscall.ENOEXEC) {
 		t.Skip("this machine cannot start its own test: ", err)
 	}
-	cmd := exec.Command(os.Args[0], "-test.run=^TestSaver$")
-	cmd.Env = append(os.Environ(), saver+"="+how+" "+path, "TMPDIR="+filepath.Dir(path))
+	cmd := exec.Command(os.Args[0], "-test.run=^"+test+"$")
+	cmd.Env = append(os.Environ(), variable+"="+how+" "+path, "TMPDIR="+filepath.Dir(path))
 	return cmd
 }
 

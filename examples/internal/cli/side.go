@@ -121,6 +121,11 @@ func Weight(m units.Mass, to Side) Value {
 	return Value{us, to.step(kg, grams/1000, decimals, "kg", "kg")}
 }
 
+// Pounds shows what is bought by weight in whole pounds or kilograms.
+func Pounds(m units.Mass, to Side) Value {
+	return Value{to.step(m.Pounds(), 1, 0, "lb", "lb"), to.step(m.Kilograms(), 1, 0, "kg", "kg")}
+}
+
 // ounces words n of so many parts of a pound.
 func ounces(n float64, parts int) string {
 	pounds := math.Trunc(n / float64(parts))
@@ -172,6 +177,12 @@ func (m Measure) of(v units.Volume, parts int, to Side) view {
 		name += "s"
 	}
 	return view{known(x, mixed(n*float64(parts), parts)+" "+name), "measure", number(n)}
+}
+
+// WholeDegree shows a temperature in whole degrees, or in steps of several of them: what
+// an oven or a kitchen thermometer is set to.
+func WholeDegree(t units.Temperature, step float64, to Side) Value {
+	return Value{to.step(t.Fahrenheit(), step, 0, "F", "f"), to.step(t.Celsius(), step, 0, "C", "c")}
 }
 
 // TenthDegree shows a temperature as the finest thermometers of the trade are read.

@@ -36,6 +36,7 @@ func TestSides(t *testing.T) {
 		{Weight(units.Pounds(12.31), Down), "12 lb 4 1/2 oz", "5.58 kg"}, // 4.96 oz, 5.5837 kg
 		{Weight(units.Pounds(0.5), Down), "8 oz", "0.225 kg"},            // 226.8 g
 		{Weight(units.Pounds(180.4), Up), "181 lb", "82.0 kg"},           // 81.83 kg
+		{Pounds(units.Pounds(80.02), Up), "81 lb", "37 kg"},              // 36.3
 		{Weight(units.Pounds(23.999), Up), "24 lb", "10.90 kg"},
 		// 0.34 cord are 1.02 face cords and 1.232 m3; 8.5 barrows of 1/25 cord.
 		{Measure{}.Carried(0.34*units.Cord, Up), "1 1/4 face cords", "1.3 m3"},
@@ -44,6 +45,8 @@ func TestSides(t *testing.T) {
 		{Measure{"barrow", units.Cord / 25}.Carried(0.47*units.Cord, Up), "12 barrows", "12 barrows"}, // 11.75
 		{Measure{"barrow", units.Cord / 25}.Carried(units.Cord/25, Up), "1 barrow", "1 barrow"},
 		{TenthDegree(units.Fahrenheit(217.38), Down), "217.3 F", "102.9 C"}, // 102.989
+		{WholeDegree(units.Fahrenheit(113.3), 5, Up), "115 F", "50 C"},      // 45.2 C
+		{WholeDegree(units.Fahrenheit(187.9), 1, Down), "187 F", "86 C"},    // 86.61 C
 		{TenthBrix(59.01, Up), "59.1 Brix", "59.1 Brix"},
 		{TenthBrix(59.1, Up), "59.1 Brix", "59.1 Brix"},
 		{Minutes(8*time.Minute+50*time.Second, Down), "8 min", "8 min"},

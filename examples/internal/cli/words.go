@@ -36,12 +36,14 @@ type spoken struct {
 
 // Spoken is the reading of the moment. A part that was not said is empty.
 type Spoken struct {
-	Amount  string // with its unit: 40 US gal
-	Reading Reading
-	At      units.Temperature // of the cup
-	HasAt   bool
-	Shows   units.Temperature // a temperature by itself: of the thermometer
-	HasShow bool
+	Amount   string // with its unit: 40 US gal
+	Reading  Reading
+	At       units.Temperature // of the cup
+	HasAt    bool
+	Shows    units.Temperature // a temperature by itself: of the thermometer
+	HasShow  bool
+	Water    units.Temperature // behind the word water: where water boils today
+	HasWater bool
 
 	flags *Flags
 }
@@ -90,11 +92,12 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 	lost := func(why string) error {
 		return fmt.Errorf("%q: %s; write it as %s", clip.Text(text), why, f.example)
 	}
-	words := strings.Fields(attached.ReplaceAllString(text, "$1 $2"))
+	words := strings.Fields(attached.ReplaceAllString(strings.ReplaceAll(text, ", ", " "), "$1 $2"))
+	key := func(word string) bool { return strings.EqualFold(word, "at") || strings.EqualFold(word, "water") }
 	for len(words) > 0 {
-		at := strings.EqualFold(words[0], "at")
-		if at {
-			words = words[1:]
+		before := ""
+		if key(words[0]) {
+			before, words = strings.ToLower(words[0]), words[1:]
 		}
 		if len(words) == 0 || !numeral.MatchString(words[0]) {
 			return nil, lost("a number is missing")
@@ -103,10 +106,10 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 		if words = words[1:]; len(words) > 0 && fraction.MatchString(words[0]) { // 50 1/2 gal
 			number, words = number+" "+words[0], words[1:]
 		}
-		for ; len(words) > 0 && !numeral.MatchString(words[0]) && !strings.EqualFold(words[0], "at"); words = words[1:] {
+		for ; len(words) > 0 && !numeral.MatchString(words[0]) && !key(words[0]); words = words[1:] {
 			unit = strings.TrimSpace(unit + " " + words[0])
 		}
-		if err := said.hear(at, number, unit); err == errLost {
+		if err := said.hear(before, number, unit); err == errLost {
 			return nil, lost("it is not plain what " + strings.TrimSpace(number+" "+unit) + " is")
 		} else if err != nil {
 			return nil, err
@@ -117,10 +120,16 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 
 var errLost = errors.New("not plain")
 
-// hear takes one number and its unit.
-func (s *Spoken) hear(at bool, number, unit string) (err error) {
+// hear takes one number and its unit, and the word before them if there is one.
+func (s *Spoken) hear(before, number, unit string) (err error) {
 	kind := kindOf(unit)
+	at := before == "at"
 	switch {
+	case before == "water" && (kind == heat || kind == bare) && !s.HasWater:
+		s.HasWater = true
+		s.Water, err = s.flags.degrees(number, unit)
+	case before == "water":
+		return errLost
 	case at && (kind == heat || kind == bare) && !s.HasAt:
 		s.HasAt = true
 		s.At, err = s.flags.degrees(number, unit)
@@ -234,9 +243,26 @@ func (f *Flags) reading(number, unit string) (r Reading, err error) {
 	return r, nil
 }
 
-// SayTemperature and SayBrix are [Spoken.Say] of a quantity.
-func (s *Spoken) SayTemperature(name string, t units.Temperature) error { return s.say(name, t) }
-func (s *Spoken) SayBrix(name string, b units.Brix) error               { return s.say(name, b) }
+// SayHeat sets the flags of the temperatures that were said: where water boils, of the
+// cup, and of the thermometer.
+func (s *Spoken) SayHeat(at, shows string) error {
+	for _, h := range []struct {
+		said bool
+		name string
+		t    units.Temperature
+	}{{s.HasWater, ByWaterBoils, s.Water}, {s.HasAt, at, s.At}, {s.HasShow, shows, s.Shows}} {
+		if !h.said {
+			continue
+		}
+		if err := s.say(h.name, h.t); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// SayBrix is [Spoken.Say] of a strength.
+func (s *Spoken) SayBrix(name string, b units.Brix) error { return s.say(name, b) }
 
 func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()

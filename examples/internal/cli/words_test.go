@@ -30,6 +30,9 @@ func ladle() cli.Program {
 			if s.HasAt {
 				heard += " at " + s.At.Text(units.ScaleFahrenheit, 1)
 			}
+			if s.HasWater {
+				heard += " water " + s.Water.Text(units.ScaleFahrenheit, 1)
+			}
 			if s.HasShow {
 				heard += " shows " + s.Shows.Text(units.ScaleFahrenheit, 1)
 			}
@@ -53,6 +56,8 @@ func TestWords(t *testing.T) {
 		{"59.5 Brix at 204", "0.0 US gal; 59.5 false true at 204.0 F; false"},
 		{"59.5at 95 C", "0.0 US gal; 59.5 false true at 203.0 F; false"},
 		{"31.5 Be at 204F", "0.0 US gal; 31.5 true true at 204.0 F; false"},
+		{"59.5 at 204 F, water 209.6", "0.0 US gal; 59.5 false true at 204.0 F water 209.6 F; false"},
+		{"Water 209.6 F 217.5 F", "0.0 US gal; 0 false false water 209.6 F shows 217.5 F; false"},
 		{"217.5 °F", "0.0 US gal; 0 false false shows 217.5 F; false"},
 		// 10 imp gal are 45.46 L and 12.01 US gal; 95 is in C.
 		{"-dir " + us + " 10 gal 31.5 at 95", "12.0 US gal; 31.5 true true at 203.0 F; false"},
@@ -73,6 +78,8 @@ func TestWords(t *testing.T) {
 		{"-dir " + us + " 59.5 at 95", "no reading of syrup on a Baume scale"},
 		{"soon", `"soon": a number is missing; write it as 40 US gal 2.1 at 41 F`},
 		{"2.1 at", "a number is missing"},
+		{"water 2 Brix", "it is not plain what 2 Brix is"},
+		{"water 98", "at 98: write 98 F or 98 C"},
 		{"2.1 2.2", "it is not plain what 2.2 is"},
 		{"2.1 furlongs", "unknown unit"},
 		{"-sap 3.L 40 US gal", "-sap: "},

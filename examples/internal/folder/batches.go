@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/internal/base/enum"
@@ -22,21 +23,23 @@ type Batch struct {
 	Cup     units.Temperature
 	Temp    units.Temperature
 	Light   units.Share
+	Mold    bool // then it is thrown away, and needs no reading
 	Note    string
 }
 
 func (h *House) readBatches() []error {
 	var b Batch
+	var mold string
 	at := map[string]int{}
 	cols := []records.Col{
 		records.Text("batch", &b.Name), day(&b.Date), records.Volume("volume", &b.Volume).Optional(), records.Mass("weight", &b.Weight).Optional(),
 		records.Brix("reading", &b.Reading).Optional(), records.Temperature("cup", &b.Cup).Optional(), records.Temperature("temp", &b.Temp).Optional(),
-		records.Share("light", &b.Light).Optional(), records.Text("note", &b.Note).Optional(),
+		records.Share("light", &b.Light).Optional(), records.Text("mold", &mold).Optional(), records.Text("note", &b.Note).Optional(),
 	}
 	return h.rows(BatchesFile, cols, func(r *records.Reader) error {
-		b.Line = r.Line()
+		b.Line, b.Mold = r.Line(), strings.EqualFold(mold, "yes")
 		err := first(
-			name(r, "batch", b.Name), positive(r, "volume", b.Volume, mostSap), positive(r, "weight", b.Weight, mostWeight),
+			yes(r, "mold", mold), name(r, "batch", b.Name), positive(r, "volume", b.Volume, mostSap), positive(r, "weight", b.Weight, mostWeight),
 			positive(r, "reading", b.Reading, 90), positive(r, "light", b.Light, 100),
 		)
 		switch before := at[alike(b.Name)]; {
@@ -51,6 +54,14 @@ func (h *House) readBatches() []error {
 		h.Batches = append(h.Batches, b)
 		return nil
 	})
+}
+
+// yes refuses what is neither yes, no nor empty.
+func yes(r *records.Reader, column, word string) error {
+	if word == "" || strings.EqualFold(word, "yes") || strings.EqualFold(word, "no") {
+		return nil
+	}
+	return r.Fail(column, errors.New("write yes or no: a batch with any mold is thrown away"))
 }
 
 // Batch finds a batch by its name.

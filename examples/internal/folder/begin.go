@@ -28,13 +28,11 @@ func Begin(s *Settings) ([]Start, error) {
 	}
 	all := []Start{{SettingsFile, s.start(metric)}}
 	for _, b := range begun {
-		sp, _ := specOf(b.name)
-		header := sp.header
 		remark := b.remark
 		if metric {
-			header, remark = inMetric(header), inMetric(remark)
+			remark = inMetric(remark)
 		}
-		all = append(all, Start{b.name, "# " + strings.ReplaceAll(remark, "\n", "\n# ") + "\n" + header + "\n"})
+		all = append(all, Start{b.name, "# " + strings.ReplaceAll(remark, "\n", "\n# ") + "\n" + s.Header(b.name) + "\n"})
 	}
 	return all, nil
 }

@@ -115,8 +115,7 @@ func woodText(s *Settings, text string) (float64, error) {
 			}
 		}
 	}
-	v, err := units.ParseVolume(text)
-	return float64(v), err
+	return liquidText(s, text) // also oil is counted there
 }
 
 // cutFold cuts a word off the end in any case.

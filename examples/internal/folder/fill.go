@@ -40,8 +40,7 @@ var files = []struct {
 	{"stops.csv", to("potwatch.stops"), ""},
 	{"weather.csv", to("sapweek.weather"), ""},
 	{"seasons.csv", to("sapweek.past"), ""},
-	{"jars.csv", to("packday.container-file"), "containers"},
-	{"people.csv", to("packday.helper-file"), ""},
+	{"bought.csv", to("spreadsheet.in"), ""},
 }
 
 // FileFills lists the files of the folder that programs read themselves, each with

@@ -9,6 +9,7 @@ package folder
 import (
 	"errors"
 	"io/fs"
+	"maps"
 	"math"
 	"slices"
 
@@ -26,12 +27,20 @@ type House struct {
 	files  fs.FS
 	path   string // as messages name the folder; empty for the current one
 	season int    // asked for; 0 takes that of the last date
+	aside  map[string]bool
 }
 
 // Open reads the folder. Messages name its files behind name, which may be
 // empty. The season is a year, or 0 for that of the last date. Each of set is a
 // line that overrules one setting of the file, such as "pan: 2 x 3 ft".
 func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
+	return OpenFor(nil, files, name, season, set...)
+}
+
+// OpenFor is [Open] for who needs only some of the files, or all if it is nil.
+// Mistakes in another file do not stop it: that file is left aside, as if it were
+// not there. See [House.Aside].
+func OpenFor(needs []string, files fs.FS, name string, season int, set ...string) (*House, error) {
 	h := &House{files: files, path: name, season: season}
 	h.Settings = Settings{SapHydrometer: units.Fahrenheit(38), SyrupHydrometer: units.Fahrenheit(60), Elevation: units.Length(math.NaN()), Target: 66.9,
 		Fuel: "wood", Wood: "Sugar maple", Moisture: 25}
@@ -39,12 +48,19 @@ func Open(files fs.FS, name string, season int, set ...string) (*House, error) {
 	if own := slices.DeleteFunc(slices.Clone(mistakes), func(err error) bool { return placeOf(err).File != onCommandLine }); len(own) > 0 {
 		return nil, errors.Join(own...) // others may follow from them
 	}
-	mistakes = append(mistakes, h.readRecords()...)
+	mistakes = append(mistakes, h.readRecords(needs)...)
 	if len(mistakes) > 0 {
-		return nil, errors.Join(mistakes[:min(len(mistakes), mostMistakes)]...)
+		mistakes = mistakes[:min(len(mistakes), mostMistakes)]
+		for _, note := range h.Unread() { // which may be why something is missing
+			mistakes = append(mistakes, errors.New(note))
+		}
+		return nil, errors.Join(mistakes...)
 	}
 	return h, nil
 }
+
+// Aside lists the files that were left aside for the mistakes in them.
+func (h *House) Aside() []string { return slices.Sorted(maps.Keys(h.aside)) }
 
 // mostMistakes are told at once.
 const mostMistakes = 20

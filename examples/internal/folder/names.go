@@ -68,6 +68,11 @@ func meantFile(name string) string {
 		known = append(known, strings.TrimSuffix(s.name, ".csv"))
 	}
 	near, _ := enum.Nearest(stem, slices.Values(known))
+	for _, k := range known { // of one: batch.csv
+		if near == "" && strings.HasPrefix(k, stem) && len(k)-len(stem) <= 2 {
+			near = k
+		}
+	}
 	if len(stem) < 3 || near == "" {
 		return ""
 	}

@@ -6,6 +6,7 @@ import (
 	"io"
 	"io/fs"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -28,18 +29,38 @@ type Records struct {
 }
 
 // readRecords reads the CSV files once the settings are read. Mistakes are
-// [records.Error], whose File is [House.Shown].
-func (h *House) readRecords() (mistakes []error) {
+// [records.Error], whose File is [House.Shown]. A file that has some and is not
+// needed is left aside; nil needs all.
+func (h *House) readRecords(needs []string) (mistakes []error) {
 	if h.files == nil {
 		return nil
 	}
-	for _, read := range []func() []error{
-		h.readDays, h.readBatches, h.readBottled, h.readBlends, h.readBought, h.readCosts, h.readSeasons, h.readPan,
+	for _, file := range []struct {
+		name string
+		read func() []error
+	}{
+		{DaysFile, h.readDays}, {BatchesFile, h.readBatches}, {BottledFile, h.readBottled}, {BlendsFile, h.readBlends},
+		{BoughtFile, h.readBought}, {CostsFile, h.readCosts}, {SeasonsFile, h.readSeasons}, {PanFile, h.readPan},
+		{TreesFile, nil}, {HolesFile, nil}, {StopsFile, nil}, {WeatherFile, nil}, {JarsFile, nil}, {PeopleFile, nil},
 	} {
-		mistakes = append(mistakes, read()...)
-	}
-	for _, name := range []string{TreesFile, HolesFile, StopsFile, WeatherFile, JarsFile, PeopleFile} {
-		mistakes = append(mistakes, h.check(name)...)
+		before := h.Records
+		var wrong []error
+		if file.read != nil {
+			wrong = file.read()
+		} else {
+			wrong = h.check(file.name)
+		}
+		switch {
+		case len(wrong) == 0:
+		case needs == nil || slices.Contains(needs, file.name):
+			mistakes = append(mistakes, wrong...)
+		default:
+			h.Records = before
+			if h.aside == nil {
+				h.aside = map[string]bool{}
+			}
+			h.aside[file.name] = true
+		}
 	}
 	return mistakes
 }
@@ -74,11 +95,19 @@ func (h *House) check(name string) []error {
 		return told(err)
 	}
 	defer t.Close()
+	if t.r == nil {
+		return h.empty(name)
+	}
 	if _, err := io.Copy(io.Discard, t); err != nil {
 		return []error{err}
 	}
 	h.seen(name, t)
 	return t.mistakes(nil)
+}
+
+// empty tells of a file that has no header.
+func (h *House) empty(name string) []error {
+	return []error{&records.Error{File: h.Shown(name), Err: errors.New("the file is empty: its first line is " + h.Settings.Header(name))}}
 }
 
 // told is an error that is not about a file that is not there.
@@ -107,9 +136,8 @@ func (h *House) rows(name string, cols []records.Col, row func(*records.Reader) 
 		return told(err)
 	}
 	defer t.Close()
-	sp, _ := specOf(name)
-	if t.r == nil || t.done {
-		return []error{&records.Error{File: t.file, Err: errors.New("the file is empty: its first line is " + sp.header)}}
+	if t.r == nil {
+		return h.empty(name)
 	}
 	r, err := records.New(t.file, t, cols...)
 	if err != nil {

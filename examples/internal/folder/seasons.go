@@ -9,10 +9,10 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// Taps returns the taps of a year: as the settings say for the season, else as many
-// holes as were drilled, else as the past seasons tell. It is 0 if nothing does.
+// Taps returns the taps of a year: as the settings say for that of the last date, else
+// as many holes as were drilled, else as the past seasons tell. It is 0 if nothing does.
 func (h *House) Taps(year int) int {
-	if year == h.Season() && h.Settings.Taps > 0 {
+	if year == h.lastYear && h.Settings.Taps > 0 {
 		return h.Settings.Taps
 	}
 	if n := h.holes()[year]; n > 0 {

@@ -80,7 +80,7 @@ func TestRefused(t *testing.T) {
 		{"no amount", BatchesFile, "batch,date,volume_gal,weight_lb\na,2034-03-10,,\n", "batches.csv:2: column volume_gal: give either the volume or the weight"},
 		{"no batch", BottledFile, "date,batch,size,count\n2034-03-10,b,1 qt,3\n", `bottled.csv:2: column batch: no batch "b" in batches.csv`},
 		{"half a jar", BottledFile, "date,batch,size,count\n2034-03-10,b,1 qt,1/2\n", "bottled.csv:2: column count: not a whole number from 1 to 1000000"},
-		{"cells", DaysFile, "date,sap_gal\n2034-03-10\n", "days.csv:2: 1 cells where the header names 2 columns"},
+		{"cells", DaysFile, "date,sap_gal\n2034-03-10,40,2\n", "days.csv:2: 3 cells where the header names 2 columns"},
 		{"a quote", DaysFile, "date,note\n2034-03-10,\"open\n", "days.csv:2: "},
 		{"not UTF-8", DaysFile, "date,note\n2034-03-10,\xff\n", "days.csv:2: column note: not text in UTF-8"},
 		{"UTF-16", DaysFile, "\xff\xfed\x00a\x00", "days.csv:1: "},

@@ -109,7 +109,7 @@ var table = []row{
 		read: length(units.Inch/8, 40*units.Inch, units.Inch, "in", "a pan scorches near 1 in")},
 	{name: "fuel", example: "sugar maple, 25 %", remark: "the wood and its moisture on the dry basis; or oil, propane, pellets", beaten: "fuel",
 		fills: []Fill{to("boilday.fuel"), to("boilday.wood").from(1), to("sapweek.wood").from(1),
-			to("boilday.moisture").from(2), to("sapweek.moisture").from(2).needs("efficiency"), to("logbook.moisture").from(2)}, read: burns},
+			to("boilday.moisture").from(2), to("sapweek.moisture").from(2).needs("efficiency"), to("logbook.fuel"), to("logbook.wood").from(1), to("logbook.moisture").from(2)}, read: burns},
 	{name: "efficiency", example: "40 %", remark: "of the fire, if you learned it elsewhere: else it is learned from days.csv", beaten: "fuel",
 		fills: []Fill{to("boilday.efficiency"), to("sapweek.efficiency")}, read: percent(1, 100, "a pan takes in no more than the net heat of its wood")},
 	{name: "coals", example: "8 minutes", remark: "in which the boil falls to half once no more wood goes on", beaten: "fuel", fills: []Fill{to("boilday.coals")}, read: hours},

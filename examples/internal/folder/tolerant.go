@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"slices"
 	"strings"
 	"time"
@@ -39,6 +40,9 @@ type tolerant struct {
 // open opens a file of the folder. Of one that is not there the error is
 // [fs.ErrNotExist].
 func (h *House) open(name string) (*tolerant, error) {
+	if h.aside[name] {
+		return nil, fs.ErrNotExist
+	}
 	sp, _ := specOf(name)
 	order, err := h.settle(sp)
 	if err != nil {
@@ -58,6 +62,7 @@ func (h *House) open(name string) (*tolerant, error) {
 		f.Close()
 		return nil, err
 	}
+	t.r.AllowShort()
 	t.header(sp)
 	return t, nil
 }
@@ -84,13 +89,10 @@ func (h *House) settle(sp spec) (order dateOrder, err error) {
 		if err == io.EOF || r.Broken() {
 			break
 		}
-		for cells := r.Cells(); len(dates) > 0; {
-			for _, i := range dates {
-				if i < len(cells) {
-					order = order.settle(strings.TrimSpace(cells[i]))
-				}
+		for _, i := range dates {
+			if cells := r.Cells(); i < len(cells) {
+				order = order.settle(strings.TrimSpace(cells[i]))
 			}
-			break
 		}
 	}
 	return order, nil

@@ -70,6 +70,22 @@ func TestDaySparse(t *testing.T) {
 	}
 }
 
+// A row may end behind its last figure: what the header names further is not told.
+func TestShortRows(t *testing.T) {
+	h, err := house(DaysFile, "date,sap_gal,sugar_brix,note\n2034-03-10\n2034-03-11,40\n2034-03-12,41,2.1,cold\n")
+	if err != nil || len(h.Days) != 3 || given(h.Days[0].Sap) || !near(h.Days[1].Sap, 40*units.USGallon) || given(h.Days[1].Sugar) || h.Days[2].Note != "cold" {
+		t.Errorf("%v, %+v", err, h)
+	}
+	f, ok := h.File(DaysFile)
+	if !ok {
+		t.Fatal("no file")
+	}
+	defer f.Close()
+	if got, err := io.ReadAll(f); err != nil || !strings.HasPrefix(string(got), "date,sap_us_gal,sugar_brix,note\n2034-03-10,,,\n2034-03-11,40,,\n") {
+		t.Errorf("%v\n%s", err, got)
+	}
+}
+
 // Baume is the Brix of the same stem: 36.06 Be is 66.90 Brix (the check value of
 // package density, computed).
 func TestBaume(t *testing.T) {

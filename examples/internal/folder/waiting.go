@@ -74,3 +74,27 @@ func (h *House) LastDay() (day time.Time, boiled bool) {
 	}
 	return day, boiled
 }
+
+// Left lists what stands in the pan for the fire of a day: what was written down last,
+// if no fire has burned since. The zero time asks for it when all that stands in the
+// record is done.
+func (h *House) Left(day time.Time) (all []Sweet) {
+	before := func(d time.Time) bool { return h.InSeason(d) && (day.IsZero() || d.Before(day)) }
+	var last, fire time.Time
+	for _, s := range h.Pan {
+		if before(s.Date) && s.Date.After(last) {
+			last = s.Date
+		}
+	}
+	for _, d := range h.Days {
+		if before(d.Date) && d.Boiled > 0 && d.Date.After(fire) {
+			fire = d.Date
+		}
+	}
+	for _, s := range h.Pan {
+		if s.Date.Equal(last) && !fire.After(last) && !last.IsZero() {
+			all = append(all, s)
+		}
+	}
+	return all
+}

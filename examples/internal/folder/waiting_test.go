@@ -40,3 +40,22 @@ func TestWaiting(t *testing.T) {
 		t.Errorf("last day %v, %v", day, boiled)
 	}
 }
+
+// What stands in the pan stands there until the next fire.
+func TestLeft(t *testing.T) {
+	const days = "date,boiled_gal\n2034-03-04,40\n2034-03-06,40\n"
+	const pan = "date,compartment,depth_in,brix\n2033-03-03,1,1,9\n2034-03-02,1,1,3\n2034-03-04,1,1.25,5.1\n2034-03-04,2,1,20\n"
+	h, err := Open(fstest.MapFS{"sugarhouse.txt": {Data: []byte("gallons: US\n")}, "days.csv": {Data: []byte(days)}, "pan.csv": {Data: []byte(pan)}}, "", 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for day, want := range map[int]int{1: 0, 3: 1, 4: 1, 5: 2, 6: 2, 7: 0, 0: 0} {
+		on := time.Date(2034, 3, day, 0, 0, 0, 0, time.UTC)
+		if day == 0 {
+			on = time.Time{}
+		}
+		if got := h.Left(on); len(got) != want {
+			t.Errorf("day %d: %v, want %d", day, got, want)
+		}
+	}
+}

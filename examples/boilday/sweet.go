@@ -1,0 +1,58 @@
+package main
+
+import (
+	"fmt"
+
+	"example.org/sapreckoner/boil/pan"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// sweet is what the record says stands in the pan from the last fire.
+type sweet struct {
+	sugar.Lot // all of it; empty if nothing stands there
+	in        []pan.Liquid
+	when      string
+}
+
+// standing reads the sweet in the pan: no fire has burned under it since. It counts
+// beside sap of the record, and not beside sap that was told.
+func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
+	h := f.House()
+	day, err := s.today(h)
+	if err != nil {
+		return w, err
+	}
+	areas := []units.Area(s.compartments)
+	if len(areas) == 0 {
+		areas = []units.Area{s.area}
+	}
+	w.in = make([]pan.Liquid, len(areas))
+	var all []sugar.Lot
+	for _, row := range h.Left(day) {
+		line := func(err error) error { return fmt.Errorf("%s:%d: %w", h.Shown(folder.PanFile), row.Line, err) }
+		if row.Compartment > len(areas) {
+			return w, line(fmt.Errorf("no. %d: the pan has %d", row.Compartment, len(areas)))
+		}
+		lot, err := sugar.NewLot(areas[row.Compartment-1].Volume(row.Depth), row.Brix, s.sapTemp)
+		if err != nil {
+			return w, line(err)
+		}
+		all = append(all, lot)
+		w.in[row.Compartment-1] = pan.Liquid{Sugar: lot.Sugar(), Water: lot.Mass() - lot.Sugar(), Temperature: s.sapTemp}
+		w.when = row.Date.Format("Jan 2")
+	}
+	if len(all) > 0 {
+		w.Lot, err = sugar.Blend(all...)
+	}
+	return w, err
+}
+
+// sweetRow tells of it.
+func (p page) sweetRow(part *cli.Part) {
+	if p.sweet.Mass() > 0 {
+		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+p.sweet.when+": boil it before any sap, it spoils first")
+	}
+}

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/units"
+)
+
+// briefDigits are those of the sugar in all, and its parts add up to them.
+const briefDigits = 3
+
+// brief puts the staircase of the sugar first: what is left of it step by step.
+func (p page) brief() {
+	b := &p.Brief
+	b.Verdict = p.verdict()
+	volume, count := p.bottled()
+	bottled, boiled := p.inBottles(), p.boiled.sugar
+	if p.boiled.rows == 0 {
+		boiled = p.gathered()
+	}
+	steps := []units.Mass{p.gathered() - boiled, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar}
+	values := make([]cli.Value, len(steps))
+	for i, m := range steps {
+		values[i] = cli.Mass(m)
+	}
+	values = cli.AddUp(briefDigits, cli.Mass(p.gathered()), values...)
+	step := func(i int, what string) string {
+		if steps[i] < 0 {
+			return "more than came before: look again"
+		}
+		return p.In(values[i]) + " " + what
+	}
+	sugar := func(m units.Mass) string {
+		return "sugar " + p.In(cli.AddUp(briefDigits, cli.Mass(p.gathered()), cli.Mass(m))[0])
+	}
+	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), sugar(p.gathered()))
+	if lot, err := p.boiled.lot(); err == nil && !lot.Empty() { // its parts were lots
+		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), sugar(boiled), step(0, "stands or spoiled"))
+	}
+	if p.Syrup > 0 {
+		notes := []string{sugar(p.SugarOut), step(1, "lost at the fire")}
+		if p.Kept > 0 {
+			notes = append(notes, step(2, "held in the pan"))
+		}
+		b.Answer("drawn", "Drawn", cli.Quarts(p.Syrup, cli.Nearest), notes...)
+	}
+	if count > 0 {
+		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), cli.Plural(count, "container"))
+	}
+	if p.Syrup > 0 {
+		notes := []string{"sugar " + p.In(values[4]), "with what filters kept"}
+		moldy, err := p.moldy.lot()
+		if err == nil && !moldy.Empty() {
+			notes = append(notes, step(5, "moldy, thrown away"))
+		}
+		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-moldy.Volume(), cli.Down), notes...)
+	}
+	best := p.best()
+	if lot, err := p.days[best].sap.lot(); err == nil { // as above
+		on := p.date(best).Format("Jan 2") + ", " + p.In(cli.Gallons(lot.Volume(), cli.Nearest)) + " of sap"
+		if cords := p.toTheCord(); cords > 0 {
+			b.Answer("to_the_cord", "Syrup to the cord", cli.Gallons(cords, cli.Nearest), "best day "+on)
+		} else {
+			b.Answer("best_day", "Best day", cli.Words(on))
+		}
+	}
+	p.known(b)
+	if p.again.rows > 0 {
+		b.Further = append(b.Further, fmt.Sprintf("Look again at %s: -full lists them.", cli.Plural(p.again.rows, "row")))
+	}
+	b.Further = append(b.Further, "-full: by day, tank, boil and batch.", "packday: what to bottle.")
+	b.Cautions = []string{"This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says."}
+}
+
+// verdict is where the sugar went.
+func (p page) verdict() string {
+	in := cli.Mass(p.SugarIn)
+	went := cli.AddUp(briefDigits, in, cli.Mass(p.SugarOut), cli.Mass(p.Kept), cli.Mass(p.Lost))
+	came := p.In(cli.Total(briefDigits, in)) + " of sugar"
+	open := p.In(cli.Rough(cli.Mass(p.Uncertainty)))
+	switch {
+	case p.Syrup == 0:
+		return came + " came in with the sap, and no syrup is written down yet."
+	case p.Impossible:
+		return "More sugar came out than went in, by more than the " + open + " that your instruments leave open: a reading or a row is wrong or missing."
+	}
+	kept := "Of " + came + " " + p.In(went[0]) + " is syrup and "
+	if p.Kept > 0 {
+		kept = "Of " + came + " " + p.In(went[0]) + " is syrup, " + p.In(went[1]) + " is held and "
+	}
+	if math.Abs(float64(p.Lost)) <= float64(p.Uncertainty) {
+		return kept + p.In(went[2]) + " is missing: your instruments leave " + open + " open, so that there may be no loss."
+	}
+	return kept + p.In(went[2]) + " is lost, give or take " + open + "."
+}
+
+// inBottles is the sugar in what the labels say, by the strength of each batch.
+func (b *book) inBottles() (all units.Mass) {
+	for _, l := range b.lots {
+		lot, err := l.drawn.lot()
+		if err != nil || lot.Empty() {
+			lot, err = held(units.Liter, b.given.target)
+		}
+		if err == nil { // what is read was checked
+			all += lot.Sugar() * units.Mass(l.volume/lot.Volume())
+		}
+	}
+	return all
+}
+
+// known tells where the numbers come from.
+func (p page) known(b *cli.Brief) {
+	if p.flags.Dir() == "" {
+		b.House = "An invented sugarhouse: give -dir."
+	}
+	days := 0
+	for i := range p.days {
+		if p.days[i].sap.rows > 0 {
+			days++
+		}
+	}
+	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
+	if !p.byBatches() && p.Syrup > 0 {
+		b.Assumed("syrup of the days at " + p.given.target.Text(1))
+	}
+	if p.unread > 0 {
+		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
+	}
+	if len(p.learns) > 0 {
+		if e, err := p.learned(); err == nil {
+			b.Learned(e.Middle().Text(0) + " of the heat, of " + cli.Plural(e.Boils, "boil"))
+		}
+	}
+}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"time"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/sugar"
+	"example.org/sapreckoner/units"
+)
+
+// today is the day under which lines are added.
+func (s *setup) today() (string, error) {
+	if s.day == "" {
+		return time.Now().Format(time.DateOnly), nil
+	}
+	if _, err := time.Parse(time.DateOnly, s.day); err != nil {
+		return "", cli.For("day", errors.New("write a date as 2034-03-11"))
+	}
+	return s.day, nil
+}
+
+// record is what -write adds: one lot becomes a batch; batches are poured together,
+// and the jars that are filled are of the largest of them. Before it is read again
+// nothing is.
+func (d *day) record() ([]folder.Rows, error) {
+	date, err := d.given.today()
+	switch {
+	case err != nil:
+		return nil, err
+	case !d.batches:
+		return []folder.Rows{{File: folder.BatchesFile, Rows: []folder.Row{d.given.asBatch(date)}}}, nil
+	case d.do == sugar.ReadAgain:
+		return nil, nil
+	}
+	into := d.cans[0]
+	for _, c := range d.cans {
+		if c.lot.Mass() > into.lot.Mass() {
+			into = c
+		}
+	}
+	poured, jars := folder.Rows{File: folder.BlendsFile}, folder.Rows{File: folder.BottledFile}
+	for _, c := range d.cans {
+		if c.name != into.name {
+			poured.Rows = append(poured.Rows, folder.Row{{Column: "date", Text: date}, {Column: "from", Text: c.name}, {Column: "into", Text: into.name}, {Column: "volume", Text: asVolume(c.lot.Volume())}})
+		}
+	}
+	for _, l := range d.plan.Lines {
+		if l.Count > 0 {
+			jars.Rows = append(jars.Rows, folder.Row{{Column: "date", Text: date}, {Column: "batch", Text: into.name}, {Column: "size", Text: asLabel(l.Container.Label)}, {Column: "count", Text: strconv.Itoa(l.Count)}})
+		}
+	}
+	if len(poured.Rows) == 0 {
+		return []folder.Rows{jars}, nil
+	}
+	return []folder.Rows{poured, jars}, nil
+}
+
+// asBatch is the lot of the flags as a row.
+func (s *setup) asBatch(date string) folder.Row {
+	name := s.batch
+	if name == "" {
+		name = date
+	}
+	row := folder.Row{{Column: "batch", Text: name}, {Column: "date", Text: date}}
+	add := func(column, text string) { row = append(row, folder.Cell{Column: column, Text: text}) }
+	if !math.IsNaN(float64(s.volume)) {
+		add("volume", asVolume(s.volume))
+	} else {
+		add("weight", s.weight.Text(units.Pound, 2))
+	}
+	add("reading", s.reading.Text(1))
+	add("cup", s.readAt.Text(units.ScaleFahrenheit, 1))
+	add("temp", s.temp.Text(units.ScaleFahrenheit, 1))
+	if !math.IsNaN(float64(s.light)) {
+		add("light", s.light.Text(1))
+	}
+	return row
+}
+
+// asVolume writes a volume to a thousandth of a gallon.
+func asVolume(v units.Volume) string { return v.Text(units.USGallon, 3) }
+
+// asLabel writes what a label says in the measure in which it is a plain number.
+func asLabel(v units.Volume) string {
+	const near = 0.1 * units.Milliliter // labels in milliliters are rounded
+	for _, m := range []struct {
+		size  units.Volume
+		name  string
+		parts float64 // in which the trade halves it
+	}{{units.USGallon, "US gal", 2}, {units.USQuart, "US qt", 1}, {units.USPint, "US pt", 2}, {units.USFluidOunce, "US fl oz", 1}, {units.Liter, "L", 2}} {
+		n := math.Round(float64(v/m.size)*m.parts) / m.parts
+		if n > 0 && math.Abs(float64(v-units.Volume(n)*m.size)) < float64(near) {
+			return fmt.Sprintf("%g %s", n, m.name)
+		}
+	}
+	return fmt.Sprintf("%g mL", math.Round(v.Milliliters()*10)/10)
+}

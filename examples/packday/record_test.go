@@ -1,0 +1,77 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/examples/sugarhouse"
+	"example.org/sapreckoner/units"
+)
+
+// With -write what was packed stands in the folder: the smaller batches poured into
+// the largest, its jars as the page says, and nothing is left to pack. The volumes are
+// those of the batches: 26.9 and 17.1 lb at the 11.05 and 10.94 lb that a US gallon of
+// 66.27 and 64.14 Brix weighs (from 11.0759 of 66.9, less 0.051 lb for a Brix).
+func TestWrite(t *testing.T) {
+	dir := t.TempDir()
+	if err := os.CopyFS(dir, sugarhouse.Files()); err != nil {
+		t.Fatal(err)
+	}
+	run := func(args ...string) (status int, said string) {
+		var out, errs bytes.Buffer
+		status = program().Main(append([]string{"-dir", dir, "-day", "2034-03-30"}, args...), strings.NewReader(""), &out, &errs)
+		return status, out.String() + errs.String()
+	}
+	tail := func(name string) string {
+		content, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return string(content)
+	}
+	before := tail(folder.BottledFile)
+	if status, page := run("-full"); status != 0 || !strings.Contains(page, "bottled.csv: 2034-03-30,34-4,1 US qt,12,\n") || tail(folder.BottledFile) != before {
+		t.Errorf("%d %s", status, page)
+	}
+	if status, page := run("-write"); status != 0 || !strings.Contains(page, "Added") {
+		t.Errorf("%d %s", status, page)
+	}
+	for _, want := range []string{"2034-03-30,34-4,1 US qt,12,\n", "2034-03-30,34-4,1 US pt,26,\n", "2034-03-30,34-4,50 mL,20,\n"} {
+		if !strings.Contains(tail(folder.BottledFile), want) {
+			t.Errorf("no %q in %s", want, tail(folder.BottledFile))
+		}
+	}
+	for _, want := range []string{"2034-03-30,34-5,34-4,2.434", "2034-03-30,34-6,34-4,1.45", "2034-03-30,34-7,34-4,1.563"} {
+		if !strings.Contains(tail(folder.BlendsFile), want) {
+			t.Errorf("no %q in %s", want, tail(folder.BlendsFile))
+		}
+	}
+	if status, said := run(); status != 2 || !strings.Contains(said, "every batch of the season is bottled") {
+		t.Errorf("%d %s", status, said)
+	}
+	// A lot becomes a batch by the name that it is given, and can then be packed.
+	if status, said := run("-write", "-batch", "34-8", "2", "gal", "59.4", "at", "208", "F"); status != 0 || !strings.Contains(tail(folder.BatchesFile), "34-8,2034-03-30,2,,59.4,208,208,,\n") {
+		t.Errorf("%d %s", status, said)
+	}
+	// Also in the winter after, when the last date of the folder is of another year.
+	weather := filepath.Join(dir, folder.WeatherFile)
+	if err := os.WriteFile(weather, []byte(tail(folder.WeatherFile)+"2035-01-03,10,20\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if status, page := run(); status != 0 || !strings.Contains(page, "Told: 34-8") {
+		t.Errorf("%d %s", status, page)
+	}
+}
+
+// A label is written in the measure in which it is a plain number.
+func TestLabels(t *testing.T) {
+	for ml, want := range map[float64]string{946.353: "1 US qt", 473.176: "1 US pt", 236.588: "0.5 US pt", 1892.7: "0.5 US gal", 100: "100 mL", 250: "250 mL", 500: "0.5 L", 354.882: "12 US fl oz"} {
+		if got := asLabel(units.Milliliters(ml)); !strings.HasPrefix(got, want) {
+			t.Errorf("%v mL: %q, want %q", ml, got, want)
+		}
+	}
+}

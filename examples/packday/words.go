@@ -1,0 +1,46 @@
+package main
+
+import (
+	"errors"
+
+	"example.org/sapreckoner/examples/internal/cli"
+)
+
+// hear takes one lot: how much, and what the hydrometer reads in it. It is as warm as
+// its cup, unless a flag says else.
+func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
+	const as = ": write it as 3 gal 67.8 at 66 F"
+	switch {
+	case said.HasShow:
+		return errors.New("a temperature belongs to a reading here" + as)
+	case said.Amount == "" && !f.Given("weight"):
+		return errors.New("how much syrup?" + as + ", or give -weight")
+	case said.Reading.IsRead && !said.HasAt && !f.Given("read-at"):
+		return errors.New("how warm is the cup? A hot reading is far lower than a cold one" + as)
+	}
+	if said.Amount != "" {
+		if err := said.Say("volume", said.Amount); err != nil {
+			return err
+		}
+	}
+	if err := said.SayHeat("read-at", ""); err != nil {
+		return err
+	}
+	if said.HasAt && !f.Given("temp") {
+		at, err := said.At.MarshalText()
+		if err == nil {
+			err = said.Say("temp", string(at))
+		}
+		if err != nil {
+			return cli.For("temp", err)
+		}
+	}
+	if !said.Reading.IsRead {
+		return nil
+	}
+	read, err := said.Reading.Brix(s.hydrometer(), s.readAt)
+	if err != nil {
+		return err
+	}
+	return said.SayBrix("reading", read)
+}
