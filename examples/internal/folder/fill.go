@@ -41,6 +41,7 @@ var files = []struct {
 	{"weather.csv", to("sapweek.weather"), ""},
 	{"seasons.csv", to("sapweek.past"), ""},
 	{"bought.csv", to("spreadsheet.in"), ""},
+	{"paid.csv", to("spreadsheet.paid").needs("in"), "in"},
 }
 
 // FileFills lists the files of the folder that programs read themselves, each with
