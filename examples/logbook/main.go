@@ -18,10 +18,11 @@ func main() { program().Exit() }
 func program() cli.Program {
 	return cli.Program{
 		Name: "logbook",
-		Does: "Draws the balance of a season from the days, batches and bottles of a folder: sugar gathered, boiled, drawn, bottled and in stock, what was lost at each step and how much of that the instruments leave open; by day and by tank; what the fire made of its fuel. Without a folder it reads the invented one.",
+		Does: "Draws the balance of a season from the days, batches and bottles of a folder: sugar gathered, boiled, drawn, bottled and in stock, what was lost at each step and how much of that the instruments leave open; by day and by tank; what the fire made of its fuel. Or follows one batch into its jars, to get them back. Without a folder it reads the invented one.",
 		Calls: []string{
 			`go run ./examples/logbook -dir sugarhouse`,
 			`go run ./examples/logbook -dir sugarhouse -season 2033 -full`,
+			`go run ./examples/logbook -dir sugarhouse -trace 34-2`,
 			`go run ./examples/logbook -dir sugarhouse -svg season.svg -metric`,
 			`go run ./examples/logbook -dir sugarhouse -svg - > season.svg`,
 		},

@@ -26,6 +26,7 @@ type setup struct {
 	sapGauge, syrupGauge, heldGauge units.Share
 	sapLimit, syrupLimit, heldLimit units.Brix
 
+	trace  string
 	svg    string
 	metric bool
 
@@ -36,6 +37,8 @@ type setup struct {
 }
 
 func (s *setup) declare(f *cli.Flags) {
+	f.Group("Instead of the season")
+	f.String(&s.trace, "trace", "", "a batch: which jars it stands in and with what share, to get them back if something was wrong with it, and what is in the jars that bear its name")
 	f.Group("Chart")
 	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
 	f.Page(&s.metric)
@@ -67,6 +70,9 @@ func (s *setup) declare(f *cli.Flags) {
 func (s *setup) check(f *cli.Flags) (err error) {
 	if s.svg == "" && f.Given("svg") {
 		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
+	}
+	if s.svg != "" && s.trace != "" {
+		return cli.For("svg", errors.New("it draws a season, and -trace asks for a batch: give one of them"))
 	}
 	if s.svg == "-" && f.JSON() {
 		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
@@ -125,6 +131,14 @@ func measured(gauge units.Share, limit units.Brix) yield.Measured {
 func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
+	}
+	if s.trace != "" {
+		s.miss = f.Off("")
+		page, err := s.traceSheet(f.House(), s.trace, f.Dir() == "")
+		if err != nil {
+			return err
+		}
+		return page.Show(e)
 	}
 	s.asked = f.Given("season")
 	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
