@@ -7,6 +7,8 @@
 package main
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
@@ -21,6 +23,8 @@ func program() cli.Program {
 		Calls: []string{
 			`go run ./examples/packday -dir sugarhouse`,
 			`go run ./examples/packday -dir sugarhouse -batch "34-4 + 34-5"`,
+			`go run ./examples/packday -dir sugarhouse -reach "Amber, 66.5 to 67.5 Brix"`,
+			`go run ./examples/packday -dir sugarhouse -weigh weighed.csv -place Canada`,
 			`go run ./examples/packday -dir sugarhouse -write`,
 			`go run ./examples/packday -dir sugarhouse -write -batch 34-8 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
@@ -36,6 +40,9 @@ func program() cli.Program {
 			s.declare(f)
 			f.Words("3 gal 67.8 at 66 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
+				if s.reach != "" || s.weigh != "" {
+					return s.instead(e, f)
+				}
 				d, err := s.work(e, f)
 				if err != nil {
 					return err
@@ -52,4 +59,25 @@ func program() cli.Program {
 			}
 		},
 	}
+}
+
+// instead answers what is asked instead of a day.
+func (s *setup) instead(e *cli.Env, f *cli.Flags) error {
+	if err := f.Alone("reach", "weigh"); err != nil {
+		return err
+	}
+	if f.Writes() {
+		return cli.For("write", errors.New("nothing is packed by that page: leave -reach and -weigh out"))
+	}
+	var sheet *cli.Sheet
+	var err error
+	if s.reach != "" {
+		sheet, err = s.reachSheet(f)
+	} else {
+		sheet, err = s.weighSheet(e, f)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }

@@ -24,6 +24,8 @@ func TestPackday(t *testing.T) {
 	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })
 	t.Run("brief", func(t *testing.T) { briefs(t, b) })
+	t.Run("scale", func(t *testing.T) { weighs(t, b) })
+	t.Run("reach", func(t *testing.T) { reaches(t, b) })
 	t.Run("borrowed", func(t *testing.T) { borrowed(t, b) })
 	b.Refuses(t, "packday", badFlags())
 	b.Refuses(t, "packday", badFiles(t))

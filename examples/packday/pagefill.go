@@ -49,6 +49,23 @@ func (p page) packPart(part *cli.Part) {
 	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
 }
 
+// scalePart tells the line of each label and what a full jar must weigh.
+func (p page) scalePart(part *cli.Part) {
+	var rows [][]cli.Value
+	bare := false
+	for _, l := range p.plan.Lines {
+		if row, err := p.given.scaleRow(l.Container, p.pack.Brix()); err == nil { // the plan was made of it
+			rows = append(rows, row)
+		}
+		bare = bare || l.Container.Mass == 0
+	}
+	part.Table("scale", scaleColumns, rows)
+	part.Remark(scaleRemark)
+	if bare {
+		part.Remark(netRemark)
+	}
+}
+
 // cold names the filled containers that may not seal as they are filled.
 func (p page) cold() (names []string) {
 	for i, l := range p.plan.Lines {
