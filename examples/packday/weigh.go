@@ -261,7 +261,7 @@ var scaleColumns = []cli.Column{{Key: "container", Head: "container"}, {Key: "li
 // Remarks on them.
 const (
 	scaleRemark = "What a full jar must show on a scale in air, its empty weight in it: least is the label, aim has your margin besides. Law names the label line; lay it out as your rule asks."
-	netRemark   = "Containers whose empty weight is not known here are told without it: add it, or write it into jars.csv."
+	netRemark   = "Containers whose empty weight is not known here are told without it: add it, or put it into jars.csv."
 )
 
 // scaleRow is what a container must weigh, full, at least and to aim at; without an
