@@ -27,6 +27,9 @@ type setup struct {
 	sapLimit, syrupLimit, heldLimit units.Brix
 
 	trace  string
+	cost   bool
+	wage   string
+	price  string
 	svg    string
 	metric bool
 
@@ -39,6 +42,9 @@ type setup struct {
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Instead of the season")
 	f.String(&s.trace, "trace", "", "a batch: which jars it stands in and with what share, to get them back if something was wrong with it, and what is in the jars that bear its name")
+	f.Bool(&s.cost, "cost", "what a gallon and a pint cost by costs.csv, without wages and with them, and what an hour earned")
+	f.String(&s.wage, "wage", "", "with -cost: what an hour of people.csv is counted at, as 15/h")
+	f.String(&s.price, "price", "", "with -cost: what syrup sells at, as 60/US gal or 9/US pt")
 	f.Group("Chart")
 	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
 	f.Page(&s.metric)
@@ -73,6 +79,17 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	}
 	if s.svg != "" && s.trace != "" {
 		return cli.For("svg", errors.New("it draws a season, and -trace asks for a batch: give one of them"))
+	}
+	if s.svg != "" && s.cost {
+		return cli.For("svg", errors.New("it draws a season, and -cost counts its money: give one of them"))
+	}
+	for _, name := range []string{"wage", "price"} {
+		if f.Given(name) && !s.cost {
+			return cli.For(name, errors.New("it belongs to -cost: give that too"))
+		}
+	}
+	if err := f.Alone("trace", "cost"); err != nil {
+		return err
 	}
 	if s.svg == "-" && f.JSON() {
 		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
@@ -154,6 +171,9 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		return err
 	}
 	page, err := b.sheet(account)
+	if s.cost {
+		page, err = b.costSheet(account.Syrup)
+	}
 	if err != nil {
 		return err
 	}
