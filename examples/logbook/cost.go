@@ -208,10 +208,10 @@ func (b *book) layCost(sheet *cli.Sheet, v money.Venture, r money.Result, told b
 	case !told:
 		brief.Assumed("no hours: people.csv tells those of the last season")
 	case v.Wage.IsZero():
-		brief.Assumed("no wages: give -wage")
+		brief.Assumed("no wages (give -wage)")
 	}
 	if v.Price.IsZero() {
-		brief.Assumed("no price: give -price")
+		brief.Assumed("no price (give -price)")
 	}
 	brief.Assumed("what lasts is spread in equal parts")
 	brief.Cautions = []string{"This is no tax account: what may be written off, and over how many years, is law."}

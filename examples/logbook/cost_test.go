@@ -30,7 +30,7 @@ func costs(t *testing.T, b clitest.Binary) {
 		t.Errorf("costs of other seasons:\n%s", out)
 	}
 	// A quart at 20 is 80 a gallon.
-	if status, out, errs = b.Run(t, "", "-dir", dir, "-cost", "-price", "20/US qt"); status != 0 || !strings.Contains(out, "36.67") || !strings.Contains(out, "no wages: give -wage") {
+	if status, out, errs = b.Run(t, "", "-dir", dir, "-cost", "-price", "20/US qt"); status != 0 || !strings.Contains(out, "36.67") || !strings.Contains(strings.Join(strings.Fields(out), " "), "no wages (give -wage)") {
 		t.Errorf("status %d, %s%s", status, errs, out)
 	}
 	b.Brief(t, "", "-dir", dir, "-cost")
