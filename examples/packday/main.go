@@ -33,7 +33,7 @@ func program() cli.Program {
 		Needs: []string{folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.JarsFile, folder.PeopleFile},
 		Reads: "- batches.csv: those of the season that are not bottled are poured together, and a batch marked yes under mold enters no blend.\n" +
 			"- jars.csv: one kind a line, with the columns container, label_ml (or label_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic.\n" +
-			"- people.csv: who shares the jars, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts.",
+			"- people.csv: who shares the jars, with the column name and worked_h, taps, sugar_lb (or sugar_kg), wood_cord or parts; of several columns each counts an equal part. taken_qt is what one took already, and counts in the share.",
 		Caution: "Syrup is filtered and packed near 185 F: it scalds at once and sticks. Keep children away, and never lift a full pot alone.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)

@@ -40,7 +40,7 @@ var specs = []spec{
 		"date": dateCell, "time": dateCell, "tmin": warmthCell, "tmax": warmthCell, "temp": warmthCell}, map[string]asking{"tmin": heat, "tmax": heat}},
 	{JarsFile, "container,on_hand,label_ml,brim_ml,empty_g,material", map[string]*kind{
 		"on_hand": numberCell, "at_least": numberCell, "at_most": numberCell, "label": volumeCell, "brim": volumeCell, "empty": massCell}, nil},
-	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "parts": numberCell}, nil},
+	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "wood": woodCell, "parts": numberCell, "taken": volumeCell}, nil},
 	{CostsFile, "date,what,cost,years", map[string]*kind{"date": dateCell, "cost": numberCell, "years": numberCell}, nil},
 	{BoughtFile, "date,seller,volume_gal,reading_brix,cup_f,note", map[string]*kind{
 		"date": dateCell, "volume": volumeCell, "reading": brixCell, "cup": warmthCell}, map[string]asking{"reading": sweetSap, "cup": frozen}},
