@@ -26,15 +26,20 @@ func ExampleKeepCellar() {
 	for _, h := range cellar.Held {
 		fmt.Println(h.Vessel, h.Stage.Syrup.Text(units.Pound, 1), "left")
 	}
+	runs := map[string]yield.Run{}
+	for _, r := range cellar.Runs {
+		runs[r.Packing.ID] = r
+	}
 	hit, _ := books.Recall("A")
 	for _, r := range hit {
-		fmt.Println(r.Packing.ID, r.Share.Text(1))
+		of := units.Mass(r.Share.Fraction()) * runs[r.Packing.ID].Stage.Syrup
+		fmt.Println(r.Packing.ID, r.Share.Text(1), of.Text(units.Pound, 1))
 	}
 	// Output:
 	// A 16.0 lb left
 	// B 9.0 lb left
-	// pints 100.0 %
-	// quarts 44.4 %
+	// pints 100.0 % 6.0 lb
+	// quarts 44.4 % 4.0 lb
 }
 
 func ExampleBooks_Recall() {

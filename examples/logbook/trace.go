@@ -139,7 +139,6 @@ type traced struct {
 	drawn   units.Mass
 	jars    units.Mass // syrup of the boil in jars
 	left    units.Mass // and in vessels
-	thrown  units.Mass
 	count   int
 	rows    [][]cli.Value // of jars
 	stocked [][]cli.Value // of cans

@@ -163,7 +163,7 @@ func (w *weighing) judge(s *setup) (err error) {
 func (s *setup) weighError(w *weighing, err error) error {
 	var out *units.RangeError
 	if errors.As(err, &out) && out.Arg == "net" {
-		return fmt.Errorf("%s: %s: %s weighed of %d: Canada's rule samples %.0f, taken at random", s.weigh, w.jar.Name, cli.Plural(len(w.net), "jar"), w.lot, out.Low)
+		return fmt.Errorf("%s: %s: %s weighed of %d: the rule of Canada samples %.0f, taken at random", s.weigh, w.jar.Name, cli.Plural(len(w.net), "jar"), w.lot, out.Low)
 	}
 	return fmt.Errorf("%s: %s: %s", s.weigh, w.jar.Name, cli.Reason(err))
 }
@@ -178,7 +178,7 @@ func (s *setup) weighSheet(e *cli.Env, f *cli.Flags) (*cli.Sheet, error) {
 			return nil, cli.For("allowance", err)
 		}
 		if s.canada() {
-			return nil, cli.For("allowance", errors.New("Canada's rule has its own table: leave it out"))
+			return nil, cli.For("allowance", errors.New("the rule of Canada has a table of its own: leave it out"))
 		}
 	}
 	all, err := s.weighings(e, f.House())

@@ -63,7 +63,7 @@ func weighs(t *testing.T, b clitest.Binary) {
 		"few.csv": "container,lot,gross_g\nhalf liter,40,964\n", "lots.csv": "container,lot,gross_g\nhalf liter,40,964\nhalf liter,41,964\n",
 		"empty.csv": "container,lot,gross_g\nhalf liter,40,300\n", "bare.csv": "container,lot,gross_g\nbare,40,600\n", "none.csv": "container,lot,gross_g\n", "who.csv": "container,lot,gross_g\ndrum,40,600\n"})
 	for _, tt := range []struct{ file, want string }{
-		{"few.csv", "half liter: 1 jar weighed of 40: Canada's rule samples 10, taken at random"}, {"lots.csv", "lots.csv:3: column lot: 40 jars of half liter above, 41 here"},
+		{"few.csv", "half liter: 1 jar weighed of 40: the rule of Canada samples 10, taken at random"}, {"lots.csv", "lots.csv:3: column lot: 40 jars of half liter above, 41 here"},
 		{"empty.csv", "column gross_g: no more than the empty half liter"}, {"bare.csv", "bare has no empty weight in jars.csv"}, {"none.csv", "no jar below the header"}, {"who.csv", `no "drum" in jars.csv`},
 	} {
 		status, out, errs := b.Run(t, "", "-dir", few, "-weigh", few+"/"+tt.file, "-place", "Canada")
