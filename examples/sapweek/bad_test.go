@@ -44,6 +44,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-flow-days|0", `-flow-days: "0" is not a whole number from 1 to 120`},
 		{"-flow-days|9", "-flow-days: running days 9 is outside 10 to 120: fewer bring less sap in all, and not more on a day"},
 		{"-species|elm", "-species: "},
+		{"-buds|birch", "-buds: birch is no maple"},
 		{"-species|birch", "-species: birch is no maple"},
 		{"-species|red maple", "measure yours, and give -sugar"},
 		{"-species|sugar maple|-sugar|2 Brix", "-sugar: says the same as -species"},

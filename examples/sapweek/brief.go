@@ -38,14 +38,27 @@ func (p page) brief() {
 	b.Further = append(b.Further, "-full: each day, the season, when to tap, the evenings, the stores. Program boilday: the boil itself.")
 }
 
-// sapAnswer tells the sap of the day asked about.
+// sapAnswer tells the sap of the day asked about, and of all days ahead.
 func (p page) sapAnswer(b *cli.Brief) {
-	likely, most := p.likely()
+	i := p.asked()
+	if p.likely != nil {
+		s := p.likely[i]
+		var notes []string
+		if s.High > 0 {
+			notes = append(notes, p.eightInTen(s))
+		}
+		if n := len(p.days); n > 2 && p.likelyIn.Middle > 0 {
+			notes = append(notes, "in "+number(n, "day", "days")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest)))
+		}
+		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), notes...)
+		return
+	}
+	band, most := p.band()
 	var notes []string
-	if most > likely.High {
+	if most > band.High {
 		notes = []string{"at most " + p.In(cli.Gallons(most, cli.Up))}
 	}
-	b.Answer("sap", "Sap "+p.named(p.asked()), cli.Between(cli.Gallons(likely.Low, cli.Down), cli.Gallons(likely.High, cli.Up)), notes...)
+	b.Answer("sap", "Sap "+p.named(i), cli.Between(cli.Gallons(band.Low, cli.Down), cli.Gallons(band.High, cli.Up)), notes...)
 }
 
 // asked is the day that the page is asked about: tomorrow, or today where the
@@ -100,10 +113,10 @@ func (p page) verdict() string {
 	return day + p.In(cli.Date(p.days[i].Date)) + ", " + p.outlook(i) + ": " + p.span(i) + "."
 }
 
-// likely is the sap of all taps on the day asked about: on one that runs the mean
-// of the running days of a poor and of a good season, or what the record tells; and
-// the most that may come.
-func (p page) likely() (span units.Span[units.Volume], most units.Volume) {
+// band is the sap of all taps on the day asked about where no record tells: on one
+// that runs the mean of the running days of a poor and of a good season; and the
+// most that may come.
+func (p page) band() (span units.Span[units.Volume], most units.Volume) {
 	i := p.asked()
 	span, most = p.all[i].Span, p.all[i].High
 	if p.rule.Criterion.Met(p.days[i]) {
@@ -204,6 +217,9 @@ func (p page) tapOrPull() (value string, notes []string) {
 	case bloom > 0:
 		return "pull on " + p.In(cli.Date(p.days[bloom].Date)), []string{"silver maple is in full bloom then"}
 	case !p.tapped.IsZero():
+		if value, notes := p.endWords(); value != "" {
+			return value, notes
+		}
 		life, _ := p.holeLife()
 		dry := p.tapped.Add(life)
 		if dry.After(p.today) {
@@ -258,8 +274,8 @@ func (p page) knownFrom(b *cli.Brief) {
 	if f.Given("peak") {
 		b.From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
 	}
-	if n := p.of; n > 0 {
-		b.Learned("the usual sap from " + number(n, "day", "days"))
+	if n, _ := p.learnt.Taught(); n > 0 {
+		b.Learned("sap of a running day from " + number(n, "gathering", "gatherings"))
 	}
 	if !f.Given("keep") {
 		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))

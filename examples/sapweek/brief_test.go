@@ -54,7 +54,13 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{house + "02-27", "", "Light the fire by tomorrow evening", ""},
 		{house + "03-12", "", "Tap or pull leave in (holes dry about Sat Mar 25)", "waiting"}, // Feb 25 and 28 days
 		{house + "03-11", "", "Walk the pails tomorrow by", "waiting"},                        // what came that day stands in the record
-		{house + "03-12", "", "the usual sap from 39 days", ""},
+		{house + "03-12", "", "sap of a running day from 39 gatherings", ""},
+		{house + "03-12", "", "Sap tomorrow 23 US gal (8 in 10: 7 to 54 US gal; in 7 days likely", "at most"},
+		// Sugar is at 1.1 of 1.7 Brix and the nights of March 28 to 30 did not freeze; both
+		// warn. On April 8 the warmth of the days ahead is past the 42 of full bloom.
+		{house + "03-30", "", "Tap or pull leave in, but the end is near (nights without frost, sugar; smell the steam)", "holes dry"},
+		{house + "04-08", "", "Tap or pull pull on Mon Apr 10", ""},
+		{house + "02-10", "", "Sap tomorrow 0 US gal", "8 in 10"},
 		{"-today|2034-04-10", "", "of sap over a week old is gone", "waiting"},
 		{"-today|2034-02-10", "", "Tap or pull wait to tap until", "waiting"},
 		{"-set|fire: under a roof", "", "Carbon monoxide", ""},

@@ -25,6 +25,7 @@ func (p *plan) sheet() *cli.Sheet {
 	page.daysPart(sheet.Part("days", "Which days run"))
 	page.standingPart(sheet.Part("standing", "Where the season stands"))
 	page.tapPart(sheet.Part("tapping", "When to tap"))
+	page.endPart(sheet.Part("end", "The end of the season"))
 	page.sapPart(sheet.Part("sap", "Sap to come"))
 	if !p.line {
 		page.pailPart(sheet.Part("pails", "Pails"))

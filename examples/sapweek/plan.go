@@ -31,6 +31,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		func() error { return p.readSeason(e, f) },
 		p.readRecord,
 		func() error { return p.readHistory(e) },
+		p.lookForEnd,
 		func() error { return p.expectSap(f) },
 		func() error { return p.walk(f) },
 		func() error { return p.fire(f) },

@@ -1,12 +1,14 @@
 package main
 
 import (
+	"maps"
 	"slices"
 	"time"
 
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
 
@@ -16,17 +18,17 @@ type record struct {
 	tapped   time.Time // when sap first came; zero if nothing tells
 	gathered bool      // today's sap is in the record
 	stands   []pan.Standing
-	gone     units.Volume             // never boiled, and too old to be there still
-	usual    units.Span[units.Volume] // of one tap: the middle half of the days on which sap was gathered
-	of       int                      // so many of these
+	gone     units.Volume // never boiled, and too old to be there still
+	taken    []season.Gathering
+	floods   []time.Time // days of so much sap that the taps or the unit must be wrong
 }
 
 // Sap that old is taken as thrown away: no source lets it wait longer (7 days at 38 F
 // is the longest that one has).
 const longestWait = 7 * day
 
-// fewestDays tell what a tap usually gives.
-const fewestDays = 10
+// flood is more than a tap ever gave on a day, several times over.
+const flood = 100 * units.Liter
 
 // house is the sugarhouse whose record goes with the weather: an invented one has
 // nothing to say of weather that was told.
@@ -56,7 +58,7 @@ func (p *plan) readRecord() error {
 			p.tapped = d.Date
 		}
 	}
-	p.middleHalf(byDate)
+	p.takeIn(byDate)
 	if s := p.given; p.flags.Given("waiting") {
 		p.stands = []pan.Standing{{Gathering: pan.Gathering{Volume: s.waiting}, Age: s.age}}
 		return nil
@@ -73,18 +75,15 @@ func (p *plan) readRecord() error {
 	return nil
 }
 
-// middleHalf finds what a tap gave on most days, if there are enough of them.
-func (p *plan) middleHalf(byDate map[time.Time]units.Volume) {
-	var all []units.Volume
-	for _, v := range byDate {
-		all = append(all, v)
+// takeIn puts the gatherings of a tap in order.
+func (p *plan) takeIn(byDate map[time.Time]units.Volume) {
+	for _, date := range slices.SortedFunc(maps.Keys(byDate), time.Time.Compare) {
+		if v := byDate[date]; v > flood {
+			p.floods = append(p.floods, date)
+		} else {
+			p.taken = append(p.taken, season.Gathering{Date: date, PerTap: v})
+		}
 	}
-	if len(all) < fewestDays {
-		return
-	}
-	slices.Sort(all)
-	p.of = len(all)
-	p.usual = units.Span[units.Volume]{Low: all[len(all)/4], High: all[len(all)-1-len(all)/4]}
 }
 
 // waits is the sap that waits, and for how long the oldest of it has.

@@ -17,13 +17,16 @@ type sap struct {
 	flowDays float64
 	flowFrom string
 	how      string                   // it is collected
-	mean     units.Span[units.Volume] // of one tap on a running day: as usual, or in a poor season and in a good one
+	mean     units.Span[units.Volume] // of one tap on a running day in a poor season and in a good one
 	best     units.Volume             // of one tap on the best day
 	bestFrom string
 	perTap   []season.Figure[units.Volume]
 	all      []season.Figure[units.Volume] // of all taps, day by day
 	total    season.Figure[units.Volume]
 	gain     season.Figure[units.Share]
+	likely   []units.Span[units.Volume] // of all taps, day by day, where the record taught something
+	likelyIn units.Span[units.Volume]   // all the days together
+	learnt   season.SapRecord
 	sugar    season.Figure[units.Brix]
 	measured bool // the sugar is
 	rounds   []round
@@ -67,6 +70,9 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
 		p.total.Low += all.Low
 		p.total.High += all.High
+	}
+	if err := p.learnSap(high); err != nil {
+		return err
 	}
 	return p.expectSugar(f)
 }
@@ -138,9 +144,6 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 		if low, err = season.NewSapModel(gravity, p.flowDays); err != nil {
 			return low, high, err
 		}
-	}
-	if p.mean = p.usual; p.of > 0 {
-		return low, high, nil
 	}
 	days := units.Volume(p.flowDays)
 	p.mean = units.Span[units.Volume]{Low: low.Season().Low / days, High: high.Season().High / days}

@@ -18,6 +18,7 @@ func TestSapweek(t *testing.T) {
 	t.Run("one content", func(t *testing.T) { oneContent(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	t.Run("limits", func(t *testing.T) { limits(t, b) })
+	t.Run("end", func(t *testing.T) { endOfSeason(t, b) })
 	t.Run("warmth", func(t *testing.T) { warm(t, b) })
 	// By its name the test is linked to all of the program: go test would else hold
 	// an old answer for good, since what the built binary is made of is not seen.

@@ -20,7 +20,9 @@ type course struct {
 	adds         []season.DegreeDays // of the days ahead
 	year         season.Weather      // of this season, with the days ahead
 	before       season.Weather      // of earlier years
-	weeks        []season.Week       // those without a day missing
+	past         season.Weather      // springs of the station to compare with
+	end          season.EndOutlook
+	weeks        []season.Week // those without a day missing
 
 	days                       []season.Day // ahead
 	ahead                      season.Weather
@@ -217,6 +219,7 @@ func (p *plan) readHistory(e *cli.Env) (err error) {
 			return err
 		}
 	}
+	p.past = w
 	if p.history = w.Len() > 0; !p.history {
 		return p.tapTime(w)
 	}

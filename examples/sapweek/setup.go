@@ -33,6 +33,7 @@ type setup struct {
 	drop     units.Length
 	flowDays int
 	species  tapping.Species
+	buds     tapping.Species
 	part     string
 	reading  units.Brix
 
@@ -108,6 +109,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.drop, "drop", "", "height that a tight line without a pump falls: full of sap it draws a vacuum of its own")
 	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season, 10 or more; without it the median of -history, else a guess of 30")
 	f.Quantity(&s.species, "species", "sugar maple", "kind of maple, for the sugar that is published of it")
+	f.Quantity(&s.buds, "buds", "maple", "the maple that buds first of those that you tap: sugar maple if there is no other; else the page warns early, as of red maple")
 	f.Choice(&s.part, "part", "whole", []string{"whole", "end"}, "part of the season: whole, or end when sugar falls")
 	f.Quantity(&s.reading, "sugar", "", "true strength of your own sap, instead of the published range")
 	f.Group("Pails")

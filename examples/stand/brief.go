@@ -87,7 +87,7 @@ func (p page) brief(f *cli.Flags) {
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",
 	)
-	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, distances. -print sheet.html: this sheet on paper.")
+	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, twenty years. -print sheet.html: this sheet on paper.")
 }
 
 // bit shows the size of the bit as drills are sold, if it is one of those.

@@ -35,6 +35,19 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 	p.restPart(p.Part("alone", "Left alone"))
 	p.holePart(p.Part("hole", "The hole"))
 	p.placePart(p.Part("places", "Where to drill"))
+	if err := p.aheadPart(p.Part("ahead", "The years ahead")); err != nil {
+		return p, err
+	}
+	if p.given.ahead != "" {
+		if err := p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year")); err != nil {
+			return p, err
+		}
+	}
+	if len(p.gears) > 0 {
+		if err := p.gearPart(p.Part("gear", "Gear over a season"), p.gears); err != nil {
+			return p, err
+		}
+	}
 	care := p.Part("care", "Take care")
 	for _, c := range p.cautions() {
 		care.Item(c)

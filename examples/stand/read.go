@@ -41,6 +41,7 @@ type trunk struct {
 	sure        bool   // of the species
 	called      string // the species as the file has it, of a tree that is no maple
 	growth      units.Length
+	doubt       units.Share // of the growth, where it is from two girths
 	record      []tapping.OldHole
 	answer
 }
@@ -65,6 +66,7 @@ type stand struct {
 	holes  int
 	year   int // 0 if neither record nor flag tell
 	counts
+	gears []gear
 
 	house    string // its name
 	invented bool   // nobody's own trees
@@ -138,12 +140,14 @@ func (t *trunk) species() string {
 // treeColumns reads the trees.
 func (st *stand) treeColumns() table {
 	var label, species, vigor string
-	var girth, dbh, growth units.Length
+	var girth, dbh, growth, first units.Length
+	var since float64
 	last := "" // label of the row before
 	return table{
 		cols: []records.Col{
 			records.Text("tree", &label), records.Length("girth", &girth).Optional(), records.Length("dbh", &dbh).Optional(),
 			records.Text("species", &species).Optional(), records.Text("vigor", &vigor).Optional(), records.Length("growth", &growth).Optional(),
+			records.Length("first_girth", &first).Optional(), records.Number("years_since", &since).Optional(),
 		},
 		header: []string{"species", "vigor"},
 		row: func(r *records.Reader) error {
@@ -166,6 +170,8 @@ func (st *stand) treeColumns() table {
 					return r.Fail("growth", errors.New(growthHint))
 				}
 				t.growth = growth
+			} else if wrong, err := t.regrow(first, since); err != nil {
+				return r.Fail(wrong, err)
 			}
 			if label == last && st.trunks[len(st.trunks)-1].stems == mostStems {
 				return r.Fail("tree", fmt.Errorf("more than %d stems of %s: give each tree a label of its own", mostStems, label))
@@ -175,6 +181,26 @@ func (st *stand) treeColumns() table {
 			return nil
 		},
 	}
+}
+
+// regrow finds the growth from an earlier girth, if it was told.
+func (t *trunk) regrow(first units.Length, since float64) (wrong string, err error) {
+	told := !math.IsNaN(float64(first))
+	if told == math.IsNaN(since) {
+		return "years_since", errors.New("an earlier girth goes with the years since: give both or none")
+	}
+	if !told {
+		return "", nil
+	}
+	if since != math.Trunc(since) || !(since >= 1 && since <= 200) {
+		return "years_since", errors.New("whole years between the two girths, 1 to 200")
+	}
+	g, err := tapping.GrowthFromGirths(first, t.girth(), int(since), tapeOff)
+	if err != nil {
+		return "first_girth", err
+	}
+	t.growth, t.doubt = g.PerYear, g.DoubtShare()
+	return "", nil
 }
 
 // checkLabel refuses what cannot be told on a page or mistaken for a stem.

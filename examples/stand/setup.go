@@ -35,6 +35,13 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
+	years int
+	ahead string // a trunk, year by year
+
+	gearFile    string
+	flowDays    int
+	worth, hour money
+
 	trunk, svg string // one trunk drawn
 	print      string // the drill sheet of all
 	metric     bool
@@ -62,6 +69,13 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Trunks")
 	f.Choice(&s.slow, "slow", restSlow, []string{restSlow, tapSlow}, "what slow trunks get: rest, as the University of Vermont advises, or tap: one shallow tap at most, as Cornell does")
 	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
+	f.Count(&s.years, "years", 20, 1, 100, "seasons to look ahead on the page of -full")
+	f.String(&s.ahead, "ahead", "", "tell with -full where the holes of this trunk go in each of these seasons")
+	f.Group("Gear")
+	f.String(&s.gearFile, "gear-file", "", "CSV of gears to compare over a season with -full, the one at hand first; - is standard input")
+	f.Quantity(&s.worth, "sap-worth", "0", "what a US gallon of sap is worth to you, in your own money")
+	f.Quantity(&s.hour, "hour-worth", "0", "what an hour of your walking is worth")
+	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season; program sapweek tells them")
 	f.Group("Hole")
 	f.Quantity(&s.bit, "bit", "5/16 in", "diameter of the bit")
 	f.Quantity(&s.depth, "depth", "1.5 in", "depth into the wood, without bark; slow trunks get 1 in at most")
@@ -115,8 +129,17 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "-" && s.holeFile == "-" {
 		return cli.For("hole-file", errors.New("only one file can come on standard input: name the other"))
 	}
+	if s.gearFile == "-" && (s.treeFile == "-" || s.holeFile == "-") {
+		return cli.For("gear-file", errors.New("only one file can come on standard input: name the other"))
+	}
+	if s.gearFile == "" && f.Given("gear-file") {
+		return cli.For("gear-file", errors.New("name the CSV of the gears, or leave the flag out"))
+	}
 	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
+	}
+	if s.ahead == "" && f.Given("ahead") {
+		return cli.For("ahead", errors.New("name a tree of the list"))
 	}
 	switch {
 	case s.print == "" && f.Given("print"):
@@ -190,6 +213,9 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	}
 	st, err := s.read(e)
 	if err != nil {
+		return err
+	}
+	if st.gears, err = s.readGear(e); err != nil {
 		return err
 	}
 	st.house, st.invented = f.House().Settings.Name, f.Source("tree-file").Kind == cli.Invented

@@ -23,6 +23,8 @@ func TestStand(t *testing.T) {
 	t.Run("distances", func(t *testing.T) { distances(t, b) })
 	t.Run("columns", func(t *testing.T) { columns(t, b) })
 	t.Run("years", func(t *testing.T) { years(t, b) })
+	t.Run("ahead", func(t *testing.T) { aheads(t, b) })
+	t.Run("gear", func(t *testing.T) { gears(t, b) })
 	t.Run("drawings", func(t *testing.T) { drawings(t, b) })
 	b.Refuses(t, "stand", badFlags())
 	b.Refuses(t, "stand", badTrees())
