@@ -7,6 +7,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
 	"example.org/sapreckoner/yield/money"
@@ -57,7 +58,7 @@ type account struct {
 	producers map[string]int  // their places in payments and sellers
 	sellers   []seller
 	posted    []money.Posting // advances, deductions and payments
-	postedAt  []error         // where each stands, for a message
+	postedAt  []records.Error // where each stands, for a message
 	period    span
 	listed    bool // statements list the deliveries
 	settled   money.Settlement

@@ -103,7 +103,7 @@ func (a *account) postings(name string, in io.Reader) error {
 		}
 		seen[key] = rows.Line()
 		a.posted = append(a.posted, p)
-		a.postedAt = append(a.postedAt, rows.Fail(who, errors.New("")))
+		a.postedAt = append(a.postedAt, records.Error{File: name, Line: rows.Line(), Column: who})
 	}
 }
 
@@ -142,11 +142,9 @@ func (a *account) known() error {
 			continue
 		}
 		if near, ok := enum.Nearest(p.Payee, maps.Keys(a.producers)); ok {
-			var at *records.Error
-			if errors.As(a.postedAt[i], &at) {
-				at.Err = fmt.Errorf("no sap of %q: did you mean %q?", clip.Text(p.Payee), clip.Text(near))
-			}
-			return a.postedAt[i]
+			at := a.postedAt[i]
+			at.Err = fmt.Errorf("no sap of %q: did you mean %q?", clip.Text(p.Payee), clip.Text(near))
+			return &at
 		}
 	}
 	return nil
