@@ -82,9 +82,12 @@
 //	  water-activity-constants          sugar.WaterActivity
 //	  saturation-coefficients           sugar.Solubility.Saturation
 //	  viscosity-coefficients            sugar.Viscosity
+//	  inversion-constants               sugar.Inversion
+//	  inversion-worked                  sugar.Inversion
 //	  water-activity-worked             sugar.WaterActivity
 //	  osmotic-worked                    sugar.OsmoticPressure
 //	  osmotic-pressure                  sugar.OsmoticPressure
+//	  isopiestic-sucrose                sugar.WaterActivity
 //	  freezing-worked                   sugar.FreezingPoint
 //	  freezing-point                    sugar.FreezingPoint
 //	  saturation                        sugar.Solubility.Saturation
@@ -92,6 +95,7 @@
 //	  saturation-herzfeld               sugar.Solubility.Saturation
 //	  saturation-sokolovsky             sugar.Solubility.Saturation
 //	  viscosity-worked                  sugar.Viscosity
+//	  viscosity-crc                     sugar.Viscosity
 //	  specific-heat-worked              sugar.SpecificHeat
 //	  thinning-examples                 sugar.Thin
 //	                                    sugar.Concentrate
@@ -103,6 +107,7 @@
 //	                                    sugar.BlendTransmission
 //	                                    sugar.LightShare
 //	  invert-by-glucose-meter           sugar.InvertedFromMeter
+//	  flue-pan-worked                   sugar.Concentrate
 //	  ro-worked                         sugar.Membrane.Concentrate
 //	                                    sugar.Separation.EvaporationSaved
 //	  ro-flow-factor                    sugar.FlowFactor
@@ -137,6 +142,8 @@
 //	  cordwood-missouri                 fuel.Firewood
 //	  boiling-heat-worked               fuel.LearnEfficiency
 //	  fuel-heat                         fuel.ByVolume and others
+//	  wood-net-heat                     fuel.WoodHeat
+//	                                    fuel.WetMoisture.Dry
 //	  firewood-net-constants            fuel.WoodHeat
 //	boil/pan
 //	  plug-flow-worked                  pan.PlugFlow
@@ -145,6 +152,7 @@
 //	boil/finish
 //	  confection-ceilings               finish.ProductWeight
 //	  confections                       finish.ConfectionFinishes
+//	  confection-graining               finish.Grainings
 //	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             finish.ErrorCost
 //	                                    finish.ThermometerStop.Parts
@@ -169,6 +177,8 @@
 //	  hole-worked                       tapping.Hole.Volume
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
+//	  tree-growth                       tapping.UsualGrowth
+//	                                    tapping.LeastGrowth
 //	tapping/season
 //	  natural-vacuum-worked             season.NaturalVacuum
 //	                                    density.Solution times g

@@ -63,9 +63,14 @@ func PressureFromWater(at units.Temperature) (units.Pressure, error) {
 
 // saturation returns the boiling point of water under p pascals, in kelvin:
 // the equation of the source solved for the temperature.
-func saturation(p float64) float64 {
+func saturation(p float64) float64 { return fromRoot(root(p)) }
+
+// root is the fourth root of p pascals in megapascals, of which the source makes the
+// temperature.
+func root(p float64) float64 { return math.Sqrt(math.Sqrt(p / 1e6)) }
+
+func fromRoot(beta float64) float64 {
 	n := &region4
-	beta := math.Sqrt(math.Sqrt(p / 1e6))
 	e := n[5] + beta*(n[2]+beta)
 	f := n[6] + beta*(n[3]+beta*n[0])
 	g := n[7] + beta*(n[4]+beta*n[1])

@@ -76,7 +76,8 @@
 // # Inverted sugar
 //
 // Microbes in warm sap and long heat split sucrose into glucose and fructose.
-// [InvertedFromMeter] estimates how much, [Confection.Suits] and
+// [Inversion] is what heat does of it, which is little; [InvertedFromMeter]
+// estimates how much there is, [Confection.Suits] and
 // [Confection.Blend] tell what to make of it. Its effect on the boiling point is
 // in package boil.
 //

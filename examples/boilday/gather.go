@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"math"
 	"time"
 
@@ -34,7 +33,7 @@ func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error)
 	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "at", "read-at"), err)
+		return nil, cli.ForArg(err, "reading", "at", "read-at")
 	}
 	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
 	if err != nil {
@@ -76,28 +75,21 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 	}
 	var together units.Volume
 	again := lookagain.List{VolumeUnit: "US gal"}
-	for {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			return nil, err
-		}
+	err = cli.Rows(r, mostGatherings, ": give those of one day; logbook reads a season", func() error {
 		m, err := s.readSap(g.reading, g.read)
 		if err != nil {
-			return nil, r.Fail("reading", err)
+			return r.Fail("reading", err)
 		}
 		at := temp
 		if math.IsNaN(at.Celsius()) {
 			at = s.sapTemp
 		}
 		if !(sap > 0) {
-			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
+			return r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
 		}
 		gathered := g
 		if gathered.lot, err = sugar.NewLot(sap, m.Brix, at); err != nil {
-			return nil, r.Fail("volume", err)
+			return r.Fail("volume", err)
 		}
 		gathered.doubt = m.Uncertainty
 		again.Add(lookagain.Row{File: s.sapFile, Line: r.Line(), Name: g.source, Strength: float64(m.Brix), Volume: sap.USGallons(),
@@ -105,13 +97,12 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 		if gathered.source == "" {
 			gathered.source = "sap"
 		}
-		if all = append(all, gathered); len(all) > mostGatherings {
-			return nil, fmt.Errorf("%s: more than %d gatherings: give those of one day; logbook reads a season", s.sapFile, mostGatherings)
-		}
+		all = append(all, gathered)
 		together += sap
-	}
-	if len(all) == 0 {
-		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
+		return nil
+	})
+	if err != nil {
+		return nil, err
 	}
 	s.again = again.Findings()
 	onOneDay(all)
@@ -134,4 +125,14 @@ func onOneDay(all []gathering) {
 			all[i].when = clock.Add(g.when.Sub(last.Truncate(day)))
 		}
 	}
+}
+
+// lastComes is when the last sap of a file comes, from lighting the fire.
+func (p *plan) lastComes() (last time.Duration) {
+	for _, g := range p.gatherings {
+		if !g.when.IsZero() {
+			last = max(last, g.when.Sub(p.start))
+		}
+	}
+	return last
 }

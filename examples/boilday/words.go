@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
@@ -20,12 +19,5 @@ func (s *setup) hear(said *cli.Spoken) error {
 	if err := said.SayHeat("read-at", ""); err != nil {
 		return err
 	}
-	if !said.Reading.IsRead {
-		return nil
-	}
-	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.sapStem}, s.readAt)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.sapStem, s.readAt)
 }

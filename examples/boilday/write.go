@@ -12,12 +12,8 @@ import (
 // when, and what then stands in a pan of compartments. When the fire was out and what
 // came of it nobody knows yet: a person writes it behind.
 func (p page) rows() ([]folder.Rows, error) {
-	day, err := p.given.today(p.flags.House())
-	if err != nil {
-		return nil, err
-	}
-	f := p.flags
-	if day.IsZero() || !p.recorded() && p.given.day == "" {
+	f, day := p.flags, p.given.today(p.flags.House())
+	if day.IsZero() || !p.recorded() && p.given.day.IsZero() {
 		day = time.Now()
 	}
 	date := folder.Cell{Column: "date", Text: day.Format(time.DateOnly)}

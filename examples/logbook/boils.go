@@ -45,10 +45,6 @@ type firing struct {
 var possible = limit.Range{Arg: "efficiency of this boil", Low: 1, High: 100, Unit: "%",
 	Below: "check the amount of fuel, its unit and the sap", Above: "more heat went into the sap than the fuel holds: check the amount of fuel, its unit and the sap"}
 
-// dryMoisture is what still burns: up to 70 percent of the wet wood.
-var dryMoisture = limit.Range{Arg: "moisture on the dry basis", Low: 0, High: 233, Unit: "%",
-	Below: "water as a share of the dry wood", Above: "such wet wood does not burn: give the water as a share of the dry wood"}
-
 // fires works out the boils, day by day.
 func (b *book) fires() error {
 	var stands total
@@ -63,13 +59,13 @@ func (b *book) fires() error {
 		if err != nil {
 			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
-		demand, err := boil.Heat(lot, b.given.target, b.given.pressure)
+		demand, err := boil.Heat(lot, b.given.Target, b.given.Pressure())
 		if err != nil {
 			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
 		f := firing{day: i, fired: d.fired, sap: lot, water: demand.Water, efficiency: units.Share(math.NaN())}
-		if d.wood > 0 && b.given.fuel != "pellets" {
-			held, err := b.given.heat(d.wood)
+		if d.wood > 0 && b.given.Fuel != "pellets" {
+			held, err := b.given.Heat(d.wood)
 			if err != nil {
 				return err
 			}

@@ -101,7 +101,7 @@ func (b *book) inBottles() (all units.Mass) {
 	for _, l := range b.lots {
 		lot, err := l.drawn.lot()
 		if err != nil || lot.Empty() {
-			lot, err = held(units.Liter, b.given.target)
+			lot, err = held(units.Liter, b.given.Target)
 		}
 		if err == nil { // what is read was checked
 			all += lot.Sugar() * units.Mass(l.volume/lot.Volume())
@@ -123,7 +123,7 @@ func (p page) known(b *cli.Brief) {
 	}
 	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
 	if !p.byBatches() && p.Syrup > 0 {
-		b.Assumed("syrup of the days at " + p.given.target.Text(1))
+		b.Assumed("syrup of the days at " + p.given.Target.Text(1))
 	}
 	if p.unread > 0 {
 		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))

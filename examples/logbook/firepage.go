@@ -98,7 +98,7 @@ func (p page) firePart(part *cli.Part) error {
 
 // toTheCord is the syrup made of a cord; 0 if no wood is told.
 func (p page) toTheCord() units.Volume {
-	if p.wood <= 0 || p.given.fuel != "wood" {
+	if p.wood <= 0 || p.given.Fuel != "wood" {
 		return 0
 	}
 	return p.Syrup * units.Volume(units.Cord/p.wood)

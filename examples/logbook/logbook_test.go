@@ -106,7 +106,7 @@ func tapsOfThen(t *testing.T, b clitest.Binary) {
 			Taps int `json:"taps"`
 		} `json:"season"`
 	}
-	for args, want := range map[string]int{"-season|2033": 52, "-season|2033|-taps|50": 50, "-season|2034": 60} {
+	for args, want := range map[string]int{"-season|2033": 52, "-season|2033|-set|taps: 50": 50, "-season|2034": 60} {
 		if parts(t, b, &page, strings.Split(args, "|")...); page.Season.Taps != want {
 			t.Errorf("%s: %d taps, want %d", args, page.Season.Taps, want)
 		}

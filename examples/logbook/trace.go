@@ -112,7 +112,7 @@ func (c *cellar) named(name string) string {
 func (c *cellar) mass(batch string, v units.Volume) (units.Mass, error) {
 	b, ok := c.brix[batch]
 	if !ok || b == 0 {
-		b = c.target
+		b = c.Target
 	}
 	rho, err := density.Solution(b, label)
 	return rho.Mass(v), err

@@ -35,12 +35,5 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 			return cli.For("temp", err)
 		}
 	}
-	if !said.Reading.IsRead {
-		return nil
-	}
-	read, err := said.Reading.Brix(s.hydrometer(), s.readAt)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.stem, s.readAt)
 }

@@ -58,7 +58,7 @@ func byPrism(s *setup, f *cli.Flags) (*instrument, error) {
 	}
 	m, err := density.Refractometer{Compensated: s.compensated}.Measure(s.refractometer, s.at(), s.prismDoubt)
 	if err != nil {
-		return nil, cli.For(of(err, "refractometer", "at", "prism"), err)
+		return nil, cli.ForArg(err, "refractometer", "at", "prism")
 	}
 	return &instrument{"refractometer", cli.Brix(s.refractometer, 1), m}, nil
 }
@@ -165,7 +165,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 	k := &pot{read: finish.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
 	var err error
 	if k.stop, err = k.read.Target(s.target); err != nil {
-		return nil, cli.For(of(err, "gross", "PotReading.Brix", "pot-brix", "to", "pot-brix"), err)
+		return nil, cli.ForArg(err, "gross", "PotReading.Brix", "pot-brix", "to", "pot-brix")
 	}
 	mass, brix := s.gross-s.tare, s.potBrix
 	if f.Given("gross-now") {

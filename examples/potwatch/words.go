@@ -3,7 +3,6 @@ package main
 import (
 	"errors"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
@@ -22,9 +21,5 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 	if !f.Given("cup") {
 		return errors.New("say how hot the cup is, since a hot reading is far lower than a cold one: as in 59.5 at 204 F")
 	}
-	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.stem}, s.cup)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.stem, s.cup)
 }

@@ -264,9 +264,9 @@ func (p page) knownFrom(b *cli.Brief) {
 	if f.Given("heat") {
 		b.Told("the heat")
 	} else if f.Given("boil-rate") {
-		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.rate)))
+		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.pan.Rate)))
 	} else {
-		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
+		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.pan.Rate)))
 	}
 	if f.Given("sugar") {
 		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))

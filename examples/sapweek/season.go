@@ -60,12 +60,8 @@ func readWeather(e *cli.Env, flag, path string) (season.Weather, error) {
 // firstDay is the first of the days ahead.
 func (s *setup) firstDay(f *cli.Flags) (time.Time, error) {
 	switch {
-	case s.today != "":
-		t, err := time.Parse(time.DateOnly, s.today)
-		if err != nil {
-			return t, cli.For("today", errors.New("write a date as 2031-03-12"))
-		}
-		return t, nil
+	case !s.today.IsZero():
+		return s.today, nil
 	case f.Source("weather").Kind == cli.Invented:
 		return sugarhouse.Today(), nil
 	}
@@ -146,7 +142,7 @@ func (s *setup) rule(f *cli.Flags) (season.Rule, error) {
 	if err == nil && s.night.Compare(s.thaw) > 0 {
 		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
 	}
-	return rule, cli.For(flagOf(err, "night-below", map[string]string{"above": "day-above"}), err)
+	return rule, cli.ForArg(err, "night-below", "above", "day-above")
 }
 
 // part parts the days into those of earlier years, past ones of this season, which

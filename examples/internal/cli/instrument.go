@@ -1,10 +1,38 @@
 package cli
 
 import (
+	"cmp"
+
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
+
+// Stem declares the graduation temperature of a hydrometer.
+func (f *Flags) Stem(t *units.Temperature, name, def, of string) {
+	f.Quantity(t, name, def, "graduation temperature printed on the "+of+" hydrometer")
+	f.checks = append(f.checks, func() error { return Graduation(name, *t) })
+}
+
+// Doubt declares how far an instrument may be off, in flags that begin with prefix: its
+// step, the thermometer that goes with it, unless that is empty, and its scale.
+func (f *Flags) Doubt(d *density.Doubt, prefix, of, division, thermometer, calibration string) {
+	const imperfect = "every instrument has one: give what is known of yours"
+	f.Quantity(&d.Division, prefix+"division", division, "smallest step that you read on the "+of)
+	if thermometer != "" {
+		f.Quantity(&d.Thermometer, prefix+"thermometer", thermometer, "how far the thermometer that goes with it may be off, either way")
+	}
+	f.Quantity(&d.Calibration, prefix+"calibration", calibration, "how far its scale may be off (k = 2)")
+	f.checks = append(f.checks, func() error {
+		err := cmp.Or(
+			Within(prefix+"division", "division", d.Division, 0.01, 5, 1, "Brix", imperfect),
+			Within(prefix+"calibration", "uncertainty", d.Calibration, 0.01, 5, 1, "Brix", imperfect))
+		if err == nil && thermometer != "" {
+			err = Within(prefix+"thermometer", "error", d.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", imperfect)
+		}
+		return err
+	})
+}
 
 // Off is what the instruments of a sugarhouse show too much, as its settings tell.
 type Off struct {

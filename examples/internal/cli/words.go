@@ -261,8 +261,18 @@ func (s *Spoken) SayHeat(at, shows string) error {
 	return nil
 }
 
-// SayBrix is [Spoken.Say] of a strength.
-func (s *Spoken) SayBrix(name string, b units.Brix) error { return s.say(name, b) }
+// SayReading is [Spoken.Say] of the reading, if there is one, on the scale of Brix of
+// the hydrometer that is marked at a temperature and stands in a cup.
+func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
+	if !s.Reading.IsRead {
+		return nil
+	}
+	b, err := s.Reading.Brix(density.Hydrometer{GraduatedAt: marked}, cup)
+	if err != nil {
+		return err
+	}
+	return s.say(name, b)
+}
 
 func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()
