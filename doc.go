@@ -29,14 +29,16 @@
 // # Start here
 //
 // Each package comment teaches its part of the job in about a page, and every
-// exported name has an example that runs. Three of them are whole: a finishing
+// exported name appears in an example that runs. Three of them are whole: a finishing
 // in package finish, a mended blend in package sugar, a season in package yield.
 // The programs in examples do a whole piece of the job from the command line;
 // each answers -h.
 //
 // docs/cookbook.md asks what a maker asks through a season ("my thermometer says
 // 218.6, now what?") and answers each by a command and by a few lines of Go, which
-// are the examples of [example.org/sapreckoner/examples/cookbook].
+// are the examples of [example.org/sapreckoner/examples/cookbook]. Other chapters of
+// the book in docs: season.md, the way in; theory.md, where the formulas come from;
+// validation.md, how far off they are; uncertainty.md; bibliography.md; glossary.md.
 //
 // # Where a figure is checked
 //

@@ -47,6 +47,8 @@ const (
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, for
 // the activity; IAPWS R7-97(2012) for water. Check value: 4.199 K (7.56 F) at
 // 66.9 Brix and 1 atm (computed).
+//
+// Cites starzak-peacock-1997, iapws-if97.
 func Rise(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
 	return riseOf("boil.Rise", sugar.Solute{}, brix, pressure)
 }

@@ -32,6 +32,8 @@ var (
 // Source: IAPWS R7-97(2012), region 4, eq. 31. Check values: 372.755919 K at
 // 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). It rises by
 // 1.69 F for an inch of mercury there.
+//
+// Cites iapws-if97.
 func Water(pressure units.Pressure) (units.Temperature, error) {
 	if err := waterPressure.Check("boil.Water", pressure.Kilopascals()); err != nil {
 		return units.Celsius(math.NaN()), err
@@ -52,6 +54,8 @@ func Water(pressure units.Pressure) (units.Temperature, error) {
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 30. Check value: 0.353658941e-2 MPa
 // at 300 K (Table 35).
+//
+// Cites iapws-if97.
 func PressureFromWater(at units.Temperature) (units.Pressure, error) {
 	if err := waterTemp.Check("boil.PressureFromWater", at.Celsius()); err != nil {
 		return units.Pressure(math.NaN()), err

@@ -70,6 +70,8 @@ func (s Solute) moles() float64 {
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, with
 // molar masses of 342.3 and 18.02 g/mol. Check value: 0.852 at 66.9 Brix and
 // 25 C (computed).
+//
+// Cites starzak-peacock-1997, saska-2002, robinson-stokes, beuchat-1981.
 func WaterActivity(brix units.Brix, at units.Temperature) (float64, error) {
 	return Solute{}.activity("sugar.WaterActivity", brix, at)
 }

@@ -94,4 +94,7 @@
 // [OsmoticPressure], the [Viscosity] and the boiling point; it lowers the
 // [SpecificHeat] and the [Enthalpy]. More of it than [Solubility.Saturation]
 // crystallizes in time ([Crystals]).
+//
+// In the book: docs/theory/sugar.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package sugar

@@ -74,4 +74,7 @@
 // children and animals away, never leave the pan, and keep its level above the
 // least safe depth. A pan cleaned with acid is rinsed and never meets bleach:
 // together they give off chlorine.
+//
+// In the book: docs/theory/pan.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package pan

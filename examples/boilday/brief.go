@@ -171,8 +171,15 @@ func (p page) source(b *cli.Brief) {
 		if p.sweet.Mass() > 0 {
 			b.Told("sweet in the pan")
 		}
+	case p.given.readings > 0:
+		b.From(f, "sap", "sap "+sap)
+		b.Learned(p.given.reading.Text(2) + " from " + cli.Plural(p.given.readings, "reading"))
 	default:
-		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
+		read := "read " + p.given.reading.Text(1)
+		if g := p.gatherings[0]; g.lot.Brix().Text(1) != g.reading.Text(1) {
+			read += " (truly " + g.lot.Brix().Text(2) + ")"
+		}
+		b.From(f, "sap", "sap "+sap, "reading", read)
 		if p.given.refractometer != compensated {
 			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 		}

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -31,15 +32,38 @@ func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error)
 	case !f.Given("sap") && (demo || f.Dir() != ""):
 		return s.waiting(f)
 	}
+	if !f.Given("reading") && f.Dir() != "" {
+		if err := s.lastRead(f); err != nil {
+			return nil, err
+		}
+	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
 		return nil, cli.ForArg(err, "reading", "at", "read-at")
 	}
-	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
+	from, temp := "sap-temp", s.sapTemp
+	if f.Given("read-at") && !f.Given("sap-temp") && s.refractometer == "" {
+		from, temp = "read-at", s.readAt // a cup is as warm as the sap that it was filled with
+	}
+	lot, err := sugar.NewLot(s.sap, m.Brix, temp)
 	if err != nil {
-		return nil, cli.For("sap-temp", err)
+		return nil, cli.For(from, err)
 	}
 	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot, doubt: m.Uncertainty}}, nil
+}
+
+// lastRead takes the strength that the record read last, where nobody read today.
+func (s *setup) lastRead(f *cli.Flags) error {
+	b, n := f.House().LastSugar()
+	if n == 0 {
+		return fmt.Errorf("how sweet is the sap? No reading stands in %s: say it behind the sap, as 40 US gal 2.1 at 41 F", f.House().Shown(folder.DaysFile))
+	}
+	// It is the true one, as a hydrometer reads where its scale is true.
+	s.reading, s.readings, s.refractometer = b, n, ""
+	if !f.Given("read-at") {
+		s.readAt = s.sapStem
+	}
+	return nil
 }
 
 // mostGatherings is more than anybody carries home in a day.

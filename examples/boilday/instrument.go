@@ -75,6 +75,10 @@ func (p *plan) doubted() units.Brix {
 func (p page) readingRow(part *cli.Part) {
 	g := p.gatherings[0]
 	at := p.In(cli.Temperature(g.read))
+	if n := p.given.readings; n > 0 {
+		part.Row("reading", "Not read today", cli.Brix(g.reading, 2), "learned from "+cli.Plural(n, "reading"))
+		return
+	}
 	switch p.given.refractometer {
 	case plain:
 		part.Row("reading", "Refractometer reads", cli.Brix(g.reading, 1), "drop and prism at "+at)

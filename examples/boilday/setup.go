@@ -23,7 +23,10 @@ type setup struct {
 	sapTemp units.Temperature
 	sapFile string
 	noTemp  bool // sap of the record goes by readAt
-	day     time.Time
+
+	readings int // of the record, from which the strength is learned; 0 if it is not
+
+	day time.Time
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
@@ -202,7 +205,7 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
-		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+		if (p.recorded() || p.given.readings > 0 && n.flag != "sap") && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
 			continue
 		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 
 	"example.org/sapreckoner/examples/internal/cli"
 )
@@ -10,6 +11,9 @@ import (
 func (s *setup) hear(said *cli.Spoken) error {
 	if said.HasShow {
 		return errors.New("a temperature belongs to a reading here: write it as 40 gal 2.1 at 41 F")
+	}
+	if said.Weight != "" {
+		return fmt.Errorf("%s: sap is told by its volume here: write it as 40 gal 2.1 at 41 F", said.Weight)
 	}
 	if said.Amount != "" {
 		if err := said.Say("sap", said.Amount); err != nil {

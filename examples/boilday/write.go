@@ -18,9 +18,12 @@ func (p page) rows() ([]folder.Rows, error) {
 	}
 	date := folder.Cell{Column: "date", Text: day.Format(time.DateOnly)}
 	row := folder.Row{date}
-	if !p.recorded() && p.given.sapFile == "" && f.Given("sap") && f.Given("reading") {
-		row = append(row, folder.Cell{Column: "sap", Text: p.given.sap.Text(units.USGallon, 2)}, folder.Cell{Column: "sugar", Text: p.given.reading.Text(2)})
-		if f.Given("read-at") {
+	if !p.recorded() && p.given.sapFile == "" && f.Given("sap") {
+		row = append(row, folder.Cell{Column: "sap", Text: p.given.sap.Text(units.USGallon, 2)})
+		if f.Given("reading") {
+			row = append(row, folder.Cell{Column: "sugar", Text: p.given.reading.Text(2)})
+		}
+		if f.Given("reading") && f.Given("read-at") {
 			row = append(row, folder.Cell{Column: "read_at", Text: p.given.readAt.Text(units.ScaleFahrenheit, 1)})
 		}
 	}

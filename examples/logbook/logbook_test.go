@@ -20,6 +20,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("taps", func(t *testing.T) { tapsOfThen(t, b) })
 	t.Run("staircase", func(t *testing.T) { staircase(t, b) })
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
+	t.Run("thrown out", func(t *testing.T) { thrown(t, b) })
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
 	t.Run("mold", func(t *testing.T) { moldy(t, b) })

@@ -29,7 +29,6 @@ func badFlags() (cases []clitest.Bad) {
 		{"-over|1 in", "-over: say where water boils today too"},
 		{"-over|-1 in|-elevation|0 ft", "-over: depth -1 in (-2.54 cm) is outside 0 to 10 in (0 to 25.4 cm)"},
 		{"-shows|218 F", "-shows: say where water boils today too"},
-		{"-shows|208 F|-water-boils|209 F", "-shows: rise"},
 		{"-shows|290 F|-water-boils|209 F", "-shows: rise 81 F deg (45 C deg) is outside"},
 		{"-shows|217 F|-readings|x.csv|-water-boils|209 F", "says the same as"},
 		{"-readings|x.csv", "-readings: say where water boils today too"},
@@ -80,7 +79,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-coals|soon", `-coals: "soon" is not a stretch of time`},
 		{"-make|cream", "-make: say where water boils today too"},
 		{"-make|taffy", `-make: "taffy" is not known: use one of cream, molded candy`},
-		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F, water 209.6 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no volume is asked here"},
+		{"stray", `"stray": a number is missing; write it as 59.5 at 204 F, water 209.6 F`}, {"31.5 at 204 F", "31.5 may be Brix or Baume"}, {"59.5", "say how hot the cup is"}, {"40 L", "no amount is asked here"},
 		{"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})

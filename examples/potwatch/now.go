@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 
-	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -133,7 +132,8 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 		shows = cli.Words(fmt.Sprintf("line of %d", w.Used))
 	case f.Given("shows"):
 		at, shows = s.shows, cli.Temperature(s.shows)
-		if p.heat, err = boil.BrixFromRiseOf(t.sugar(), t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
+		p.cool = s.shows.Compare(t.boilingShows()) < 0
+		if p.heat, err = t.strength(t.surface(s.shows)); err != nil {
 			return cli.For("shows", err)
 		}
 	default:
@@ -142,7 +142,7 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 	var ok bool
 	if p.heated, ok = t.byHeat(shows, at, p.heat, scatter); !ok {
 		p.tooThick = p.heat > s.target
-		p.tooThin = !p.tooThick
+		p.tooThin = !p.tooThick && !p.cool
 	}
 	return nil
 }

@@ -9,8 +9,8 @@ import (
 // hear takes the reading of the moment: the hydrometer's in the cup, or what the
 // thermometer in the pot shows, or both.
 func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
-	if said.Amount != "" {
-		return errors.New("no volume is asked here: write a reading as 59.5 at 204 F")
+	if said.Amount != "" || said.Weight != "" {
+		return errors.New("no amount is asked here: write a reading as 59.5 at 204 F")
 	}
 	if err := said.SayHeat("cup", "shows"); err != nil {
 		return err

@@ -205,7 +205,7 @@ func (p page) fireAnswer(b *cli.Brief) {
 	case 1:
 		words += " evening"
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Up)))
+	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.

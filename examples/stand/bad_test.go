@@ -58,7 +58,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-print|-|-map|G7|-svg|-", "-svg: -print - is on standard output already"},
 		{"-print|testdata/nowhere/x.html", "-print: "},
 		{"-map|G7|-svg|testdata/nowhere/x.svg", "-svg: "},
-		{"stray", `"stray": there are flags only`},
+		{"stray", `no tree "stray" in the list`}, {"G9", "tree G9 has 2 stems: write G9/1 to G9/2"}, {"G7|-write", "-write: the holes of all trees are added together: leave out G7"},
 		{"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})

@@ -35,6 +35,7 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
+	tree  string // the one that is asked about; empty for all
 	years int
 	ahead string // a trunk, year by year
 
@@ -120,6 +121,9 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "" {
 		return cli.For("tree-file", errors.New("no trees: list them in trees.csv of the folder, or name the CSV"))
 	}
+	if s.tree != "" && f.Given("write") {
+		return cli.For("write", errors.New("the holes of all trees are added together: leave out "+s.tree))
+	}
 	if f.Given("season") {
 		s.year = f.House().Season()
 	}
@@ -203,12 +207,18 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
-	p, err := st.sheet(f)
+	sheet := st.sheet
+	if s.tree != "" {
+		sheet = st.oneSheet
+	}
+	p, err := sheet(f)
 	if err != nil {
 		return err
 	}
-	if err := p.add(e, f); err != nil {
-		return err
+	if s.tree == "" {
+		if err := p.add(e, f); err != nil {
+			return err
+		}
 	}
 	if s.print != "" {
 		paper, err := p.print()

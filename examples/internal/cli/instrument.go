@@ -78,14 +78,16 @@ func highOrLow[Q ~float64](q Q, text string) string {
 }
 
 // OnScale shows what a syrup hydrometer must read, at the least: on the scale that the
-// settings name, and on the other.
+// settings name, and on the other. A few hundredths above a tenth are forgiven, which no
+// eye reads: 59.004 is 59.0, the mark of the trade.
 func (f *Flags) OnScale(reads units.Brix) (own, other Value) {
-	own = TenthBrix(reads, Up)
+	const unread, unreadBe = 0.03, 0.02 // both near a thirtieth of a Brix in syrup
+	own = TenthBrix(reads-unread, Up)
 	be, err := density.BaumeFromBrix(reads)
 	if err != nil {
 		return own, Words("-")
 	}
-	if other = TenthBaume(be, Up); f.house.Settings.Scale == folder.BaumeScale {
+	if other = TenthBaume(be-unreadBe, Up); f.house.Settings.Scale == folder.BaumeScale {
 		own, other = other, own
 	}
 	return own, other
