@@ -193,5 +193,10 @@ func (b *book) fail(file string, line int, column string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &records.Error{File: b.house.Shown(file), Line: line, Column: column, Err: err}
+	return failed(b.house, file, line, column, err)
+}
+
+// failed tells where in the folder something is wrong.
+func failed(h *folder.House, file string, line int, column string, err error) error {
+	return &records.Error{File: h.Shown(file), Line: line, Column: column, Err: err}
 }

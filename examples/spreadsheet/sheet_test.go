@@ -12,7 +12,7 @@ import (
 	"github.com/xuri/excelize/v2"
 )
 
-// Rows of headers stay in sight and columns are wide enough; nothing is a formula;
+// Rows of headers stay in sight and columns are wide enough; nothing is a formula but beside the figures of statements;
 // the only time is that of the data.
 func TestLayout(t *testing.T) {
 	f := opened(t, written(t, ""))
@@ -26,7 +26,7 @@ func TestLayout(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if formula, err := f.GetCellFormula(sheet, at); err != nil || formula != "" {
+				if formula, err := f.GetCellFormula(sheet, at); err != nil || (formula != "") != (sheet == "Statements" && x == 2 && y > 0) {
 					t.Errorf("%s!%s holds the formula %q, %v", sheet, at, formula, err)
 				}
 				name, _ := excelize.ColumnNumberToName(x + 1)

@@ -20,7 +20,7 @@ type spec struct {
 const (
 	DaysFile, BatchesFile, BottledFile, TreesFile, HolesFile, StopsFile  = "days.csv", "batches.csv", "bottled.csv", "trees.csv", "holes.csv", "stops.csv"
 	WeatherFile, JarsFile, PeopleFile, CostsFile, BoughtFile, BlendsFile = "weather.csv", "jars.csv", "people.csv", "costs.csv", "bought.csv", "blends.csv"
-	SeasonsFile, PanFile                                                 = "seasons.csv", "pan.csv"
+	SeasonsFile, PanFile, PaidFile                                       = "seasons.csv", "pan.csv", "paid.csv"
 )
 
 var specs = []spec{
@@ -40,10 +40,11 @@ var specs = []spec{
 		"date": dateCell, "time": dateCell, "tmin": warmthCell, "tmax": warmthCell, "temp": warmthCell}, map[string]asking{"tmin": heat, "tmax": heat}},
 	{JarsFile, "container,on_hand,label_ml,brim_ml,empty_g,material", map[string]*kind{
 		"on_hand": numberCell, "at_least": numberCell, "at_most": numberCell, "label": volumeCell, "brim": volumeCell, "empty": massCell}, nil},
-	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "parts": numberCell}, nil},
+	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "wood": woodCell, "parts": numberCell, "taken": volumeCell}, nil},
 	{CostsFile, "date,what,cost,years", map[string]*kind{"date": dateCell, "cost": numberCell, "years": numberCell}, nil},
 	{BoughtFile, "date,seller,volume_gal,reading_brix,cup_f,note", map[string]*kind{
 		"date": dateCell, "volume": volumeCell, "reading": brixCell, "cup": warmthCell}, map[string]asking{"reading": sweetSap, "cup": frozen}},
+	{PaidFile, "date,seller,kind,amount,what", map[string]*kind{"date": dateCell, "amount": numberCell}, nil},
 	{BlendsFile, "date,from,into,volume_gal,note", map[string]*kind{"date": dateCell, "volume": volumeCell}, nil},
 	{SeasonsFile, "year,taps,syrup_gal", map[string]*kind{"year": numberCell, "taps": numberCell, "syrup": volumeCell}, map[string]asking{"year": shortYear}},
 	{PanFile, "date,compartment,depth_in,brix", map[string]*kind{
