@@ -39,7 +39,8 @@ func TestDocCommands(t *testing.T) {
 			}
 			ran++
 			t.Run(c, func(t *testing.T) {
-				words := strings.Fields(c)
+				// A shell takes the quotes away; what is written goes into a folder of the test.
+				words := strings.Fields(strings.NewReplacer(`"`, "", "$PWD", filepath.ToSlash(t.TempDir())).Replace(c))
 				var cmd *exec.Cmd
 				switch {
 				case strings.HasPrefix(c, "go run ./examples/"):

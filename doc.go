@@ -171,9 +171,12 @@
 //	yield/money
 //	  sap-purchase                      money.Offer.PerUSGallon
 //	  pool-shares-worked                money.Divide
+//	  maple-costs                       money.PublishedCosts
 //	yield/packing
 //	  capping-temperature               packing.Container.AfterFilling
 //	                                    packing.Container.FillAt
+//	  net-contents-canada               packing.CanadianTolerance
+//	  net-contents-canada-lot           packing.CanadianLotRule
 //	tapping
 //	  tap-guidelines                    tapping.Guideline.Taps
 //	  hole-worked                       tapping.Hole.Volume
