@@ -20,7 +20,7 @@ type wrap struct {
 }
 
 // symmetric functions give the same for arguments in either order.
-var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "example.org/sapreckoner/internal/base/limit.Same": true}
+var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "example.org/sapreckoner/internal/base/limit.Same": true, "example.org/sapreckoner/internal/base/numeric.middle": true}
 
 // A walker gathers the steps of one package.
 type walker struct {
@@ -242,10 +242,12 @@ func (w *walker) call(c *ast.CallExpr) error {
 	if !ok || len(c.Args) < 2 {
 		return nil
 	}
+	name, _ := c.Fun.(*ast.Ident)
 	if sel, ok := c.Fun.(*ast.SelectorExpr); ok {
-		if f, ok := info.Uses[sel.Sel].(*types.Func); ok && symmetric[f.FullName()] {
-			return nil
-		}
+		name = sel.Sel
+	}
+	if f, ok := info.Uses[name].(*types.Func); ok && symmetric[f.FullName()] {
+		return nil
 	}
 	n := sig.Params().Len()
 	if sig.Variadic() {
