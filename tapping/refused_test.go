@@ -73,3 +73,23 @@ func TestYearRefused(t *testing.T) {
 		}
 	}
 }
+
+// What has no unit tells none, and an angle tells degrees.
+func TestUnitsOfRefusals(t *testing.T) {
+	info := tapping.DefaultGuideline().Info()
+	info.Steps = []tapping.Step{{From: 10, To: 12, Taps: 99}}
+	_, steps := tapping.NewGuideline(info)
+	from := new(tapping.Step).UnmarshalJSON([]byte(`{"from":-1,"to":2,"after":false,"before":false,"taps":1}`))
+	hole := must[tapping.Hole](t)(tapping.NewHole(units.Inch*5/16, 1.5*units.Inch, 0))
+	reach := must[tapping.Reach](t)(tapping.ReachByHand(units.Foot, 5*units.Foot))
+	p := must[tapping.Planner](t)(tapping.NewPlanner(12*units.Inch, 2024, units.Inch/10, reach, hole, tapping.DefaultDistances()))
+	angle := p.Check(nil, 2024, tapping.Position{At: 2 * units.Turn, Height: 3 * units.Foot})
+	for unit, errs := range map[string][]error{"": {steps, from}, "deg": {angle}} {
+		for _, err := range errs {
+			var e *units.RangeError
+			if !errors.As(err, &e) || e.Unit != unit || e.Hint == "" {
+				t.Errorf("%+v, want the unit %q", err, unit)
+			}
+		}
+	}
+}
