@@ -36,6 +36,18 @@ func TestDecodersRefuse(t *testing.T) {
 	}
 }
 
+// A plan calls its first year from, and words it as a year.
+func TestFirstYearRefused(t *testing.T) {
+	hole := must[tapping.Hole](t)(tapping.NewHole(units.Inch*5/16, 1.5*units.Inch, 0))
+	reach := must[tapping.Reach](t)(tapping.ReachByHand(units.Foot, 5*units.Foot))
+	p := must[tapping.Planner](t)(tapping.NewPlanner(12*units.Inch, 2024, units.Inch/10, reach, hole, tapping.DefaultDistances()))
+	_, err := p.Plan(nil, -10001, 1, 1)
+	var e *units.RangeError
+	if !errors.As(err, &e) || e.Arg != "from" || e.What != "year" {
+		t.Errorf("%+v", err)
+	}
+}
+
 // A guideline that is none takes the place of the one before it.
 func TestNoGuideline(t *testing.T) {
 	none, err := json.Marshal(tapping.Guideline{})

@@ -81,7 +81,7 @@ func (w *walker) add(k kind, n ast.Node, text string, wraps ...wrap) error {
 	first, _, _ := strings.Cut(text, "\n")
 	w.list = append(w.list, &site{
 		target: w.t, file: filepath.ToSlash(rel), offset: pos.Offset, line: pos.Line, column: pos.Column,
-		source: lineAt(src, pos.Offset), text: strings.TrimSpace(first), step: k, wraps: wraps,
+		source: sourceOf(src, pos.Offset), text: strings.TrimSpace(first), step: k, wraps: wraps,
 	})
 	return nil
 }
@@ -278,4 +278,19 @@ func literal(e ast.Expr) (yes bool) {
 		return !yes
 	})
 	return yes
+}
+
+// sourceOf returns the line around an offset, and where it only passes an error
+// on, or returns, those before it up to one that says what.
+func sourceOf(src []byte, offset int) string {
+	line := lineAt(src, offset)
+	for whole := line; ; {
+		at := strings.LastIndexByte(string(src[:offset]), '\n')
+		if at <= 0 || !strings.HasPrefix(line, "return") && line != "if err != nil {" {
+			return whole
+		}
+		offset = at
+		line = lineAt(src, at)
+		whole = line + " " + whole
+	}
 }
