@@ -34,6 +34,10 @@
 // The programs in examples do a whole piece of the job from the command line;
 // each answers -h.
 //
+// docs/cookbook.md asks what a maker asks through a season ("my thermometer says
+// 218.6, now what?") and answers each by a command and by a few lines of Go, which
+// are the examples of [example.org/sapreckoner/examples/cookbook].
+//
 // # Where a figure is checked
 //
 // Every published figure is a row of a table in internal/proving/check/tables, whose

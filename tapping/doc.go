@@ -43,6 +43,12 @@
 // published figure, and the second figure that then follows is weak support and
 // no proof: see [StainRatio]. A stained share is uncertain by a fifth of itself.
 //
+// # Years ahead
+//
+// [GrowthFromGirths] reads the growth off two girths, [UsualGrowth] is what was
+// published, and [LeastGrowth] what tapping asks for. [Trunk.Ahead] looks at a trunk
+// for twenty years: its taps, whether it grows enough, and its clear wood then.
+//
 // # Rooms
 //
 // Weather, running days and the sap to come have a room of their own,

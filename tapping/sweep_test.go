@@ -21,6 +21,7 @@ func swept(t testing.TB) sweep.Package {
 	old := tapping.OldHole{Position: place, Year: 2023, Hole: hole}
 	tree := tapping.Tree{Label: "a", Stems: []tapping.Trunk{trunk}}
 	dropline := must[tapping.Reach](t)(tapping.ReachByDropline(place, 3*units.Foot))
+	ahead := tapping.AheadPlan{Guideline: tapping.DefaultGuideline(), Growth: units.Inch / 10, Years: 20, Hole: hole, Band: 4 * units.Foot}
 	return sweep.Package{
 		Contract: true,
 		Funcs: []any{
@@ -29,6 +30,7 @@ func swept(t testing.TB) sweep.Package {
 			tapping.LifeFigures, tapping.HoleLimits, tapping.NewGuideline, tapping.NewHole, tapping.NewPlanner, tapping.NewTappingBand, tapping.NewTrunk,
 			tapping.PositionAlong, tapping.RadialGrowth, tapping.ReachByDropline, tapping.ReachByHand, tapping.ReadStand, tapping.SpeciesNamed,
 			tapping.Spouts, tapping.TooColdToDrill, tapping.AllSpecies, tapping.Vigors,
+			tapping.UsualGrowth, tapping.LeastGrowth, tapping.GrowthFromGirths,
 		},
 		Values: []any{
 			units.Inch, 12 * units.Inch, 40 * units.Inch, units.Inch / 10, units.Inch / 3, units.Inch * 3 / 2, units.SquareInch, units.Acre, units.Celsius(5), 20 * units.InchMercury,
@@ -38,6 +40,7 @@ func swept(t testing.TB) sweep.Package {
 			tapping.Stain{OldHole: old}, tapping.SugarMaple, tapping.Healthy, tapping.NotCompared, tapping.Advice{},
 			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{}, &tapping.NotCoveredError{Guideline: "a", DBH: units.Foot, Hint: "so"}, &tapping.GuidelineError{}, tapping.Answer{}, tapping.Guideline{}, tapping.Hole{}, tapping.Reach{}, tapping.Trunk{}, tapping.TappingBand{}, []byte("a"),
 			tapping.Spouts()[0], tapping.LifeFigures()[0], tapping.GuidelineTotal{}, tapping.Plan{}, tapping.StandClass{}, units.Metric,
+			ahead, must[tapping.TrunkAhead](t)(trunk.Ahead(ahead)), tapping.GrowthRead{PerYear: units.Inch / 10, Doubt: units.Inch / 50},
 			&records.RowError{Err: tapping.ErrNotCovered},
 		},
 		Except: map[string]string{

@@ -162,7 +162,9 @@ func (b TappingBand) Steady(growth units.Length) (units.Share, error) {
 // high, a 10 in trunk needs 0.0444 in, which is 1.40 in2 of basal area. That is
 // the calibration. Two holes at 18 in then need 2.59 in2, and 2.6 was
 // published: weak support. Centre ACER (741-FIN-0608) prints 2.9 and 3.7 mm of
-// diameter for two taps at 40 and 33 cm, and this model gives 2.70 and 3.38.
+// diameter for two taps at 40 and 33 cm, and this model gives 2.70 and 3.38. That
+// is unexplained, since its hole, band and target were not seen; holes of 8 by 40
+// mm in a band 75 cm high would give both.
 func (b TappingBand) GrowthNeeded(target units.Share) (units.Length, error) {
 	const fn = "tapping.TappingBand.GrowthNeeded"
 	if err := b.checkMade(fn); err != nil {

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/boil"
@@ -92,11 +93,14 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	for i, v := range p.all {
 		gathered[i] = pan.Gathering{Volume: end(v), Brix: brix, Temperature: s.sapTemp}
 	}
-	stands := pan.Standing{Gathering: pan.Gathering{Volume: s.waiting, Brix: brix, Temperature: s.sapTemp}, Age: s.age}
+	stands := slices.Clone(p.stands)
+	for i := range stands {
+		stands[i].Brix, stands[i].Temperature = brix, s.sapTemp
+	}
 	out.Plan, err = pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.PlanFrom([]pan.Standing{stands}, gathered...)
+	}.PlanFrom(stands, gathered...)
 	if err != nil {
 		return out, cli.For(flagOf(err, "evening", map[string]string{
 			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",

@@ -10,7 +10,7 @@ import (
 
 // Whatever a file of past seasons holds, it is refused or a forecast comes of it.
 func FuzzPast(f *testing.F) {
-	seasons, err := os.ReadFile("testdata/past.csv")
+	seasons, err := os.ReadFile("testdata/grove/seasons.csv")
 	if err != nil {
 		f.Fatal(err)
 	}

@@ -7,6 +7,7 @@ import (
 	"os"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
@@ -18,8 +19,8 @@ type sapDay struct {
 	low, high float64
 }
 
-// rows reads a weather file of the demo without the library.
-func rows(t *testing.T, file string) (days []sapDay) {
+// rows reads the days of a weather file whose date begins so, without the library.
+func rows(t *testing.T, file, begins string) (days []sapDay) {
 	t.Helper()
 	f, err := os.Open(file)
 	if err != nil {
@@ -33,7 +34,7 @@ func rows(t *testing.T, file string) (days []sapDay) {
 		t.Fatal(err)
 	}
 	for _, row := range all[1:] {
-		if row[1] == "" {
+		if row[1] == "" || !strings.HasPrefix(row[0], begins) {
 			continue
 		}
 		low, err := strconv.Atoi(row[1])
@@ -93,14 +94,15 @@ type demo struct {
 }
 
 func reckonedAnew(t *testing.T, b clitest.Binary) {
-	status, out, errs := b.Run(t, "", "-json")
+	status, out, errs := b.Run(t, "", grove("-json")...)
 	if status != 0 {
 		t.Fatal(errs)
 	}
-	var d demo
-	if err := json.Unmarshal([]byte(out), &d); err != nil {
+	var page struct{ Parts demo }
+	if err := json.Unmarshal([]byte(out), &page); err != nil {
 		t.Fatal(err)
 	}
+	d := page.Parts
 	near := func(what string, got, want, within float64) {
 		t.Helper()
 		if !(math.Abs(got-want) <= within) {
@@ -110,11 +112,11 @@ func reckonedAnew(t *testing.T, b clitest.Binary) {
 
 	// Days that run, by counting rows. A degree C is 1.8 F: then 31 F and 28 F are
 	// the warmest lows, and 38 F and 34 F the coolest highs.
-	weather := rows(t, "testdata/weather.csv")
+	weather := rows(t, "testdata/grove/weather.csv", "2031")
 	var soFar, ahead, colder, warmer float64
 	for _, d := range weather {
 		switch {
-		case d.date < demoToday:
+		case d.date < groveToday:
 			soFar += count(d.runs())
 		case d.date < "2031-03-19":
 			ahead += count(d.runs())
@@ -146,8 +148,8 @@ func reckonedAnew(t *testing.T, b clitest.Binary) {
 
 	// The median of the springs, but for that of the broken thermometer.
 	springs := map[string]float64{}
-	for _, day := range rows(t, "testdata/history.csv") {
-		if year := day.date[:4]; year != "2027" {
+	for _, day := range rows(t, "testdata/grove/weather.csv", "20") {
+		if year := day.date[:4]; year != "2027" && year != "2031" {
 			springs[year] += count(day.runs())
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/internal/base/coef"
@@ -22,10 +21,11 @@ type page struct {
 func (p *plan) sheet() *cli.Sheet {
 	sheet := &cli.Sheet{Title: "The season and the days ahead", Metric: p.given.metric}
 	page := page{p, sheet}
-	page.aboutPart()
+	page.brief()
 	page.daysPart(sheet.Part("days", "Which days run"))
 	page.standingPart(sheet.Part("standing", "Where the season stands"))
 	page.tapPart(sheet.Part("tapping", "When to tap"))
+	page.endPart(sheet.Part("end", "The end of the season"))
 	page.sapPart(sheet.Part("sap", "Sap to come"))
 	if !p.line {
 		page.pailPart(sheet.Part("pails", "Pails"))
@@ -37,24 +37,6 @@ func (p *plan) sheet() *cli.Sheet {
 		care.Item(c)
 	}
 	return sheet
-}
-
-func (p page) aboutPart() {
-	var words []string
-	switch {
-	case p.demo:
-		words = append(words, "An invented grove in an invented spring: give your own weather, taps, pails and pan with flags, -h lists them.")
-	default:
-		if !p.weather {
-			words = append(words, "The weather is invented, and so are past springs and seasons that no flag names: give -weather.")
-		}
-		if p.borrowed != "" {
-			words = append(words, "Not given, and so as in an invented grove: "+p.borrowed+".")
-		}
-	}
-	if len(words) > 0 {
-		p.Part("about", "About this page").Remark(strings.Join(words, " "))
-	}
 }
 
 func yes(b bool) cli.Value {

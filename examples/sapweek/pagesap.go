@@ -29,20 +29,45 @@ func (p page) sapPart(part *cli.Part) {
 		part.Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
 	}
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
-	var rows [][]cli.Value
-	for i, d := range p.days {
-		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
-	}
 	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
-	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
-	part.Row("total", "In all these days", rough(p.total))
+	if p.likely != nil {
+		p.likelyTable(part)
+	} else {
+		p.bandTable(part)
+	}
 	p.sugarRow(part)
 	stages, other := p.stageRemark(), "a"
 	if stages != "" {
 		other = "any other"
 	}
-	part.Remark(stages + "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
-		"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it.")
+	if p.likely == nil {
+		stages += "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
+			"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it."
+	}
+	if stages != "" {
+		part.Remark(stages)
+	}
+	part.Remark(p.usualRun())
+}
+
+// usualRun tells of the hours and the size of runs elsewhere.
+func (p page) usualRun() string {
+	h := season.UsualHours()
+	clock := func(d time.Duration) string { return fmt.Sprintf("%d:00", int(d.Hours())) }
+	gallons := func(v units.Volume) string { return p.In(cli.Rough(cli.Volume(v))) }
+	low, high := season.LargestRun()
+	return fmt.Sprintf("Elsewhere: runs began from %s to %s and ended from %s to %s (means of 19 sugarbushes on tubing in Quebec). A producer calls %s a tap a pretty good run, and saw %s in the largest of 25 years.",
+		clock(h.BeginsFrom), clock(h.BeginsTo), clock(h.EndsFrom), clock(h.EndsTo), gallons(season.GoodRun()), p.In(cli.Between(cli.Rough(cli.Volume(low)), cli.Rough(cli.Volume(high)))))
+}
+
+// bandTable shows the days ahead by what is published.
+func (p page) bandTable(part *cli.Part) {
+	var rows [][]cli.Value
+	for i, d := range p.days {
+		rows = append(rows, []cli.Value{cli.Date(d.Date), cli.Words(p.runs(i)), rough(p.perTap[i]), rough(p.all[i])})
+	}
+	part.Table("ahead", []cli.Column{{Key: "day", Head: "day"}, {Key: "runs", Head: "runs"}, {Key: "tap", Head: "sap of one tap"}, {Key: "sap", Head: "of all taps"}}, rows)
+	part.Row("total", "In all these days", rough(p.total))
 }
 
 func (p page) sugarRow(part *cli.Part) {
@@ -114,6 +139,9 @@ func (p page) eveningPart(part *cli.Part) {
 		keep = cli.Hours(s.keep)
 	}
 	part.Row("keep", "Sap may wait", keep, p.keepNote())
+	if sap, age := p.record.waits(); sap > 0 {
+		part.Row("waiting", "Sap waits now", cli.Volume(sap), "the oldest for "+p.In(cli.Hours(age)))
+	}
 	p.firingTable(part, "low", "If every day brings the low end:", &p.low)
 	p.firingTable(part, "high", "If every day brings the high end:", &p.high)
 	both := func(of func(*firing) cli.Value) cli.Value { return cli.Between(of(&p.low), of(&p.high)) }

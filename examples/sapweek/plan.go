@@ -7,15 +7,14 @@ import (
 
 // plan is the days ahead worked out.
 type plan struct {
-	given    *setup
-	demo     bool   // nothing was given: the invented grove
-	borrowed string // the flags whose value is that of the invented grove
-	weather  bool   // the person's own
+	given *setup
+	flags *cli.Flags
 
 	rule    season.Rule
 	line    bool // sap runs into the tank
 	learned bool // the efficiency is of net heat
 
+	record
 	course
 	sap
 	evenings
@@ -27,10 +26,12 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, demo: !f.Other(), borrowed: s.borrowed(f), weather: s.weather != "", line: s.line(f), learned: f.Given("efficiency")}
+	p := &plan{given: s, flags: f, line: s.line(f), learned: f.Given("efficiency")}
 	for _, step := range []func() error{
 		func() error { return p.readSeason(e, f) },
+		p.readRecord,
 		func() error { return p.readHistory(e) },
+		p.lookForEnd,
 		func() error { return p.expectSap(f) },
 		func() error { return p.walk(f) },
 		func() error { return p.fire(f) },

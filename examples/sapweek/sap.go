@@ -16,13 +16,17 @@ import (
 type sap struct {
 	flowDays float64
 	flowFrom string
-	how      string       // it is collected
-	best     units.Volume // of one tap on the best day
+	how      string                   // it is collected
+	mean     units.Span[units.Volume] // of one tap on a running day in a poor season and in a good one
+	best     units.Volume             // of one tap on the best day
 	bestFrom string
 	perTap   []season.Figure[units.Volume]
 	all      []season.Figure[units.Volume] // of all taps, day by day
 	total    season.Figure[units.Volume]
 	gain     season.Figure[units.Share]
+	likely   []units.Span[units.Volume] // of all taps, day by day, where the record taught something
+	likelyIn units.Span[units.Volume]   // all the days together
+	learnt   season.SapRecord
 	sugar    season.Figure[units.Brix]
 	measured bool // the sugar is
 	rounds   []round
@@ -59,19 +63,33 @@ func (p *plan) expectSap(f *cli.Flags) error {
 		if p.stages[i] != ordinary && !most[i].Runs {
 			tap.Low, tap.High = 0, 0
 		}
+		if i == 0 && p.gathered {
+			tap.Low, tap.High = 0, 0 // it waits already, or is boiled
+		}
 		all := tap.Times(float64(p.given.taps))
 		p.perTap, p.all = append(p.perTap, tap), append(p.all, all)
 		p.total.Low += all.Low
 		p.total.High += all.High
 	}
+	if err := p.learnSap(high); err != nil {
+		return err
+	}
 	return p.expectSugar(f)
+}
+
+// by words where the value of a flag comes from: the record, or the person.
+func (p *plan) by(flag, said string) string {
+	if s := p.flags.Source(flag); s.Kind == cli.Learned {
+		return "from the record: " + s.From
+	}
+	return said
 }
 
 // bestDay finds the sap of a tap on the best day, one figure for the days, the
 // pails and the tank: the person's own, else the greater of the model's and what
 // is remembered of sap by gravity.
 func (p *plan) bestDay(high season.SapModel) {
-	p.best, p.bestFrom = p.given.peak, "as you say"
+	p.best, p.bestFrom = p.given.peak, p.by("peak", "as you say")
 	if p.best > 0 {
 		return
 	}
@@ -120,19 +138,23 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 	if high, err = season.NewSapModel(method, p.flowDays); err != nil {
 		return low, high, cli.For(flag, err)
 	}
-	if !f.Given("drop") {
-		return high, high, nil
+	low = high
+	if f.Given("drop") {
+		p.gain.Low = 0
+		if low, err = season.NewSapModel(gravity, p.flowDays); err != nil {
+			return low, high, err
+		}
 	}
-	p.gain.Low = 0
-	low, err = season.NewSapModel(gravity, p.flowDays)
-	return low, high, err
+	days := units.Volume(p.flowDays)
+	p.mean = units.Span[units.Volume]{Low: low.Season().Low / days, High: high.Season().High / days}
+	return low, high, nil
 }
 
 // expectSugar finds the range of sugar.
 func (p *plan) expectSugar(f *cli.Flags) (err error) {
 	s := p.given
 	if p.measured = f.Given("sugar"); p.measured {
-		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: "your own reading"}
+		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: p.by("sugar", "your own reading")}
 		return nil
 	}
 	p.sugar, err = season.SapSugar(s.species, parts[s.part])

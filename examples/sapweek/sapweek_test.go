@@ -13,31 +13,43 @@ import (
 func TestSapweek(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
 	t.Run("reckoned anew", func(t *testing.T) { reckonedAnew(t, b) })
 	t.Run("one content", func(t *testing.T) { oneContent(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	t.Run("limits", func(t *testing.T) { limits(t, b) })
+	t.Run("end", func(t *testing.T) { endOfSeason(t, b) })
 	t.Run("warmth", func(t *testing.T) { warm(t, b) })
 	// By its name the test is linked to all of the program: go test would else hold
 	// an old answer for good, since what the built binary is made of is not seen.
 	b.Refuses(t, program().Name, badInput())
 }
 
+// grove is a call that reads the invented grove of these tests on a day of it.
+func grove(args ...string) []string {
+	return append([]string{"-dir", "testdata/grove", "-today", groveToday}, args...)
+}
+
+const groveToday = "2031-03-12"
+
 func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
 	b.Golden(t, "demo-metric.txt", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "line.txt", "-weather", "testdata/weather.csv", "-today", "2031-03-12", "-taps", "200", "-drop", "14 ft", "-storage", "300 US gal",
-		"-sap-temp", "36 F", "-sugar", "2.2 Brix", "-boil-rate", "25 US gal/h", "-efficiency", "45 %", "-days", "9")
-	b.Golden(t, "help.txt", "-h")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "line.txt", grove("-full", "-taps", "200", "-drop", "14 ft", "-storage", "300 US gal",
+		"-sap-temp", "36 F", "-sugar", "2.2 Brix", "-boil-rate", "25 US gal/h", "-efficiency", "45 %", "-days", "9")...)
+	b.Golden(t, "help.txt", "-h", "-full")
 }
 
 // Page, metric page and JSON tell the same.
 func oneContent(t *testing.T, b clitest.Binary) {
 	var read [2]struct {
-		Evenings struct {
-			Storage_us_gal, Storage_l float64
-			Peak_us_gal, Peak_l       [2]float64
+		Parts struct {
+			Evenings struct {
+				Storage_us_gal, Storage_l float64
+				Peak_us_gal, Peak_l       [2]float64
+			}
 		}
 	}
 	for i, args := range [][]string{{"-json"}, {"-json", "-metric"}} {
@@ -52,7 +64,7 @@ func oneContent(t *testing.T, b clitest.Binary) {
 	if read[0] != read[1] {
 		t.Errorf("%+v\n%+v", read[0], read[1])
 	}
-	e := read[0].Evenings
+	e := read[0].Parts.Evenings
 	for gallons, liters := range map[float64]float64{e.Storage_us_gal: e.Storage_l, e.Peak_us_gal[1]: e.Peak_l[1]} {
 		if !(math.Abs(liters/gallons-3.785411784) < 1e-6) {
 			t.Errorf("%v US gal are %v L", gallons, liters)
@@ -75,7 +87,7 @@ func warm(t *testing.T, b clitest.Binary) {
 		{"2030-01-11", "20.0 F degree-days", "34.0 F degree-days", "it begins in these days"},
 		{"2030-01-15", "28.0 F degree-days", "42.0 F degree-days", "in full bloom by then"},
 	} {
-		_, out, errs := b.Run(t, days, "-weather", "-", "-today", c.today)
+		_, out, errs := b.Run(t, days, "-dir", "testdata/bare", "-full", "-weather", "-", "-today", c.today)
 		for _, want := range []string{"Warmth so far " + c.now, "At the end of these days " + c.end, c.want} {
 			if !strings.Contains(flat(out), want) {
 				t.Errorf("%s: no %q: %s%s", c.today, want, errs, out)
@@ -96,11 +108,8 @@ func words(t *testing.T, b clitest.Binary) {
 		at    = "-weather|-|-today|"
 	)
 	for _, c := range []told{
-		{"", "", "An invented grove", "Not given"},
-		{"-taps|25", "", "The weather is invented", "-taps \"60\""},
-		{"-taps|25", "", "-pan-area \"8 ft2\"", "An invented grove"},
-		{"-heat|60000 Btu/h", "", "60000 Btu (63.30 MJ; into the liquid, as you say)", "-pan-area"},
-		{at + "2030-01-01", cold, "The forecast ends, or misses a day, after Thu Jan 3", "invented weather"},
+		{"-heat|60000 Btu/h", "", "60000 Btu (63.30 MJ; into the liquid, as you say)", ""},
+		{at + "2030-01-01", cold, "The forecast ends, or misses a day, after Thu Jan 3", ""},
 		{at + "2030-01-01", cold, "If you have not tapped now: drill on January 3 (for the run of January 3", "Fri Jan 4"},
 		{at + "2030-01-01|-days|2", cold, "If you have not tapped wait until January 3 (none of the days ahead runs", "The forecast ends"},
 		{at + "2030-01-05", cold, "Days without figures 1", "week from"},
@@ -117,7 +126,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix", cold, "Syrup to expect 6.9 to 21 US gal", "thin sap"},
 		// 1.825 and 2.51 times as much.
 		{at + "2030-01-01|-sugar|2 Brix|-syrup|66 Brix|-vacuum|16.5 inHg", cold, "Syrup to expect 13 to 52 US gal", ""},
-		{at + "2030-01-01|-history|testdata/weather.csv", cold, "Springs looked at 0", "past springs say"},
+		{at + "2030-01-01|-history|HALF", cold, "Springs looked at 0", "past springs say"},
 		{at + "2030-08-01|-south", south, "since July 1", "January"},
 		{"-night-below|31 F|-day-above|45 F", "", "own: own criterion, a night below 31.0 F and a day above 45.0 F. Days that run", "your own."},
 		{"-criterion|vigorous", "", "vigorous run, UVM)", ""},

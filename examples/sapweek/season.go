@@ -1,30 +1,15 @@
 package main
 
 import (
-	"bytes"
-	_ "embed"
 	"errors"
 	"fmt"
-	"io"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/sugarhouse"
 	"example.org/sapreckoner/tapping/season"
 	"example.org/sapreckoner/units"
 )
-
-// The invented grove.
-var (
-	//go:embed testdata/weather.csv
-	demoWeather []byte
-	//go:embed testdata/history.csv
-	demoHistory []byte
-	//go:embed testdata/past.csv
-	demoPast []byte
-)
-
-// demoToday is the first of the days ahead in the invented grove.
-const demoToday = "2031-03-12"
 
 // course is where the season stands and what the days ahead look like.
 type course struct {
@@ -34,7 +19,10 @@ type course struct {
 	toNow, toEnd season.DegreeDays   // by season.BloomRule
 	adds         []season.DegreeDays // of the days ahead
 	year         season.Weather      // of this season, with the days ahead
-	weeks        []season.Week       // those without a day missing
+	before       season.Weather      // of earlier years
+	past         season.Weather      // springs of the station to compare with
+	end          season.EndOutlook
+	weeks        []season.Week // those without a day missing
 
 	days                       []season.Day // ahead
 	ahead                      season.Weather
@@ -53,16 +41,8 @@ const (
 	off                   = "1 C (1.8 F)"
 )
 
-// open opens a file, or the demo's content where no file is named.
-func open(e *cli.Env, flag, path string, demo []byte) (io.ReadCloser, error) {
-	if path == "" {
-		return io.NopCloser(bytes.NewReader(demo)), nil
-	}
-	return e.Open(flag, path)
-}
-
-func readWeather(e *cli.Env, flag, path string, demo []byte) (season.Weather, error) {
-	in, err := open(e, flag, path, demo)
+func readWeather(e *cli.Env, flag, path string) (season.Weather, error) {
+	in, err := e.Open(flag, path)
 	if err != nil {
 		return season.Weather{}, err
 	}
@@ -78,7 +58,7 @@ func readWeather(e *cli.Env, flag, path string, demo []byte) (season.Weather, er
 }
 
 // firstDay is the first of the days ahead.
-func (s *setup) firstDay() (time.Time, error) {
+func (s *setup) firstDay(f *cli.Flags) (time.Time, error) {
 	switch {
 	case s.today != "":
 		t, err := time.Parse(time.DateOnly, s.today)
@@ -86,10 +66,13 @@ func (s *setup) firstDay() (time.Time, error) {
 			return t, cli.For("today", errors.New("write a date as 2031-03-12"))
 		}
 		return t, nil
-	case s.weather == "":
-		return time.Parse(time.DateOnly, demoToday)
+	case f.Source("weather").Kind == cli.Invented:
+		return sugarhouse.Today(), nil
 	}
 	y, m, d := time.Now().Date()
+	if asked := f.House().Season(); f.Given("season") && asked != y {
+		return time.Time{}, cli.For("season", fmt.Errorf("this is %d: give -today too, a day of %d", y, asked))
+	}
 	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil
 }
 
@@ -112,16 +95,22 @@ func (s *setup) spring(today time.Time, told bool) (time.Month, error) {
 // readSeason reads the weather and looks through it.
 func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	s := p.given
-	w, err := readWeather(e, "weather", s.weather, demoWeather)
+	if s.weather == "" {
+		return cli.For("weather", errors.New("no weather: list the lows and highs of the days, with the forecast, in weather.csv of the folder, or name the CSV"))
+	}
+	w, err := readWeather(e, "weather", s.weather)
 	if err != nil {
 		return err
 	}
-	if p.today, err = s.firstDay(); err != nil {
+	if p.today, err = s.firstDay(f); err != nil {
 		return err
 	}
 	spring, err := s.spring(p.today, f.Given("today"))
 	if err != nil {
 		return cli.For("today", err)
+	}
+	if h := p.house(); len(h.Days) > 0 && p.today.Year() != h.Season() && f.Source("weather").Kind != cli.Told {
+		return cli.For("season", fmt.Errorf("the record is read as of %d: give -season %d too", h.Season(), p.today.Year()))
 	}
 	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
 	if p.rule, err = s.rule(f); err != nil {
@@ -160,13 +149,15 @@ func (s *setup) rule(f *cli.Flags) (season.Rule, error) {
 	return rule, cli.For(flagOf(err, "night-below", map[string]string{"above": "day-above"}), err)
 }
 
-// part parts the days of this season into past ones, which it returns, and those
-// ahead, up to the first without a forecast.
+// part parts the days into those of earlier years, past ones of this season, which
+// it returns, and those ahead, up to the first without a forecast.
 func (p *plan) part(days []season.Day) (past []season.Day, err error) {
 	next := p.today
+	var before []season.Day
 	for _, d := range days {
 		switch {
 		case d.Date.Before(p.start):
+			before = append(before, d)
 		case d.Date.Before(p.today):
 			past = append(past, d)
 		case d.Date.Equal(next) && len(p.days) < p.given.days:
@@ -179,6 +170,9 @@ func (p *plan) part(days []season.Day) (past []season.Day, err error) {
 			p.today.Format(time.DateOnly), days[0].Date.Format(time.DateOnly), days[len(days)-1].Date.Format(time.DateOnly)))
 	}
 	p.missing = int(p.today.Sub(p.start)/day) - len(past)
+	if p.before, err = season.NewWeather(before); err != nil {
+		return nil, err
+	}
 	p.ahead, err = season.NewWeather(p.days)
 	return past, err
 }
@@ -215,17 +209,20 @@ func (p *plan) standing(past []season.Day) error {
 	return nil
 }
 
-// readHistory reads past springs, if there are any, and tells when to tap.
-func (p *plan) readHistory(e *cli.Env) error {
+// readHistory looks through past springs, those of -history or the earlier years of
+// the weather, and tells when to tap.
+func (p *plan) readHistory(e *cli.Env) (err error) {
 	s := p.given
-	if s.history == "" && s.weather != "" {
-		return p.tapTime(season.Weather{})
+	w := p.before
+	if s.history != "" {
+		if w, err = readWeather(e, "history", s.history); err != nil {
+			return err
+		}
 	}
-	w, err := readWeather(e, "history", s.history, demoHistory)
-	if err != nil {
-		return err
+	p.past = w
+	if p.history = w.Len() > 0; !p.history {
+		return p.tapTime(w)
 	}
-	p.history = true
 	if p.ifColder, p.asRead, p.ifWarmer, err = season.Sensitivity(w, p.rule, degree); err != nil {
 		return err
 	}

@@ -5,7 +5,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -34,6 +33,7 @@ type setup struct {
 	drop     units.Length
 	flowDays int
 	species  tapping.Species
+	buds     tapping.Species
 	part     string
 	reading  units.Brix
 
@@ -84,14 +84,22 @@ func (s *setup) declare(f *cli.Flags) {
 	for _, w := range fuel.FirewoodKentucky() {
 		species = append(species, w.Species)
 	}
-	f.Group("Weather")
-	f.String(&s.weather, "weather", "", "CSV of the lows and highs of this year's days, past and forecast")
+	f.Group("Now")
 	f.String(&s.today, "today", "", "first of the days ahead, as 2031-03-12; without it the date of this computer")
+	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, instead of what days.csv comes to")
+	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
+	f.Quantity(&s.inPails, "in-pails", "0 US gal", "sap in each pail now")
 	f.Count(&s.days, "days", 7, 1, 31, "days to look ahead; fewer if the forecast ends")
+	f.Page(&s.metric)
+	f.More()
+	f.Group("Files")
+	f.String(&s.weather, "weather", "", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
+	f.String(&s.history, "history", "", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
+	f.String(&s.past, "past", "", "CSV of your own past seasons, instead of seasons.csv: year, taps, syrup")
+	f.Group("Weather")
 	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
 	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")
 	f.Quantity(&s.thaw, "day-above", "", "and the day is warmer than this, which is no colder than the night")
-	f.String(&s.history, "history", "", "CSV of past springs of a station near by: when to tap")
 	f.Count(&s.runDays, "run-days", 3, 1, 7, "running days within a week that make a run, for the first and the last run of a spring")
 	f.Bool(&s.south, "south", "spring is in the second half of the year")
 	f.Group("Taps and sap")
@@ -101,18 +109,16 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.drop, "drop", "", "height that a tight line without a pump falls: full of sap it draws a vacuum of its own")
 	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season, 10 or more; without it the median of -history, else a guess of 30")
 	f.Quantity(&s.species, "species", "sugar maple", "kind of maple, for the sugar that is published of it")
+	f.Quantity(&s.buds, "buds", "maple", "the maple that buds first of those that you tap: sugar maple if there is no other; else the page warns early, as of red maple")
 	f.Choice(&s.part, "part", "whole", []string{"whole", "end"}, "part of the season: whole, or end when sugar falls")
 	f.Quantity(&s.reading, "sugar", "", "true strength of your own sap, instead of the published range")
 	f.Group("Pails")
 	f.Quantity(&s.pail, "pail", "2 US gal", "what a pail holds to the brim")
 	f.Count(&s.perPail, "taps-per-pail", 2, 1, 100, "taps that run into a pail")
-	f.Quantity(&s.inPails, "in-pails", "0 US gal", "sap in each pail now")
 	f.Duration(&s.round, "round", "24h", "time from one round of the pails to the next")
 	f.Duration(&s.flowing, "flowing", "8h", "hours in which the sap of a day flows")
 	f.Group("Tank and evenings")
 	f.Quantity(&s.storage, "storage", "120 US gal", "what all tanks hold")
-	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now")
-	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
 	f.Quantity(&s.sapTemp, "sap-temp", "42 F", "temperature at which sap waits")
 	f.Duration(&s.keep, "keep", "0s", "how long sap may wait; 0 goes by -sap-temp")
 	f.Duration(&s.evening, "evening", "5h", "hours of fire that you are willing to keep in a day")
@@ -128,12 +134,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.efficiency, "efficiency", "", "share of the net heat of the wood that gets into the sap, learned from past days; without it the page shows a range")
 	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, for -efficiency")
 	f.Group("Stores for the season")
-	f.String(&s.past, "past", "", "CSV of your own past seasons: year, taps, syrup")
 	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers")
 	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
 	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season, a volume")
 	f.Quantity(&s.peak, "peak", "", "sap of one tap on the best day of past seasons")
-	f.Page(&s.metric)
 }
 
 // check tests what the library does not.
@@ -248,24 +252,6 @@ func (s *setup) hemisphere() season.Hemisphere {
 		return season.South
 	}
 	return season.North
-}
-
-// borrowed lists the flags whose value is that of the invented grove.
-func (s *setup) borrowed(f *cli.Flags) string {
-	pan := []string{"boil-rate", "heat"}
-	var names []string
-	for _, n := range []struct {
-		flag   string
-		others []string
-	}{
-		{"taps", nil}, {"pail", []string{"vacuum", "drop"}}, {"storage", nil}, {"sap-temp", []string{"keep"}}, {"evening", nil},
-		{"pan-area", pan}, {"pan-rate", pan}, {"elevation", []string{"pressure", "water-boils"}},
-	} {
-		if !slices.ContainsFunc(n.others, f.Given) {
-			names = append(names, n.flag)
-		}
-	}
-	return f.Kept(names...)
 }
 
 // flagOf returns the flag of the argument that err is about, by its name or by

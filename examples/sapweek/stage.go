@@ -55,9 +55,13 @@ func (p page) bloomWords() string {
 	return "in full bloom by then: sap of trees in bud gives an off flavor"
 }
 
+// bloomDay is the first day ahead with silver maple in full bloom, -1 if there is
+// none.
+func (p *plan) bloomDay() int { return slices.Index(p.stages, inBloom) }
+
 // seasonWords says when the season is not on in these days, or over.
 func (p page) seasonWords() string {
-	bloom := slices.Index(p.stages, inBloom)
+	bloom := p.bloomDay()
 	switch {
 	case !slices.ContainsFunc(p.stages, func(s stage) bool { return s != frozen }):
 		return "not on: all of these days stay frozen"

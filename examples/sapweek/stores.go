@@ -104,16 +104,11 @@ func syrupColumn(r *records.Reader) error {
 // sap by gravity.
 func (p *plan) expectSyrup(e *cli.Env) error {
 	s := p.given
-	if s.past != "" || s.weather == "" {
-		in, err := open(e, "past", s.past, demoPast)
-		if err != nil {
-			return err
-		}
-		defer in.Close()
-		past, err := readPast(s.past, in)
-		if err != nil {
-			return err
-		}
+	past, err := p.pastSeasons(e)
+	if err != nil {
+		return err
+	}
+	if len(past) > 0 {
 		p.forecast, err = yield.ForecastFromPast(s.taps, past)
 		return cli.For("past", err)
 	}
@@ -129,6 +124,22 @@ func (p *plan) expectSyrup(e *cli.Env) error {
 	p.forecast.Low = more(thin.Low, p.gain.Low)
 	p.forecast.High = more(sweet.High, p.gain.High)
 	return nil
+}
+
+// pastSeasons are those of -past, or else what seasons and days of the folder tell.
+func (p *plan) pastSeasons(e *cli.Env) (past []yield.PastSeason, err error) {
+	if p.flags.Source("past").Kind == cli.Told {
+		in, err := e.Open("past", p.given.past)
+		if err != nil {
+			return nil, err
+		}
+		defer in.Close()
+		return readPast(p.given.past, in)
+	}
+	for _, s := range p.house().PastSeasons() {
+		past = append(past, yield.PastSeason{Year: s.Year, Taps: s.Taps, Syrup: s.Syrup})
+	}
+	return past, nil
 }
 
 // more is a volume and what a vacuum adds to it.

@@ -2,6 +2,9 @@ package main
 
 import (
 	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -31,7 +34,19 @@ type told struct{ args, stdin, want, not string }
 
 func (c told) check(t *testing.T, b clitest.Binary) {
 	t.Helper()
-	_, out, errs := b.Run(t, c.stdin, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+	args := strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })
+	if i := slices.Index(args, "HALF"); i >= 0 { // of a spring
+		args[i] = filepath.Join(t.TempDir(), "half.csv")
+		if err := os.WriteFile(args[i], []byte(table(79, 20, 40)), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if slices.Contains(args, "-weather") {
+		args = append([]string{"-dir", "testdata/bare"}, args...)
+	} else {
+		args = grove(args...)
+	}
+	_, out, errs := b.Run(t, c.stdin, append(args, "-full")...)
 	if page := flat(out); !strings.Contains(page, flat(c.want)) || c.not != "" && strings.Contains(page, c.not) {
 		t.Errorf("%s: want %q and not %q\n%s%s", c.args, c.want, c.not, errs, out)
 	}
@@ -67,7 +82,7 @@ func limits(t *testing.T, b clitest.Binary) {
 		// The drill waits for January 3: its 28th day is January 30.
 		{at + "2030-01-08|-hole-life|35", table(31, 20, 40), "A hole of Jan 8 lasts to Mon Feb 11", ""},
 		{at + "2030-01-01", table(2, -20, 10) + rest("2030-01-03", 7, 20, 40), "A hole of Jan 3 lasts to Wed Jan 30", "Jan 1 lasts"},
-		{at + "2030-01-08|-history|testdata/weather.csv", table(31, 20, 40), "No spring of -history is whole: give all days of January to June", "look at -criterion"},
+		{at + "2030-01-08|-history|HALF", table(31, 20, 40), "No spring of -history is whole: give all days of January to June", "look at -criterion"},
 		{"-night-below|0 C|-day-above|5 C|-metric", "", "own: own criterion, a night below 0.0 C and a day above 5.0 C.", ""},
 		// By gravity the tank is for 2 US gal a tap. With a pump one of the best days of
 		// 46 gives 15/46 x 0.74/0.2 = 1.207 US gal, 3.052 times as much at 20 inHg: 3.68

@@ -89,12 +89,12 @@ func distances(t *testing.T, b clitest.Binary) {
 		trees, holes string
 		args         []string
 	}{
-		{"testdata/trees.csv", "testdata/holes.csv", nil},
+		{"testdata/pasture/trees.csv", "testdata/pasture/holes.csv", pasture()},
 		{big[1], big[3], big},
 		{big[1], big[3], append([]string{"-guideline", "NAMSPM-traditional", "-slow", "tap"}, big...)},
 	} {
 		old := oldHoles(t, c.trees, c.holes)
-		s := run(t, b, "", append([]string{"-year", "2034"}, c.args...)...)
+		s := run(t, b, "", append([]string{"-season", "2034"}, c.args...)...)
 		girth, beside := map[string]float64{}, map[string][]float64{}
 		for _, tree := range s.Trees.Trees {
 			girth[tree.Tree] = tree.Girth

@@ -100,7 +100,7 @@ func escape(s string) string {
 // title words what is drawn.
 func (d *drawing) title() string {
 	s := "Trunk of " + d.t.name()
-	if d.st.given.treeFile == "" {
+	if d.st.invented {
 		s += " in an invented stand"
 	}
 	if d.st.year > 0 {
@@ -109,12 +109,17 @@ func (d *drawing) title() string {
 	return s
 }
 
-// letter names this year's hole.
-func letter(i int) string { return string(rune('A' + i)) }
+// letter names a hole of the year, those of the record first.
+func letter(i int) string {
+	if i < 26 {
+		return string(rune('A' + i))
+	}
+	return strconv.Itoa(i + 1)
+}
 
 // toDrill tells where a hole of this year goes.
 func (d *drawing) toDrill(i int, at tapping.Position) string {
-	return fmt.Sprintf("%s: %s from the mark (%s), %s above the ground, %s into the wood, bark not counted", letter(i),
+	return fmt.Sprintf("%s: %s from the mark (%s), %s high, %s into the wood, bark not counted", letter(d.t.open+i),
 		d.length(at.Along(d.girth)), at.At.Text(units.Degree, 0), d.length(at.Height), d.length(d.st.hole(d.t).Depth()))
 }
 

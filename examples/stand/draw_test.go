@@ -17,7 +17,7 @@ import (
 func drawings(t *testing.T, b clitest.Binary) {
 	path := filepath.Join(t.TempDir(), "trunk.svg")
 	_, page, _ := b.Run(t, "")
-	status, out, errs := b.Run(t, "", "-map", "P7", "-svg", path)
+	status, out, errs := b.Run(t, "", "-map", "G7", "-svg", path)
 	if status != 0 || out != page {
 		t.Fatalf("status %d, %s; the page differs from that without a drawing", status, errs)
 	}
@@ -25,7 +25,7 @@ func drawings(t *testing.T, b clitest.Binary) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	_, printed, _ := b.Run(t, "", "-map", "P7", "-svg", "-")
+	_, printed, _ := b.Run(t, "", "-map", "G7", "-svg", "-")
 	if string(written) != printed {
 		t.Error("the file differs from what is printed")
 	}

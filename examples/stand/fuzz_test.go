@@ -18,9 +18,17 @@ import (
 // is JSON whose taps are holes to drill, drilled or told to find no room, and
 // the drawing is XML.
 func FuzzStand(f *testing.F) {
-	f.Add(string(demoTrees), string(demoHoles), "P7")
-	f.Add("tree,dbh_cm,species,vigor\na,60,maple,\n", "tree,year,along_cm,height_m\na,3,0,0\n", "a")
-	f.Add("tree,girth_m,species,vigor,growth_mm\na,15.7,red maple,healthy,25\n", "tree,year,bearing_deg,height_ft\na,9998,360,20\na,1,0,0\n", "a")
+	var files [2]string
+	for i, name := range []string{"trees.csv", "holes.csv"} {
+		text, err := os.ReadFile(filepath.Join("testdata/pasture", name))
+		if err != nil {
+			f.Fatal(err)
+		}
+		files[i] = string(text)
+	}
+	f.Add(files[0], files[1], "P7")
+	f.Add("tree,dbh_cm,species,vigor\na,60,maple,\n", "tree,year,along_cm,height_m\na,1703,0,1\n", "a")
+	f.Add("tree,girth_m,species,vigor,growth_mm\na,15.7,red maple,healthy,25\n", "tree,year,bearing_deg,height_ft\na,9998,360,20\na,1701,0,1\n", "a")
 	f.Add("tree,girth_in,species,vigor\nx,60,maple,slow\nx,61,maple?,\n", "tree,year,bearing_deg,height_ft\nx/2,2030,0,4\n", "x/1")
 	f.Fuzz(func(t *testing.T, trees, holes, name string) {
 		path := filepath.Join(t.TempDir(), "holes.csv")
@@ -29,7 +37,7 @@ func FuzzStand(f *testing.F) {
 		}
 		run := func(args ...string) (int, string) {
 			var out, errs bytes.Buffer
-			status := program().Main(append([]string{"-tree-file", "-", "-hole-file", path}, args...), strings.NewReader(trees), &out, &errs)
+			status := program().Main(append([]string{"-dir", "testdata/bare", "-tree-file", "-", "-hole-file", path}, args...), strings.NewReader(trees), &out, &errs)
 			bad := status == cli.BadInput
 			if bad != (out.Len() == 0) || bad != (errs.Len() > 0) || status == cli.Failed {
 				t.Fatalf("status %d, %q, %d bytes", status, errs.String(), out.Len())
@@ -52,6 +60,9 @@ func FuzzStand(f *testing.F) {
 		}
 		if s.Places.Holes > s.Stand.Taps || len(s.Trees.Trees)+len(s.Alone.Trees) != s.Stand.Trunks {
 			t.Errorf("%d holes for %d taps, %d trunks", s.Places.Holes, s.Stand.Taps, s.Stand.Trunks)
+		}
+		if status, out = run("-print", "-"); status != cli.OK || strings.Count(out, "<script") > 0 {
+			t.Errorf("drill sheet: status %d\n%s", status, out)
 		}
 		if status, out = run("-map", name, "-svg", "-"); status == cli.OK {
 			d := xml.NewDecoder(strings.NewReader(out))

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -34,14 +33,11 @@ func (st *stand) holeColumns() table {
 			if len(t.record) == mostOnATrunk {
 				return r.Fail("tree", fmt.Errorf("more than %d holes of %s: leave out those that closed long ago", mostOnATrunk, name))
 			}
-			if !(year >= 1 && year < mostYear && year == math.Trunc(year)) {
-				return r.Fail("year", fmt.Errorf("not a year from 1 to %d", mostYear-1))
+			if !(year >= firstYear && year < mostYear && year == math.Trunc(year)) {
+				return r.Fail("year", fmt.Errorf("write the year with four digits, from %d on", firstYear))
 			}
 			if plan := st.given.year; plan > 0 && year > float64(plan) {
-				if st.given.treeFile == "" {
-					return cli.For("year", fmt.Errorf("the invented stand has holes of %.0f: plan that year or a later one, or give your own trees with -tree-file", year))
-				}
-				return r.Fail("year", fmt.Errorf("a hole of %.0f is later than the plan for -year %d: plan a later year", year, plan))
+				return nil // a later season, which this plan does not know of
 			}
 			h, wrong, err := st.given.oldHole(t, bearing, along, height, bit, depth)
 			if err != nil {

@@ -12,7 +12,7 @@ func TestNamesOfTrees(t *testing.T) {
 	const head = "tree,girth_in,species,vigor\n"
 	var out, errs bytes.Buffer
 	trees := head + "a,60,hard maple,healthy\nb,50,Acer rubrum,healthy\nc,60,white ash,healthy\n"
-	if status := program().Main([]string{"-tree-file", "-"}, strings.NewReader(trees), &out, &errs); status != 0 {
+	if status := program().Main([]string{"-full", "-tree-file", "-"}, strings.NewReader(trees), &out, &errs); status != 0 {
 		t.Fatal(errs.String())
 	}
 	page := strings.Join(strings.Fields(out.String()), " ")

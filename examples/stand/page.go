@@ -16,17 +16,18 @@ type page struct {
 	*cli.Sheet
 }
 
-func (st *stand) sheet() (*cli.Sheet, error) {
+func (st *stand) sheet(f *cli.Flags) (page, error) {
 	title := "Tap plan"
 	if st.year > 0 {
 		title += " for " + strconv.Itoa(st.year)
 	}
 	p := page{st, &cli.Sheet{Title: title, Metric: st.given.metric}}
-	if st.given.treeFile == "" {
-		p.Part("about", "About this page").Remark("Invented: the trees and their old holes. Give your own with -tree-file and -hole-file, -h tells how.")
+	p.brief(f)
+	if !f.Given("full") && !f.JSON() {
+		return p, nil // of a large stand the rest is large
 	}
 	if err := p.standPart(p.Part("stand", "Stand")); err != nil {
-		return nil, err
+		return p, err
 	}
 	p.guidelinePart(p.Part("guidelines", "Taps by every guideline"))
 	p.classPart(p.Part("classes", "By diameter"))
@@ -34,11 +35,24 @@ func (st *stand) sheet() (*cli.Sheet, error) {
 	p.restPart(p.Part("alone", "Left alone"))
 	p.holePart(p.Part("hole", "The hole"))
 	p.placePart(p.Part("places", "Where to drill"))
+	if err := p.aheadPart(p.Part("ahead", "The years ahead")); err != nil {
+		return p, err
+	}
+	if p.given.ahead != "" {
+		if err := p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year")); err != nil {
+			return p, err
+		}
+	}
+	if len(p.gears) > 0 {
+		if err := p.gearPart(p.Part("gear", "Gear over a season"), p.gears); err != nil {
+			return p, err
+		}
+	}
 	care := p.Part("care", "Take care")
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	return p.Sheet, nil
+	return p, nil
 }
 
 func (p page) standPart(part *cli.Part) error {
@@ -109,17 +123,10 @@ func (p page) classPart(part *cli.Part) {
 
 func (p page) treePart(part *cli.Part) {
 	var rows [][]cli.Value
-	unjudged, untold := 0, 0
 	for i := range p.trunks {
 		t := &p.trunks[i]
 		if t.taps == 0 {
 			continue
-		}
-		if t.Vigor() == tapping.NotJudged {
-			unjudged++
-		}
-		if t.growth == 0 && len(t.record) > 0 {
-			untold++
 		}
 		rows = append(rows, []cli.Value{cli.Words(t.name()), cli.Length(t.girth()), cli.Length(t.DBH()), cli.Words(t.species()), cli.Words(t.Vigor().String()),
 			cli.Count(t.taps, ""), cli.Between(cli.Count(t.low, ""), cli.Count(t.high, ""))})
@@ -130,12 +137,28 @@ func (p page) treePart(part *cli.Part) {
 	}
 	part.Table("trees", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "girth", Head: "girth"}, {Key: "dbh", Head: "diameter"}, {Key: "species", Head: "species"}, {Key: "vigor", Head: "vigor"},
 		{Key: "taps", Head: "taps"}, {Key: "all", Head: "all guidelines"}}, rows)
+	unjudged, untold := p.unknown()
 	if unjudged > 0 {
 		part.Remark(number(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
 	}
 	if untold > 0 {
 		part.Remark("Of " + number(untold, "trunk", "trunks") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
 	}
+}
+
+// unknown counts the trunks to tap whose vigor was not judged, and those with old
+// holes whose growth nobody told.
+func (st *stand) unknown() (unjudged, untold int) {
+	for i := range st.trunks {
+		t := &st.trunks[i]
+		if t.taps > 0 && t.Vigor() == tapping.NotJudged {
+			unjudged++
+		}
+		if t.taps > 0 && t.growth == 0 && len(t.record) > 0 {
+			untold++
+		}
+	}
+	return unjudged, untold
 }
 
 // number words a count.

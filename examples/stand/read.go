@@ -1,9 +1,7 @@
 package main
 
 import (
-	"bytes"
 	"cmp"
-	_ "embed"
 	"errors"
 	"fmt"
 	"io"
@@ -18,18 +16,10 @@ import (
 	"example.org/sapreckoner/units/records"
 )
 
-// The invented stand.
-var (
-	//go:embed testdata/trees.csv
-	demoTrees []byte
-	//go:embed testdata/holes.csv
-	demoHoles []byte
-)
-
 // Limits on what is read. A page holds all its rows until it is whole. Measured
 // on amd64 (time -v, most resident memory): 50,000 trunks of 100 to 200 in girth
-// with labels of 34 letters and 200,000 old holes take 283 MB as a page and 419
-// MB as JSON; 100,000 trunks with as many holes took 502 and 826 MB.
+// with labels of 34 letters and 200,000 old holes take 217 MB as a first page, 479 MB
+// with -full, 635 MB as JSON and 422 MB as a drill sheet.
 const (
 	mostTrunks   = 50_000
 	mostHoles    = 200_000
@@ -37,6 +27,7 @@ const (
 	mostStems    = 20
 	mostErrors   = 20
 	longestLabel = 40
+	firstYear    = 1700
 	mostYear     = 9999
 	mostGrowth   = 1 * units.Inch
 	growthHint   = "growth of the radius a year: half the growth of the diameter, often 0.02 to 0.15 in"
@@ -50,6 +41,7 @@ type trunk struct {
 	sure        bool   // of the species
 	called      string // the species as the file has it, of a tree that is no maple
 	growth      units.Length
+	doubt       units.Share // of the growth, where it is from two girths
 	record      []tapping.OldHole
 	answer
 }
@@ -74,20 +66,20 @@ type stand struct {
 	holes  int
 	year   int // 0 if neither record nor flag tell
 	counts
+	gears []gear
+
+	house    string // its name
+	invented bool   // nobody's own trees
 }
 
-// read reads the files, or the invented ones.
+// read reads the trees and their old holes.
 func (s *setup) read(e *cli.Env) (*stand, error) {
 	st := &stand{given: s, byName: map[string]int{}, year: s.year}
 	progress := e.Progress()
 	defer progress.Done()
-	trees, holes := demoTrees, demoHoles
-	if s.treeFile != "" {
-		trees, holes = nil, nil
-	}
-	err := eachRow(e, progress, "tree-file", s.treeFile, trees, st.treeColumns)
-	if err == nil && (s.holeFile != "" || holes != nil) {
-		err = eachRow(e, progress, "hole-file", s.holeFile, holes, st.holeColumns)
+	err := eachRow(e, progress, "tree-file", s.treeFile, st.treeColumns())
+	if err == nil && s.holeFile != "" {
+		err = eachRow(e, progress, "hole-file", s.holeFile, st.holeColumns())
 	}
 	return st, err
 }
@@ -100,17 +92,13 @@ type table struct {
 	row    func(*records.Reader) error
 }
 
-// eachRow reads a file, or the demo, and wants a row at least.
-func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, demo []byte, columns func() table) error {
-	var in io.ReadCloser = io.NopCloser(bytes.NewReader(demo))
-	if demo == nil {
-		var err error
-		if in, err = e.Open(flag, path); err != nil {
-			return err
-		}
+// eachRow reads a file and wants a row at least.
+func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, t table) error {
+	in, err := e.Open(flag, path)
+	if err != nil {
+		return err
 	}
 	defer in.Close()
-	t := columns()
 	r, err := records.New(path, progress.Reader(path, 0, in), t.cols...)
 	if err != nil {
 		return err
@@ -152,12 +140,14 @@ func (t *trunk) species() string {
 // treeColumns reads the trees.
 func (st *stand) treeColumns() table {
 	var label, species, vigor string
-	var girth, dbh, growth units.Length
+	var girth, dbh, growth, first units.Length
+	var since float64
 	last := "" // label of the row before
 	return table{
 		cols: []records.Col{
 			records.Text("tree", &label), records.Length("girth", &girth).Optional(), records.Length("dbh", &dbh).Optional(),
 			records.Text("species", &species).Optional(), records.Text("vigor", &vigor).Optional(), records.Length("growth", &growth).Optional(),
+			records.Length("first_girth", &first).Optional(), records.Number("years_since", &since).Optional(),
 		},
 		header: []string{"species", "vigor"},
 		row: func(r *records.Reader) error {
@@ -180,6 +170,8 @@ func (st *stand) treeColumns() table {
 					return r.Fail("growth", errors.New(growthHint))
 				}
 				t.growth = growth
+			} else if wrong, err := t.regrow(first, since); err != nil {
+				return r.Fail(wrong, err)
 			}
 			if label == last && st.trunks[len(st.trunks)-1].stems == mostStems {
 				return r.Fail("tree", fmt.Errorf("more than %d stems of %s: give each tree a label of its own", mostStems, label))
@@ -189,6 +181,26 @@ func (st *stand) treeColumns() table {
 			return nil
 		},
 	}
+}
+
+// regrow finds the growth from an earlier girth, if it was told.
+func (t *trunk) regrow(first units.Length, since float64) (wrong string, err error) {
+	told := !math.IsNaN(float64(first))
+	if told == math.IsNaN(since) {
+		return "years_since", errors.New("an earlier girth goes with the years since: give both or none")
+	}
+	if !told {
+		return "", nil
+	}
+	if since != math.Trunc(since) || !(since >= 1 && since <= 200) {
+		return "years_since", errors.New("whole years between the two girths, 1 to 200")
+	}
+	g, err := tapping.GrowthFromGirths(first, t.girth(), int(since), tapeOff)
+	if err != nil {
+		return "first_girth", err
+	}
+	t.growth, t.doubt = g.PerYear, g.DoubtShare()
+	return "", nil
 }
 
 // checkLabel refuses what cannot be told on a page or mistaken for a stem.

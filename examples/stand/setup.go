@@ -10,9 +10,6 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// demoArea is the ground of the invented stand.
-const demoArea = 0.4 * units.Acre
-
 // The words of -slow.
 const (
 	restSlow = "rest"
@@ -38,26 +35,47 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
-	trunk, svg string
+	years int
+	ahead string // a trunk, year by year
+
+	gearFile    string
+	flowDays    int
+	worth, hour money
+
+	trunk, svg string // one trunk drawn
+	print      string // the drill sheet of all
 	metric     bool
 }
 
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Stand")
-	f.String(&s.treeFile, "tree-file", "", "CSV of the trees; - is standard input")
-	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years; - is standard input")
-	f.Count(&s.year, "year", 0, 0, mostYear, "year to plan; 0 is the year after the last hole of the record")
-	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
-	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
-	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
-	f.Group("Taps")
 	var ids []string
 	for _, g := range tapping.Guidelines() {
 		ids = append(ids, g.ID())
 	}
 	f.Choice(&s.guidelineID, "guideline", tapping.DefaultGuideline().ID(), ids, guidelineHelp())
+	f.String(&s.print, "print", "", "write the drill sheet of the whole stand to this file, one page of HTML to open and print; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
+	f.String(&s.svg, "svg", "", "write that drawing to this file; - prints it instead of the page")
+	f.Page(&s.metric)
+	f.Adds("the holes to drill, to be mended to what was drilled,")
+	f.More()
+	f.Group("Files and figures")
+	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
+	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years instead of holes.csv; - is standard input")
+	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
+	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
+	f.Group("Trunks")
 	f.Choice(&s.slow, "slow", restSlow, []string{restSlow, tapSlow}, "what slow trunks get: rest, as the University of Vermont advises, or tap: one shallow tap at most, as Cornell does")
+	f.Quantity(&s.growth, "growth", "0 in", "what the radius grows a year, for trunks of which the file does not tell; 0 if it is not known: old wounds then never get out of the way")
+	f.Count(&s.years, "years", 20, 1, 100, "seasons to look ahead on the page of -full")
+	f.String(&s.ahead, "ahead", "", "tell with -full where the holes of this trunk go in each of these seasons")
+	f.Group("Gear")
+	f.String(&s.gearFile, "gear-file", "", "CSV of gears to compare over a season with -full, the one at hand first; - is standard input")
+	f.Quantity(&s.worth, "sap-worth", "0", "what a US gallon of sap is worth to you, in your own money")
+	f.Quantity(&s.hour, "hour-worth", "0", "what an hour of your walking is worth")
+	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season; program sapweek tells them")
 	f.Group("Hole")
 	f.Quantity(&s.bit, "bit", "5/16 in", "diameter of the bit")
 	f.Quantity(&s.depth, "depth", "1.5 in", "depth into the wood, without bark; slow trunks get 1 in at most")
@@ -72,10 +90,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.keep.Open, "open", in(d.Open), "distance to the side between holes of one year")
 	f.Quantity(&s.keep.Column, "column", in(d.Column), "how far the stain behind a hole is taken to reach up and down")
 	f.Quantity(&s.keep.Step, "step", in(d.Step), "how far the pattern moves on round the trunk each year")
-	f.Group("Drawing")
-	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
-	f.String(&s.svg, "svg", "", "write the drawing to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
-	f.Page(&s.metric)
 }
 
 // guidelineHelp lists the guidelines with place and date.
@@ -104,26 +118,38 @@ func about(info tapping.GuidelineInfo) string {
 // check tests the flags and makes of them what the plan needs.
 func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "" {
-		for _, name := range []string{"tree-file", "hole-file"} {
-			if f.Given(name) {
-				return cli.For(name, errors.New("name the CSV of the trees with -tree-file"))
-			}
-		}
-		if !f.Given("area") {
-			s.area = demoArea
-		}
+		return cli.For("tree-file", errors.New("no trees: list them in trees.csv of the folder, or name the CSV"))
 	}
 	if s.holeFile == "" && f.Given("hole-file") {
 		return cli.For("hole-file", errors.New("name the CSV of the holes, or leave the flag out"))
 	}
+	if f.Given("season") {
+		s.year = f.House().Season()
+	}
 	if s.treeFile == "-" && s.holeFile == "-" {
 		return cli.For("hole-file", errors.New("only one file can come on standard input: name the other"))
+	}
+	if s.gearFile == "-" && (s.treeFile == "-" || s.holeFile == "-") {
+		return cli.For("gear-file", errors.New("only one file can come on standard input: name the other"))
+	}
+	if s.gearFile == "" && f.Given("gear-file") {
+		return cli.For("gear-file", errors.New("name the CSV of the gears, or leave the flag out"))
 	}
 	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
 	}
-	if s.svg == "-" && f.JSON() {
+	if s.ahead == "" && f.Given("ahead") {
+		return cli.For("ahead", errors.New("name a tree of the list"))
+	}
+	switch {
+	case s.print == "" && f.Given("print"):
+		return cli.For("print", errors.New("name the file to write, or - for standard output"))
+	case s.svg == "-" && s.print == "-":
+		return cli.For("print", errors.New("-svg - is on standard output already: name a file"))
+	case s.svg == "-" && f.JSON():
 		return cli.For("json", errors.New("-svg - prints the drawing instead of the page: give one of them"))
+	case s.print == "-" && f.JSON():
+		return cli.For("json", errors.New("-print - prints the drill sheet instead of the page: give one of them"))
 	}
 	if !f.Given("class") {
 		s.class = 2 * units.Inch
@@ -189,6 +215,10 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err != nil {
 		return err
 	}
+	if st.gears, err = s.readGear(e); err != nil {
+		return err
+	}
+	st.house, st.invented = f.House().Settings.Name, f.Source("tree-file").Kind == cli.Invented
 	if err := st.plan(); err != nil {
 		return err
 	}
@@ -202,18 +232,31 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
-	if s.svg == "-" {
-		return e.Draw("svg", s.svg, drawing)
-	}
-	sheet, err := st.sheet()
+	p, err := st.sheet(f)
 	if err != nil {
 		return err
 	}
-	err = sheet.Show(e)
-	if err == nil && s.svg != "" {
-		err = e.Draw("svg", s.svg, drawing)
+	if err := p.add(e, f); err != nil {
+		return err
 	}
-	return err
+	if s.print != "" {
+		paper, err := p.print()
+		if err == nil {
+			err = e.Draw("print", s.print, paper)
+		}
+		if err != nil {
+			return err
+		}
+	}
+	if s.svg != "-" && s.print != "-" {
+		if err := p.Show(e); err != nil {
+			return err
+		}
+	}
+	if s.svg != "" {
+		return e.Draw("svg", s.svg, drawing)
+	}
+	return nil
 }
 
 // find returns the trunk of that name.

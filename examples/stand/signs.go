@@ -42,14 +42,14 @@ func (d *drawing) new(i int, at tapping.Position) {
 	if x+30 > barkLeft+d.wide() {
 		anchor, dx = "end", -13
 	}
-	fmt.Fprintf(d, `<g>%s<text x="%s" y="%s" dy="6" font-size="18" font-weight="bold" text-anchor="%s" fill="%s" %s>%s</text></g>`+"\n", target(x, y), px(x+dx), px(y), anchor, fresh, halo, letter(i))
+	fmt.Fprintf(d, `<g>%s<text x="%s" y="%s" dy="6" font-size="18" font-weight="bold" text-anchor="%s" fill="%s" %s>%s</text></g>`+"\n", target(x, y), px(x+dx), px(y), anchor, fresh, halo, letter(d.t.open+i))
 }
 
 // foot draws what to drill and what the signs mean.
 func (d *drawing) foot() {
 	y := barkTop + d.tall() + 64
 	for i, at := range d.t.next {
-		fmt.Fprintf(d, `<text x="%d" y="%s" fill="%s"><tspan font-weight="bold">Drill %s</tspan>%s.</text>`+"\n", barkLeft, px(y), fresh, letter(i), escape(strings.TrimPrefix(d.toDrill(i, at), letter(i))))
+		fmt.Fprintf(d, `<text x="%d" y="%s" fill="%s"><tspan font-weight="bold">Drill %s</tspan>%s.</text>`+"\n", barkLeft, px(y), fresh, letter(d.t.open+i), escape(strings.TrimPrefix(d.toDrill(i, at), letter(d.t.open+i))))
 		y += 20
 	}
 	if none := d.none(); none != "" {

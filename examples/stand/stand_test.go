@@ -15,11 +15,16 @@ import (
 func TestStand(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
+	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
+	t.Run("paper", func(t *testing.T) { paper(t, b) })
+	t.Run("added", func(t *testing.T) { added(t, b) })
 	t.Run("sums agree", func(t *testing.T) { sums(t, b) })
 	t.Run("counted by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("distances", func(t *testing.T) { distances(t, b) })
 	t.Run("columns", func(t *testing.T) { columns(t, b) })
 	t.Run("years", func(t *testing.T) { years(t, b) })
+	t.Run("ahead", func(t *testing.T) { aheads(t, b) })
+	t.Run("gear", func(t *testing.T) { gears(t, b) })
 	t.Run("drawings", func(t *testing.T) { drawings(t, b) })
 	b.Refuses(t, "stand", badFlags())
 	b.Refuses(t, "stand", badTrees())
@@ -30,15 +35,22 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "demo.txt")
 	b.Golden(t, "demo-metric.txt", "-metric")
 	b.Golden(t, "demo.json", "-json")
-	b.Golden(t, "quebec.txt", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2 in", "-bark", "0.5 in", "-metric")
-	b.Golden(t, "help.txt", "-h")
-	b.Golden(t, "../../../docs/trunk.svg", "-map", "P7", "-svg", "-") // the README shows it
-	b.Golden(t, "stem-metric.svg", "-map", "P9/2", "-metric", "-svg", "-")
-	b.Golden(t, "alone.svg", "-map", "P8", "-svg", "-")
+	b.Golden(t, "full.txt", "-full")
+	b.Golden(t, "quebec.txt", pasture("-full", "-guideline", "QC-public-2004", "-slow", "tap", "-bit", "7/16 in", "-depth", "2 in", "-bark", "0.5 in", "-metric")...)
+	b.Golden(t, "help.txt", "-h", "-full")
+	b.Golden(t, "../../../docs/trunk.svg", "-map", "G7", "-season", "2035", "-svg", "-") // the README shows it
+	b.Golden(t, "stem-metric.svg", pasture("-map", "P9/2", "-metric", "-svg", "-")...)
+	b.Golden(t, "alone.svg", pasture("-map", "P8", "-svg", "-")...)
+	b.Golden(t, "sheet.html", pasture("-print", "-")...)
 }
 
 // sheet is what the tests read of the JSON.
 type sheet struct {
+	Verdict string `json:"verdict"`
+	Parts   `json:"parts"`
+}
+
+type Parts struct {
 	Stand struct {
 		Trunks   int     `json:"trunks"`
 		Taps     int     `json:"taps"`
@@ -95,7 +107,6 @@ type sheet struct {
 		At      []place  `json:"holes_at"`
 		Remarks []string `json:"remarks"`
 	} `json:"places"`
-	Title string `json:"title"`
 }
 
 type place struct {
@@ -125,8 +136,8 @@ func run(t *testing.T, b clitest.Binary, stdin string, args ...string) (s sheet)
 func sums(t *testing.T, b clitest.Binary) {
 	big := invent(t, 2000, 3)
 	for _, args := range [][]string{
-		{}, {"-slow", "tap"}, {"-guideline", "UVM-school"}, {"-guideline", "QC-public-2018to2022"}, {"-class", "1 in"},
-		{"-open", "40 in"}, big, append([]string{"-guideline", "NAMSPM-traditional", "-slow", "tap", "-growth", "0.05 in"}, big...),
+		{}, pasture(), pasture("-slow", "tap"), pasture("-guideline", "UVM-school"), pasture("-guideline", "QC-public-2018to2022"), pasture("-class", "1 in"),
+		pasture("-open", "40 in"), big, append([]string{"-guideline", "NAMSPM-traditional", "-slow", "tap", "-growth", "0.05 in"}, big...),
 	} {
 		t.Run(strings.Join(args, " "), func(t *testing.T) {
 			s := run(t, b, "", args...)
@@ -234,7 +245,7 @@ func byHand(t *testing.T, b clitest.Binary) {
 	}
 	// A slow trunk that is tapped gets one tap, an inch deep.
 	s = run(t, b, "tree,girth_cm,species,vigor\ne,240,sugar maple,slow\n", "-tree-file", "-", "-slow", "tap")
-	if s.Stand.Taps != 1 || len(s.Places.ToChoose) != 1 || math.Abs(s.Places.ToChoose[0].Depth-1) > 1e-9 || s.Places.ToChoose[0].Apart != nil || s.Title != "Tap plan" {
+	if s.Stand.Taps != 1 || len(s.Places.ToChoose) != 1 || math.Abs(s.Places.ToChoose[0].Depth-1) > 1e-9 || s.Places.ToChoose[0].Apart != nil || s.Verdict != "Drill 1 hole in 1 of 1 trunk." {
 		t.Errorf("%+v", s)
 	}
 }
@@ -269,16 +280,21 @@ func years(t *testing.T, b clitest.Binary) {
 	if err := os.WriteFile(path, []byte(holes), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	if s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path); s.Title != "Tap plan for 2034" || s.Places.Holes+s.Places.Choose != s.Stand.Taps || s.Places.Open != 0 {
-		t.Errorf("%s, %+v", s.Title, s.Places)
+	trees := "testdata/pasture/trees.csv"
+	if s := run(t, b, "", "-tree-file", trees, "-hole-file", path); !strings.HasSuffix(s.Verdict, " in 2034; leave 5 alone.") || s.Places.Holes+s.Places.Choose != s.Stand.Taps || s.Places.Open != 0 {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
-	s := run(t, b, "", "-tree-file", "testdata/trees.csv", "-hole-file", path, "-year", "2033")
-	if s.Title != "Tap plan for 2033" || s.Places.Open != 3 || s.Places.Holes+s.Places.Choose != s.Stand.Taps-3 {
-		t.Errorf("%s, %+v", s.Title, s.Places)
+	s := run(t, b, "", "-tree-file", trees, "-hole-file", path, "-season", "2033")
+	if !strings.HasSuffix(s.Verdict, " in 2033; leave 5 alone.") || s.Places.Open != 3 || s.Places.Holes+s.Places.Choose != s.Stand.Taps-3 {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
 	for _, p := range s.Places.At {
 		if p.Tree == "P7" {
 			t.Error("P7 is drilled a third time")
 		}
+	}
+	// Holes of later years are not of the plan.
+	if s := run(t, b, "", "-tree-file", trees, "-hole-file", path, "-season", "2032"); s.Stand.OldHoles != 0 || s.Places.Choose != s.Stand.Taps {
+		t.Errorf("%s, %+v", s.Verdict, s.Places)
 	}
 }

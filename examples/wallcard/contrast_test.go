@@ -13,15 +13,17 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest/browser"
 )
 
 // The small picture that the README shows; -update draws it.
 func TestPrintPicture(t *testing.T) {
-	needBrowser(t)
+	browser.Need(t)
 	const most = 120_000 // bytes
 	name := filepath.Join("..", "..", "docs", "wallcard")
 	if *update {
-		output(t, "pdftoppm", "-singlefile", "-png", "-gray", "-r", "90", printed(t, page(t)), name)
+		browser.Output(t, "pdftoppm", "-singlefile", "-png", "-gray", "-r", "90", browser.Print(t, page(t)), name)
 		fewGrays(t, name+".png")
 	}
 	info, err := os.Stat(name + ".png")

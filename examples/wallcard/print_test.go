@@ -1,63 +1,16 @@
 package main
 
 import (
-	"context"
 	"encoding/xml"
 	"html"
 	"math"
-	"os"
-	"os/exec"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
-	"time"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest/browser"
 )
-
-// The browser and the reader of PDF come from Debian:
-//
-//	apt-get install -y --no-install-recommends chromium poppler-utils fonts-dejavu-core
-//
-// Without them the tests that print are skipped, unless SAPRECKONER_BROWSER is
-// "required". DejaVu is among the widest fonts that the page may meet.
-func needBrowser(t *testing.T) {
-	t.Helper()
-	for _, name := range []string{"chromium", "pdfinfo", "pdftotext", "pdftoppm"} {
-		if _, err := exec.LookPath(name); err != nil {
-			if os.Getenv("SAPRECKONER_BROWSER") == "required" {
-				t.Fatal(err)
-			}
-			t.Skip(err)
-		}
-	}
-}
-
-// output runs a command that must succeed within two minutes.
-func output(t *testing.T, name string, args ...string) string {
-	t.Helper()
-	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
-	defer cancel()
-	out, err := exec.CommandContext(ctx, name, args...).Output()
-	if err != nil {
-		t.Fatalf("%s: %v", name, err)
-	}
-	return string(out)
-}
-
-// printed prints the page to a PDF and returns its name.
-func printed(t *testing.T, page string) string {
-	t.Helper()
-	dir := t.TempDir()
-	card, pdf := filepath.Join(dir, "card.html"), filepath.Join(dir, "card.pdf")
-	if err := os.WriteFile(card, []byte(page), 0o600); err != nil {
-		t.Fatal(err)
-	}
-	output(t, "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-		"--disable-background-networking", "--disable-component-update", "--disable-sync",
-		"--user-data-dir="+filepath.Join(dir, "profile"), "--no-pdf-header-footer", "--print-to-pdf="+pdf, "file://"+card)
-	return pdf
-}
 
 // A word stands on the paper at these points, from the upper left.
 type word struct {
@@ -79,7 +32,7 @@ func sheets(t *testing.T, pdf string) []sheet {
 	var doc struct {
 		Sheets []sheet `xml:"body>doc>page"`
 	}
-	d := xml.NewDecoder(strings.NewReader(output(t, "pdftotext", "-bbox", pdf, "-")))
+	d := xml.NewDecoder(strings.NewReader(browser.Output(t, "pdftotext", "-bbox", pdf, "-")))
 	d.Strict, d.Entity = false, xml.HTMLEntity
 	if err := d.Decode(&doc); err != nil {
 		t.Fatal(err)
@@ -95,7 +48,7 @@ const (
 )
 
 func TestPrintOneSheet(t *testing.T) {
-	needBrowser(t)
+	browser.Need(t)
 	sizes := map[string][2]float64{"letter": {612, 792}, "a4": {595.28, 841.89}}
 	for _, paper := range []string{"letter", "a4"} {
 		for name, args := range map[string][]string{
@@ -109,8 +62,8 @@ func TestPrintOneSheet(t *testing.T) {
 		} {
 			t.Run(paper+" "+name, func(t *testing.T) {
 				page := page(t, append([]string{"-paper", paper}, args...)...)
-				pdf := printed(t, page)
-				if info := output(t, "pdfinfo", pdf); !regexp.MustCompile(`(?m)^Pages:\s+1$`).MatchString(info) {
+				pdf := browser.Print(t, page)
+				if info := browser.Output(t, "pdfinfo", pdf); !regexp.MustCompile(`(?m)^Pages:\s+1$`).MatchString(info) {
 					t.Fatalf("not one page:\n%s", info)
 				}
 				on := sheets(t, pdf)[0]
@@ -192,9 +145,9 @@ func lowest(on sheet) float64 {
 // The tables stand apart: the box around the words of one holds no word of
 // another. A row is found by the words of its cells in one line.
 func TestPrintTablesApart(t *testing.T) {
-	needBrowser(t)
+	browser.Need(t)
 	page := page(t)
-	on := sheets(t, printed(t, page))[0]
+	on := sheets(t, browser.Print(t, page))[0]
 	boxes := map[string]word{}
 	for id, rows := range tables(t, page) {
 		var box *word

@@ -12,6 +12,7 @@ import (
 func TestNoAllocations(t *testing.T) {
 	trunk := must[tapping.Trunk](t)(tapping.NewTrunk(15*units.Inch, tapping.SugarMaple, tapping.Healthy))
 	g, b, h := tapping.DefaultGuideline(), band(t, 12, 30, 0.3125, 1.5, 1), hole(t, 0.3125, 1.5)
+	record := gravityRecord(t, season.Weather{})
 	c, d, quebec := season.SapFlowDay(), day("2024-03-01", -5, 5), tapping.HoleLimits()[0]
 	for name, f := range map[string]func(){
 		"DiameterFromGirth": func() { _, _ = tapping.DiameterFromGirth(1) },
@@ -25,6 +26,11 @@ func TestNoAllocations(t *testing.T) {
 		"GrowthNeeded":      func() { _, _ = b.GrowthNeeded(90) },
 		"YearsToRecover":    func() { _, _ = b.YearsToRecover(0.05*units.Inch, 20, 99) },
 		"RadialGrowth":      func() { _, _ = tapping.RadialGrowth(1, 1*units.SquareInch) },
+		"UsualGrowth":       func() { _, _ = tapping.UsualGrowth(15 * units.Inch) },
+		"LeastGrowth":       func() { _, _ = tapping.LeastGrowth(15 * units.Inch) },
+		"GrowthFromGirths":  func() { _, _ = tapping.GrowthFromGirths(1, 1.1, 5, 0) },
+		"SapByDepth":        func() { _, _ = season.SapByDepth(1.75 * units.Inch) },
+		"SapRecord.Over":    func() { _, _ = record.Over(1 * units.USGallon) },
 		"HouleProbability":  func() { _, _ = season.HouleProbability(15, 10) },
 		"Met":               func() { c.Met(d) },
 		"GrowingDegreeDays": func() { season.GrowingDegreeDays(d, units.Celsius(5)) },

@@ -10,8 +10,8 @@
 // tells which date catches the most running days within its life, and on a day
 // of the season whether to tap now, wait, or leave it. A [DegreeDayRule] sums
 // warmth by the method of the calendar to compare with, such as [BloomRule].
-// [LookAhead] reads a forecast, and [ProducingWeeks] runs the equation of Houle
-// and others:
+// [LookAhead] reads a forecast, [LookForEnd] joins the signs of the season's end
+// into a warning window, and [ProducingWeeks] runs the equation of Houle and others:
 //
 //	logit p = -5.09 + 0.722 N - 0.014 N^2 - 0.07 G      producing if p > 0.51
 //
@@ -22,7 +22,9 @@
 //
 // [SapModel] makes an honest, wide band of the published yields: by gravity
 // unless a vacuum is given, and then with the disagreement of the sources as a
-// range ([VacuumGain]). A line full of falling sap draws its own vacuum, 1 inHg
+// range ([VacuumGain]). [SapRecord] learns from one's own gatherings, and tells the
+// sap of a week as likely and 8 in 10. [CompareGear] reckons a season with pails,
+// tubing and a pump, by [SapByDepth] and [CleaningFigures] too. A line full of falling sap draws its own vacuum, 1 inHg
 // for 1.125 ft ([NaturalVacuum]). [PailRound] tells which pails overflow before
 // the next round, and [SapSugar] what sugar was published for a species.
 //
@@ -33,8 +35,8 @@
 // tables answer with a [*records.RowError].
 //
 // Weather, criteria, rules of degree-days and methods go out as JSON and come back by
-// their constructors. A [SapModel] and a [TapTiming] do not: keep what they are
-// made of.
+// their constructors. A [SapModel], a [SapRecord] and a [TapTiming] do not: keep
+// what they are made of.
 //
 // # Cautions
 //

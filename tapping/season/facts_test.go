@@ -27,6 +27,9 @@ func TestFacts(t *testing.T) {
 	gain16 := must[season.Figure[units.Share]](t)(season.VacuumGain(16.5 * units.InchMercury))
 	one := must[season.Figure[units.Share]](t)(season.VacuumGain(1 * units.InchMercury))
 	spring := must[season.SapModel](t)(season.NewSapModel(season.Method{}, 30)).Season()
+	good, hours := season.GoodRun(), season.UsualHours()
+	largest, largestOf := season.LargestRun()
+	redFirst, redFull := season.RedMapleBloom()
 	flow := season.SapFlowDay()
 	for _, c := range []struct {
 		table, row, column string
@@ -58,11 +61,21 @@ func TestFacts(t *testing.T) {
 		{"conductive-wood-facts", "stained volume over hole volume, sugar maple", "value", tapping.StainRatio},
 		{"bud-degree-days", "silver maple first bloom", "value", bloom.Fahrenheit()},
 		{"bud-degree-days", "silver maple full bloom", "value", full.Fahrenheit()},
+		{"bud-degree-days", "red maple first bloom", "value", redFirst.Fahrenheit()},
+		{"bud-degree-days", "red maple full bloom", "value", redFull.Fahrenheit()},
 		{"bud-degree-days", "calendar base", "value", season.BloomRule().Base().Fahrenheit()},
 		{"bud-degree-days", "calendar upper limit", "value", season.BloomRule().Upper().Fahrenheit()},
 		{"yield-effects", "per tap, gravity", "low", spring.Low.USGallons()},
 		{"yield-effects", "per tap, gravity", "high", spring.High.USGallons()},
 		{"yield-effects", "each inHg of vacuum at the hole", "low", one.Low.Percents()},
+		{"sap-runs", "a pretty good run", "low", good.USGallons()},
+		// From nearly 1000 taps.
+		{"sap-runs", "largest run in 25 years, 20 h", "low", 1000 * largest.USGallons()},
+		{"sap-runs", "largest run in 25 years, 20 h", "high", 1000 * largestOf.USGallons()},
+		{"sap-runs", "sap run starts, time of day, mean", "low", hours.BeginsFrom.Hours()},
+		{"sap-runs", "sap run starts, time of day, mean", "high", hours.BeginsTo.Hours()},
+		{"sap-runs", "sap run ends, time of day, mean", "low", hours.EndsFrom.Hours()},
+		{"sap-runs", "sap run ends, time of day, mean", "high", hours.EndsTo.Hours()},
 		{"yield-effects", "vacuum 16-17 inHg against gravity", "high", gain16.High.Percents()},
 	} {
 		t.Run(c.table+"/"+c.row+"/"+c.column, func(t *testing.T) {

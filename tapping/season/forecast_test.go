@@ -137,7 +137,7 @@ func TestSapSugar(t *testing.T) {
 	if !errors.Is(err, tapping.ErrNotCovered) || !math.IsNaN(float64(span.Low)) || !math.IsNaN(float64(span.High)) {
 		t.Errorf("red maple: %+v, %v", span, err)
 	}
-	if want := "season.SapSugar: the sugar of red maple sap: not covered: measure yours"; err == nil || err.Error() != want {
+	if want := "season.SapSugar: the sugar of red maple sap: not covered: no figure was found, and the University of Vermont calls it a misconception that it is low: measure yours"; err == nil || err.Error() != want {
 		t.Errorf("%v, want %q", err, want)
 	}
 	span, err = season.SapSugar(tapping.SugarMaple, 2)

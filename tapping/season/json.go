@@ -205,3 +205,20 @@ func (t TapTiming) MarshalJSON() ([]byte, error) {
 func (t *TapTiming) UnmarshalJSON([]byte) error {
 	return object.Refuse("season.TapTiming.UnmarshalJSON", timingParts)
 }
+
+// String tells what the record taught.
+func (r SapRecord) String() string {
+	return fmt.Sprintf("%d gatherings, %d of them of %d", r.taught, r.own, r.season)
+}
+
+const recordParts = "encode the model, the criterion, the weather and the gatherings that it is made of"
+
+// MarshalJSON refuses: a record is made of what can be encoded.
+func (r SapRecord) MarshalJSON() ([]byte, error) {
+	return nil, object.Refuse("season.SapRecord.MarshalJSON", recordParts)
+}
+
+// UnmarshalJSON refuses, as MarshalJSON does.
+func (r *SapRecord) UnmarshalJSON([]byte) error {
+	return object.Refuse("season.SapRecord.UnmarshalJSON", recordParts)
+}

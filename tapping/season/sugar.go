@@ -29,7 +29,10 @@ var sugarFigures = []SugarFigure{
 	{"silver maple", []tapping.Species{tapping.SilverMaple}, 0, 0, 1.7, "memory", ""},
 }
 
-// SugarFigures returns the published sugar contents of sap. Birch sap holds
+// SugarFigures returns the published sugar contents of sap. Black maple is tapped
+// and counted as sugar maple (common practice). Of red maple no figure was found: an
+// abstract calls the view that it is low a misconception (van den Berg, Vermont Maple
+// Conference 2022, reported). Birch sap holds
 // other sugars: the boiling points and densities of this module are not for it.
 func SugarFigures() []SugarFigure {
 	out := slices.Clone(sugarFigures)
@@ -62,7 +65,7 @@ func (p Part) MarshalText() ([]byte, error) { return parts.Marshal(p) }
 // UnmarshalText reads it. An unknown one is an error that tells the nearest.
 func (p *Part) UnmarshalText(text []byte) error { return parts.Unmarshal(p, text) }
 
-// NoFigureError says that nobody published a figure of the species here. It
+// NoFigureError says that no published figure of the species was found, and why. It
 // unwraps to [tapping.ErrNotCovered].
 type NoFigureError struct {
 	Func    string // the function called
@@ -74,7 +77,11 @@ func (e *NoFigureError) Error() string { return e.Func + ": " + e.Text(units.Bot
 
 // Text tells the species and the way out to a person.
 func (e *NoFigureError) Text(units.System) string {
-	return "the sugar of " + e.Species.String() + " sap: " + tapping.ErrNotCovered.Error() + ": measure yours"
+	why := ""
+	if e.Species == tapping.RedMaple {
+		why = "no figure was found, and the University of Vermont calls it a misconception that it is low: "
+	}
+	return "the sugar of " + e.Species.String() + " sap: " + tapping.ErrNotCovered.Error() + ": " + why + "measure yours"
 }
 
 // Unwrap returns [tapping.ErrNotCovered].

@@ -29,13 +29,15 @@ func swept(t testing.TB) sweep.Package {
 	old := tapping.OldHole{Position: place, Year: 2023, Hole: hole}
 	tree := tapping.Tree{Label: "a", Stems: []tapping.Trunk{trunk}}
 	pail := season.Pail{Label: "a", Taps: 1, Size: 4 * units.USGallon, Holds: units.USGallon}
+	gathering := season.Gathering{Date: days[2].Date, Since: days[0].Date, PerTap: units.USGallon}
+	use, gears := pailsAndPump(t)
 	return sweep.Package{
 		Contract: true,
 		Funcs: []any{
 			season.BloomRule, season.NewDegreeDayRule, season.Criteria, season.FahrenheitDegreeDays, season.FivePercentAnInch, season.FreezeThawEvent, season.GrowingDegreeDays,
 			season.History, season.NewTapTiming, season.HouleProbability, season.LookAhead, season.NaturalVacuum, season.NewCriterion, season.NewSapModel,
 			season.NewWeather, season.PailRound, season.ProducingWeeks, season.ReadWeather, season.SapFlowDay, season.SapSugar, season.Seasons,
-			season.Sensitivity, season.SilverMapleBloom, season.SugarFigures, season.VacuumGain, season.VigorousRun, season.WithVacuum, season.DegreeDayMethods, season.Hemispheres, season.Parts, season.ParseDegreeDays,
+			season.Sensitivity, season.SilverMapleBloom, season.SugarFigures, season.VacuumGain, season.VigorousRun, season.WithVacuum, season.DegreeDayMethods, season.NewSapRecord, season.CompareGear, season.SapByDepth, season.CleaningFigures, season.LookForEnd, season.RedMapleBloom, season.EndKinds, season.EndStates, season.GoodRun, season.LargestRun, season.UsualHours, season.Hemispheres, season.Parts, season.ParseDegreeDays,
 		},
 		Values: []any{
 			units.Inch, 12 * units.Inch, 40 * units.Inch, units.Inch / 10, units.SquareInch, units.Acre, units.Celsius(5), 20 * units.InchMercury,
@@ -50,6 +52,7 @@ func swept(t testing.TB) sweep.Package {
 			tapping.StandCount{BasalArea: units.SquareFoot, Trees: 1, Trunks: 1}, &tapping.NotCoveredError{}, &season.CriterionError{}, &season.NoFigureError{}, season.Criterion{}, season.Weather{}, []byte("a"), units.Metric,
 			season.Method{}, season.SapModel{}, season.Season{}, season.Window{}, season.Spread{}, season.Outlook{}, season.Week{}, season.SapDay{},
 			season.PailOutlook{}, season.TapCall{}, season.SugarFigures()[0], []season.Pail{pail},
+			gravityRecord(t, weather, gathering), gathering, []season.Gathering{gathering}, season.LikelyDay{}, use, gears, gears[0], season.GearSeason{}, season.CleaningFigures()[0], season.EndQuestion{Rule: season.Rule{Criterion: season.SapFlowDay()}}, season.SugarReading{Date: days[0].Date, Sugar: 2}, season.EndSign{}, season.EndOutlook{}, season.HoleAge, season.EndNear, days[1].Date, season.UsualHours(),
 			&records.RowError{Err: tapping.ErrNotCovered},
 		},
 		Except: map[string]string{
@@ -58,6 +61,7 @@ func swept(t testing.TB) sweep.Package {
 			"GrowingDegreeDays: NaN":   "it adds nothing, as documented",
 			"NewCriterion: finite":     "it is open below and above",
 			"NewTapTiming: finite":     "the same, of its criterion",
+			"NewSapRecord: finite":     "the same, and a guess that cannot be has no weight",
 		},
 	}
 }

@@ -169,26 +169,26 @@ func ofDay(fn string, i int, err error) error {
 		renamed.What = fmt.Sprintf("day %d: %s", i+1, cmp.Or(e.What, "year"))
 		return &renamed
 	}
-	return &dayError{fn, i, err}
+	return &entryError{fn, "day", i, err}
 }
 
-// A dayError is an error of a day of a list.
-type dayError struct {
-	fn  string
-	i   int
-	err error
+// An entryError is an error of a day, or a gathering, of a list.
+type entryError struct {
+	fn, of string
+	i      int
+	err    error
 }
 
-// Error tells the function, the day and the reason.
-func (e *dayError) Error() string { return e.fn + ": " + e.Text(units.Both) }
+// Error tells the function, the entry and the reason.
+func (e *entryError) Error() string { return e.fn + ": " + e.Text(units.Both) }
 
-// Text tells the day and the reason to a person.
-func (e *dayError) Text(in units.System) string {
-	return fmt.Sprintf("day %d: %s", e.i+1, units.Reason(e.err, in))
+// Text tells the entry and the reason to a person.
+func (e *entryError) Text(in units.System) string {
+	return fmt.Sprintf("%s %d: %s", e.of, e.i+1, units.Reason(e.err, in))
 }
 
 // Unwrap returns the reason.
-func (e *dayError) Unwrap() error { return e.err }
+func (e *entryError) Unwrap() error { return e.err }
 
 const airHint = "mind the unit; leave the cell empty where the station has no figure"
 

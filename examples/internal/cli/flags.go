@@ -148,11 +148,11 @@ func (f *Flags) Given(name string) bool {
 	return given
 }
 
-// Other reports whether a flag other than the named ones and those of [Flags.Page]
-// stands on the command line, or there is a folder: whether a program still plans its
+// Other reports whether a flag other than the named ones, those of [Flags.Page] and
+// the days of the demo stands on the command line, or there is a folder: whether a program still plans its
 // demo.
 func (f *Flags) Other(names ...string) bool {
-	names = append(names, fullFlag, jsonFlag, metricFlag)
+	names = append(names, fullFlag, jsonFlag, metricFlag, seasonFlag, todayFlag)
 	other := f.dir != "" || len(f.words) > 0
 	f.set.Visit(func(fl *flag.Flag) {
 		other = other || !slices.Contains(names, fl.Name) && f.Source(fl.Name).Kind == Told

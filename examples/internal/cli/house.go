@@ -17,6 +17,8 @@ const (
 	dirFlag    = "dir"
 	seasonFlag = "season"
 	setFlag    = "set"
+
+	todayFlag = "today" // of programs that look ahead
 )
 
 // A furnishing is the folder and what it fills.
@@ -86,6 +88,18 @@ func (f *Flags) House() *folder.House { return f.house }
 
 // Dir returns the folder of the sugarhouse; it is empty if the user has none.
 func (f *Flags) Dir() string { return f.dir }
+
+// Invented says whose numbers a page has where the user has no folder; it is empty
+// where there is one. The named flags say nothing of a sugarhouse.
+func (f *Flags) Invented(names ...string) string {
+	switch {
+	case f.dir != "":
+		return ""
+	case f.Other(names...):
+		return "What was not told is of " + f.house.Settings.Name + ", which is invented."
+	}
+	return f.house.Settings.Name + " is invented."
+}
 
 // Needs is [Program.Needs] of one thing that the program does: see [Flags.Commands].
 func (f *Flags) Needs(files ...string) { f.needs = files }

@@ -235,8 +235,8 @@ func Clock(start, t time.Time) Value {
 // minutes: 3 h 00 min to 5 h 00 min.
 func span(low, high view) view {
 	text := low.text + " to " + high.text
-	number, unit, _ := strings.Cut(low.text, " ")
-	_, other, _ := strings.Cut(high.text, " ")
+	number, unit := low.parted()
+	_, other := high.parted()
 	switch {
 	case low.text == high.text && low.suffix != "":
 		text = low.text
@@ -244,6 +244,16 @@ func span(low, high view) view {
 		text = number + " to " + high.text
 	}
 	return view{text, low.suffix, [2]any{low.json, high.json}}
+}
+
+// parted parts the text into its number, which may have a fraction as 6 1/2 has, and
+// its unit.
+func (v view) parted() (number, unit string) {
+	number, unit, _ = strings.Cut(v.text, " ")
+	if part, rest, ok := strings.Cut(unit, " "); ok && strings.Contains(part, "/") && part[0] >= '0' && part[0] <= '9' {
+		return number + " " + part, rest
+	}
+	return number, unit
 }
 
 // Rough shows a quantity to two digits, since no more is known of it.

@@ -97,13 +97,17 @@ func (h *House) append(rows Rows) (a Addition, err error) {
 	if err != nil {
 		return fail(err)
 	}
+	there := map[string]bool{} // a record may be long, and a stand have many holes to add
+	for _, old := range t.rows {
+		there[strings.Join(old, "\x00")] = true
+	}
 	var added [][]string
 	for _, row := range rows.Rows {
 		cells, err := w.row(row)
 		if err != nil {
 			return fail(err)
 		}
-		if slices.ContainsFunc(t.rows, func(old []string) bool { return slices.Equal(old, cells) }) {
+		if there[strings.Join(cells, "\x00")] {
 			a.There++
 			continue
 		}

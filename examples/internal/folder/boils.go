@@ -49,7 +49,7 @@ func (h *House) boilsOf(year int) (boils []boilRow) {
 		b := boilRow{target: h.Settings.Target}
 		for date := days[i].Date; i < len(days) && days[i].Date.Equal(date); i++ {
 			d := days[i]
-			if s, ok := h.trueSugar(d); ok {
+			if s, ok := h.TrueSugar(d); ok {
 				strength = s
 				if given(d.ReadAt.Celsius()) {
 					at = d.ReadAt
@@ -83,9 +83,9 @@ func (h *House) daysOf(year int) (days []Day) {
 	return days
 }
 
-// trueSugar is the strength of the sap of a day, if it was read. A reading without
+// TrueSugar is the strength of the sap of a day, if it was read. A reading without
 // a temperature counts as read where the scale is true.
-func (h *House) trueSugar(d Day) (units.Brix, bool) {
+func (h *House) TrueSugar(d Day) (units.Brix, bool) {
 	if !given(d.Sugar) {
 		return 0, false
 	}

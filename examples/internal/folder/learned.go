@@ -133,7 +133,7 @@ func (h *House) lastSugar() (units.Brix, int) {
 	days := h.daysOf(h.Season())
 	read := 0
 	for i := len(days) - 1; i >= 0 && read < fewest; i-- {
-		if b, ok := h.trueSugar(days[i]); ok {
+		if b, ok := h.TrueSugar(days[i]); ok {
 			last = append(last, b)
 			if i == 0 || !days[i-1].Date.Equal(days[i].Date) || !given(days[i-1].Sugar) {
 				read++

@@ -116,6 +116,8 @@ var documents = []document{
 	keep("", season.SeasonEnd),
 	keep("", season.MayOverflow),
 	keep("", season.TapWait),
+	keep("", season.SugarFall),
+	keep("", season.EndNear),
 	keep("", season.DegreeDays(12.5)),
 	keep("", made(season.NewCriterion("house", units.Celsius(-1.5), units.Celsius(2.5)))),
 	keep("published", season.VigorousRun()),
@@ -172,7 +174,7 @@ func made[T any](v T, err error) T {
 // do not encode.
 var refusals = map[string]bool{
 	"units.Setting": true, "units/records.Reader": true, "units/records.Col": true, "boil/pan.Moment": true, "tapping.Planner": true,
-	"tapping/season.SapModel": true, "tapping/season.TapTiming": true, "yield.Books": true, "yield/lookagain.List": true,
+	"tapping/season.SapModel": true, "tapping/season.SapRecord": true, "tapping/season.TapTiming": true, "yield.Books": true, "yield/lookagain.List": true,
 }
 
 // halfSugar is a lot of 16 kg, half of which is sugar.

@@ -18,6 +18,8 @@ func Tapping() []check.Claim {
 		{Table: "hole-worked", Column: "volume_in3", Func: "tapping.Hole.Volume", Got: holeVolume},
 		{Table: "conductive-wood", Column: "least_growth", Func: "tapping.TappingBand.GrowthNeeded", Got: leastGrowth},
 		{Table: "growth-two-taps", Column: "growth", Func: "tapping.TappingBand.GrowthNeeded", Got: twoTapGrowth},
+		{Table: "tree-growth", Column: "mean", Func: "tapping.UsualGrowth", Got: publishedGrowth(tapping.UsualGrowth)},
+		{Table: "tree-growth", Column: "least", Func: "tapping.LeastGrowth", Got: publishedGrowth(tapping.LeastGrowth)},
 	}
 }
 
@@ -95,6 +97,19 @@ func leastGrowth(r check.Row) (float64, error) {
 func twoTapGrowth(r check.Row) (float64, error) {
 	g, err := growthNeeded(units.Centimeters(r.Float("dbh_cm")), 2)
 	return 2 * g.Millimeters(), err
+}
+
+// publishedGrowth is what the growth on the radius adds to the cross section.
+func publishedGrowth(of func(dbh units.Length) (units.Length, error)) func(check.Row) (float64, error) {
+	return func(r check.Row) (float64, error) {
+		dbh := units.Inches(r.Float("dbh_in"))
+		g, err := of(dbh)
+		if err != nil {
+			return math.NaN(), err
+		}
+		area, err := tapping.BasalAreaGrowth(dbh, g)
+		return area.SquareInches(), err
+	}
 }
 
 func dayOf(r check.Row) season.Day {

@@ -91,6 +91,8 @@ var with = []struct{ table, column, fn, words string }{
 	{"tap-guidelines", "taps", "", "at both ends of the class, an end that is not included 0.01 inside it, and in the middle"},
 	{"conductive-wood", "least_growth", "", "a band 30 in high, holes of 5/16 by 1.5 in, one tap, or two from 18 in; the target that the model is calibrated on"},
 	{"growth-two-taps", "growth", "", "a band 30 in high, two holes of 5/16 by 1.5 in; twice the growth on the radius"},
+	{"tree-growth", "mean", "", "an end of a straight line, looked up; the growth on the radius as basal area"},
+	{"tree-growth", "least", "", "an end of a straight line, looked up; the growth on the radius as basal area"},
 	{"natural-vacuum-worked", "column_ft", "NaturalVacuum", "the vacuum over that of a drop of 1 ft"},
 	{"natural-vacuum-worked", "column_ft", "times g", "the vacuum over density times 9.80665 m/s2"},
 	{"producing-week-coefficients", "value", "", coefficient},

@@ -25,24 +25,37 @@ type Binary struct{ path string }
 // Build builds the program of the current folder.
 func Build(t *testing.T) Binary {
 	t.Helper()
-	path := filepath.Join(t.TempDir(), "program")
-	if runtime.GOOS == "windows" {
-		path += ".exe"
-	}
-	if out, err := exec.Command("go", "build", "-o", path, ".").CombinedOutput(); err != nil {
-		t.Fatalf("go build: %v\n%s", err, out)
-	}
-	watch(t)
-	return Binary{path}
+	return Programs(t, ".")[0]
 }
 
-// watch looks at every source of the program. go test repeats an earlier result
+// Programs builds the programs of folders, all at once.
+func Programs(t *testing.T, folders ...string) (all []Binary) {
+	t.Helper()
+	dir, end := t.TempDir(), ""
+	if runtime.GOOS == "windows" {
+		end = ".exe"
+	}
+	for _, folder := range folders {
+		path, err := filepath.Abs(folder)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, Binary{filepath.Join(dir, filepath.Base(path)+end)})
+	}
+	if out, err := exec.Command("go", append([]string{"build", "-o", dir + string(filepath.Separator)}, folders...)...).CombinedOutput(); err != nil {
+		t.Fatalf("go build: %v\n%s", err, out)
+	}
+	watch(t, folders)
+	return all
+}
+
+// watch looks at every source of the programs. go test repeats an earlier result
 // while the test program and the files it looked at are the same, and of a
 // program that is built beside it, nothing need be in it.
-func watch(t *testing.T) {
+func watch(t *testing.T, folders []string) {
 	t.Helper()
 	const sources = `{{if not .Standard}}{{$dir := .Dir}}{{range .GoFiles}}{{$dir}}/{{.}}{{"\n"}}{{end}}{{range .EmbedFiles}}{{$dir}}/{{.}}{{"\n"}}{{end}}{{end}}`
-	out, err := exec.Command("go", "list", "-deps", "-f", sources, ".").Output()
+	out, err := exec.Command("go", append([]string{"list", "-deps", "-f", sources}, folders...)...).Output()
 	if err != nil {
 		t.Fatalf("go list: %v", err)
 	}

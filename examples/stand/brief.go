@@ -1,0 +1,150 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/tapping"
+	"example.org/sapreckoner/units"
+)
+
+// tally is what the walk comes to.
+type tally struct{ trunks, holes, done, choose, short, alone int }
+
+func (st *stand) tally() (n tally) {
+	for i := range st.trunks {
+		t := &st.trunks[i]
+		if t.why != tapped {
+			n.alone++
+		}
+		if t.taps > t.open {
+			n.trunks++
+		}
+		n.holes += len(t.next) + t.choose
+		n.choose += t.choose
+		n.done += t.open
+		n.short += t.short()
+	}
+	return n
+}
+
+// verdict is the stand in a sentence.
+func (p page) verdict() string {
+	n := p.tally()
+	year := ""
+	if p.year > 0 {
+		year = " in " + strconv.Itoa(p.year)
+	}
+	rest := "."
+	if n.alone > 0 {
+		rest = "; leave " + strconv.Itoa(n.alone) + " alone."
+	}
+	all := number(len(p.trunks), "trunk", "trunks")
+	switch {
+	case n.holes > 0:
+		return fmt.Sprintf("Drill %s in %d of %s%s%s", number(n.holes, "hole", "holes"), n.trunks, all, year, rest)
+	case n.done > 0:
+		return fmt.Sprintf("Nothing more to drill%s: %s of %s in the record%s", year, number(n.done, "hole", "holes"), all, rest)
+	case n.short > 0:
+		return fmt.Sprintf("Drill none of %s%s: no clear place is left.", all, year)
+	}
+	return fmt.Sprintf("Drill none of %s%s: leave all alone.", all, year)
+}
+
+// brief answers first: the totals, then the drill sheet in walking order.
+func (p page) brief(f *cli.Flags) {
+	b, n, s := &p.Brief, p.tally(), p.given
+	b.Verdict = p.verdict()
+	var notes []string
+	if n.choose > 0 {
+		notes = []string{strconv.Itoa(n.choose) + " to choose by the scars"}
+	}
+	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
+	if n.done > 0 {
+		b.Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
+	}
+	if n.short > 0 {
+		b.Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
+	}
+	b.Answer("bit", "Bit", p.bit())
+	if s.bark > 0 {
+		b.Answer("stop", "Stop on the bit at", cli.Eighths(s.hole.DepthWithBark(), cli.Down), "bark and wood")
+	} else {
+		b.Answer("depth", "Into the wood", cli.Eighths(s.depth, cli.Down), "the bark comes on top")
+	}
+	low, high := p.asked.Taps, p.asked.Taps
+	for _, other := range p.asked.Others {
+		low, high = min(low, other.Taps), max(high, other.Taps)
+	}
+	b.Answer("guidelines", "Taps by guidelines", cli.Between(cli.Count(low, ""), cli.Count(high, "")), "this is "+strconv.Itoa(p.asked.Taps))
+	p.drillList(b)
+	p.knownFrom(b, f)
+	b.Cautions = append(b.Cautions,
+		"Look up first: dead limbs fall. Helmet, eyes, not alone.",
+		"Leave what is small, slow, sick or not surely a maple.",
+		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
+		"Ask the owner; the local law comes first.",
+	)
+	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, twenty years. -print sheet.html: this sheet on paper.")
+}
+
+// bit shows the size of the bit as drills are sold, if it is one of those.
+func (p page) bit() cli.Value {
+	for _, spout := range tapping.Spouts() {
+		if math.Abs(float64(spout.Bit-p.given.bit)) < float64(units.Millimeter)/1000 {
+			return cli.Words(spout.Name)
+		}
+	}
+	return cli.Length(p.given.bit)
+}
+
+// drillList lists every trunk in the order of the file, so that the walk misses
+// none.
+func (p page) drillList(b *cli.Brief) {
+	none := units.Length(math.NaN())
+	var rows [][]cli.Value
+	add := func(s stop, do string, turn float64, tape, height, depth units.Length) {
+		rows = append(rows, []cli.Value{cli.Words(s.name()), cli.Words(do), cli.Eighths(tape, cli.Nearest), cli.Number(turn, 0, "deg"), cli.Eighths(height, cli.Nearest), cli.Eighths(depth, cli.Down)})
+	}
+	for _, s := range p.walk() {
+		for _, h := range s.holes {
+			do := "drill " + h.letter
+			if h.done {
+				do = "noted " + h.letter
+			}
+			add(s, do, h.At.Degrees(), h.along, h.Height, h.depth)
+		}
+		do, depth := "", none
+		switch {
+		case s.why != tapped:
+			do = "leave: " + brisk[s.why]
+		case s.choose > 0:
+			do, depth = "choose "+strconv.Itoa(s.choose), p.hole(s.trunk).Depth()
+		case s.short() > 0:
+			do = "no place for " + strconv.Itoa(s.short())
+		}
+		if do != "" {
+			add(s, do, math.NaN(), none, none, depth)
+		}
+	}
+	b.List([]cli.Column{{Key: "tree", Head: "tree"}, {Key: "do", Head: "do"}, {Key: "from_mark", Head: "from mark"}, {Key: "turn_deg", Head: "turn"}, {Key: "height", Head: "height"}, {Key: "depth", Head: "into wood"}}, rows)
+}
+
+// knownFrom tells where the numbers come from.
+func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
+	b.House = f.Invented("print", "map", "svg")
+	b.Told(number(len(p.trunks), "trunk", "trunks"))
+	if p.holes > 0 {
+		b.Told(number(p.holes, "old hole", "old holes"))
+	}
+	b.From(f, "guideline", p.given.guideline.ID(), "bit", "the bit", "depth", "the depth")
+	unjudged, untold := p.unknown()
+	if unjudged > 0 {
+		b.Assumed(number(unjudged, "unjudged trunk", "unjudged trunks") + " healthy")
+	}
+	if untold > 0 {
+		b.Assumed("no growth of " + number(untold, "trunk", "trunks"))
+	}
+}
