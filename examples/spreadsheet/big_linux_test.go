@@ -80,5 +80,5 @@ func bigFile(t *testing.T, n int) (peak int64, f *excelize.File) {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { _ = f.Close() })
-	return usage.Maxrss << 10, f // Linux counts in KiB
+	return int64(usage.Maxrss) << 10, f // Linux counts in KiB
 }
