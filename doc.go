@@ -29,14 +29,16 @@
 // # Start here
 //
 // Each package comment teaches its part of the job in about a page, and every
-// exported name has an example that runs. Three of them are whole: a finishing
+// exported name appears in an example that runs. Three of them are whole: a finishing
 // in package finish, a mended blend in package sugar, a season in package yield.
 // The programs in examples do a whole piece of the job from the command line;
 // each answers -h.
 //
 // docs/cookbook.md asks what a maker asks through a season ("my thermometer says
 // 218.6, now what?") and answers each by a command and by a few lines of Go, which
-// are the examples of [example.org/sapreckoner/examples/cookbook].
+// are the examples of [example.org/sapreckoner/examples/cookbook]. Other chapters of
+// the book in docs: season.md, the way in; theory.md, where the formulas come from;
+// validation.md, how far off they are; uncertainty.md; bibliography.md; glossary.md.
 //
 // # Where a figure is checked
 //
@@ -82,9 +84,12 @@
 //	  water-activity-constants          sugar.WaterActivity
 //	  saturation-coefficients           sugar.Solubility.Saturation
 //	  viscosity-coefficients            sugar.Viscosity
+//	  inversion-constants               sugar.Inversion
+//	  inversion-worked                  sugar.Inversion
 //	  water-activity-worked             sugar.WaterActivity
 //	  osmotic-worked                    sugar.OsmoticPressure
 //	  osmotic-pressure                  sugar.OsmoticPressure
+//	  isopiestic-sucrose                sugar.WaterActivity
 //	  freezing-worked                   sugar.FreezingPoint
 //	  freezing-point                    sugar.FreezingPoint
 //	  saturation                        sugar.Solubility.Saturation
@@ -92,6 +97,7 @@
 //	  saturation-herzfeld               sugar.Solubility.Saturation
 //	  saturation-sokolovsky             sugar.Solubility.Saturation
 //	  viscosity-worked                  sugar.Viscosity
+//	  viscosity-crc                     sugar.Viscosity
 //	  specific-heat-worked              sugar.SpecificHeat
 //	  thinning-examples                 sugar.Thin
 //	                                    sugar.Concentrate
@@ -103,6 +109,7 @@
 //	                                    sugar.BlendTransmission
 //	                                    sugar.LightShare
 //	  invert-by-glucose-meter           sugar.InvertedFromMeter
+//	  flue-pan-worked                   sugar.Concentrate
 //	  ro-worked                         sugar.Membrane.Concentrate
 //	                                    sugar.Separation.EvaporationSaved
 //	  ro-flow-factor                    sugar.FlowFactor
@@ -137,6 +144,8 @@
 //	  cordwood-missouri                 fuel.Firewood
 //	  boiling-heat-worked               fuel.LearnEfficiency
 //	  fuel-heat                         fuel.ByVolume and others
+//	  wood-net-heat                     fuel.WoodHeat
+//	                                    fuel.WetMoisture.Dry
 //	  firewood-net-constants            fuel.WoodHeat
 //	boil/pan
 //	  plug-flow-worked                  pan.PlugFlow
@@ -145,6 +154,7 @@
 //	boil/finish
 //	  confection-ceilings               finish.ProductWeight
 //	  confections                       finish.ConfectionFinishes
+//	  confection-graining               finish.Grainings
 //	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             finish.ErrorCost
 //	                                    finish.ThermometerStop.Parts
@@ -169,6 +179,8 @@
 //	  hole-worked                       tapping.Hole.Volume
 //	  conductive-wood                   tapping.TappingBand.GrowthNeeded
 //	  growth-two-taps                   tapping.TappingBand.GrowthNeeded
+//	  tree-growth                       tapping.UsualGrowth
+//	                                    tapping.LeastGrowth
 //	tapping/season
 //	  natural-vacuum-worked             season.NaturalVacuum
 //	                                    density.Solution times g

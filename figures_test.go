@@ -59,7 +59,7 @@ func TestFiguresProveAPort(t *testing.T) {
 			return p.PoundsPerSquareInch(), err
 		},
 	}
-	// One of the tables of each function: 86 rows, 17 and 14 in README.md.
+	// One of the tables of each function: 86 rows, 17 and 14 in docs/sources.md.
 	tables := map[string]string{"icumsa-1974-nd20": "density.RefractiveIndex", "boiling-rise-exact": "boil.Rise", "us-standard-atmosphere": "boil.PressureAt"}
 	held := 0
 	for lines := bufio.NewScanner(bytes.NewReader(text)); lines.Scan(); {
@@ -89,6 +89,6 @@ func TestFiguresProveAPort(t *testing.T) {
 		held++
 	}
 	if held != 86+17+14 {
-		t.Errorf("held to %d figures, README.md counts 86, 17 and 14", held)
+		t.Errorf("held to %d figures, docs/sources.md counts 86, 17 and 14", held)
 	}
 }

@@ -13,7 +13,7 @@ import (
 	"example.org/sapreckoner/internal/proving/proof"
 )
 
-var update = flag.Bool("update", false, "write docs/figures.jsonl and the generated parts of README.md and doc.go anew")
+var update = flag.Bool("update", false, "write the generated pages and figures of docs, and the generated parts of README.md and doc.go anew")
 
 // Every published figure is bound to the function that must reproduce it.
 func TestEveryFigureIsBound(t *testing.T) {
@@ -22,47 +22,49 @@ func TestEveryFigureIsBound(t *testing.T) {
 	}
 }
 
-// The table of sources in README.md is what the program prints.
-func TestReadmeConformance(t *testing.T) {
-	const begin, end = "<!-- go run ./examples/conformance -->\n", "<!-- end -->"
-	readme, err := os.ReadFile("README.md")
-	if err != nil {
-		t.Fatal(err)
-	}
-	_, rest, ok := strings.Cut(string(readme), begin)
-	shown, _, ok2 := strings.Cut(rest, end)
-	if !ok || !ok2 {
-		t.Fatalf("README.md does not hold %q and %q", begin, end)
-	}
+// The table of sources in docs is what the program prints, and README.md has its
+// count.
+func TestSources(t *testing.T) {
 	out, err := exec.Command("go", "run", "./examples/conformance").Output()
 	if err != nil {
 		t.Fatal(err)
 	}
-	if *update {
-		text := strings.Replace(string(readme), begin+shown+end, begin+string(out)+end, 1)
-		if err := os.WriteFile("README.md", []byte(text), 0o644); err != nil {
+	between(t, "docs/sources.md", "<!-- go run ./examples/conformance -->\n", "<!-- end -->", string(out))
+	_, rest, _ := strings.Cut(string(out), "\n\n") // below the table
+	count, _, _ := strings.Cut(rest, "\n\n")
+	between(t, "README.md", "<!-- the count of go run ./examples/conformance -->\n", "<!-- end -->", count+"\n")
+	if !strings.Contains(count, ", 0 outside their tolerance.") {
+		t.Error("a figure is outside its tolerance: go run ./examples/conformance shows it")
+	}
+}
+
+// between holds what a file has between two marks to what it should have, or
+// writes it there.
+func between(t *testing.T, file, begin, end, want string) {
+	t.Helper()
+	text, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, rest, ok := strings.Cut(string(text), begin)
+	shown, _, ok2 := strings.Cut(rest, end)
+	switch {
+	case !ok || !ok2:
+		t.Fatalf("%s does not hold %q and %q", file, begin, end)
+	case shown == want:
+	case !*update:
+		t.Errorf("%s is stale: go test -update .", file)
+	default:
+		text := strings.Replace(string(text), begin+shown+end, begin+want+end, 1)
+		if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
-	} else if shown != string(out) {
-		t.Error("README.md is stale: go test -run Conformance -update .")
-	}
-	if !strings.Contains(string(out), ", 0 outside their tolerance.") {
-		t.Error("a figure is outside its tolerance: go run ./examples/conformance shows it")
 	}
 }
 
 // The map in doc.go leads from every table to the functions that it checks.
 func TestDocMap(t *testing.T) {
 	const begin, end = "by the package that tests it:\n//\n", "//\n// The other tables there"
-	doc, err := os.ReadFile("doc.go")
-	if err != nil {
-		t.Fatal(err)
-	}
-	_, rest, ok := strings.Cut(string(doc), begin)
-	shown, _, ok2 := strings.Cut(rest, end)
-	if !ok || !ok2 {
-		t.Fatalf("doc.go does not hold %q and %q", begin, end)
-	}
 	var b strings.Builder
 	bound := 0
 	for _, p := range []struct {
@@ -101,12 +103,5 @@ func TestDocMap(t *testing.T) {
 	if all := len(proof.All()); bound != all {
 		t.Errorf("%d claims of %d are in the map", bound, all)
 	}
-	if *update {
-		text := strings.Replace(string(doc), begin+shown+end, begin+b.String()+end, 1)
-		if err := os.WriteFile("doc.go", []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	} else if shown != b.String() {
-		t.Error("the map in doc.go is stale: go test -run DocMap -update .")
-	}
+	between(t, "doc.go", begin, end, b.String())
 }

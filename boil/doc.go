@@ -77,4 +77,7 @@
 // defoamer at hand. Burn only where smoke and carbon monoxide go outdoors, with
 // the clearances of local code. A pan cleaned with acid is rinsed and never meets
 // bleach: together they give off chlorine. A simulation does not watch the pan.
+//
+// In the book: docs/theory/boil.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package boil

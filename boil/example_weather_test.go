@@ -39,3 +39,42 @@ func ExampleFit_String() {
 	fmt.Println(boil.RareWeather)
 	// Output: rare weather
 }
+
+// Boiled at 1,500 ft, where a barometer in the sugarhouse says 30.10 inHg, a
+// thermometer shows 209.5 F and 32 F in ice. Under 30.10 water boils at 212.3: 2.8
+// F are missing. No weather brings 30.10 inHg up there, and 209.5 F is just right
+// for it, so the barometer is set to sea level.
+func ExampleProbe_CheckedIn() {
+	c, err := boil.Probe{Pressure: 30.10 * units.InchMercury}.CheckedIn(units.Fahrenheit(209.5), units.Fahrenheit(32), 1500*units.Foot)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(c.Suspect)
+	fmt.Printf("%.1f F off under that pressure; water boils as in %v\n", c.Boil.FahrenheitDegrees(), c.Water.Fit)
+	// Output:
+	// barometer or elevation
+	// -2.8 F off under that pressure; water boils as in usual weather
+}
+
+// Two degrees high in ice and at the boil: it is the thermometer, and readings of
+// syrup want two degrees off.
+func ExampleThermometerCheck() {
+	c, err := boil.Probe{Pressure: units.Atmosphere}.CheckedIn(units.Fahrenheit(214), units.Fahrenheit(34), 0)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("%v: %.0f F off\n", c.Suspect, c.Boil.FahrenheitDegrees())
+	// Output: thermometer: 2 F off
+}
+
+func ExampleSuspects() {
+	for _, s := range boil.Suspects() {
+		fmt.Println(s)
+	}
+	// Output:
+	// nothing
+	// thermometer
+	// thermometer at the boil
+	// barometer or elevation
+	// thermometer or barometer
+}

@@ -154,6 +154,8 @@ var amountRange = limit.Range{Arg: "syrup", What: "amount", Low: 0, High: 1e15,
 // where 353.22 lb of water go off, if all boils at 99.974 C (computed); within
 // 0.1 percent of that as it is done here. Ohio State University Extension
 // prints 400,000 Btu.
+//
+// Cites ohio-extension.
 func Heat(sap sugar.Lot, to units.Brix, pressure units.Pressure) (HeatDemand, error) {
 	const fn = "boil.Heat"
 	if err := panPressure.Check(fn, pressure.Kilopascals()); err != nil {

@@ -37,6 +37,8 @@ var latentTemp = limit.Range{Arg: "at", What: "boiling point", Low: 0, High: 140
 // Source: IAPWS SR1-86(1992), saturation equations: the gain of specific volume
 // times T dp/dT. Check value: 2256.67 kJ/kg at the boiling point of 1 atm
 // (computed).
+//
+// Cites iapws-sr1-86.
 func LatentHeat(at units.Temperature) (units.SpecificEnergy, error) {
 	if err := latentTemp.Check("boil.LatentHeat", at.Celsius()); err != nil {
 		return units.SpecificEnergy(math.NaN()), err

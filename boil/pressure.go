@@ -55,6 +55,8 @@ var (
 // Source: U.S. Standard Atmosphere 1976: p = 101325 (1 - 0.0065 H/288.15)^5.255876
 // Pa. Check value: 11.341 psi at 7,000 ft (ASHRAE Fundamentals, standard
 // atmosphere table).
+//
+// Cites standard-atmosphere-1976, ashrae, colorado-extension.
 func PressureAt(elevation units.Length) (units.Pressure, error) {
 	z := elevation.Meters()
 	if err := elevationRange.Check("boil.PressureAt", z); err != nil {
@@ -79,6 +81,8 @@ func PressureAt(elevation units.Length) (units.Pressure, error) {
 // and feet, turned round; it takes the elevation as geopotential height. With
 // the unrounded constants of the standard atmosphere the answer differs by less
 // than 1 Pa. Check value: 84,977 Pa of 30.2 inHg at 5,045 ft.
+//
+// Cites faa-altimeter.
 func StationPressure(altimeter units.Pressure, elevation units.Length) (units.Pressure, error) {
 	const fn = "boil.StationPressure"
 	if err := altimeterRange.Check(fn, altimeter.InchesMercury()); err != nil {

@@ -47,6 +47,8 @@ const (
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, for
 // the activity; IAPWS R7-97(2012) for water. Check value: 4.199 K (7.56 F) at
 // 66.9 Brix and 1 atm (computed).
+//
+// Cites starzak-peacock-1997, iapws-if97.
 func Rise(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
 	return riseOf("boil.Rise", sugar.Solute{}, brix, pressure)
 }
@@ -83,9 +85,8 @@ func riseOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Te
 	if err := checkRise(fn, s, b, p); err != nil {
 		return units.TempDiff(math.NaN()), err
 	}
-	water := units.Kelvin(saturation(p.Pascals()))
-	syrup, err := pointOf(fn, s, b, p)
-	return syrup.Sub(water), err
+	water, syrup, err := pointsOf(fn, s, b, p)
+	return units.TempDiff(syrup - water), err
 }
 
 func brixFromRiseOf(fn string, s sugar.Solute, rise units.TempDiff, p units.Pressure) (units.Brix, error) {
@@ -98,27 +99,17 @@ func brixFromRiseOf(fn string, s sugar.Solute, rise units.TempDiff, p units.Pres
 		rise = 0
 	}
 	at := water.Add(rise)
-	least := 1.0
 	if rise >= 0 && at.Celsius() <= hottest {
-		var err error
-		if least, err = s.WaterActivity(units.Brix(riseBrix.High), at); err != nil {
-			return nan, units.Under(fn, err)
+		if b, err := s.BrixFromLogActivity(min(math.Log(p.Pascals()/vapor(at.Kelvin())), 0), at); err == nil {
+			return b, nil
 		}
 	}
-	a := p.Pascals() / vapor(at.Kelvin())
-	if !(rise >= 0 && (a >= least || limit.Same(a, least))) {
-		top, err := pointOf(fn, s, units.Brix(riseBrix.High), p)
-		if err != nil {
-			return nan, err
-		}
-		return nan, &units.RangeError{Func: fn, Arg: "rise", Value: float64(rise), Low: 0, High: top.Sub(water).CelsiusDegrees(), Unit: "C deg",
-			Hint: "it counts from the boiling point of water today, and ends at 92 Brix: boil water and read the thermometer again"}
-	}
-	b, err := s.BrixFromWaterActivity(min(max(a, least), 1), at)
+	top, err := pointOf(fn, s, units.Brix(riseBrix.High), p)
 	if err != nil {
-		return nan, units.Under(fn, err)
+		return nan, err
 	}
-	return b, nil
+	return nan, &units.RangeError{Func: fn, Arg: "rise", Value: float64(rise), Low: 0, High: top.Sub(water).CelsiusDegrees(), Unit: "C deg",
+		Hint: "it counts from the boiling point of water today, and ends at 92 Brix: boil water and read the thermometer again"}
 }
 
 // checkRise tells whether s, b and p lie in the range.
@@ -133,22 +124,33 @@ func checkRise(fn string, s sugar.Solute, b units.Brix, p units.Pressure) error 
 }
 
 // pointOf returns the boiling point of a solution that was checked.
+func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
+	_, syrup, err := pointsOf(fn, s, b, p)
+	return units.Kelvin(syrup), err
+}
+
+// pointsOf returns the boiling points of water and of the solution, in kelvin.
 //
 // The water of a solution of activity a boils under p where pure water boils
 // under p/a. The activity hardly moves with temperature, and so the point where
 // both belong together is found by going round: what is left after a round is a
-// small and nearly constant share of what was left before, and the second round
-// on takes that into account.
-func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.Temperature, error) {
-	k := saturation(p.Pascals())
-	last, share := 0.0, 0.0
+// small and nearly constant share of what was left before. It is the slope of the
+// boiling point of water with the logarithm of the pressure, about 28.5 K at 100 C
+// and as the square of the temperature, times that of the logarithm of the
+// activity; from the second round on it is known from the rounds before.
+func pointsOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (water, syrup float64, err error) {
+	l, err := s.LogActivity(b)
+	if err != nil {
+		return math.NaN(), math.NaN(), units.Under(fn, err)
+	}
+	const slope = 28.5 / (373.15 * 373.15)
+	pure := root(p.Pascals())
+	water = fromRoot(pure)
+	k := water
+	last, share := 0.0, slope*l.Kelvin
 	step := math.Inf(1)
 	for range pointSteps {
-		a, err := s.WaterActivity(b, units.Kelvin(k))
-		if err != nil {
-			return units.Celsius(math.NaN()), units.Under(fn, err)
-		}
-		left := saturation(p.Pascals()/a) - k
+		left := fromRoot(pure*math.Exp((l.Mixing+l.Kelvin/k)/-4)) - k
 		if last != 0 {
 			share = 1 - (last-left)/step
 		}
@@ -159,5 +161,5 @@ func pointOf(fn string, s sugar.Solute, b units.Brix, p units.Pressure) (units.T
 			break
 		}
 	}
-	return units.Kelvin(k), nil
+	return water, k, nil
 }

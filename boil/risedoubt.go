@@ -26,6 +26,8 @@ const riseShare = 0.1 / 4.199
 // within 2.3 percent of isopiestic measurements (from memory). None of the parts
 // is known to be the right one, and so no correction is made. Check value: 0.18
 // F, 0.43 Brix, at 66.9 Brix and 1 atm (computed).
+//
+// Cites activity-2006, robinson-stokes.
 func RiseDoubt(brix units.Brix, pressure units.Pressure) (units.TempDiff, error) {
 	rise, err := riseOf("boil.RiseDoubt", sugar.Solute{}, brix, pressure)
 	if err != nil {

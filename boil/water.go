@@ -35,6 +35,8 @@ var (
 // Source: IAPWS R7-97(2012), region 4, eq. 31. Check values: 372.755919 K at
 // 0.1 MPa (Table 36); 99.974 C at 1 atm, and not 100 (computed). It rises by
 // 1.69 F for an inch of mercury there.
+//
+// Cites iapws-if97.
 func Water(pressure units.Pressure) (units.Temperature, error) {
 	if err := waterPressure.Check("boil.Water", pressure.Kilopascals()); err != nil {
 		return units.Celsius(math.NaN()), err
@@ -57,6 +59,8 @@ func Water(pressure units.Pressure) (units.Temperature, error) {
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 30. Check value: 0.353658941e-2 MPa
 // at 300 K (Table 35).
+//
+// Cites iapws-if97.
 func PressureFromWater(at units.Temperature) (units.Pressure, error) {
 	if err := waterTemp.Check("boil.PressureFromWater", at.Celsius()); err != nil {
 		return units.Pressure(math.NaN()), err
@@ -68,9 +72,14 @@ func PressureFromWater(at units.Temperature) (units.Pressure, error) {
 
 // saturation returns the boiling point of water under p pascals, in kelvin:
 // the equation of the source solved for the temperature.
-func saturation(p float64) float64 {
+func saturation(p float64) float64 { return fromRoot(root(p)) }
+
+// root is the fourth root of p pascals in megapascals, of which the source makes the
+// temperature.
+func root(p float64) float64 { return math.Sqrt(math.Sqrt(p / 1e6)) }
+
+func fromRoot(beta float64) float64 {
 	n := &region4
-	beta := math.Sqrt(math.Sqrt(p / 1e6))
 	e := n[5] + beta*(n[2]+beta)
 	f := n[6] + beta*(n[3]+beta*n[0])
 	g := n[7] + beta*(n[4]+beta*n[1])

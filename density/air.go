@@ -18,6 +18,8 @@ const (
 // Uncertainty: the air of a day differs by 5 percent, 0.06 kg/m3. Check value:
 // a US gallon of 66.9 Brix at 20 C weighs 11.0759 lb in air and 11.0843 in
 // vacuo (computed).
+//
+// Cites oiml-d28.
 func InAir(density units.Density) units.Density {
 	return (density - airDensity) / (1 - airDensity/weightDensity)
 }

@@ -72,4 +72,7 @@
 // and fructose, such as birch, are not.
 //
 // Syrup hot enough to float a hot mark scalds.
+//
+// In the book: docs/theory/density.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package density

@@ -239,3 +239,48 @@ func ExampleFlask() {
 	fmt.Println(err)
 	// Output: density.Flask.Brix: volume of the flask 0 L is outside 1e-06 to 1e+09 L: give what the flask holds, such as 500 mL
 }
+
+// Of a kilogram of 66.9 Brix 669 g are sugar. If 5 g of water steam off it is
+// 669/995, 0.34 more.
+func ExampleNewCheckSolution() {
+	s, err := density.NewCheckSolution(units.Kilogram, 66.9)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	b, err := s.Brix(5 * units.Gram)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(s.Sugar.Text(units.Gram, 0), s.Water.Text(units.Gram, 0), b.Text(2))
+	// Output: 669 g 331 g 67.24 Brix
+}
+
+// For a sap hydrometer 20 g in a kilogram. What the hydrometer shows in it, less
+// what it should, is taken off every reading: marked at 60 F, it should show 2.0
+// there.
+func ExampleCheckSolution() {
+	s, err := density.NewCheckSolution(units.Kilogram, 2)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	h, err := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}.CheckedIn(2, units.Fahrenheit(60), 2.3)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(s.Sugar.Text(units.Gram, 0), h.ReadsHigh.Text(1))
+	// Output: 20 g 0.3 Brix
+}
+
+func ExampleCheckSolution_Brix() {
+	b, err := density.CheckSolution{Sugar: 669 * units.Gram, Water: 331 * units.Gram}.Brix(0)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(b.Text(1))
+	// Output: 66.9 Brix
+}

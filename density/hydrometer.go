@@ -7,6 +7,8 @@ import (
 
 // GlassExpansion is the conventional cubical expansion of a glass hydrometer,
 // per kelvin. Source: ISO 1768:1975, clause 3.
+//
+// Cites iso-1768.
 const GlassExpansion = 25e-6
 
 const (
@@ -63,6 +65,8 @@ var (
 //	rho(reading, t0) = rho(b, t) (1 + gamma (t - t0))
 //
 // because the glass has grown by gamma (t - t0) and displaces more.
+//
+// Cites icumsa-sps4, iso-1768, aguilera-2008, nist-sp250-78, plato-1900.
 type Hydrometer struct {
 	GraduatedAt units.Temperature
 	Scale       Scale

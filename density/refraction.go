@@ -19,6 +19,8 @@ type ND20 float64
 // of the fit from the table. Source: ICUMSA 1974 scale, read as the constant
 // table of a general-purpose property library that cites a laboratory data
 // book. Check value: 1.45822 at 67 Brix.
+//
+// Cites icumsa-1974.
 func RefractiveIndex(brix units.Brix) (ND20, error) {
 	if err := brixRange.Check("density.RefractiveIndex", float64(brix)); err != nil {
 		return nan[ND20](), err

@@ -32,6 +32,8 @@ var prismAnswerRange = limit.Range{Arg: "answer", Low: float64(minReading), High
 // syrup on a cold prism takes a while to settle, loses water while it does, and
 // scalds (common practice). Sugar other than sucrose bends light a little less:
 // syrup in which much of the sugar is inverted reads low.
+//
+// Cites iapws-refraction-1997, commission-1936, icumsa-sps4.
 type Refractometer struct {
 	Compensated bool
 	ReadsHigh   units.Brix

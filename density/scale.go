@@ -16,6 +16,8 @@ import (
 // is the newer one, it covers temperature as well as strength, and the
 // difference is half of what a good hydrometer is uncertain by. An instrument
 // whose paper says NBS, Plato or Circular C440 is [NBSC440].
+//
+// Cites nbs-c440, gnu-units, icumsa-sps4.
 type Scale uint8
 
 const (

@@ -17,6 +17,8 @@ import (
 // Kadlec, Urban, Bruhns, Sugar Technologists Manual, 8th ed., Bartens 1995, p.
 // 164, on the water of [Water]. Check value: 1328.191 kg/m3 at 66.9 Brix and
 // 20 C (computed).
+//
+// Cites icumsa-sps4, bubnik-1995, kell-1975.
 func Solution(brix units.Brix, at units.Temperature) (units.Density, error) {
 	const fn = "density.Solution"
 	c := at.Celsius()

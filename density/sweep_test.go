@@ -15,7 +15,7 @@ func swept() sweep.Package {
 		Funcs: []any{
 			density.BaumeFromBrix, density.BrixFromBaume, density.BrixFromDensity, density.BrixFromRefractiveIndex, density.BrixFromSG2020,
 			density.BrixFromTrueSG2020, density.CaveatsOf, density.Combine, density.Contraction, density.Extrapolated, density.FromAir,
-			density.HotVolume, density.InAir, density.Mass, density.ParseBaume145, density.ParseND20, density.ParseSG2020, density.ParseTrueSG2020, density.RefractiveIndex, density.Scales, density.SG2020FromBrix, density.Solution,
+			density.HotVolume, density.InAir, density.Mass, density.NewCheckSolution, density.ParseBaume145, density.ParseND20, density.ParseSG2020, density.ParseTrueSG2020, density.RefractiveIndex, density.Scales, density.SG2020FromBrix, density.Solution,
 			density.TrueSG2020FromBrix, density.VolumeAt, density.Water, density.WeightInAir,
 		},
 		Values: []any{
@@ -24,6 +24,7 @@ func swept() sweep.Package {
 			glass, density.Refractometer{}, density.Mark{For: 66.9, At: units.Celsius(99)},
 			density.Flask{Volume: 100 * units.Milliliter, CalibratedAt: units.Celsius(20)},
 			density.Measurement{Brix: 66, Uncertainty: 0.3}, &density.DisagreeError{}, density.Caveats{Supersaturated: true}, density.Combination{Brix: 66, Uncertainty: 0.2}, density.Parts{Model: 0.1}, []byte("a"), 2,
+			density.CheckSolution{Sugar: 0.669, Water: 0.331}, 5 * units.Gram,
 			density.CupRow{At: units.Celsius(90)},
 			density.Doubt{Calibration: 0.1, Division: 0.1, Thermometer: 0.5}, density.FlaskDoubt{Volume: units.Milliliter, Division: units.Gram, Calibration: units.Gram, Thermometer: 0.5},
 		},

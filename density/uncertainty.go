@@ -16,6 +16,8 @@ const Coverage = 2
 // A Doubt states what is known about a reading on a Brix scale. A field left at
 // zero is refused, except Thermometer for a compensated refractometer: no
 // instrument is perfect.
+//
+// Cites gum, gum-s1.
 type Doubt struct {
 	// Division is the smallest step that is read: the distance of two marks, or
 	// half of it for a reader who halves it by eye. The truth lies anywhere in

@@ -14,6 +14,8 @@ import (
 //
 // Source: Kell, G. S., Journal of Chemical and Engineering Data 20 (1975)
 // 97-105. Check value: 998.203 kg/m3 at 20 C (computed).
+//
+// Cites kell-1975.
 func Water(at units.Temperature) (units.Density, error) {
 	c := at.Celsius()
 	if err := tempRange.Check("density.Water", c); err != nil {

@@ -70,6 +70,8 @@ func (s Solute) moles() float64 {
 // Source: Starzak, M., Peacock, S. D., Zuckerindustrie 122 (1997) 380-387, with
 // molar masses of 342.3 and 18.02 g/mol. Check value: 0.852 at 66.9 Brix and
 // 25 C (computed).
+//
+// Cites starzak-peacock-1997, saska-2002, robinson-stokes, beuchat-1981.
 func WaterActivity(brix units.Brix, at units.Temperature) (float64, error) {
 	return Solute{}.activity("sugar.WaterActivity", brix, at)
 }
@@ -102,6 +104,61 @@ func BrixFromWaterActivity(activity float64, at units.Temperature) (units.Brix, 
 // at 0.856, 5 percent and 105 C (computed).
 func (s Solute) BrixFromWaterActivity(activity float64, at units.Temperature) (units.Brix, error) {
 	return s.fromActivity("sugar.Solute.BrixFromWaterActivity", activity, at)
+}
+
+// LogActivity is the logarithm of the water activity of one liquid at every
+// temperature T in kelvin, Mixing + Kelvin/T: for who asks for one liquid at many,
+// as in the search for its boiling point.
+type LogActivity struct {
+	Mixing float64 // ln(1-x)
+	Kelvin float64 // Q/R x^2 (1 + a1 x + a2 x^2)
+}
+
+// LogActivity returns the logarithm of [Solute.WaterActivity] as a function of
+// the temperature, which holds from -20 to 140 C.
+//
+// Range: 0 to 92 Brix, a share of 0 to 100 percent; uncertainty and source as
+// there. Check value: ln 0.852 at 66.9 Brix and 298.15 K (computed).
+func (s Solute) LogActivity(brix units.Brix) (LogActivity, error) {
+	const fn = "sugar.Solute.LogActivity"
+	nan := LogActivity{math.NaN(), math.NaN()}
+	if err := invertedShare.Check(fn, float64(s.Inverted)); err != nil {
+		return nan, err
+	}
+	if err := activityBrix.Check(fn, float64(brix)); err != nil {
+		return nan, err
+	}
+	x := s.moleFraction(brix)
+	return LogActivity{Mixing: math.Log1p(-x), Kelvin: coef.ActivityQ / gasConstant * x * x * (1 + x*(coef.ActivityA+x*coef.ActivityB))}, nil
+}
+
+// surely is a logarithm of the activity that 92 Brix lies below at any temperature: it is
+// -0.90 in the heat.
+const surely = -0.5
+
+// BrixFromLogActivity is [Solute.BrixFromWaterActivity] for the logarithm of the
+// activity, 0 for water.
+//
+// Range: the logarithms of 0 to 92 Brix; the rest as there. Check value: 66.9 Brix
+// at ln 0.852 and 25 C (computed).
+func (s Solute) BrixFromLogActivity(logarithm float64, at units.Temperature) (units.Brix, error) {
+	const fn = "sugar.Solute.BrixFromLogActivity"
+	nan := units.Brix(math.NaN())
+	if err := invertedShare.Check(fn, float64(s.Inverted)); err != nil {
+		return nan, err
+	}
+	if err := activityTemp.Check(fn, at.Celsius()); err != nil {
+		return nan, err
+	}
+	if logarithm >= surely && logarithm <= 0 {
+		return s.fromLogActivity(logarithm, at.Kelvin()), nil
+	}
+	least, _ := logActivity(s.moleFraction(units.Brix(activityBrix.High)), at.Kelvin())
+	if !limit.Holds(logarithm, least, 0) {
+		return nan, &units.RangeError{Func: fn, Arg: "logarithm", What: "logarithm of the water activity", Value: logarithm, Low: least, High: 0,
+			Hint: "water is 0 and 92 Brix the least at this temperature"}
+	}
+	return s.fromLogActivity(max(logarithm, least), at.Kelvin()), nil
 }
 
 func (s Solute) activity(fn string, b units.Brix, t units.Temperature) (float64, error) {
@@ -159,9 +216,12 @@ func logActivity(x, k float64) (y, slope float64) {
 // activity is y, which lies between those of the range.
 func (s Solute) fromLogActivity(y, k float64) units.Brix {
 	top := s.moleFraction(units.Brix(activityBrix.High))
+	// It starts where the first two terms of the series have the answer.
+	c := 0.5 - coef.ActivityQ/(gasConstant*k)
+	start := (math.Sqrt(1-4*c*y) - 1) / (2 * c)
 	x, _ := numeric.Newton(func(x float64) (float64, float64) {
 		v, slope := logActivity(x, k)
 		return v - y, slope
-	}, 0, top, min(-y/2, top), 1e-13)
+	}, 0, top, min(start, top), 1e-13)
 	return min(s.brix(x), units.Brix(activityBrix.High))
 }

@@ -94,6 +94,8 @@ func (c ColorClass) Limits() (min, below units.Share) {
 // Source: USDA AMS, U.S. Standards for Grades of Maple Syrup, 2015; Canada,
 // C.R.C. c. 289, Schedule III; Quebec, O.C. 643-2016; New York, 1 NYCRR 270.1.
 // Check value: 75.0 percent is Golden, 74.9 Amber.
+//
+// Cites usda-2015, canada-grades, quebec-643-2016, new-york-270.
 func ColorClassOf(transmission units.Share) (ColorClass, error) {
 	if err := seenLight.Check("sugar.ColorClassOf", float64(transmission)); err != nil {
 		return 0, err

@@ -76,7 +76,8 @@
 // # Inverted sugar
 //
 // Microbes in warm sap and long heat split sucrose into glucose and fructose.
-// [InvertedFromMeter] estimates how much, [Confection.Suits] and
+// [Inversion] is what heat does of it, which is little; [InvertedFromMeter]
+// estimates how much there is, [Confection.Suits] and
 // [Confection.Blend] tell what to make of it. Its effect on the boiling point is
 // in package boil.
 //
@@ -93,4 +94,7 @@
 // [OsmoticPressure], the [Viscosity] and the boiling point; it lowers the
 // [SpecificHeat] and the [Enthalpy]. More of it than [Solubility.Saturation]
 // crystallizes in time ([Crystals]).
+//
+// In the book: docs/theory/sugar.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package sugar

@@ -3,6 +3,7 @@ package sugar_test
 import (
 	"fmt"
 	"log"
+	"math"
 
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -238,4 +239,36 @@ func ExampleTemperatureFromEnthalpy() {
 	}
 	fmt.Println(t.Text(units.ScaleCelsius, 0))
 	// Output: 50 C
+}
+
+// The activity of one syrup at two temperatures: 0.852 at 25 C, as WaterActivity has
+// it, and where it boils, at 104.17 C under 1 atm, 101.3 kPa over the 117.6 of water
+// there (steam tables, from memory).
+func ExampleSolute_LogActivity() {
+	l, err := sugar.Solute{}.LogActivity(66.9)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, at := range []units.Temperature{units.Celsius(25), units.Celsius(104.17)} {
+		fmt.Printf("%.3f\n", math.Exp(l.Mixing+l.Kelvin/at.Kelvin()))
+	}
+	b, err := sugar.Solute{}.BrixFromLogActivity(l.Mixing+l.Kelvin/298.15, units.Celsius(25))
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(b.Text(1))
+	// Output:
+	// 0.852
+	// 0.862
+	// 66.9 Brix
+}
+
+// Water is 0, the logarithm of 1.
+func ExampleSolute_BrixFromLogActivity() {
+	b, err := sugar.Solute{}.BrixFromLogActivity(math.Log(0.852), units.Celsius(25))
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(b.Text(0))
+	// Output: 67 Brix
 }

@@ -43,6 +43,8 @@ func waterViscosity(c float64) float64 {
 //
 // Range: 0 to 100 C. Method: mu(rated)/mu(t) of [WaterViscosity]. Check value:
 // 80 percent at 41 F of a flow rated at 55 F (computed).
+//
+// Cites kestin-1978, iapws-viscosity-2008.
 func FlowFactor(rated, at units.Temperature) (units.Share, error) {
 	const fn = "sugar.FlowFactor"
 	if err := waterC.CheckAs(fn, "rated", rated.Celsius()); err != nil {

@@ -35,6 +35,8 @@ const coldest = meltingK - 20
 // Source: the water activity of [WaterActivity] equals that of ice, with 6009.5
 // J/mol and 38.2 J/(mol K) for its melting. Check value: -0.63 C at 10 Brix (CRC
 // Handbook, concentrative properties of aqueous solutions, from memory).
+//
+// Cites starzak-peacock-1997, crc-handbook.
 func FreezingPoint(brix units.Brix) (units.Temperature, error) {
 	if err := freezingBrix.Check("sugar.FreezingPoint", float64(brix)); err != nil {
 		return units.Celsius(math.NaN()), err

@@ -39,6 +39,8 @@ var (
 // Source: from memory of the sugar technologists' handbooks, 4.1868 - B (0.0297 -
 // 4.6e-5 q) + 7.5e-5 B t with a purity q of 100 percent. Check value: 2.629
 // kJ/(kg K) at 66 Brix and 20 C (computed).
+//
+// Cites sugar-handbooks.
 func SpecificHeat(brix units.Brix, at units.Temperature) (units.SpecificHeat, error) {
 	const fn = "sugar.SpecificHeat"
 	if err := checkHeat(fn, brix, at); err != nil {

@@ -49,6 +49,8 @@ const (
 //
 // Source: Cornell Maple Bulletin 208 (2007), Molded Sugar Candy, percent =
 // reading/50 at 1:10. Check value: 20 mg/dL is 0.4 percent, 60 is 1.2 (read).
+//
+// Cites cornell-208.
 func InvertedFromMeter(reading Glucose, dilution float64) (units.Share, error) {
 	const fn = "sugar.InvertedFromMeter"
 	if err := meterReading.Check(fn, float64(reading)); err != nil {

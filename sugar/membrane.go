@@ -32,6 +32,8 @@ var (
 //
 // Concentrate spoils faster than sap, within hours and not days (from memory):
 // boil it the same day.
+//
+// Cites centre-acer, ohio-extension.
 type Membrane struct {
 	Flow    units.VolumeRate
 	Pump    units.Pressure

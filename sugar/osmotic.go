@@ -35,6 +35,8 @@ var (
 // Source: -(R T/V) ln a with V the molar volume of water, as of
 // [example.org/sapreckoner/density.Water]. Check value: 1.43 bar at 2 Brix and
 // 55 F (computed).
+//
+// Cites starzak-peacock-1997, morse-1914.
 func OsmoticPressure(brix units.Brix, at units.Temperature) (units.Pressure, error) {
 	const fn = "sugar.OsmoticPressure"
 	if err := osmoticBrix.Check(fn, float64(brix)); err != nil {

@@ -13,6 +13,8 @@ import (
 // Solubility is a published formula or table for the sugar that water can hold.
 // They differ by half a Brix in the cellar, which is what a person should think of
 // any of them.
+//
+// Cites vavrinecz, charles, mohos-2010.
 type Solubility uint8
 
 // The published formulas, and the tables, between the rows of which the library
@@ -71,6 +73,8 @@ func (s *Solubility) UnmarshalText(text []byte) error { return authors.Unmarshal
 // Source: Vavrinecz; Charles; both from memory. Herzfeld; Sokolovsky; both as
 // printed by Mohos (2010), tables A2.2 and A2.3 (read). Check values: 66.72 Brix at
 // 20 C (Vavrinecz, from memory), 67.09 (Herzfeld, read).
+//
+// Cites vavrinecz, charles, mohos-2010.
 func (s Solubility) Saturation(at units.Temperature) (units.Brix, error) {
 	const fn = "sugar.Solubility.Saturation"
 	if err := solubilityRange.Check(fn, float64(s)); err != nil {

@@ -2,6 +2,7 @@ package sugar_test
 
 import (
 	"testing"
+	"time"
 
 	"example.org/sapreckoner/internal/proving/sweep"
 	"example.org/sapreckoner/sugar"
@@ -26,7 +27,7 @@ func swept(t testing.TB) sweep.Package {
 		Funcs: []any{
 			sugar.AbsorbanceOf, sugar.AdditionBrix, sugar.Blend, sugar.BlendTransmission, sugar.BrixFromFreezingPoint,
 			sugar.BrixFromOsmoticPressure, sugar.BrixFromWaterActivity, sugar.ColorClassOf, sugar.Concentrate, sugar.Crystals,
-			sugar.Enthalpy, sugar.FlowFactor, sugar.FreezeTo, sugar.FreezingPoint, sugar.IceToReach, sugar.InvertedFromMeter,
+			sugar.Enthalpy, sugar.FlowFactor, sugar.FreezeTo, sugar.FreezingPoint, sugar.IceToReach, sugar.Inversion, sugar.InvertedFromMeter,
 			sugar.LightShare, sugar.MeterFromInverted, sugar.NewLot, sugar.NewLotByMass, sugar.OsmoticPressure, sugar.Recipe,
 			sugar.ColorClasses, sugar.Confections, sugar.Jurisdictions, sugar.ParseAbsorbance, sugar.ParseGlucose,
 			sugar.Solubilities, sugar.SpecificHeat, sugar.SquareParts, sugar.TakeIce, sugar.TemperatureFromEnthalpy, sugar.Thicken, sugar.Thin,
@@ -37,9 +38,9 @@ func swept(t testing.TB) sweep.Package {
 			5 * units.USGallon, 10 * units.Kilogram, units.Percents(60), 10 * units.Millimeter, 1.5 * units.Megapascal,
 			units.SpecificEnergy(2e5), 0.9, 3, sugar.Absorbance(0.3), sugar.Golden, sugar.MapleCream, sugar.CrystalsLikely,
 			50 * sugar.MilligramPerDeciliter, sugar.Vermont, sugar.Membrane{Pump: 3 * units.Megapascal, Flow: 1e-4, Passage: 1},
-			sugar.Separation{Concentrate: syrup, Removed: sap}, sugar.Charles, sugar.Solute{Inverted: 5}, sugar.Tinted{Volume: units.Liter, Transmission: 60},
+			sugar.Separation{Concentrate: syrup, Removed: sap}, sugar.Charles, sugar.Solute{Inverted: 5}, sugar.LogActivity{Mixing: -0.1, Kelvin: -15}, -0.1, sugar.Tinted{Volume: units.Liter, Transmission: 60},
 			sugar.Inside, sugar.Leave, sugar.Advice{}, sugar.Addition{}, &sugar.InfeasibleError{Why: "so"},
-			0.5 * units.DegreeBrix, 67 * units.DegreeBrix, units.Percents(2), units.Percents(20), units.Percents(70), units.Percents(80), 10.0, sugar.Lot{}, []byte("a"),
+			0.5 * units.DegreeBrix, 67 * units.DegreeBrix, units.Percents(2), units.Percents(20), units.Percents(70), units.Percents(80), 10.0, 6.5, time.Hour, sugar.Lot{}, []byte("a"),
 		},
 		Except: map[string]string{
 			"Jurisdiction.Standard: finite": "NaN is the temperature of a rule that names none",

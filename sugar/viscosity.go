@@ -29,6 +29,8 @@ var (
 // Source: Genotelle's equation, from memory: log10 mPa s = 22.46 n - 0.114 +
 // (30-t)/(91+t) (1.1 + 43.1 n^1.25) with n = B/(1900 - 18 B). Check value: 184
 // mPa s at 66 Brix and 20 C (computed).
+//
+// Cites genotelle, crc-handbook.
 func Viscosity(brix units.Brix, at units.Temperature) (units.Viscosity, error) {
 	const fn = "sugar.Viscosity"
 	if err := viscosityBrix.Check(fn, float64(brix)); err != nil {

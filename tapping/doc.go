@@ -73,4 +73,7 @@
 // the spouts when the season ends. Ask the owner of the land; trees on public
 // land need a permit. A local rule comes before every guideline here, and a
 // forester of the place before this package.
+//
+// In the book: docs/theory/tapping.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package tapping

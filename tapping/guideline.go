@@ -83,6 +83,8 @@ type GuidelineInfo struct {
 // Guideline tells how many taps a healthy maple trunk can bear by its diameter.
 // Make one with [NewGuideline], or take a published one from [Guidelines]. The
 // zero Guideline covers nothing. Guidelines are immutable.
+//
+// Cites quebec-a-18.1, quebec-m-35.1, cornell-maple, uvm.
 type Guideline struct{ info *GuidelineInfo }
 
 const (

@@ -58,6 +58,8 @@ func (h Hole) DepthWithBark() units.Length { return h.depth + h.bark }
 //
 // Formula: pi/4 d^2 h. Check value: 5/16 in by 1.5 in is 0.1150 in3, 7/16 in by
 // 2 in is 0.3007 in3.
+//
+// Cites nist-sp811.
 func (h Hole) Volume() units.Volume { return (math.Pi / 4 * h.bit.Times(h.bit)).Volume(h.depth) }
 
 // DepthAdvised returns the range of depth into clean white sapwood for a trunk
@@ -108,6 +110,8 @@ func ColdestDrilling() units.Temperature { return units.Celsius(coldestDrilling)
 
 // TooColdToDrill reports whether the wood is colder than [ColdestDrilling]. At
 // -5 C itself it is not; NaN is too cold, since nobody knows.
+//
+// Cites omafra.
 func TooColdToDrill(t units.Temperature) bool { return !(t.Celsius() >= coldestDrilling) }
 
 // HoleLife returns how long a hole with an open spout and a pail gives sap

@@ -46,6 +46,8 @@ const (
 //
 // It is calibrated, not published: see [StainRatio]. Make one with
 // [NewTappingBand]; the zero TappingBand has no wood and conducts nothing.
+//
+// Cites van-den-berg-2016, ohio-extension, centre-acer.
 type TappingBand struct {
 	diameter, height units.Length
 	hole             Hole

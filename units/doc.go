@@ -52,4 +52,9 @@
 // Source of every factor: NIST Special Publication 811 (2008), Appendix B;
 // NIST SP 1038 (2006); NIST Handbook 44, Appendix C. The legal definition
 // stands beside each constant.
+//
+// Cites nist-sp811, nist-sp1038, nist-hb44.
+//
+// In the book: docs/theory/units.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package units

@@ -55,4 +55,7 @@
 // not taste, skim, boil again or blend it. Infused syrups are outside this package:
 // they keep otherwise. What may be sold,
 // in which jar and under which label, is a matter of local law.
+//
+// In the book: docs/theory/yield.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package yield

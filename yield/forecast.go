@@ -162,6 +162,8 @@ func forecast(fn string, basis Basis, taps int, perTap []units.Volume) (Forecast
 // 15.6 and 22.1 US gal per tap in two years (Northern Woodlands, A Tale of Two
 // Seasons). Check value: 100 taps, 2.0 Brix sap and 66.0 Brix syrup give 11.5
 // to 34.6 US gal, by 43.389 to one (computed).
+//
+// Cites northern-woodlands.
 func ForecastFromGravity(taps int, sap, syrup units.Brix) (Forecast, error) {
 	const fn = "yield.ForecastFromGravity"
 	ratio, err := Ratio(sap, syrup)
@@ -245,6 +247,8 @@ func (s *State) UnmarshalText(text []byte) error { return stateNames.Unmarshal(s
 // Range: the states named here, 2019 to 2021. Source: USDA NASS, Crop
 // Production annual summary, January 2022. Check value: Vermont, 2021: 0.261 US
 // gal.
+//
+// Cites nass-2022.
 func (s State) PerTap(year int) (units.Volume, error) {
 	const fn = "yield.State.PerTap"
 	if err := s.valid(fn, "State"); err != nil {

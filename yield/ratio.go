@@ -83,6 +83,8 @@ func BrixFromRatio(ratio float64, syrup units.Brix) (units.Brix, error) {
 //
 // The rules leave out the density of the sap and drift from the truth as the sap
 // gets stronger: see [Rule.ErrorAt].
+//
+// Cites jones-1946, perkins-isselhardt-rule.
 type Rule uint8
 
 // The rules of thumb in use. The revised figures were read second-hand, in
@@ -236,6 +238,8 @@ func (r Rule) Miss(sap units.Brix, volume units.Volume) (units.Miss, error) {
 // low at 2 Brix and 2 percent high at 10. Source: C. H. Jones 1946, as given by
 // the University of Vermont. Check value: 43 at 2
 // Brix (University of New Hampshire Cooperative Extension).
+//
+// Cites jones-1946, unh-extension, uvm.
 func RuleOf86(sap units.Brix) (float64, error) {
 	return Jones1946.ratio("yield.RuleOf86", sap)
 }

@@ -36,4 +36,7 @@
 //
 // Syrup scalds and sticks: it burns through the skin at once, and candy more so.
 // Keep children and animals away, never leave the pan, and keep defoamer at hand.
+//
+// In the book: docs/theory/finish.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package finish

@@ -89,3 +89,13 @@ func Example_finishing() {
 	// stir in 0.67 lb of water
 	// have 23.07 lb of 66.9 Brix
 }
+
+func ExampleGrainings() {
+	for _, g := range finish.Grainings() {
+		if g.Obtained == "read" {
+			fmt.Printf("%s: cool to %s to %s, not below %s\n", g.Product, g.Low.Text(units.ScaleFahrenheit, 0),
+				g.High.Text(units.ScaleFahrenheit, 0), g.Least.Text(units.ScaleFahrenheit, 0))
+		}
+	}
+	// Output: soft molded candy: cool to 200 F to 210 F, not below 160 F
+}

@@ -28,6 +28,15 @@ type Finish struct {
 //
 // Hot sugar burns deep and sticks. Milk, nuts and butter in a recipe are
 // allergens to name on the label.
+//
+// Cites ohio-extension, vermont-producers, ontario-producers,
+// usda-handbook-134, cornell-208, producers-manuals.
+//
+// Cites ohio-extension, vermont-producers, ontario-producers,
+// usda-handbook-134, cornell-208, producers-manuals.
+//
+// Cites ohio-extension, vermont-producers, ontario-producers,
+// usda-handbook-134, cornell-208, producers-manuals.
 func ConfectionFinishes() []Finish {
 	const (
 		ohio     = "Ohio State University Extension F-46"
@@ -57,6 +66,8 @@ func ConfectionFinishes() []Finish {
 // SyrupFinishes returns published points of syrup with the strength that each
 // source gives. They lie up to 0.2 F under those of pure sucrose, [boil.Rise], at the
 // same strength.
+//
+// Cites usda-handbook-134, producers-manuals, ohio-extension.
 func SyrupFinishes() []Finish {
 	at := func(b units.Brix, rise float64, obtained, source, note string) Finish {
 		d := units.FahrenheitDegrees(rise)

@@ -24,12 +24,12 @@ func swept(t testing.TB) sweep.Package {
 		Contract: true,
 		Funcs: []any{
 			finish.ProductFigures, finish.ProductMoisture, finish.ProductWeight,
-			finish.ConfectionFinishes, finish.DepthCost, finish.ErrorCost, finish.FixedRise, finish.LearnOffset, finish.SyrupFinishes,
+			finish.ConfectionFinishes, finish.DepthCost, finish.Grainings, finish.ErrorCost, finish.FixedRise, finish.LearnOffset, finish.SyrupFinishes,
 		},
 		Values: []any{
 			p, 0.98 * p, 66 * units.DegreeBrix, 80 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(0.1), units.TempDiff(4),
 			units.Inch, 10 * units.Kilogram, 8 * units.Kilogram, 18 * units.Kilogram, units.Percents(20), 100 * units.Kilojoule, time.Minute, time.Hour, syrup, 2, []byte("a"),
-			finish.SyrupFinishes()[0], finish.ProductFigures()[0], stop, []finish.PastStop{stop, stop}, finish.Spike, finish.OddReading{What: finish.Dip},
+			finish.SyrupFinishes()[0], finish.ProductFigures()[0], finish.Grainings()[0], stop, []finish.PastStop{stop, stop}, finish.Spike, finish.OddReading{What: finish.Dip},
 			finish.Batch{Mass: 20 * units.Kilogram, Brix: 60, Evaporation: 0.002},
 			finish.HydrometerStop{Target: 66.9, Instrument: density.Hydrometer{GraduatedAt: units.Celsius(20)}, Cup: units.Celsius(90), CupBy: 1, ReadingBy: 0.2, ScaleBy: 0.2},
 			finish.ThermometerStop{Target: 66.9, Pressure: p, ProbeBy: 0.2, BarometerBy: 100, DepthBy: units.Inch, InvertedBy: 1},

@@ -37,4 +37,7 @@
 //
 // Burn only where smoke and carbon monoxide go outdoors, with the clearances of
 // local code. Keep wood and dry grass clear of the fire and the stack.
+//
+// In the book: docs/theory/fuel.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package fuel

@@ -8,6 +8,8 @@ import (
 
 // An Effect is what a change to a rig was found to do: more water off with the
 // same fuel, by Low to High. The effects of several do not add up.
+//
+// Cites forest-service-evaporators, osti-5036199.
 type Effect struct {
 	Change    string
 	Low, High units.Share

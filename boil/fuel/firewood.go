@@ -58,6 +58,8 @@ var (
 // Source: 8600 (1-M) - 1050 (M + 0.54 (1-M)) Btu/lb; 8,600 from the Missouri
 // Department of Conservation, the form of the net heat from memory. Check value:
 // 8,033 Btu/lb at 0 and 6,216 at 20 percent (computed).
+//
+// Cites missouri-firewood.
 func WoodHeat(moisture WetMoisture) (units.SpecificEnergy, error) {
 	if err := wetRange.Check("fuel.WoodHeat", float64(moisture)); err != nil {
 		return units.SpecificEnergy(math.NaN()), err

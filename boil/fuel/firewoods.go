@@ -16,6 +16,8 @@ const (
 // says, and the weights are taken as oven-dry. The table has the moisture of the
 // living tree on the dry basis. Its row of beech stands out and is probably a
 // slip.
+//
+// Cites kentucky-firewood.
 func FirewoodKentucky() []Firewood {
 	wood := func(species string, heat, green, weight float64, note string) Firewood {
 		return Firewood{Species: species, Weight: units.Pounds(weight), WeighedAt: 0, Heat: units.MillionBtusIT(heat),
@@ -60,6 +62,8 @@ func FirewoodKentucky() []Firewood {
 // Its heats are 7,000 Btu for a pound of wood at 20 percent moisture on the dry
 // basis: 8,600 Btu oven-dry, less the evaporation of that moisture, but not of
 // the water that burning makes. That is [LessMoisture].
+//
+// Cites missouri-firewood, kansas-firewood.
 func FirewoodMissouri() []Firewood {
 	wood := func(species string, green, weight, heat, kansas float64) Firewood {
 		const dry = 20

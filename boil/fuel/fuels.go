@@ -18,6 +18,8 @@ func HeatingOil() Fuel[units.Volume] { return ByVolume()[0] }
 // as 20 lb holds about 4.7 US gallons (from memory). Burn it outdoors, or where
 // the burner's own rules allow: an unvented burner indoors makes carbon
 // monoxide.
+//
+// Cites doe-fuel-costs-2007, eia.
 func Propane() Fuel[units.Volume] { return ByVolume()[2] }
 
 // NaturalGas returns natural gas by volume: 1,028 Btu gross for a cubic foot (US
@@ -35,6 +37,8 @@ func Electricity() Fuel[units.Energy] { return ByEnergy()[1] }
 
 // Pellets returns wood pellets: 16.4 million Btu gross for a short ton (USDA
 // Forest Products Laboratory, from memory).
+//
+// Cites fpl-fuel-value.
 func Pellets() Fuel[units.Mass] { return ByMass()[0] }
 
 // GenericCordwood returns a cord of whatever wood: 20 million Btu gross (an

@@ -150,17 +150,28 @@ func (b Backlog) Plan(days ...Gathering) (Plan, error) {
 	return b.plan("pan.Backlog.Plan", nil, days)
 }
 
+// plan fires on every evening.
 func (b *Backlog) plan(fn string, start []Standing, days []Gathering) (Plan, error) {
-	if err := b.check(fn, days); err != nil {
-		return Plan{}, err
-	}
-	if err := b.checkStart(fn, start); err != nil {
-		return Plan{}, err
-	}
-	h, err := newHot(fn, "Backlog.At", b.At)
+	h, err := b.ready(fn, start, days)
 	if err != nil {
 		return Plan{}, err
 	}
+	return b.planOn(fn, h, start, days, func(int) bool { return true })
+}
+
+// ready checks the backlog and its sap.
+func (b *Backlog) ready(fn string, start []Standing, days []Gathering) (*hot, error) {
+	if err := b.check(fn, days); err != nil {
+		return nil, err
+	}
+	if err := b.checkStart(fn, start); err != nil {
+		return nil, err
+	}
+	return newHot(fn, "Backlog.At", b.At)
+}
+
+// planOn plans with a fire on the evenings that are told.
+func (b *Backlog) planOn(fn string, h *hot, start []Standing, days []Gathering, fires func(evening int) bool) (Plan, error) {
 	p := Plan{Evenings: make([]Evening, len(days)), FirstSpill: -1, FirstOverdue: -1}
 	var queue []waiting
 	held := 0.0
@@ -190,7 +201,7 @@ func (b *Backlog) plan(fn string, start []Standing, days []Gathering) (Plan, err
 		if peak := float64(p.Peak); held > peak && !limit.Same(held, peak) { // the first of days as full
 			p.Peak, p.PeakDay = units.Volume(held), i
 		}
-		queue = b.fire(e, queue)
+		queue = b.fire(e, queue, fires(i))
 		held = 0
 		for _, q := range queue {
 			held += q.volume
@@ -219,14 +230,17 @@ func (p *Plan) add(i int, e *Evening) {
 	p.Spilled += e.Spilled
 }
 
-// fire boils from the head of the queue for an evening and returns what is left
-// of it.
-func (b *Backlog) fire(e *Evening, queue []waiting) []waiting {
+// fire boils from the head of the queue for an evening, if it is lit, and returns
+// what is left of it.
+func (b *Backlog) fire(e *Evening, queue []waiting, lit bool) []waiting {
 	e.First = -1
 	if len(queue) == 0 {
 		return queue
 	}
 	e.First = queue[0].day
+	if !lit {
+		return queue
+	}
 	fire := max(0, (b.Hours-b.Warmup).Seconds()) * float64(b.Heat)
 	spent := 0.0
 	done := 0

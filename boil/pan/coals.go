@@ -2,6 +2,7 @@ package pan
 
 import (
 	"math"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/units"
@@ -30,45 +31,108 @@ func (r *Rig) follow(fn string, d Day, every time.Duration, see func(Moment) boo
 	if r.Coals == 0 {
 		return r.run(fn, d, stepError, every, see)
 	}
+	o, err := r.run(fn, d, stepError, 0, nil)
+	if err == nil && o.overruns() {
+		if o, err = r.lastWood(fn, d); err == nil {
+			d.Out = o.LastWood
+		}
+	}
+	if err != nil || see == nil && every == 0 {
+		return o, err
+	}
+	return r.run(fn, d, stepError, every, see)
+}
+
+// overruns reports whether the coals did more than they should.
+func (o *Outcome) overruns() bool { return o.ToCome > 0 && o.End != EventFireOut }
+
+// lastWood finds the latest wood after which the coals do not overrun, or no wood
+// after the lighting if they do so whatever is done, and what comes of it.
+func (r *Rig) lastWood(fn string, d Day) (Outcome, error) {
 	plain := *r
 	plain.Coals = 0
 	o, err := plain.run(fn, d, stepError, 0, nil)
 	if err != nil {
 		return Outcome{}, err
 	}
-	overruns := func(out time.Duration) bool {
-		then := d
-		then.Out = out
-		var o Outcome
-		if err == nil {
-			o, err = r.run(fn, then, stepError, 0, nil)
-		}
-		return o.ToCome > 0 && o.End != EventFireOut
-	}
 	// The coals give as much as a full fire gives in H/ln 2: about that long
 	// before a fire without coals would have to be out.
 	late := min(o.Ended, d.Out)
-	if overruns(late) {
-		ahead := 1.001 * r.Coals.Seconds() / math.Ln2
+	ahead := 1.001 * r.Coals.Seconds() / math.Ln2
+	for {
 		early := max(d.Light, late-time.Duration(ahead*1e9))
-		for overruns(early) && early > d.Light {
-			ahead *= 2
-			late, early = early, max(d.Light, early-time.Duration(ahead*1e9))
+		// What comes before is the same whenever the wood stops after it.
+		d.Out = late
+		before, err := r.start(fn, d, stepError, 0, nil)
+		if err != nil {
+			return Outcome{}, err
 		}
-		for (late-early).Seconds() > planStep && err == nil {
-			if middle := early + (late-early)/2; overruns(middle) {
-				late = middle
-			} else {
-				early = middle
+		if err := before.burn(fn, before.since(early)); err != nil {
+			return Outcome{}, err
+		}
+		stopWood := before.stopWood
+		if slices.ContainsFunc(d.Sap, func(l Sap) bool { return l.At >= early && l.At <= late }) {
+			// Whether the fire waits for it hangs on when the wood stops.
+			stopWood = func(fn string, out time.Duration) (Outcome, error) {
+				d.Out = out
+				return r.run(fn, d, stepError, 0, nil)
 			}
 		}
-		late = early
+		best, err := stopWood(fn, early)
+		if err != nil {
+			return Outcome{}, err
+		}
+		if best.overruns() && early > d.Light {
+			ahead *= 2
+			late = early
+			continue
+		}
+		for !best.overruns() && (late-early).Seconds() > planStep {
+			middle := early + (late-early)/2
+			then, err := stopWood(fn, middle)
+			if err != nil {
+				return Outcome{}, err
+			}
+			if then.overruns() {
+				late = middle
+			} else {
+				early, best = middle, then
+			}
+		}
+		return best, nil
 	}
-	if err != nil {
+}
+
+// stopWood goes on from where the day stands, with the last wood at a time, and
+// leaves the day itself as it is.
+func (s *simulation) stopWood(fn string, out time.Duration) (Outcome, error) {
+	c := s.clone()
+	day := *s.day
+	day.Out = out
+	c.day, c.over = &day, c.since(out)
+	if err := c.burn(fn, math.Inf(1)); err != nil {
 		return Outcome{}, err
 	}
-	d.Out = late
-	return r.run(fn, d, stepError, every, see)
+	if err := c.close(fn); err != nil {
+		return Outcome{}, err
+	}
+	return c.out, nil
+}
+
+// clone returns a simulation that goes on from the same state by itself.
+func (s *simulation) clone() *simulation {
+	c := *s
+	k := *s.kernel
+	for _, row := range []*[]float64{&k.q, &k.full, &k.safe, &k.w, &k.m, &k.in, &k.off, &k.spare, &k.warm} {
+		*row = slices.Clone(*row)
+	}
+	k.boils, k.l = slices.Clone(k.boils), slices.Clone(k.l)
+	c.kernel, c.seen.kernel = &k, &k
+	c.stepper = newStepper(k.size(), c.derive)
+	copy(c.y, s.y)
+	copy(c.slope[0], s.slope[0])
+	c.out.Draws = slices.Clone(s.out.Draws)
+	return &c
 }
 
 // glowAt tells what the coals give at a time.

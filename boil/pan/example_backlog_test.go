@@ -47,3 +47,29 @@ func ExampleSpoiling() {
 	// 45 between slow and fast
 	// 55 fast
 }
+
+// Three days of 30 gallons that keep for two, and an evening that boils 100: one
+// fire, on the last evening, does.
+func ExampleBacklog_Fewest() {
+	b := pan.Backlog{
+		Storage: 160 * units.USGallon,
+		Hours:   5 * time.Hour,
+		Heat:    404680 / 43.389 * 100 / 5 * units.BtuITPerHour,
+		Syrup:   66,
+		At:      1 * units.Atmosphere,
+		Keep:    48 * time.Hour,
+	}
+	sap := pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Fahrenheit(40)}
+	plan, err := b.Fewest(nil, []pan.Gathering{sap, sap, sap})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, e := range plan.Evenings {
+		fmt.Printf("day %d: %.1f h\n", i, e.Hours.Hours())
+	}
+	// Output:
+	// day 0: 0.0 h
+	// day 1: 0.0 h
+	// day 2: 4.5 h
+}

@@ -1,6 +1,8 @@
 package pan
 
 import (
+	"math"
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/units"
@@ -59,6 +61,44 @@ func (o *Outcome) FirstDraw() (time.Duration, bool) {
 		return 0, false
 	}
 	return o.Draws[0].From, true
+}
+
+// close sums up the day once the fire is out.
+func (s *simulation) close(fn string) error {
+	s.finish()
+	for len(s.sap) > 0 {
+		if err := s.unload(fn); err != nil {
+			return err
+		}
+	}
+	s.out.SapLeft = units.Mass(s.y[s.inTank()])
+	s.out.Sweet = units.Mass(s.tank.w) * s.out.SapLeft
+	return nil
+}
+
+// finish sums up the day.
+func (s *simulation) finish() {
+	s.shutValve()
+	s.tell(EventFireOut, -1)
+	o := &s.out
+	o.Ended = s.clock(s.now)
+	o.Burned = time.Duration(math.Round(s.burned * 1e9))
+	s.sumHeat()
+	o.Evaporated = units.Mass(s.y[s.steam()])
+	o.Syrup = Liquid{Sugar: units.Mass(s.y[s.drawnSugar()]), Water: units.Mass(s.y[s.drawnWater()])}
+	o.Syrup.Temperature = s.syrupPoint(o.Syrup)
+	o.Held = make(Contents, s.n)
+	for i := range o.Held {
+		o.Held[i] = s.liquid(s.y, i)
+	}
+	if s.reversed {
+		slices.Reverse(o.Held)
+	}
+}
+
+// syrupPoint returns the boiling point of a liquid that left the pan.
+func (s *simulation) syrupPoint(l Liquid) units.Temperature {
+	return units.Celsius(s.hot.at(l.Brix().Fraction()).point)
 }
 
 // followError tells which function could not follow a day.

@@ -23,6 +23,12 @@ type Night struct {
 type Morning struct {
 	Contents Contents
 	Ice      []Ice // one for each compartment
+
+	// Warm is how long each compartment stood between 50 and 140 F, where what
+	// spoils sweet grows fast: above 50 F by [Spoiling], to 140 F by the rule of
+	// kitchens (from memory). Boiled sweet is food ready made, and keeps worse
+	// than sap as cold.
+	Warm []time.Duration
 }
 
 // Ice tells whether a compartment froze, and if so how long after the fire its
@@ -72,7 +78,7 @@ func (c Contents) Overnight(n Night) (Morning, error) {
 			return Morning{}, err
 		}
 	}
-	m := Morning{Contents: make(Contents, len(c)), Ice: make([]Ice, len(c))}
+	m := Morning{Contents: make(Contents, len(c)), Ice: make([]Ice, len(c)), Warm: make([]time.Duration, len(c))}
 	for i, l := range c {
 		m.Contents[i] = l
 		if !(l.Mass() > 0) {
@@ -83,6 +89,8 @@ func (c Contents) Overnight(n Night) (Morning, error) {
 			return Morning{}, units.Under(fn, err)
 		}
 		m.Ice[i].Point = point
+		m.Warm[i] = n.passes(l.Temperature, units.Fahrenheit(50)) - n.passes(l.Temperature, units.Fahrenheit(140))
+		m.Warm[i] = m.Warm[i].Abs()
 		above := l.Temperature.Sub(n.Air)
 		left := units.TempDiff(math.Exp2(-n.Length.Seconds() / n.Halving.Seconds()))
 		t := n.Air.Add(above * left)
@@ -95,6 +103,20 @@ func (c Contents) Overnight(n Night) (Morning, error) {
 		m.Contents[i].Temperature = t
 	}
 	return m, nil
+}
+
+// passes returns when what starts at one temperature comes by another, within the
+// night: at once if it is past it, and at the end if it never does.
+func (n *Night) passes(from, by units.Temperature) time.Duration {
+	way := n.Air.Compare(from) // -1 down, 1 up
+	switch {
+	case way*by.Compare(from) <= 0 && (way != 0 || by.Compare(from) >= 0):
+		return 0
+	case way*by.Compare(n.Air) >= 0:
+		return n.Length
+	}
+	halvings := math.Log2(float64(from.Sub(n.Air) / by.Sub(n.Air)))
+	return time.Duration(min(halvings*float64(n.Halving), float64(n.Length)))
 }
 
 // mostFreezing is the strongest liquid whose freezing point is known.

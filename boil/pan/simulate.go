@@ -108,20 +108,35 @@ type simulation struct {
 }
 
 func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see func(Moment) bool) (Outcome, error) {
-	if err := r.check(fn, len(d.Reverse) > 0); err != nil {
+	s, err := r.start(fn, d, tolerance, every, see)
+	if err == nil {
+		err = s.burn(fn, math.Inf(1))
+	}
+	if err == nil {
+		err = s.close(fn)
+	}
+	if err != nil {
 		return Outcome{}, err
 	}
+	return s.out, nil
+}
+
+// start goes from the first load of sap to the lighting of the fire.
+func (r *Rig) start(fn string, d Day, tolerance float64, every time.Duration, see func(Moment) bool) (*simulation, error) {
+	if err := r.check(fn, len(d.Reverse) > 0); err != nil {
+		return nil, err
+	}
 	if err := d.check(fn, len(r.Compartments)); err != nil {
-		return Outcome{}, err
+		return nil, err
 	}
 	if every != 0 {
 		if err := traceEvery.Check(fn, every.Seconds()); err != nil {
-			return Outcome{}, err
+			return nil, err
 		}
 	}
 	h, err := newHot(fn, "Day.Pressure", d.Pressure)
 	if err != nil {
-		return Outcome{}, err
+		return nil, err
 	}
 	k := newKernel(h, r)
 	s := &simulation{
@@ -137,34 +152,12 @@ func (r *Rig) run(fn string, d Day, tolerance float64, every time.Duration, see 
 	}
 	slices.SortStableFunc(s.sap, func(a, b Sap) int { return cmp.Compare(a.At, b.At) })
 	slices.Sort(s.reverses)
-	if err := s.play(fn); err != nil {
-		return Outcome{}, err
-	}
-	return s.out, nil
-}
-
-// play goes from the first load of sap to the end of the fire.
-func (s *simulation) play(fn string) error {
 	for len(s.sap) > 0 && s.sap[0].At <= s.day.Light {
 		if err := s.unload(fn); err != nil {
-			return err
+			return nil, err
 		}
 	}
-	if err := s.light(fn); err != nil {
-		return err
-	}
-	if err := s.burn(fn); err != nil {
-		return err
-	}
-	s.finish()
-	for len(s.sap) > 0 {
-		if err := s.unload(fn); err != nil {
-			return err
-		}
-	}
-	s.out.SapLeft = units.Mass(s.y[s.inTank()])
-	s.out.Sweet = units.Mass(s.tank.w) * s.out.SapLeft
-	return nil
+	return s, s.light(fn)
 }
 
 // clock turns seconds since the lighting into the time of the day.
@@ -208,11 +201,12 @@ func (s *simulation) derive(after float64, y, dy []float64) {
 	s.seen.rates(dy)
 }
 
-// burn is the loop over steps and events until the end of the fire.
-func (s *simulation) burn(fn string) error {
+// burn is the loop over steps and events until the end of the fire, or until a
+// pause.
+func (s *simulation) burn(fn string, pause float64) error {
 	patience := 4*s.n + 8
 	events, instant := 0, 0
-	for steps := 0; !s.ended; steps++ {
+	for steps := 0; !s.ended && s.now < pause; steps++ {
 		if steps > maxSteps || events > maxEvents {
 			return &followError{fn, ErrTooBusy}
 		}
@@ -225,7 +219,7 @@ func (s *simulation) burn(fn string) error {
 			events++
 			continue
 		}
-		stop := s.nextScheduled(s.over)
+		stop := min(s.nextScheduled(s.over), pause)
 		if s.banked {
 			s.wait(stop)
 			continue
@@ -268,29 +262,4 @@ func (s *simulation) readings(stop float64, at func(t float64) []float64) {
 		s.show(EventReading, -1, s.reading, at(s.reading))
 		s.reading += s.every
 	}
-}
-
-// finish sums up the day.
-func (s *simulation) finish() {
-	s.shutValve()
-	s.tell(EventFireOut, -1)
-	o := &s.out
-	o.Ended = s.clock(s.now)
-	o.Burned = time.Duration(math.Round(s.burned * 1e9))
-	s.sumHeat()
-	o.Evaporated = units.Mass(s.y[s.steam()])
-	o.Syrup = Liquid{Sugar: units.Mass(s.y[s.drawnSugar()]), Water: units.Mass(s.y[s.drawnWater()])}
-	o.Syrup.Temperature = s.syrupPoint(o.Syrup)
-	o.Held = make(Contents, s.n)
-	for i := range o.Held {
-		o.Held[i] = s.liquid(s.y, i)
-	}
-	if s.reversed {
-		slices.Reverse(o.Held)
-	}
-}
-
-// syrupPoint returns the boiling point of a liquid that left the pan.
-func (s *simulation) syrupPoint(l Liquid) units.Temperature {
-	return units.Celsius(s.hot.at(l.Brix().Fraction()).point)
 }

@@ -7,6 +7,8 @@ import "math"
 // P. J. Prince, Journal of Computational and Applied Mathematics 6 (1980) 19-26;
 // the extension as in E. Hairer, S. P. Norsett and G. Wanner, Solving Ordinary
 // Differential Equations I, 2nd ed., Springer 1993, DOPRI5 (from memory).
+//
+// Cites dormand-prince-1980.
 var (
 	stageWeights = [7][6]float64{
 		{},

@@ -37,10 +37,14 @@ func swept(t testing.TB) sweep.Package {
 			pan.Backlog{Storage: 200 * units.USGallon, Heat: 50 * units.Kilowatt, Hours: 4 * time.Hour, Keep: 72 * time.Hour, At: p, Syrup: 66},
 			pan.Gathering{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)},
 			pan.Standing{Gathering: pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour},
+			[]pan.Standing{{Gathering: pan.Gathering{Volume: 30 * units.USGallon, Brix: 2, Temperature: units.Celsius(3)}, Age: 20 * time.Hour}},
+			[]pan.Gathering{{Volume: 50 * units.USGallon, Brix: 2, Temperature: units.Celsius(2)}},
 			pan.Plan{Peak: units.Liter}, pan.Evening{Boiled: units.Liter}, pan.Steady{Feed: 0.01, Brix: []units.Brix{10, 66}},
 			pan.Comparison{}, pan.Drawn{}, pan.Liquid{Sugar: 1, Water: 2, Temperature: units.Celsius(50)},
 			pan.Night{Air: units.Celsius(-5), Halving: 2 * time.Hour, Length: 10 * time.Hour}, pan.Morning{}, pan.Ice{Point: units.Celsius(-1), Forms: true},
-			&pan.Chased{}, &pan.Outcome{}, pan.Moment{},
+			&pan.Chased{}, &pan.Outcome{}, pan.Moment{}, pan.Stopped{}, pan.Fit{},
+			20 * time.Hour, pan.Level{Depth: units.Inch}, []pan.Level{{Depth: units.Inch, Brix: 5, Temperature: units.Celsius(50)}, {Depth: units.Inch, Brix: 25, Temperature: units.Celsius(60)}},
+			pan.Budget{Done: 5 * time.Hour, Heat: 100 * units.Megajoule},
 		},
 		Except: map[string]string{
 			"Rig.Pail: NaN":           "a float feed pours no pails",
@@ -48,7 +52,7 @@ func swept(t testing.TB) sweep.Package {
 			"Drawn.VolumeAt: name":    "it is that of its liquid",
 			"Liquid.Temperature: NaN": "the volume is asked for at another",
 		},
-		Few: map[string]int{"Rig.Trace": 0, "Rig.Run": 300, "Rig.Chase": 300, "Compare": 100, "Rig.HeatFor": 300},
+		Few: map[string]int{"Rig.Trace": 0, "Rig.Run": 300, "Rig.Chase": 300, "Backlog.Fewest": 100, "Rig.Fits": 20, "Rig.LightBy": 50, "Rig.FeedStopped": 300, "Compare": 100, "Rig.HeatFor": 300},
 	}
 }
 

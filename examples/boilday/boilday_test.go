@@ -12,6 +12,7 @@ func TestBoilday(t *testing.T) {
 	b := clitest.Build(t)
 	t.Run("pages", func(t *testing.T) { pages(t, b) })
 	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
+	t.Run("deadlines", func(t *testing.T) { deadlines(t, b) })
 	t.Run("JSON", func(t *testing.T) { sameNumbers(t, b) })
 	t.Run("narrow", func(t *testing.T) { narrow(t, b) })
 	t.Run("refractometer", func(t *testing.T) { refraction(t, b) })
@@ -98,6 +99,33 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|8 ft2, 4 ft2", "", "The clock starts with a hot arch", "valve opens"},
 		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|63 Brix", "", "less than 66 Brix in the mean may not be sold", ""},
 		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|66 Brix", "", "valve opens shuts qt mean Brix total qt", "in the mean may not"},
+		// An inch of 12 ft2 is 7.48 gal hot, 7.2 cold; at 12 gal/h of cold sap, 14.2
+		// without, they are gone in 30 minutes, and coals of 8 give as much as 11.5.
+		{"-pan-rate|1 US gal/ft2/h", "", "If the sap stops 30 min (from full to the safe depth", ""},
+		{"-pan-rate|1 US gal/ft2/h", "", "no more wood after 18 min", ""},
+		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "DO NOT LIGHT THIS FIRE", "If the sap stops"},
+		{"-sap|7 US gal", "", "", "If the sap stops"},
+		{"-depth|1.5 in|-compartments|6 ft2, 3 ft2, 3 ft2|-sap|260 US gal|-boil-rate|26 US gal/h", "", "the coals alone do it: no more wood", ""},
+
+		// 90 gal of 8.40 lb at 2.1 Brix are 756 lb; 150 lb of pure ice leave 2.1 x 756/606 =
+		// 2.62 Brix, and 150 of the 732 lb to boil off are 20.5 percent; at 100 lb an
+		// hour 1 h 30 min.
+		{"-sap|90 US gal|-ice|150 lb|-boil-rate|12 US gal/h", "", "of 2.62 Brix", ""},
+		{"-sap|90 US gal|-ice|150 lb|-boil-rate|12 US gal/h", "", "Hours at the fire saved 1 h 30 min Fuel saved 20 %", ""},
+		{"-sap|90 US gal|-ice|150 lb", "", "The ice is taken as pure water, and it is not", "thrown away with it"},
+		// 150 lb of 0.4 Brix hold 0.6 lb of sugar.
+		{"-sap|90 US gal|-ice|150 lb|-ice-reads|0.4 Brix", "", "Sugar thrown away with it 0.6000 lb", "taken as pure"},
+		{"-sap|300 US gal|-membrane-to|4 Brix|-membrane-flow|10 US gal/h", "", "Beside the fire it does not keep up", ""},
+		{"-sap|90 US gal|-membrane-to|8 Brix|-membrane-flow|60 US gal/h", "", "Beside the fire it keeps up", ""},
+		// By Vukov's law an hour at 210 F and pH 7 inverts about 0.027 percent, and at pH 5.5
+		// 32 times that.
+		{"", "", "Heat splits of the sugar 0.38 to 11 % (at most, at pH 7 to pH 5.5", ""},
+		// Of 2 to 3 Brix by 0.06 C each (CRC Handbook, from memory), in F.
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|2 in|-sap|260 US gal|-boil-rate|26 US gal/h", "", "Ice forms below 31.5 F", "chased"},
+		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|2 in|-sap|260 US gal|-boil-rate|26 US gal/h|-chase|15 US gal", "", "Of the sweet is saved 95 %", "Ice forms"},
+		{"-sap|90 US gal|-wood-left|0.15 cord", "", "more than that wood boils: keep it cold", "does not fit"},
+		{"-sap|90 US gal|-wood-left|3 cord", "", "It burns", "for another day"},
+		{"-sap|90 US gal|-start|14:00|-done-by|22:00", "", "does not fit until 22:00: keep it cold, and boil it first", "that wood"},
 		{"-moisture|50 %", "", "wood wetter than 20 % also weakens the fire", ""},
 		{"-moisture|20 %", "", "Of wood, by weight", "weakens"},
 

@@ -23,16 +23,19 @@ func (p page) brief() {
 		p.rigBrief(b)
 	case p.alone:
 		b.Verdict = "Too little for this pan: boil it in a pot from the start. It makes " + p.syrupWords() + "."
-		b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.pot.heating, cli.Nearest)))
+		b.Answer("lit", "Light at", p.lit(), "boils at "+p.In(p.at(p.pot.heating, cli.Nearest)))
 		b.Answer("done", "Syrup", p.at(p.potDone(), cli.Down), "stand by before")
 	default:
 		p.panBrief(b)
+	}
+	if p.deadline.all > 0 && (p.run != nil || p.alone) {
+		b.Verdict = "Boil " + p.sapWords() + ". " + b.Verdict
 	}
 	if !overrun {
 		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
 		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
 		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
-		b.Answer("fuel", "Have ready", p.burn.ready, p.fuelName())
+		b.Answer("fuel", "Have ready", p.ready(), p.fuelName())
 	}
 	p.source(b)
 	p.briefCautions(b)
@@ -47,6 +50,22 @@ func (p page) at(d time.Duration, to cli.Side) cli.Value {
 	return cli.ClockBy(p.start, p.start.Add(d), by, to)
 }
 
+// ready is the fuel to lay by: of wood that is counted closely, closely.
+func (p page) ready() cli.Value {
+	if p.deadline.wood > 0 {
+		return cli.Rough(cli.Wood(p.burn.cords))
+	}
+	return p.burn.ready
+}
+
+// lit is when to light: to the minute, if the page found it.
+func (p page) lit() cli.Value {
+	if !p.deadline.by.IsZero() {
+		return cli.Clock(p.start, p.start)
+	}
+	return p.at(0, cli.Nearest)
+}
+
 // syrupWords is what to count on today.
 func (p page) syrupWords() string {
 	mass, _ := p.bottled()
@@ -55,7 +74,7 @@ func (p page) syrupWords() string {
 
 // panBrief is the day in a single pan.
 func (p page) panBrief(b *cli.Brief) {
-	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)) + " of sap"
+	sap := p.sapWords()
 	long := p.done - p.lastWood
 	switch {
 	case p.given.coals > 0 && long > watched:
@@ -67,7 +86,7 @@ func (p page) panBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "boils at "+p.In(p.at(p.heating, cli.Nearest))+"; sooner if cold")
+	b.Answer("lit", "Light at", p.lit(), "boils at "+p.In(p.at(p.heating, cli.Nearest))+"; sooner if cold")
 	b.Answer("last_sap", "Last sap ready by", p.at(p.lastSap, cli.Down))
 	if p.given.coals > 0 {
 		when := "at " + p.stopAt.Text(1)
@@ -101,7 +120,7 @@ func (p page) rigBrief(b *cli.Brief) {
 	default:
 		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
 	}
-	b.Answer("lit", "Light at", p.at(0, cli.Nearest), "sooner if the arch is cold")
+	b.Answer("lit", "Light at", p.lit(), "sooner if the arch is cold")
 	if drawn {
 		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
 	}
@@ -121,7 +140,7 @@ func (p page) rigBrief(b *cli.Brief) {
 
 // doNotLight is all that there is to say of a fire that would run away.
 func (p page) doNotLight(b *cli.Brief) {
-	area := p.given.area
+	area := p.given.pan.Area
 	if p.run != nil {
 		area = p.run.first
 	}
@@ -134,10 +153,10 @@ func (p page) doNotLight(b *cli.Brief) {
 func (p page) source(b *cli.Brief) {
 	f := p.flags
 	if p.demo {
-		b.House = "An invented sugarhouse, " + p.given.day + "."
+		b.House = "An invented sugarhouse, " + p.given.day.Format(time.DateOnly) + "."
 		b.Further = append(b.Further, "The program folder begins your own.")
 	}
-	sap := p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest))
+	sap := p.In(cli.Gallons(max(p.pooled().Volume(), p.deadline.all), cli.Nearest))
 	switch {
 	case f.Given("sap-file"):
 		b.Told("gatherings")
@@ -152,22 +171,35 @@ func (p page) source(b *cli.Brief) {
 		if p.sweet.Mass() > 0 {
 			b.Told("sweet in the pan")
 		}
+	case p.given.readings > 0:
+		b.From(f, "sap", "sap "+sap)
+		b.Learned(p.given.reading.Text(2) + " from " + cli.Plural(p.given.readings, "reading"))
 	default:
-		b.From(f, "sap", "sap "+sap, "reading", "read "+p.given.reading.Text(1))
+		read := "read " + p.given.reading.Text(1)
+		if g := p.gatherings[0]; g.lot.Brix().Text(1) != g.reading.Text(1) {
+			read += " (truly " + g.lot.Brix().Text(2) + ")"
+		}
+		b.From(f, "sap", "sap "+sap, "reading", read)
 		if p.given.refractometer != compensated {
 			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 		}
+	}
+	if !p.deadline.by.IsZero() {
+		b.Told("done by " + p.deadline.by.Format("15:04"))
+	}
+	if p.deadline.wood > 0 {
+		b.Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
 	}
 	rate := "boil-rate"
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.rate))))
+	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
 	if p.given.fuel == "wood" {
 		b.From(f, "coals", "coals "+minutes(p.given.coals))
 	}
-	if p.given.learned {
-		b.From(f, "efficiency", "efficiency "+p.given.efficiency.Text(0))
+	if p.given.wood.Learned {
+		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
 	} else {
 		b.Assumed("a wasteful fire")
 	}
@@ -183,10 +215,11 @@ func (p page) briefCautions(b *cli.Brief) {
 	add(true, cli.KeepingBrief(p.given.target))
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
 	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
+	add(true, p.morningCaution())
 	if p.alone {
 		add(true, "Never leave the pot: it foams over and scorches in minutes.")
 	} else {
-		add(true, "Never leave it; keep it over "+p.In(cli.Eighths(p.given.safe, cli.Up))+" deep with sap or water.")
+		add(true, p.stoppedCaution())
 		add(p.given.coals > 0, "Too hot: shut ash door, not flue damper; rake no coals.")
 	}
 	if late := "The last sap comes at " + p.start.Add(p.comes).Format("15:04"); p.run == nil && !p.alone && p.comes > 0 {

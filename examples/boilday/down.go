@@ -1,12 +1,42 @@
 package main
 
 import (
+	"cmp"
 	"time"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
+
+// pour puts the sweet of a single pan to its sap: it is no sap of the tank, but all
+// goes one way.
+func (p *plan) pour(s *setup) (err error) {
+	p.sap = p.tank
+	if len(s.compartments) == 0 {
+		p.sap, err = sugar.Blend(p.tank, p.sweet.Lot)
+	}
+	return err
+}
+
+// down boils the sap down.
+func (p *plan) down(s *setup) error {
+	if err := p.amounts(s); err != nil {
+		return err
+	}
+	var err error
+	if p.coals, err = p.coalsWater(s); err != nil {
+		return err
+	}
+	atPan := p.clock
+	switch {
+	case p.sap.Volume() < s.pan.Area.Volume(s.safe):
+		atPan = p.intoPot
+	case len(s.compartments) > 0:
+		atPan = p.simulate
+	}
+	return cmp.Or(atPan(s), p.finishInPot(s))
+}
 
 // heatingTime is how long the first filling takes to boil over a fire that
 // boils off the given rate afterwards.

@@ -10,23 +10,12 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-func (s *setup) declareFuel(f *cli.Flags) {
-	var species []string
-	for _, w := range fuel.FirewoodKentucky() {
-		species = append(species, w.Species)
-	}
-	f.Group("Fire")
-	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
-	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
-	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, as a pin meter shows it")
-	f.Quantity(&s.efficiency, "efficiency", "", "share of the fuel's heat that gets into the sap, learned from a past day: of the net heat of wood, of the gross heat of other fuels; without it the page shows a range")
-}
-
 // burn is what the fire takes.
 type burn struct {
 	low, high cli.Value
 	ready     cli.Value     // the most, as a person counts it
 	weight    *[2]cli.Value // of wood
+	cords     units.Volume  // of wood, the most
 	how       string
 }
 
@@ -45,14 +34,14 @@ func (p *plan) fire(s *setup) (err error) {
 		at, how = fuel.BuiltEvaporator(), "a published range for built evaporators: give -efficiency if you know yours"
 	}
 	if s.fuel == "wood" {
-		if err := cli.Within("moisture", "moisture", s.moisture, 0, 120, 1, "%", "a pin meter shows the dry basis, and hardly any green wood is so wet: check the meter"); err != nil {
+		if err := cli.Within("moisture", "moisture", s.wood.Moisture, 0, 120, 1, "%", "a pin meter shows the dry basis, and hardly any green wood is so wet: check the meter"); err != nil {
 			return err
 		}
 	}
-	given := s.learned
+	given := s.wood.Learned
 	if given {
-		at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Gross}
-		how = fmt.Sprintf("at %s of the gross heat", s.efficiency.Text(0))
+		at = fuel.Efficiency{Low: s.wood.Efficiency, High: s.wood.Efficiency, Basis: fuel.Gross}
+		how = fmt.Sprintf("at %s of the gross heat", s.wood.Efficiency.Text(0))
 	}
 	p.burn.how = how
 	switch s.fuel {
@@ -65,12 +54,7 @@ func (p *plan) fire(s *setup) (err error) {
 		p.burn.low, p.burn.high, p.burn.ready = cli.Mass(need.Low), cli.Mass(need.High), cli.Pounds(need.High, cli.Up)
 		return cli.For("efficiency", err)
 	}
-	for _, w := range fuel.FirewoodKentucky() {
-		if w.Species == s.wood {
-			return p.cords(s, w, at, given)
-		}
-	}
-	return nil
+	return p.cords(s, s.wood.Stock(), at, given)
 }
 
 func (p *plan) liquid(stock fuel.Fuel[units.Volume], at fuel.Efficiency) error {
@@ -103,7 +87,7 @@ func onNet(e fuel.Efficiency) (fuel.Efficiency, error) {
 // cords counts wood by its net heat at its moisture. A cord holds the same dry
 // wood whatever the water in it, so that cords follow the net heat of that.
 func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) error {
-	stock, err := w.Net(fuel.DryMoisture(s.moisture))
+	stock, err := w.Net(fuel.DryMoisture(s.wood.Moisture))
 	if err != nil {
 		return cli.For("moisture", err)
 	}
@@ -113,7 +97,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 		}
 	} else {
 		at.Basis = fuel.Net
-		p.burn.how = fmt.Sprintf("at %s of the net heat", s.efficiency.Text(0))
+		p.burn.how = fmt.Sprintf("at %s of the net heat", s.wood.Efficiency.Text(0))
 		if from := p.flags.Source("efficiency").From; from != "" {
 			p.burn.how += ", learned from " + from
 		}
@@ -122,10 +106,11 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 	if err != nil {
 		return cli.For("efficiency", err)
 	}
-	cord, err := w.CordWeight(fuel.DryMoisture(s.moisture))
+	cord, err := w.CordWeight(fuel.DryMoisture(s.wood.Moisture))
 	if err != nil {
 		return cli.For("moisture", err)
 	}
+	p.burn.cords = need.High
 	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
@@ -150,7 +135,7 @@ func (p page) warmed() string {
 // fuelName names what burns.
 func (p page) fuelName() string {
 	if p.given.fuel == "wood" {
-		return strings.ToLower(p.given.wood)
+		return strings.ToLower(p.given.wood.Species)
 	}
 	return p.given.fuel
 }
@@ -159,15 +144,15 @@ func (p page) fuelPart(part *cli.Part) {
 	part.Row("heat", "Heat into the liquid", cli.Energy(p.heat), p.warmed())
 	name := p.fuelName()
 	show := func(low, high cli.Value) cli.Value {
-		if p.given.learned {
+		if p.given.wood.Learned {
 			return cli.Rough(high)
 		}
 		return cli.Between(cli.Rough(low), cli.Rough(high))
 	}
 	part.Row("burns", "It burns", show(p.burn.low, p.burn.high), name, p.burn.how)
 	if w := p.burn.weight; w != nil {
-		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.moisture.Text(0)+" moisture on the dry basis, as a pin meter shows it")
-		if p.given.moisture > 20 {
+		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.wood.Moisture.Text(0)+" moisture on the dry basis, as a pin meter shows it")
+		if p.given.wood.Moisture > 20 {
 			part.Remark("That is the least: wood wetter than 20 % also weakens the fire, and makes more smoke and tar in the flue. Split it and dry it first; green wood is not for this fire.")
 		}
 	}

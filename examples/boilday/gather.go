@@ -2,11 +2,11 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"math"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -32,15 +32,38 @@ func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error)
 	case !f.Given("sap") && (demo || f.Dir() != ""):
 		return s.waiting(f)
 	}
+	if !f.Given("reading") && f.Dir() != "" {
+		if err := s.lastRead(f); err != nil {
+			return nil, err
+		}
+	}
 	m, err := s.readSap(s.reading, s.readAt)
 	if err != nil {
-		return nil, cli.For(flagOf(err, "reading", "at", "read-at"), err)
+		return nil, cli.ForArg(err, "reading", "at", "read-at")
 	}
-	lot, err := sugar.NewLot(s.sap, m.Brix, s.sapTemp)
+	from, temp := "sap-temp", s.sapTemp
+	if f.Given("read-at") && !f.Given("sap-temp") && s.refractometer == "" {
+		from, temp = "read-at", s.readAt // a cup is as warm as the sap that it was filled with
+	}
+	lot, err := sugar.NewLot(s.sap, m.Brix, temp)
 	if err != nil {
-		return nil, cli.For("sap-temp", err)
+		return nil, cli.For(from, err)
 	}
 	return []gathering{{source: "all sap", reading: s.reading, read: s.readAt, lot: lot, doubt: m.Uncertainty}}, nil
+}
+
+// lastRead takes the strength that the record read last, where nobody read today.
+func (s *setup) lastRead(f *cli.Flags) error {
+	b, n := f.House().LastSugar()
+	if n == 0 {
+		return fmt.Errorf("how sweet is the sap? No reading stands in %s: say it behind the sap, as 40 US gal 2.1 at 41 F", f.House().Shown(folder.DaysFile))
+	}
+	// It is the true one, as a hydrometer reads where its scale is true.
+	s.reading, s.readings, s.refractometer = b, n, ""
+	if !f.Given("read-at") {
+		s.readAt = s.sapStem
+	}
+	return nil
 }
 
 // mostGatherings is more than anybody carries home in a day.
@@ -76,28 +99,21 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 	}
 	var together units.Volume
 	again := lookagain.List{VolumeUnit: "US gal"}
-	for {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			return nil, err
-		}
+	err = cli.Rows(r, mostGatherings, ": give those of one day; logbook reads a season", func() error {
 		m, err := s.readSap(g.reading, g.read)
 		if err != nil {
-			return nil, r.Fail("reading", err)
+			return r.Fail("reading", err)
 		}
 		at := temp
 		if math.IsNaN(at.Celsius()) {
 			at = s.sapTemp
 		}
 		if !(sap > 0) {
-			return nil, r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
+			return r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
 		}
 		gathered := g
 		if gathered.lot, err = sugar.NewLot(sap, m.Brix, at); err != nil {
-			return nil, r.Fail("volume", err)
+			return r.Fail("volume", err)
 		}
 		gathered.doubt = m.Uncertainty
 		again.Add(lookagain.Row{File: s.sapFile, Line: r.Line(), Name: g.source, Strength: float64(m.Brix), Volume: sap.USGallons(),
@@ -105,13 +121,12 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 		if gathered.source == "" {
 			gathered.source = "sap"
 		}
-		if all = append(all, gathered); len(all) > mostGatherings {
-			return nil, fmt.Errorf("%s: more than %d gatherings: give those of one day; logbook reads a season", s.sapFile, mostGatherings)
-		}
+		all = append(all, gathered)
 		together += sap
-	}
-	if len(all) == 0 {
-		return nil, fmt.Errorf("%s: no gathering below the header", s.sapFile)
+		return nil
+	})
+	if err != nil {
+		return nil, err
 	}
 	s.again = again.Findings()
 	onOneDay(all)
@@ -134,4 +149,14 @@ func onOneDay(all []gathering) {
 			all[i].when = clock.Add(g.when.Sub(last.Truncate(day)))
 		}
 	}
+}
+
+// lastComes is when the last sap of a file comes, from lighting the fire.
+func (p *plan) lastComes() (last time.Duration) {
+	for _, g := range p.gatherings {
+		if !g.when.IsZero() {
+			last = max(last, g.when.Sub(p.start))
+		}
+	}
+	return last
 }

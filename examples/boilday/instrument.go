@@ -16,8 +16,7 @@ const (
 
 func (s *setup) declareRefractometer(f *cli.Flags) {
 	f.Choice(&s.refractometer, "refractometer", "", []string{plain, compensated}, "the sap is read by a refractometer and not by a hydrometer: plain if drop and prism at -read-at have still to be allowed for, compensated if it does that itself, as those marked ATC and most digital ones do")
-	f.Quantity(&s.sapDoubt.Division, "sap-division", "0.2 Brix", "smallest step that you read on it")
-	f.Quantity(&s.sapDoubt.Calibration, "sap-calibration", "0.2 Brix", "how far its scale may be off (k = 2): see what it reads in plain water")
+	f.Doubt(&s.sapDoubt, "sap-", "instrument of the sap; see what it reads in plain water", "0.2 Brix", "", "0.2 Brix")
 }
 
 // checkRefractometer refuses flags that belong to another instrument.
@@ -76,6 +75,10 @@ func (p *plan) doubted() units.Brix {
 func (p page) readingRow(part *cli.Part) {
 	g := p.gatherings[0]
 	at := p.In(cli.Temperature(g.read))
+	if n := p.given.readings; n > 0 {
+		part.Row("reading", "Not read today", cli.Brix(g.reading, 2), "learned from "+cli.Plural(n, "reading"))
+		return
+	}
 	switch p.given.refractometer {
 	case plain:
 		part.Row("reading", "Refractometer reads", cli.Brix(g.reading, 1), "drop and prism at "+at)

@@ -26,6 +26,9 @@ func (p *plan) show(e *cli.Env) error {
 		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.kept + ".")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
+	if p.ice != nil {
+		page.icePart(sheet.Part("ice", "Ice"))
+	}
 	if p.membrane != nil {
 		page.membranePart(sheet.Part("membrane", "Membrane"))
 	}
@@ -35,6 +38,9 @@ func (p *plan) show(e *cli.Env) error {
 		page.rigPart(sheet.Part("timeline", "At the pan"))
 	case !p.alone:
 		page.clockPart(sheet.Part("clock", "At the pan"))
+	}
+	if p.run != nil && !p.small && p.run.Held.Sugar() > 0 {
+		page.nightPart(sheet.Part("night", "The night, and the next morning"))
 	}
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
@@ -87,6 +93,7 @@ func (p page) sapPart(part *cli.Part) {
 	part.Row("brix", "True strength", cli.Brix(p.pooled().Brix(), 2))
 	p.doubtRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.pooled().Sugar()))
+	p.deadlineRow(part)
 	p.sweetRow(part)
 }
 
@@ -107,14 +114,14 @@ func (p page) syrupPart(part *cli.Part) {
 
 func (p page) clockPart(part *cli.Part) {
 	if p.overrun {
-		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.area))
+		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.pan.Area))
 		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
 	}
 	if tail := p.done - p.lastWood; !p.overrun && tail > watched {
 		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", minutes(tail)))
 	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
-	part.Row("rate", "The pan boils off", cli.Flow(p.given.rate))
+	part.Row("rate", "The pan boils off", cli.Flow(p.given.pan.Rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
 	part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.heating)), "after "+minutes(p.heating))
 	if p.overrun { // it ends when somebody pours in what is missing, and no clock knows that
@@ -144,6 +151,7 @@ func (p page) clockPart(part *cli.Part) {
 	} else {
 		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
 	}
+	p.stoppedRow(part)
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 	part.Remark(coldArch)
 	if p.comes > 0 {
@@ -168,6 +176,7 @@ func (p page) finishPart(part *cli.Part) {
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
+	p.invertedRow(part)
 	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 

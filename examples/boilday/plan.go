@@ -8,6 +8,7 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
+	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -28,6 +29,10 @@ type plan struct {
 	gathered   sugar.Lot
 	sap        sugar.Lot // that is boiled: concentrate, or what was gathered, and the sweet in a pan of one
 	sweet      sweet
+	tank       sugar.Lot // the sap alone, as it goes to the pan
+	deadline   deadline
+	stopped    pan.Stopped // when the sap stops
+	chased     *pan.Chased // nil unless the sweet is chased with water
 
 	pressure   units.Pressure
 	from       string // the flag that tells the pressure
@@ -44,6 +49,7 @@ type plan struct {
 	miss  cli.Off          // what the instruments show too much
 	start time.Time
 
+	ice      *parted             // nil if none was taken out
 	membrane *membraneRun        // nil without one
 	measured density.Measurement // of a reading at the mark
 	packed   *packing.PackPlan   // nil if no bottle is named, or if there is no syrup
@@ -75,6 +81,8 @@ type firing struct {
 	over     time.Duration // when the last wood goes on at the latest
 	overrun  bool          // by themselves they are too much
 
+	lastBrix units.Brix // when the last sap goes in
+
 	batches int // that the pan is drawn off in
 
 	// A batch that is too small for the pan is taken off early.
@@ -105,11 +113,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if p.gatherings, err = s.gather(e, f, p.demo); err != nil {
 		return nil, err
 	}
-	for _, g := range p.gatherings {
-		if !g.when.IsZero() {
-			p.comes = max(p.comes, g.when.Sub(p.start))
-		}
-	}
+	p.comes = p.lastComes()
 	lots := make([]sugar.Lot, len(p.gatherings))
 	for i, g := range p.gatherings {
 		lots[i] = g.lot
@@ -118,7 +122,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	p.gathered = p.sap
-	if err := p.concentrate(s, f); err != nil {
+	if err := cmp.Or(p.takeIce(s, f), p.concentrate(s, f)); err != nil {
 		return nil, err
 	}
 	if p.recorded() {
@@ -126,10 +130,9 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 			return nil, err
 		}
 	}
-	if len(s.compartments) == 0 { // it is no sap of the tank, but all goes one way
-		if p.sap, err = sugar.Blend(p.sap, p.sweet.Lot); err != nil {
-			return nil, err
-		}
+	p.tank = p.sap
+	if err := p.pour(s); err != nil {
+		return nil, err
 	}
 	if p.sap.Brix() >= s.target {
 		return nil, cli.For("target", &units.RangeError{Arg: "target", Value: float64(s.target), Low: float64(p.sap.Brix()), High: float64(cli.MostTarget), Unit: "Brix", Hint: "the sap is already as strong as that"})
@@ -137,31 +140,18 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
-	if err := p.amounts(s); err != nil {
-		return nil, err
-	}
-	if p.coals, err = p.coalsWater(s); err != nil {
-		return nil, err
-	}
-	atPan := p.clock
-	switch {
-	case p.sap.Volume() < s.area.Volume(s.safe):
-		atPan = p.intoPot
-	case len(s.compartments) > 0:
-		atPan = p.simulate
-	}
-	if err := cmp.Or(p.sure(s), atPan(s)); err != nil {
+	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s), p.chaseOut(s, f)); err != nil {
 		return nil, err
 	}
 	p.kept = p.borrowed(f)
-	return p, cmp.Or(p.finishInPot(s), p.bottles(s, f), p.fire(s))
+	return p, cmp.Or(p.bottles(s, f), p.fire(s))
 }
 
 // points finds the boiling points of the day and the reading in the cup.
 func (p *plan) points(s *setup, f *cli.Flags) error {
 	var err error
 	if p.syrupBoils, err = boil.SyrupPoint(s.target, p.pressure); err != nil {
-		return cli.For(flagOf(err, "target", "pressure", p.from), err)
+		return cli.ForArg(err, "target", "pressure", p.from)
 	}
 	if p.waterBoils, err = boil.Water(p.pressure); err != nil {
 		return cli.For(p.from, err)
@@ -176,7 +166,7 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	}
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
-		return cli.For(flagOf(err, "cup", "Hydrometer.GraduatedAt", "hydrometer"), err)
+		return cli.ForArg(err, "cup", "Hydrometer.GraduatedAt", "hydrometer")
 	}
 	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
@@ -214,7 +204,7 @@ func (p *plan) amounts(s *setup) error {
 // massRate is the rate of the pan as a mass of water.
 func (p *plan) massRate(s *setup) (units.MassRate, error) {
 	water, err := density.Water(label)
-	return water.MassRate(s.rate), err
+	return water.MassRate(s.pan.Rate), err
 }
 
 // clock lets the fire burn. The rate of the pan is that of water boiled off
@@ -226,7 +216,7 @@ func (p *plan) clock(s *setup) error {
 	}
 
 	// The pan begins full of sap, or with all of it.
-	full := s.area.Volume(s.depth)
+	full := s.pan.Area.Volume(s.depth)
 	p.firing.first = min(full, p.sap.Volume())
 	p.waits = p.sap.Volume() - p.firing.first
 	inPan, err := sugar.NewLot(p.firing.first, p.sap.Brix(), p.sap.Temperature())
@@ -261,15 +251,16 @@ func (p *plan) clock(s *setup) error {
 	if err != nil {
 		return err
 	}
-	if end.Volume() < s.area.Volume(s.safe) {
+	if end.Volume() < s.pan.Area.Volume(s.safe) {
 		p.small = true
-		if end, err = boil.DownToVolume(last, s.area.Volume(s.safe), p.pressure); err != nil {
+		if end, err = boil.DownToVolume(last, s.pan.Area.Volume(s.safe), p.pressure); err != nil {
 			return err
 		}
 	}
 	p.done = p.heating + rate.Time(units.Mass(p.batches)*(last.Mass()-end.Mass()))
 	p.lastSap = p.done - rate.Time(at.Mass()-end.Mass())
-	if late := p.comes - p.lastSap; late > 0 && p.flags.Source("start").Kind == cli.Assumed {
+	p.lastBrix = at.Brix()
+	if late := p.comes - p.lastSap; late > 0 && p.deadline.by.IsZero() && p.flags.Source("start").Kind == cli.Assumed {
 		// Lit so that the last sap comes before the pan wants it.
 		late = (late + by - 1).Truncate(by)
 		p.start, p.comes = p.start.Add(late), p.comes-late

@@ -30,7 +30,7 @@ func (p *plan) intoPot(*setup) error {
 
 // takeOff parts what is in a pan into what drains and what stays behind.
 func (p *plan) takeOff(s *setup, in sugar.Lot) (err error) {
-	if p.left, err = sugar.NewLot(s.area.Volume(s.heel), in.Brix(), in.Temperature()); err != nil {
+	if p.left, err = sugar.NewLot(s.pan.Area.Volume(s.heel), in.Brix(), in.Temperature()); err != nil {
 		return err
 	}
 	drains := in.Mass() - p.left.Mass()
@@ -76,7 +76,7 @@ func (p page) potTitle() string {
 func (p page) potPart(part *cli.Part) {
 	safe := p.In(cli.Length(p.given.safe))
 	if p.alone {
-		deep := units.Length(p.takeoff.Volume() / units.Volume(p.given.area))
+		deep := units.Length(p.takeoff.Volume() / units.Volume(p.given.pan.Area))
 		part.Remark(fmt.Sprintf("The sap would lie %s deep in this pan, under the least safe depth of %s, and scorch. Boil it in a pot from the start, poured in as the level falls, or hold it cold until there is more.", p.In(cli.Rough(cli.Length(deep))), safe))
 		part.Row("lit", "Fire lit", cli.Clock(p.start, p.start))
 	} else {

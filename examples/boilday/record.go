@@ -12,33 +12,26 @@ import (
 )
 
 // demoDay is a day of the invented sugarhouse on which much sap waits.
-const demoDay = "2034-03-11"
+var demoDay = time.Date(2034, time.March, 11, 0, 0, 0, 0, time.UTC)
 
 // today is the day that is planned: the one asked for, or else the last of the
 // record. Zero is the one after it, if that was boiled.
-func (s *setup) today(h *folder.House) (day time.Time, err error) {
-	if s.day != "" {
-		if day, err = time.Parse(time.DateOnly, s.day); err != nil {
-			return day, cli.For("day", errors.New("write a date as 2034-03-11"))
-		}
-		return day, nil
+func (s *setup) today(h *folder.House) time.Time {
+	if !s.day.IsZero() {
+		return s.day
 	}
 	day, boiled := h.LastDay()
 	if boiled {
-		return time.Time{}, nil
+		return time.Time{}
 	}
-	return day, nil
+	return day
 }
 
 // waiting is the sap that the record says is there for the fire of the day.
 func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 	h := f.House()
-	day, err := s.today(h)
-	if err != nil {
-		return nil, err
-	}
 	var all []gathering
-	for _, g := range h.Waiting(day) {
+	for _, g := range h.Waiting(s.today(h)) {
 		one := gathering{date: g.Date, source: g.Tank, reading: g.Sugar, read: g.ReadAt}
 		line := func(err error) error { return fmt.Errorf("%s:%d: %w", h.Shown(folder.DaysFile), g.Line, err) }
 		if f.Given("reading") {
@@ -84,7 +77,7 @@ func (p *plan) waited() int {
 			last = g.date
 		}
 	}
-	if day, err := p.given.today(p.flags.House()); err == nil && day.After(last) {
+	if day := p.given.today(p.flags.House()); day.After(last) {
 		last = day
 	}
 	if first.IsZero() {

@@ -34,6 +34,7 @@ func (s *setup) declareRig(f *cli.Flags) {
 	f.Quantity(&s.compartments, "compartments", "", `areas from the sap's end to the draw-off, such as "8 ft2, 4 ft2", instead of -pan-area: the day is then simulated and shown as a timeline`)
 	f.Quantity(&s.drawTo, "draw-to", "", "strength at which the valve is shut after it was opened at the target; without it a thin stream is drawn that holds the target")
 	f.String(&s.out, "out", "22:00", "time when the fire is out at the latest; sap left over waits for the next day")
+	f.Quantity(&s.chase, "chase", "", "water that follows the last sap of the season, to save the sweet in the pans")
 }
 
 // A stop is a line of the timeline.
@@ -72,21 +73,13 @@ func (p *plan) simulate(s *setup) error {
 	if !out.After(p.start) {
 		out = out.Add(24 * time.Hour)
 	}
-	power, err := p.power(s)
+	rig, day, err := p.rig(s)
 	if err != nil {
 		return err
 	}
-	rig := pan.Rig{
-		Heat: power,
-		Draw: pan.DrawOff{At: s.target, Until: s.drawTo}, Coals: s.coals,
-	}
-	for _, a := range s.compartments {
-		rig.Compartments = append(rig.Compartments, pan.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
-	}
-	day := pan.Day{Pressure: p.pressure, Out: out.Sub(p.start)}
-	day.Sap = p.loads(s)
-	if p.sweet.Mass() > 0 {
-		day.Start = p.sweet.in
+	day.Out = out.Sub(p.start)
+	if !p.deadline.by.IsZero() { // the deadline is kept by when it is lit, or by what is boiled
+		day.Out = 13 * 24 * time.Hour
 	}
 	p.over = day.Out
 	p.run = &run{first: s.compartments[0]}
@@ -95,7 +88,7 @@ func (p *plan) simulate(s *setup) error {
 		return true
 	})
 	if err != nil {
-		return cli.For(flagOf(err, flagOf(err, "compartments", "Rig.Coals", "coals"), "DrawOff.Until", "draw-to"), err)
+		return cli.ForArg(err, "compartments", "Rig.Coals", "coals", "DrawOff.Until", "draw-to")
 	}
 	return p.kettle(s)
 }
@@ -121,17 +114,20 @@ func (p *plan) kettle(s *setup) error {
 }
 
 // loads is the sap as it comes to the tank at the pan: each gathering from a
-// file at its time, and concentrate all at the start.
-func (p *plan) loads(s *setup) []pan.Sap {
+// file at its time, and what ice or a membrane left all at the start.
+func (p *plan) loads(s *setup) []pan.Sap { return p.loadsFrom(s, p.start) }
+
+// loadsFrom counts their times from another than the lighting.
+func (p *plan) loadsFrom(s *setup, from time.Time) []pan.Sap {
 	load := func(at time.Duration, l sugar.Lot) pan.Sap {
 		return pan.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
 	}
-	if p.membrane != nil || s.sapFile == "" {
+	if p.membrane != nil || p.ice != nil || s.sapFile == "" {
 		return []pan.Sap{load(0, p.sap)}
 	}
 	var loads []pan.Sap
 	for _, g := range p.gatherings {
-		loads = append(loads, load(max(0, g.when.Sub(p.start)), g.lot))
+		loads = append(loads, load(max(0, g.when.Sub(from)), g.lot))
 	}
 	return loads
 }
@@ -218,6 +214,7 @@ func (p page) rigPart(part *cli.Part) {
 	p.coalsOverrun(part)
 	part.Remark("Brix in each compartment from the sap's end on, syrup drawn, and sap in the tank.")
 	part.Table("timeline", cols, rows)
+	p.stoppedRow(part)
 	o := &p.run.Outcome
 	part.Row("fire", "Under fire", cli.Hours(o.Burned))
 	if first, ok := o.FirstDraw(); ok {

@@ -23,28 +23,32 @@ type setup struct {
 	sapTemp units.Temperature
 	sapFile string
 	noTemp  bool // sap of the record goes by readAt
-	day     string
+
+	readings int // of the record, from which the strength is learned; 0 if it is not
+
+	day time.Time
 
 	refractometer string // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
 
 	place cli.Place
 
-	area  units.Area
-	flux  units.Flux
-	rate  units.VolumeRate
-	depth units.Length
-	safe  units.Length
-	heel  units.Length
-	start string
-	coals time.Duration
-	pot   units.VolumeRate
+	pan    cli.Pan
+	depth  units.Length
+	safe   units.Length
+	heel   units.Length
+	start  string
+	doneBy string
+	coals  time.Duration
+	pot    units.VolumeRate
 
 	target  units.Brix
 	stem    units.Temperature
 	cup     units.Temperature
 	cupTold bool
 
+	ice        units.Mass
+	iceReads   units.Brix
 	membraneTo units.Brix
 	membrane   sugar.Membrane
 	doubt      density.Doubt
@@ -54,11 +58,11 @@ type setup struct {
 	compartments compartments
 	drawTo       units.Brix
 	out          string
+	chase        units.Volume
 
-	fuel, wood string
-	moisture   units.Share
-	efficiency units.Share
-	learned    bool // the efficiency is given
+	fuel     string
+	wood     cli.Firewood
+	woodLeft units.Volume
 
 	again []lookagain.Finding // rows of -sap-file to look at again
 
@@ -71,22 +75,21 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.sap, "sap", "90 US gal", "sap to boil, as measured cold")
 	f.Quantity(&s.reading, "reading", "2.1 Brix", "what the sap hydrometer or refractometer reads in it")
 	f.Quantity(&s.readAt, "read-at", "44 F", "temperature of the sap in the cup when it was read, or of drop and prism")
-	f.String(&s.day, "day", "", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
+	f.Date(&s.day, "day", "day to plan, as 2034-03-11: its sap is what the folder's days.csv tells; without it the last day there")
 	f.String(&s.start, "start", "08:00", "time of the day when the fire is lit")
+	f.String(&s.doneBy, "done-by", "", "time of the day by which it must be done, as 22:00: tells when to light or, with -start too, how much of the sap fits")
 	f.Page(&s.metric)
 	f.Adds("the day and what then stands in the pan")
 	f.More()
 	f.Group("Sap, more of it")
-	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
+	f.Stem(&s.sapStem, "sap-hydrometer", "38 F", "sap")
 	s.declareRefractometer(f)
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
-	f.String(&s.sapFile, "sap-file", "", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
-	s.declareMembrane(f)
+	f.Input(&s.sapFile, "sap-file", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
+	s.declareBefore(f)
 	f.Place(&s.place, "1150 ft")
 	f.Group("Pan")
-	f.Quantity(&s.area, "pan-area", "12 ft2", "area of the boiling liquid")
-	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
-	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-rate")
+	f.Pan(&s.pan, "12 ft2")
 	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
@@ -94,12 +97,15 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)
 	f.Group("Syrup")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
+	f.Target(&s.target, "target")
+	f.Stem(&s.stem, "hydrometer", "60 F", "syrup")
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
-	s.declareDoubt(f)
+	f.Doubt(&s.doubt, "", "syrup hydrometer", "0.5 Brix", "2 F deg", "0.2 Brix")
 	s.declareBottles(f)
-	s.declareFuel(f)
+	f.Group("Fire")
+	f.Choice(&s.fuel, "fuel", "wood", []string{"wood", "oil", "propane", "pellets"}, "what burns: wood, oil, propane or pellets")
+	f.Firewood(&s.wood)
+	f.Quantity(&s.woodLeft, "wood-left", "", "wood that is left, such as 1/4 cord: the page then boils as much sap as it is sure to boil")
 }
 
 // tank is more than any sugarhouse gathers in a day.
@@ -110,18 +116,18 @@ func (s *setup) check(f *cli.Flags) error {
 	if _, err := s.place.Given(); err != nil {
 		return err
 	}
-	if err := cmp.Or(f.Alone("boil-rate", "pan-rate"), f.Alone("compartments", "pan-area")); err != nil {
+	if err := f.Alone("compartments", "pan-area"); err != nil {
 		return err
 	}
-	for _, name := range []string{"draw-to", "out"} {
+	for _, name := range []string{"draw-to", "out", "chase"} {
 		if f.Given(name) && !f.Given("compartments") {
 			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
 		}
 	}
 	if f.Given("compartments") {
-		s.area = 0
+		s.pan.Area = 0
 		for _, a := range s.compartments {
-			s.area += a
+			s.pan.Area += a
 		}
 	}
 	if err := s.checkRefractometer(f); err != nil {
@@ -129,15 +135,6 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	for _, name := range []string{"sap", "reading", "read-at"} {
 		if err := f.Alone("sap-file", name); err != nil {
-			return err
-		}
-	}
-	s.learned = f.Given("efficiency")
-	if !f.Given("boil-rate") {
-		s.rate = s.flux.Through(s.area)
-	}
-	if s.learned {
-		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 110, 1, "%", "leave it out if you have not learned yours"); err != nil {
 			return err
 		}
 	}
@@ -158,21 +155,10 @@ func (s *setup) check(f *cli.Flags) error {
 	if s.coals < 0 || s.coals > 12*time.Hour {
 		return cli.For("coals", errors.New("a fire that holds for more than 12 hours cannot be steered: measure how long the boil takes to fall to half"))
 	}
-	const imperfect = "say how far off it may be: no instrument is perfect"
 	return cmp.Or(
-		cli.Within("sap-division", "division", s.sapDoubt.Division, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("sap-calibration", "error of the scale", s.sapDoubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("division", "division", s.doubt.Division, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("calibration", "error of the scale", s.doubt.Calibration, 0.001, 5, 1, "Brix", imperfect),
-		cli.Within("thermometer", "error of the thermometer", s.doubt.Thermometer, 0.001, 10, units.CelsiusDegree, "C deg", imperfect),
-		cli.Graduation("sap-hydrometer", s.sapStem),
-		cli.Graduation("hydrometer", s.stem),
 		cli.Within("sap", "sap", s.sap, 0.1*units.USGallon, tank, units.USGallon, "US gal", "check its unit"),
-		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
-		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
-		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
+		s.pan.Check(),
 		cli.Within("pot-rate", "rate", s.pot, 0.01*units.USGallonPerHour, 1e3*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level of the pot falls in an hour"),
-		cli.Target("target", s.target),
 	)
 }
 
@@ -219,7 +205,7 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
-		if p.recorded() && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+		if (p.recorded() || p.given.readings > 0 && n.flag != "sap") && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
 			continue
 		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
@@ -228,13 +214,4 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		}
 	}
 	return f.Kept(names...)
-}
-
-// flagOf returns other if err is about the argument arg, else flag.
-func flagOf(err error, flag, arg, other string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) && re.Arg == arg {
-		return other
-	}
-	return flag
 }

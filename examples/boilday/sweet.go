@@ -21,17 +21,13 @@ type sweet struct {
 // beside sap of the record, and not beside sap that was told.
 func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 	h := f.House()
-	day, err := s.today(h)
-	if err != nil {
-		return w, err
-	}
 	areas := []units.Area(s.compartments)
 	if len(areas) == 0 {
-		areas = []units.Area{s.area}
+		areas = []units.Area{s.pan.Area}
 	}
 	w.in = make([]pan.Liquid, len(areas))
 	var all []sugar.Lot
-	for _, row := range h.Left(day) {
+	for _, row := range h.Left(s.today(h)) {
 		line := func(err error) error { return fmt.Errorf("%s:%d: %w", h.Shown(folder.PanFile), row.Line, err) }
 		if row.Compartment > len(areas) {
 			return w, line(fmt.Errorf("no. %d: the pan has %d", row.Compartment, len(areas)))

@@ -2,8 +2,8 @@ package main
 
 import (
 	"errors"
+	"fmt"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
@@ -11,6 +11,9 @@ import (
 func (s *setup) hear(said *cli.Spoken) error {
 	if said.HasShow {
 		return errors.New("a temperature belongs to a reading here: write it as 40 gal 2.1 at 41 F")
+	}
+	if said.Weight != "" {
+		return fmt.Errorf("%s: sap is told by its volume here: write it as 40 gal 2.1 at 41 F", said.Weight)
 	}
 	if said.Amount != "" {
 		if err := said.Say("sap", said.Amount); err != nil {
@@ -20,12 +23,5 @@ func (s *setup) hear(said *cli.Spoken) error {
 	if err := said.SayHeat("read-at", ""); err != nil {
 		return err
 	}
-	if !said.Reading.IsRead {
-		return nil
-	}
-	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.sapStem}, s.readAt)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.sapStem, s.readAt)
 }

@@ -12,19 +12,18 @@ import (
 // when, and what then stands in a pan of compartments. When the fire was out and what
 // came of it nobody knows yet: a person writes it behind.
 func (p page) rows() ([]folder.Rows, error) {
-	day, err := p.given.today(p.flags.House())
-	if err != nil {
-		return nil, err
-	}
-	f := p.flags
-	if day.IsZero() || !p.recorded() && p.given.day == "" {
+	f, day := p.flags, p.given.today(p.flags.House())
+	if day.IsZero() || !p.recorded() && p.given.day.IsZero() {
 		day = time.Now()
 	}
 	date := folder.Cell{Column: "date", Text: day.Format(time.DateOnly)}
 	row := folder.Row{date}
-	if !p.recorded() && p.given.sapFile == "" && f.Given("sap") && f.Given("reading") {
-		row = append(row, folder.Cell{Column: "sap", Text: p.given.sap.Text(units.USGallon, 2)}, folder.Cell{Column: "sugar", Text: p.given.reading.Text(2)})
-		if f.Given("read-at") {
+	if !p.recorded() && p.given.sapFile == "" && f.Given("sap") {
+		row = append(row, folder.Cell{Column: "sap", Text: p.given.sap.Text(units.USGallon, 2)})
+		if f.Given("reading") {
+			row = append(row, folder.Cell{Column: "sugar", Text: p.given.reading.Text(2)})
+		}
+		if f.Given("reading") && f.Given("read-at") {
 			row = append(row, folder.Cell{Column: "read_at", Text: p.given.readAt.Text(units.ScaleFahrenheit, 1)})
 		}
 	}

@@ -8,7 +8,7 @@ import (
 	"example.org/sapreckoner/internal/proving/check"
 )
 
-// The table of all sources is README.md's, held by a test at the root.
+// The table of all sources is that of docs/sources.md, held by a test at the root.
 func TestConformance(t *testing.T) {
 	b := clitest.Build(t)
 	b.Golden(t, "table.txt", "-table", "boiling-rise-exact")

@@ -1,7 +1,7 @@
 // Conformance prints how well the library reproduces the published figures: one
 // line for each table and function, with the number of figures, the worst
 // deviation as a share of the tolerance, and how the figures were obtained.
-// README.md shows its output. With -jsonl it writes every figure as a line of
+// docs/sources.md shows its output. With -jsonl it writes every figure as a line of
 // JSON, from which a port to another language can prove itself: docs/figures.jsonl.
 //
 //	go run ./examples/conformance
@@ -166,7 +166,13 @@ func one(w io.Writer, id string) error {
 	p.Title(t.Title)
 	p.Row("Table", t.ID)
 	p.Row("Source", t.Source)
+	if len(t.Keys) > 0 {
+		p.Row("Cited as", strings.Join(t.Keys, ", "), "in docs/bibliography.md")
+	}
 	p.Row("Obtained", t.Obtained)
+	if t.Basis != "" {
+		p.Row("Basis", t.Basis)
+	}
 	for _, n := range t.Notes {
 		p.Row("Remark", n)
 	}

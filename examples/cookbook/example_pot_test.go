@@ -55,21 +55,19 @@ func Example_learnedStop() {
 	// Output: 216.7 F
 }
 
-// 59.00 and a hair (table hydrometer-worked), rounded up, to be sure.
+// 59.00, the mark of the trade (table hydrometer-worked).
 func Example_hotCup() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
-	reads := must(stem.Reading(66.9, units.Fahrenheit(211)))
-	fmt.Printf("%.1f Brix\n", math.Ceil(10*float64(reads))/10)
-	// Output: 59.1 Brix
+	fmt.Println(must(stem.Reading(66.9, units.Fahrenheit(211))).Text(1))
+	// Output: 59.0 Brix
 }
 
 // By hand: 59 Brix is a specific gravity of 1.28320 (NBS Circular 440, table 114): 145
-// - 145/1.28320 = 32.001, rounded up, to be sure.
+// - 145/1.28320 = 32.001.
 func Example_hotCupBaume() {
 	stem := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
-	reads := must(stem.Baume(66.9, units.Fahrenheit(211)))
-	fmt.Printf("%.1f Be\n", math.Ceil(10*float64(reads))/10)
-	// Output: 32.1 Be
+	fmt.Printf("%.1f Be\n", must(stem.Baume(66.9, units.Fahrenheit(211))))
+	// Output: 32.0 Be
 }
 
 // By hand: 66.9 Brix is 1.33068 (NBS Circular 440, table 114): 145 - 145/1.33068 =

@@ -43,15 +43,16 @@ func Example_pailFull() {
 	// Output: 17:30
 }
 
-// By hand: of 5 hours half an hour is gone until it boils; 4.5 x 9.23 = 41.5
-// gallons of water go off, which is 1 - 1.62/66.9 = 0.976 of the sap: 42.6.
+// By hand: of 5 hours half an hour is gone until it boils. A pound of sap takes 166 Btu
+// from 42 to 210 F, and 0.976 of it (1 - 1.62/66.9) go off at 972 Btu a pound (steam
+// tables): 4.5 x 88000 Btu boil 355 lb, 42.3 gallons of 8.40 lb.
 func Example_eveningBoils() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	fire := pan.Backlog{Storage: units.USGallons(150), Hours: 5 * time.Hour, Warmup: 30 * time.Minute,
 		Heat: units.BtusITPerHour(88000), Syrup: 66.9, At: p}
 	plan := must(fire.Plan(pan.Gathering{Volume: units.USGallons(70), Brix: 1.62, Temperature: units.Fahrenheit(42)}))
-	fmt.Printf("%.0f US gal\n", math.Ceil(plan.Evenings[0].Boiled.USGallons()))
-	// Output: 43 US gal
+	fmt.Printf("%.0f US gal\n", plan.Evenings[0].Boiled.USGallons())
+	// Output: 42 US gal
 }
 
 // Between 40 F, below which bacteria grow slowly, and 50 F, above which they grow

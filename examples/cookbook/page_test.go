@@ -21,7 +21,12 @@ A command such as ` + "`potwatch 59.5 at 204 F`" + ` stands for
 stands the part of the page that answers; the page says more, and its cautions go
 with it. Syrup, sap and fire burn deep.
 
-The Go has these helpers, which a program of your own would write to its liking:
+The Go is the inside of a function. It imports the standard library and packages
+of ` + "`example.org/sapreckoner/`" + `, a room by its whole path: ` + "`finish`" + ` is
+` + "`example.org/sapreckoner/boil/finish`" + `. [README](../README.md) lists them and tells how
+to depend on them; words of the trade are in the [glossary](glossary.md).
+
+It has these helpers, which a program of your own would write to its liking:
 
 `
 

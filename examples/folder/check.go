@@ -41,7 +41,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	}
 	var rows [][]cli.Value
 	for _, l := range lessons {
-		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(l.From)})
+		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(taught[l.Name] + l.From)})
 	}
 	if len(rows) > 0 {
 		b.List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
@@ -62,6 +62,9 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	}
 	return s.Show(e)
 }
+
+// taught tells how a figure is taken from what it was learned from.
+var taught = map[string]string{"boils off": "middle of ", "efficiency": "all wood of ", "sugar": "middle of ", "best day": "most of "}
 
 // settings lists what is set and the programs whose flags it fills.
 func settings(s *cli.Sheet, f *cli.Flags) {

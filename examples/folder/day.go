@@ -6,6 +6,7 @@ import (
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/units"
 )
 
 // day shows how a day that was typed as one line is understood, and adds it.
@@ -32,8 +33,20 @@ func day(e *cli.Env, f *cli.Flags, metric bool, words []string) error {
 		s.Brief.House = "Nothing is written into the invented sugarhouse: give your own with -dir."
 	}
 	var rows [][]cli.Value
+	tank := ""
 	for _, c := range row[1:] {
-		rows = append(rows, []cli.Value{cli.Words(strings.ReplaceAll(c.Column, "_", " ")), cli.Words(c.Text)})
+		if c.Column == "tank" {
+			tank = c.Text
+		}
+	}
+	for _, c := range row[1:] {
+		text := c.Text
+		if t, ok := f.House().Settings.Tank(tank); ok && c.Column == "dip" {
+			if dip, err := units.ParseLength(c.Text); err == nil { // the line was taken before
+				text += ": " + s.In(cli.Gallons(t.At(dip), cli.Nearest))
+			}
+		}
+		rows = append(rows, []cli.Value{cli.Words(strings.ReplaceAll(c.Column, "_", " ")), cli.Words(text)})
 	}
 	if len(rows) > 0 {
 		cols := []cli.Column{{Key: "column", Head: "column"}, {Key: "told", Head: "told"}}

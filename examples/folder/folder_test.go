@@ -46,7 +46,7 @@ func TestNew(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	text = append(text, "2034-03-10,,40,,2.1,44,,,,,,\n"...)
+	text = append(text, "2034-03-10,,40,,2.1,44,,,,,,,\n"...)
 	if err := os.WriteFile(days, text, 0o644); err != nil {
 		t.Fatal(err)
 	}
@@ -128,7 +128,7 @@ func TestDay(t *testing.T) {
 	if status != 0 || !strings.Contains(page, "The day is written down.") || !strings.Contains(page, "Added 1 line to days.csv.") {
 		t.Errorf("%d\n%s%s", status, page, errs)
 	}
-	if now, err := os.ReadFile(days); err != nil || string(now) != string(before)+"2034-03-10,,40,,2.1,,,14:00,20:00,,6,\n" {
+	if now, err := os.ReadFile(days); err != nil || string(now) != string(before)+"2034-03-10,,40,,2.1,,,,14:00,20:00,,6,\n" {
 		t.Errorf("%v\n%s", err, now)
 	}
 	// A mistake elsewhere does not stop it.
@@ -147,4 +147,19 @@ func TestDay(t *testing.T) {
 		{Args: []string{"day", "-dir", dir, "3/10/2034 21"}, Want: "is a point lost?"},
 		{Args: []string{"day", "-dir", dir, "3/10/2034 21", "-write"}, Want: "is a point lost?"},
 	})
+}
+
+// A dip tells its sap, too: 14 in of 2.5 gal are 35 gal by hand; and what a figure is
+// learned from stands beside it.
+func TestDipInGallons(t *testing.T) {
+	b := clitest.Build(t)
+	page, _ := b.Brief(t, "", strings.Fields("day 3/27 big dip 14 in thrown 12 gal")...)
+	for _, want := range []string{"dip     14 in: 35 US gal", "thrown  12 gal"} {
+		if !strings.Contains(page, want) {
+			t.Errorf("no %q in\n%s", want, page)
+		}
+	}
+	if page, _ = b.Brief(t, "", "check"); !strings.Contains(page, "middle of 12 boils") {
+		t.Error(page)
+	}
 }

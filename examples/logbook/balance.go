@@ -20,7 +20,7 @@ import (
 func (b *book) balance() (yield.Account, error) {
 	g := b.given
 	season := yield.Season{
-		Taps:          g.taps,
+		Taps:          g.Taps,
 		SapMeasured:   measured(g.sapGauge, g.sapLimit),
 		HeldMeasured:  measured(g.heldGauge, g.heldLimit),
 		SyrupMeasured: measured(g.syrupGauge, g.syrupLimit),
@@ -135,7 +135,7 @@ func (b *book) drawn(d *day) (sugar.Lot, error) {
 	if b.byBatches() {
 		return d.syrup.lot()
 	}
-	return sugar.NewLot(d.told, b.given.target, label)
+	return sugar.NewLot(d.told, b.given.Target, label)
 }
 
 // told is the syrup that the days tell of.

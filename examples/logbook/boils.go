@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"math"
 	"time"
 
@@ -15,16 +16,22 @@ import (
 // fire is what was boiled on a day, and on what.
 type fire struct {
 	boiled units.Volume
+	thrown units.Volume
 	at     units.Temperature // of the sap
 	fired  time.Duration
 	wood   units.Volume
 	line   int // of the file
+
+	thrownLine int
 }
 
 // add adds a row of the days. Boils of one day count as one.
 func (f *fire) add(d folder.Day, at units.Temperature) {
 	if !math.IsNaN(float64(d.Boiled)) {
 		f.boiled, f.at, f.line = f.boiled+d.Boiled, at, d.Line
+	}
+	if !math.IsNaN(float64(d.Thrown)) {
+		f.thrown, f.thrownLine = f.thrown+d.Thrown, d.Line
 	}
 	f.fired += d.Fired()
 	if !math.IsNaN(float64(d.Wood)) {
@@ -45,10 +52,6 @@ type firing struct {
 var possible = limit.Range{Arg: "efficiency of this boil", Low: 1, High: 100, Unit: "%",
 	Below: "check the amount of fuel, its unit and the sap", Above: "more heat went into the sap than the fuel holds: check the amount of fuel, its unit and the sap"}
 
-// dryMoisture is what still burns: up to 70 percent of the wet wood.
-var dryMoisture = limit.Range{Arg: "moisture on the dry basis", Low: 0, High: 233, Unit: "%",
-	Below: "water as a share of the dry wood", Above: "such wet wood does not burn: give the water as a share of the dry wood"}
-
 // fires works out the boils, day by day.
 func (b *book) fires() error {
 	var stands total
@@ -57,19 +60,31 @@ func (b *book) fires() error {
 		stands.mass, stands.sugar = stands.mass+d.sap.mass, stands.sugar+d.sap.sugar
 		b.wood += d.wood
 		if d.boiled == 0 {
+			if err := b.throw(&stands, &d.fire); err != nil {
+				return err
+			}
 			continue
 		}
-		lot, err := b.boil(&stands, &d.fire)
+		stood, err := stands.lot()
 		if err != nil {
 			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
-		demand, err := boil.Heat(lot, b.given.target, b.given.pressure)
+		lot, err := b.take(&stands, d.boiled, d.at)
+		if err != nil {
+			return b.fail(folder.DaysFile, d.line, "boiled", err)
+		}
+		b.boiled.add(lot)
+		b.missed(stood.Volume(), &d.fire)
+		if err := b.throw(&stands, &d.fire); err != nil {
+			return err
+		}
+		demand, err := boil.Heat(lot, b.given.Target, b.given.Pressure())
 		if err != nil {
 			return b.fail(folder.DaysFile, d.line, "boiled", err)
 		}
 		f := firing{day: i, fired: d.fired, sap: lot, water: demand.Water, efficiency: units.Share(math.NaN())}
-		if d.wood > 0 && b.given.fuel != "pellets" {
-			held, err := b.given.heat(d.wood)
+		if d.wood > 0 && b.given.Fuel != "pellets" {
+			held, err := b.given.Heat(d.wood)
 			if err != nil {
 				return err
 			}
@@ -88,9 +103,42 @@ func (b *book) fires() error {
 	return nil
 }
 
-// boil takes what was boiled from the sap that stands. It has the strength of all of
-// that, or of the season where less was gathered than boiled.
-func (b *book) boil(stands *total, f *fire) (sugar.Lot, error) {
+// missed takes note of a boil of more sap than stood. No stick tells closer than a
+// twentieth.
+func (b *book) missed(stood units.Volume, f *fire) {
+	const stick = 0.05
+	more := f.boiled - stood
+	if more > b.more {
+		b.more, b.moreLine = more, f.line
+	}
+	if more > stick*stood {
+		b.again.add(b.fail(folder.DaysFile, f.line, "boiled", fmt.Errorf("only %.3g US gal stood then: a gathering is missing, or a gauge is off", stood.USGallons())).Error())
+	}
+}
+
+// moreBoiled reports whether more sugar was boiled and thrown out than gathered, by more
+// than the gauge of the sap leaves open.
+func (b *book) moreBoiled() bool {
+	gathered := b.gathered()
+	return b.boiled.sugar+b.thrown.sugar-gathered > units.Mass(b.given.sapGauge.Fraction())*gathered
+}
+
+// throw takes what was thrown out of the tanks, after the fire of the day.
+func (b *book) throw(stands *total, f *fire) error {
+	if f.thrown == 0 {
+		return nil
+	}
+	lot, err := b.take(stands, f.thrown, b.given.sapHydrometer().GraduatedAt)
+	if err != nil {
+		return b.fail(folder.DaysFile, f.thrownLine, "thrown", err)
+	}
+	b.thrown.add(lot)
+	return nil
+}
+
+// take takes some of the sap that stands. It has the strength of all of that, or of
+// the season where less was gathered than taken.
+func (b *book) take(stands *total, takes units.Volume, at units.Temperature) (sugar.Lot, error) {
 	all, err := stands.lot()
 	if err != nil {
 		return sugar.Lot{}, err
@@ -99,11 +147,10 @@ func (b *book) boil(stands *total, f *fire) (sugar.Lot, error) {
 	if !all.Empty() {
 		brix = all.Brix()
 	}
-	lot, err := sugar.NewLot(f.boiled, brix, f.at)
+	lot, err := sugar.NewLot(takes, brix, at)
 	if err != nil {
 		return lot, err
 	}
-	b.boiled.add(lot)
 	stands.mass, stands.sugar = max(0, stands.mass-lot.Mass()), max(0, stands.sugar-lot.Sugar())
 	return lot, nil
 }

@@ -98,13 +98,17 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
+	thrown  total // sap out of the tanks
 	moldy   total // of the batches: drawn, and thrown away
 	water   units.Mass
-	fired   time.Duration
-	wood    units.Volume
-	boils   []firing
-	sweet   []folder.Sweet // of the pan
-	learns  []fuel.Firing
+
+	more     units.Volume // sap that a boil took beyond what stood, the most of any
+	moreLine int          // of that boil
+	fired    time.Duration
+	wood     units.Volume
+	boils    []firing
+	sweet    []folder.Sweet // of the pan
+	learns   []fuel.Firing
 
 	lots  map[string]*packed
 	sizes map[int64]*size

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
 
@@ -20,14 +21,19 @@ func (p page) brief() {
 	if p.boiled.rows == 0 {
 		boiled = p.gathered()
 	}
-	steps := []units.Mass{p.gathered() - boiled, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar}
+	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar}
 	values := make([]cli.Value, len(steps))
 	for i, m := range steps {
 		values[i] = cli.Mass(m)
 	}
 	values = cli.AddUp(briefDigits, cli.Mass(p.gathered()), values...)
 	step := func(i int, what string) string {
-		if steps[i] < 0 {
+		switch {
+		case i == 0 && p.moreBoiled() && p.moreLine > 0:
+			return fmt.Sprintf("more than came before, most of it in row %d of %s: look again", p.moreLine, folder.DaysFile)
+		case i == 0 && steps[i] < 0 && !p.moreBoiled(): // the same, within the gauge
+			return "all of it"
+		case steps[i] < 0:
 			return "more than came before: look again"
 		}
 		return p.In(values[i]) + " " + what
@@ -37,7 +43,14 @@ func (p page) brief() {
 	}
 	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), sugar(p.gathered()))
 	if lot, err := p.boiled.lot(); err == nil && !lot.Empty() { // its parts were lots
-		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), sugar(boiled), step(0, "stands or spoiled"))
+		notes := []string{sugar(boiled)}
+		if p.thrown.sugar > 0 {
+			notes = append(notes, step(6, "thrown out"))
+		}
+		if steps[0] > 0 || p.thrown.sugar == 0 || p.moreBoiled() {
+			notes = append(notes, step(0, "stands or spoiled"))
+		}
+		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), notes...)
 	}
 	if p.Syrup > 0 {
 		notes := []string{sugar(p.SugarOut), step(1, "lost at the fire")}
@@ -101,7 +114,7 @@ func (b *book) inBottles() (all units.Mass) {
 	for _, l := range b.lots {
 		lot, err := l.drawn.lot()
 		if err != nil || lot.Empty() {
-			lot, err = held(units.Liter, b.given.target)
+			lot, err = held(units.Liter, b.given.Target)
 		}
 		if err == nil { // what is read was checked
 			all += lot.Sugar() * units.Mass(l.volume/lot.Volume())
@@ -123,7 +136,7 @@ func (p page) known(b *cli.Brief) {
 	}
 	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
 	if !p.byBatches() && p.Syrup > 0 {
-		b.Assumed("syrup of the days at " + p.given.target.Text(1))
+		b.Assumed("syrup of the days at " + p.given.Target.Text(1))
 	}
 	if p.unread > 0 {
 		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))

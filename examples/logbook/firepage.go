@@ -1,10 +1,12 @@
 package main
 
 import (
+	"fmt"
 	"math"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
 
@@ -25,12 +27,20 @@ func (p page) boilsPart(part *cli.Part) {
 			timed += f.water
 		}
 	}
-	part.Row("rate", "By the hour", gauged(cli.Flow(rate(timed, p.fired))))
+	part.Row("rate", "By the hour", gauged(cli.Flow(rate(timed, p.fired))), "all water by all hours; what the programs learn is the middle of the boils")
 	left := "sap that stands, spoiled or was boiled in a boil that is not written down"
-	if p.gathered() < p.boiled.sugar {
+	switch {
+	case p.moreBoiled() && p.moreLine > 0:
+		left = fmt.Sprintf("more was boiled than gathered, most of it in row %d of %s: a gathering is missing, or a gauge or a reading is off", p.moreLine, folder.DaysFile)
+	case p.moreBoiled():
 		left = "more was boiled than gathered: a gathering is missing, or a gauge or a reading is off"
+	case p.gathered() < p.boiled.sugar+p.thrown.sugar:
+		left = "all was boiled: no gauge tells closer"
 	}
-	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(p.gathered()-p.boiled.sugar)), left)
+	if p.thrown.sugar > 0 {
+		part.Row("thrown", "Sap thrown out", gauged(cli.Mass(p.thrown.sugar)), "its sugar")
+	}
+	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(p.gathered()-p.boiled.sugar-p.thrown.sugar)), left)
 	part.Remark("What was boiled on a day counts at the strength of all sap that then stood.")
 }
 
@@ -98,7 +108,7 @@ func (p page) firePart(part *cli.Part) error {
 
 // toTheCord is the syrup made of a cord; 0 if no wood is told.
 func (p page) toTheCord() units.Volume {
-	if p.wood <= 0 || p.given.fuel != "wood" {
+	if p.wood <= 0 || p.given.Fuel != "wood" {
 		return 0
 	}
 	return p.Syrup * units.Volume(units.Cord/p.wood)

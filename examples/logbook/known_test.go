@@ -66,7 +66,7 @@ func known(t *testing.T, b clitest.Binary) {
 			Volume     float64 `json:"volume_us_gal"`
 		} `json:"bottled"`
 	}
-	parts(t, b, &page, "-dir", dir, "-target", "66 Brix", "-laid-in", "10 US gal")
+	parts(t, b, &page, "-dir", dir, "-set", "target: 66 Brix", "-laid-in", "10 US gal")
 	if len(page.Batches.Batches) != 2 || page.Fire.Note != "of the gross heat, by 1 boil" || page.Bottled.Containers != 4 {
 		t.Fatalf("page %+v", page)
 	}

@@ -20,6 +20,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("taps", func(t *testing.T) { tapsOfThen(t, b) })
 	t.Run("staircase", func(t *testing.T) { staircase(t, b) })
 	t.Run("known figures", func(t *testing.T) { known(t, b) })
+	t.Run("thrown out", func(t *testing.T) { thrown(t, b) })
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
 	t.Run("mold", func(t *testing.T) { moldy(t, b) })
@@ -100,7 +101,7 @@ func tapsOfThen(t *testing.T, b clitest.Binary) {
 			Taps int `json:"taps"`
 		} `json:"season"`
 	}
-	for args, want := range map[string]int{"-season|2033": 52, "-season|2033|-taps|50": 50, "-season|2034": 60} {
+	for args, want := range map[string]int{"-season|2033": 52, "-season|2033|-set|taps: 50": 50, "-season|2034": 60} {
 		if parts(t, b, &page, strings.Split(args, "|")...); page.Season.Taps != want {
 			t.Errorf("%s: %d taps, want %d", args, page.Season.Taps, want)
 		}

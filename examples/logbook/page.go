@@ -40,7 +40,7 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	if len(b.boils) > 0 {
 		p.boilsPart(sheet.Part("boils", "Boils"))
 	}
-	if b.wood > 0 && b.given.fuel != "pellets" {
+	if b.wood > 0 && b.given.Fuel != "pellets" {
 		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
 			return nil, err
 		}
@@ -87,8 +87,8 @@ func (p page) seasonPart(part *cli.Part) {
 	part.Row("last", "Last gathering", cli.Words(p.date(last).Format(time.DateOnly)))
 	part.Row("days", "Days with sap", cli.Count(days, ""))
 	part.Row("gatherings", "Gatherings", cli.Count(rows, ""))
-	if p.given.taps > 0 {
-		part.Row("taps", "Taps", cli.Count(p.given.taps, ""))
+	if p.given.Taps > 0 {
+		part.Row("taps", "Taps", cli.Count(p.given.Taps, ""))
 	}
 	if lacks := p.lacks(); len(lacks) > 0 {
 		part.Remark("Nothing of the season in " + strings.Join(lacks, ", ") + ".")
@@ -162,7 +162,7 @@ func (p page) balancePart(part *cli.Part) {
 		part.Row("ratio", "Sap to one of syrup", cli.Number(a.Ratio, 1, ""), "what is held counts as syrup")
 		part.Row("exact", "Without a loss", cli.Number(a.Exact, 1, ""))
 	}
-	if p.given.taps > 0 {
+	if p.given.Taps > 0 {
 		part.Row("sap_a_tap", "Sap by the tap", gauged(cli.Volume(a.SapPerTap)))
 		part.Row("sap_a_tap_day", "By the tap and day with sap", gauged(cli.Volume(a.SapPerTapDay)))
 		part.Row("sugar_a_tap", "Sugar by the tap", gauged(cli.Mass(a.SugarPerTap)))

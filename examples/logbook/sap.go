@@ -105,7 +105,7 @@ func (s *setup) sap(d folder.Day) (lot sugar.Lot, column string, err error) {
 // readAt is how warm the sap was: as it was read, or as the hydrometer wants it.
 func (s *setup) readAt(d folder.Day) units.Temperature {
 	if math.IsNaN(d.ReadAt.Celsius()) {
-		return s.sapStem
+		return s.SapHydrometer
 	}
 	return d.ReadAt.Add(-s.miss.Thermometer)
 }
@@ -125,12 +125,12 @@ func (b *book) settle() error {
 		b.mean = units.Brix(100 * float64(read.sugar) / float64(read.mass))
 	}
 	for i := range b.days {
-		if err := b.days[i].sap.settle(b.mean, b.given.sapStem); err != nil {
+		if err := b.days[i].sap.settle(b.mean, b.given.SapHydrometer); err != nil {
 			return err
 		}
 	}
 	for _, t := range b.sources {
-		if err := t.settle(b.mean, b.given.sapStem); err != nil {
+		if err := t.settle(b.mean, b.given.SapHydrometer); err != nil {
 			return err
 		}
 	}

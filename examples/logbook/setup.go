@@ -2,10 +2,10 @@ package main
 
 import (
 	"cmp"
-	"errors"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
@@ -13,15 +13,10 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	taps int
+	folder.Settings
 
 	heldBefore, heldAfter           units.Volume
 	heldBeforeBrix, heldAfterBrix   units.Brix
-	sapStem, stem                   units.Temperature
-	pan                             cli.Place
-	target                          units.Brix
-	fuel, wood                      string
-	moisture                        units.Share
 	laid                            units.Volume
 	sapGauge, syrupGauge, heldGauge units.Share
 	sapLimit, syrupLimit, heldLimit units.Brix
@@ -29,59 +24,36 @@ type setup struct {
 	svg    string
 	metric bool
 
-	pressure units.Pressure // at the pan
-	miss     cli.Off        // what the settings say of the instruments
-	asked    bool           // for a season
-	heldTold bool           // the sweet held after is of the flag, and not of pan.csv
+	miss     cli.Off // what the settings say of the instruments
+	asked    bool    // for a season
+	heldTold bool    // the sweet held after is of the flag, and not of pan.csv
 }
 
 func (s *setup) declare(f *cli.Flags) {
 	f.Group("Chart")
-	f.String(&s.svg, "svg", "", "write a chart of sap and sugar by day to this file; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.Drawing(&s.svg, "svg", "write a chart of sap and sugar by day to this file")
 	f.Page(&s.metric)
 	f.More()
 	f.Group("Season")
-	f.Count(&s.taps, "taps", 0, 0, 1_000_000, "taps of the season; 0 leaves out what is counted by the tap")
 	f.Quantity(&s.heldBefore, "held-before", "0 US gal", "sweet that stood in pans and tanks before the first gathering")
 	f.Quantity(&s.heldBeforeBrix, "held-before-brix", "35 Brix", "its true strength")
 	f.Quantity(&s.heldAfter, "held-after", "0 US gal", "sweet that stands in pans and tanks now, instead of what pan.csv tells")
 	f.Quantity(&s.heldAfterBrix, "held-after-brix", "35 Brix", "its true strength")
 	f.Group("Instruments")
-	f.Quantity(&s.sapStem, "sap-hydrometer", "38 F", "graduation temperature printed on the sap hydrometer")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the syrup hydrometer")
 	f.Quantity(&s.sapGauge, "sap-gauge", "2 %", "limits of the measured volumes of sap")
 	f.Quantity(&s.sapLimit, "sap-limit", "0.1 Brix", "limits of the readings of sap")
 	f.Quantity(&s.syrupGauge, "syrup-gauge", "1 %", "limits of the volumes or weights of syrup")
 	f.Quantity(&s.syrupLimit, "syrup-limit", "0.3 Brix", "limits of the readings of syrup")
 	f.Quantity(&s.heldGauge, "held-gauge", "5 %", "limits of the volumes held")
 	f.Quantity(&s.heldLimit, "held-limit", "1 Brix", "limits of the strengths held")
-	f.Place(&s.pan, "1000 ft")
 	f.Group("Fire")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength at which a boil ends, and of batches that nobody read")
-	s.declareFuel(f)
 	f.Quantity(&s.laid, "laid-in", "", "wood, or oil or propane, that was laid in for the season")
 }
 
 // check tests the flags that the library does not test, or only once the files
 // are read.
-func (s *setup) check(f *cli.Flags) (err error) {
-	if s.svg == "" && f.Given("svg") {
-		return cli.For("svg", errors.New("name the file to write, or - for standard output"))
-	}
-	if s.svg == "-" && f.JSON() {
-		return cli.For("json", errors.New("-svg - prints the chart instead of the page: give one of them"))
-	}
-	var from string
-	if s.pressure, from, err = s.pan.Pressure(); err != nil {
-		return cli.For(from, err)
-	}
-	err = cmp.Or(
-		cli.Graduation("sap-hydrometer", s.sapStem),
-		cli.Graduation("hydrometer", s.stem),
-		cli.Within("moisture", dryMoisture.Arg, s.moisture, units.Share(dryMoisture.Low), units.Share(dryMoisture.High), units.Percent, "%", dryMoisture.Above),
-		cli.Within("laid-in", "volume", s.laid, 0, 1000*units.Cord, units.Cord, "cord", "what a season burns"),
-		cli.Within("target", "target", s.target, 30, 85, units.DegreeBrix, "Brix", "syrup is 66 to 69 Brix"),
-	)
+func (s *setup) check() (err error) {
+	err = cli.Within("laid-in", "volume", s.laid, 0, 1000*units.Cord, units.Cord, "cord", "what a season burns")
 	for _, limits := range []struct {
 		kind  string
 		gauge units.Share
@@ -104,11 +76,11 @@ func (s *setup) check(f *cli.Flags) (err error) {
 }
 
 func (s *setup) sapHydrometer() density.Hydrometer {
-	return density.Hydrometer{GraduatedAt: s.sapStem}
+	return density.Hydrometer{GraduatedAt: s.SapHydrometer}
 }
 
 func (s *setup) syrupHydrometer() density.Hydrometer {
-	return density.Hydrometer{GraduatedAt: s.stem}
+	return density.Hydrometer{GraduatedAt: s.SyrupHydrometer}
 }
 
 // held returns a lot held in a tank: sweet at the temperature of a room.
@@ -123,17 +95,18 @@ func measured(gauge units.Share, limit units.Brix) yield.Measured {
 
 // run reads the season and answers.
 func (s *setup) run(e *cli.Env, f *cli.Flags) error {
-	if err := s.check(f); err != nil {
+	if err := s.check(); err != nil {
 		return err
 	}
+	s.Settings = f.House().Settings
 	s.asked = f.Given("season")
 	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
 	b := newBook(s, f)
 	if err := b.open(); err != nil {
 		return err
 	}
-	if f.Source("taps").Kind != cli.Told {
-		s.taps = b.house.Taps(b.year) // an earlier season had its own
+	if l, ok := s.Set("taps"); !ok || l.Number > 0 { // not said for this run
+		s.Taps = b.house.Taps(b.year) // an earlier season had its own
 	}
 	account, err := b.balance()
 	if err != nil {

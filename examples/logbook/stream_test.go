@@ -46,7 +46,7 @@ func gathering(day int, tank string, gallons float64) folder.Day {
 
 // newSeason is a book that nothing was read into.
 func newSeason() *book {
-	s := &setup{sapStem: units.Fahrenheit(38), stem: units.Fahrenheit(60), target: 66.9, fuel: "wood", wood: "Sugar maple", moisture: 25, pressure: units.Atmosphere}
+	s := &setup{Settings: folder.Settings{SapHydrometer: units.Fahrenheit(38), SyrupHydrometer: units.Fahrenheit(60), Target: 66.9, Fuel: "wood", Wood: "Sugar maple", Moisture: 25}}
 	b := newBook(s, new(cli.Flags))
 	b.house = new(folder.House)
 	return b

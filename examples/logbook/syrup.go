@@ -65,7 +65,7 @@ func (b *book) readBatch(r folder.Batch) error {
 // syrup returns the lot of a batch. Each cup tells how hot its measure was, where
 // nothing else does. The error is about the column.
 func (s *setup) syrup(r folder.Batch) (lot sugar.Lot, column string, err error) {
-	brix := s.target
+	brix := s.Target
 	if !math.IsNaN(float64(r.Reading)) {
 		if brix, err = s.syrupHydrometer().Brix(r.Reading-s.miss.Hydrometer, r.Cup.Add(-s.miss.Thermometer)); err != nil {
 			return lot, ofReading(err, "reading", "cup"), err

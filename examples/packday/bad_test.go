@@ -60,7 +60,7 @@ func badFlags() (cases []clitest.Bad) {
 		{"-containers|at worst 9x1 US gal", "-containers: \"at worst 9x1 US gal\": write how many"},
 		{"stray", `"stray": a number is missing; write it as 3 gal 67.8 at 66 F`},
 		{"3|US|gal|67.8", "how warm is the cup?"},
-		{"3|gal|67.8|at|66|F", "ambiguous unit"},
+		{"3|gal|67.8|at|66|F", "which gallon?"},
 		{"67.8|at|66|F", "how much syrup?"},
 		{"3|US|gal|35|at|66|F", "35 may be Brix or Baume"},
 		{"3|US|gal|67.8|at|66|F|-volume|3 L", "-volume: the words behind"},

@@ -35,7 +35,9 @@ func (p page) brief() {
 		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
 	}
 	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), "into warm jars, smallest first; cap at once; probe one: "+p.Degrees(packing.CappingLeast()))
-	b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
+	if p.plan.Left >= units.USQuart/4 { // less is not worth a jar
+		b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
+	}
 	p.jarList(fills)
 	p.known()
 	add := func(caution string) {

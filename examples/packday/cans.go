@@ -45,7 +45,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 		return c, amount, errors.New("more than nothing and no more than 22,000 lb (10,000 kg): check its unit")
 	}
 	if c.true, err = s.hydrometer().Measure(reading-s.miss.Hydrometer, readAt.Add(-s.miss.Thermometer), s.doubt); err != nil {
-		return c, argument(err, "reading", "at", "read_at"), err
+		return c, cli.FlagOf(err, "reading", "at", "read_at"), err
 	}
 	const thinnest, densest = 40, 80
 	if b := c.true.Brix; !(b >= thinnest && b <= densest) {
@@ -53,7 +53,7 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 			Hint: "syrup is near 66: check reading and cup; what is far thinner goes back to the pan"}
 	}
 	if c.lot, err = lot(volume, weight, c.true.Brix, temp); err != nil {
-		return c, argument(err, amount, "at", "temp"), err
+		return c, cli.FlagOf(err, amount, "at", "temp"), err
 	}
 	if !math.IsNaN(float64(light)) {
 		if _, err := sugar.AbsorbanceOf(light); err != nil {
@@ -61,15 +61,6 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 		}
 	}
 	return c, "", nil
-}
-
-// argument returns other if err is about the argument arg, else usual.
-func argument(err error, usual, arg, other string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) && re.Arg == arg {
-		return other
-	}
-	return usual
 }
 
 // cans returns what is poured together: the lot of the flags, or batches.

@@ -71,7 +71,11 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	h := f.House()
 	s.miss = f.Off("")
 	var err error
-	if d.standard, err = s.standard(); err != nil {
+	var place sugar.Jurisdiction
+	if err := place.UnmarshalText([]byte(s.place)); err != nil {
+		return nil, cli.For("place", err)
+	}
+	if d.standard, err = place.Standard(); err != nil {
 		return nil, cli.For("place", err)
 	}
 	if d.cans, err = s.cans(h, f); err != nil {

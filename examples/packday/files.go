@@ -1,9 +1,9 @@
 package main
 
 import (
-	"fmt"
-	"io"
+	"errors"
 
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -30,23 +30,10 @@ func eachRow(h *folder.House, name string, most int, cols []records.Col, row fun
 	if err != nil {
 		return true, err
 	}
-	n := 0
-	for ; ; n++ {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err == nil && n == most {
-			err = r.Fail("", fmt.Errorf("more than %d rows: pack them on several days", most))
-		}
-		if err == nil {
-			err = row(r)
-		}
-		if err != nil {
-			return true, err
-		}
+	if err = cli.Rows(r, most, ": pack them on several days", func() error { return row(r) }); errors.Is(err, cli.ErrNoRows) {
+		return false, nil
 	}
-	return n > 0, nil
+	return true, err
 }
 
 // inFile names the file of the folder that an error of the library comes from.

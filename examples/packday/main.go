@@ -40,12 +40,8 @@ func program() cli.Program {
 				if err != nil {
 					return err
 				}
-				lines, err := d.record()
-				if err != nil {
-					return err
-				}
 				sheet := d.sheet()
-				if err := sheet.Add(e, lines...); err != nil {
+				if err := sheet.Add(e, d.record()...); err != nil {
 					return err
 				}
 				return sheet.Show(e)

@@ -75,3 +75,24 @@ func TestOff(t *testing.T) {
 		t.Errorf("%s\n%s", high, true)
 	}
 }
+
+// A lot is told by its weight in words as by the flag, and what is left over is told
+// where it fills something: 11.07 lb of 66.9 Brix are a US gallon at 68 F, as is the check
+// value of density.InAir.
+func TestWeightInWords(t *testing.T) {
+	page := func(args ...string) string {
+		t.Helper()
+		var out, complaint bytes.Buffer
+		if status := program().Main(args, strings.NewReader(""), &out, &complaint); status != 0 {
+			t.Fatalf("%q: %s", args, complaint.String())
+		}
+		return out.String()
+	}
+	words := page("-hydrometer", "68 F", "11.076 lb 66.9 at 68 F")
+	if !strings.Contains(words, "1 US gal") || words != page("-hydrometer", "68 F", "-weight", "11.076 lb", "-reading", "66.9 Brix", "-read-at", "68 F", "-temp", "68 F") {
+		t.Errorf("%s", words)
+	}
+	if strings.Contains(words, "0 US qt (keep it cold") {
+		t.Errorf("nothing is left over:\n%s", words)
+	}
+}

@@ -1,41 +1,30 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"strconv"
 	"time"
 
-	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
 
-// today is the day under which lines are added.
-func (s *setup) today() (string, error) {
-	if s.day == "" {
-		return time.Now().Format(time.DateOnly), nil
-	}
-	if _, err := time.Parse(time.DateOnly, s.day); err != nil {
-		return "", cli.For("day", errors.New("write a date as 2034-03-11"))
-	}
-	return s.day, nil
-}
-
 // record is what -write adds: one lot becomes a batch; batches are poured together,
 // and the jars that are filled are of the largest of them. Before it is read again
 // nothing is.
-func (d *day) record() ([]folder.Rows, error) {
-	date, err := d.given.today()
+func (d *day) record() []folder.Rows {
+	today := d.given.day
+	if today.IsZero() {
+		today = time.Now()
+	}
+	date := today.Format(time.DateOnly)
 	switch {
-	case err != nil:
-		return nil, err
 	case !d.batches:
-		return []folder.Rows{{File: folder.BatchesFile, Rows: []folder.Row{d.given.asBatch(date)}}}, nil
+		return []folder.Rows{{File: folder.BatchesFile, Rows: []folder.Row{d.given.asBatch(date)}}}
 	case d.do == sugar.ReadAgain:
-		return nil, nil
+		return nil
 	}
 	into := d.cans[0]
 	for _, c := range d.cans {
@@ -55,9 +44,9 @@ func (d *day) record() ([]folder.Rows, error) {
 		}
 	}
 	if len(poured.Rows) == 0 {
-		return []folder.Rows{jars}, nil
+		return []folder.Rows{jars}
 	}
-	return []folder.Rows{poured, jars}, nil
+	return []folder.Rows{poured, jars}
 }
 
 // asBatch is the lot of the flags as a row.

@@ -3,12 +3,13 @@ package main
 import (
 	"cmp"
 	"errors"
-	"fmt"
 	"math"
 	"strings"
+	"time"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/lookagain"
@@ -19,8 +20,8 @@ import (
 type setup struct {
 	again []lookagain.Finding // rows of the cans to look at again
 
-	batch   string // names of those to pour together
-	day     string // of the lines that are added
+	batch   string    // names of those to pour together
+	day     time.Time // of the lines that are added
 	volume  units.Volume
 	weight  units.Mass
 	reading units.Brix
@@ -74,18 +75,16 @@ func (s *setup) declare(f *cli.Flags) {
 	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
 	f.Page(&s.metric)
 	f.Adds("the jars to bottled.csv and what is poured together to blends.csv, or one lot to batches.csv,")
-	f.String(&s.day, "day", "", "date of these lines, as 2034-03-11; without it today")
+	f.Date(&s.day, "day", "date of these lines, as 2034-03-11; without it today")
 	f.More()
 	f.Group("Hydrometer")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on the scale")
-	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
-	f.Quantity(&s.doubt.Thermometer, "thermometer", "1 F deg", "how far the thermometer in the cup may be off, either way")
-	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "uncertainty of its scale; half of the hydrometers in use lie within 0.2")
+	f.Stem(&s.stem, "hydrometer", "60 F", "syrup")
+	f.Doubt(&s.doubt, "", "hydrometer", "0.5 Brix", "1 F deg", "0.2 Brix")
 	f.Quantity(&s.cup, "cup", "", "temperature of the cup when the finished syrup is read; without it 211 F, or just below today's boiling point of syrup, or the heat of the filter, where that is cooler")
 	f.Place(&s.pan, "0 ft")
 	f.Group("Mark")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength to pack at")
-	f.Choice(&s.place, "place", sugar.UnitedStates.String(), places(), "whose rule on density counts: "+strings.Join(places(), ", "))
+	f.Target(&s.target, "target")
+	f.Choice(&s.place, "place", sugar.UnitedStates.String(), folder.Places(), "whose rule on density counts: "+strings.Join(folder.Places(), ", "))
 	f.Quantity(&s.thinner, "thin-with", "0 Brix", "strength of what too dense syrup is thinned with: 0 Brix for water, sap, or a lighter syrup")
 	f.Quantity(&s.thinTemp, "thin-temp", "60 F", "its temperature")
 	f.Quantity(&s.thinLight, "thin-light", "", "its light transmission, if it is a syrup of another color")
@@ -99,25 +98,6 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.margin, "margin", "0.5 %", "how far above the label you fill, for your own scatter")
 	f.Quantity(&s.wall, "wall", "68 F", "temperature of the empty containers")
 	f.Quantity(&s.store, "store", "50 F", "the coldest that the shelf gets")
-}
-
-// places returns the names of the places whose rule is in force.
-func places() []string {
-	var names []string
-	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
-		names = append(names, j.String())
-	}
-	return names
-}
-
-// standard returns the rule of the chosen place.
-func (s *setup) standard() (sugar.Standard, error) {
-	for j := sugar.UnitedStates; j <= sugar.NewHampshire; j++ {
-		if j.String() == s.place {
-			return j.Standard()
-		}
-	}
-	return sugar.Standard{}, fmt.Errorf("%s is not listed", s.place)
 }
 
 // check tests what the library does not, and which flags go together.
@@ -135,16 +115,8 @@ func (s *setup) check(f *cli.Flags) error {
 			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
 		}
 	}
-	const (
-		doubt = "every instrument has one: give what is known of yours"
-		hot   = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
-	)
+	const hot = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
 	err := cmp.Or(
-		cli.Graduation("hydrometer", s.stem),
-		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
-		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", doubt),
-		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
-		cli.Target("target", s.target),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
 		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),

@@ -13,13 +13,18 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 	switch {
 	case said.HasShow:
 		return errors.New("a temperature belongs to a reading here" + as)
-	case said.Amount == "" && !f.Given("weight"):
-		return errors.New("how much syrup?" + as + ", or give -weight")
+	case said.Amount == "" && said.Weight == "" && !f.Given("weight"):
+		return errors.New("how much syrup?" + as + ", or by its weight, as 12 lb")
 	case said.Reading.IsRead && !said.HasAt && !f.Given("read-at"):
 		return errors.New("how warm is the cup? A hot reading is far lower than a cold one" + as)
 	}
 	if said.Amount != "" {
 		if err := said.Say("volume", said.Amount); err != nil {
+			return err
+		}
+	}
+	if said.Weight != "" {
+		if err := said.Say("weight", said.Weight); err != nil {
 			return err
 		}
 	}
@@ -35,12 +40,5 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 			return cli.For("temp", err)
 		}
 	}
-	if !said.Reading.IsRead {
-		return nil
-	}
-	read, err := said.Reading.Brix(s.hydrometer(), s.readAt)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.stem, s.readAt)
 }

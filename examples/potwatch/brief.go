@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -18,7 +19,7 @@ func (p page) brief() {
 		p.leftAnswer(b)
 	}
 	own, other := p.flags.OnScale(p.float.reads)
-	b.Answer("reads", "Hot cup reads", own, p.Degrees(p.given.cup)+" in the cup", p.In(other))
+	b.Answer("reads", p.cup(true)+" reads", own, p.Degrees(p.given.cup)+" in the cup", p.In(other))
 	if t := p.thermometer; t != nil {
 		by := "give or take " + (k2 * t.total()).Text(1)
 		b.Answer("thermometer", "Thermometer stop", cli.TenthDegree(t.syrup, cli.Down), by)
@@ -52,12 +53,16 @@ func (p page) brief() {
 // verdict is what to do now.
 func (p page) verdict(alarmed bool) string {
 	now, by := p.strength()
+	take := "take it off the fire now"
+	if p.cold() {
+		take = "take it off the fire if it is still on it"
+	}
 	switch target := p.given.target; {
 	case len(p.apart) > 0:
 		a := p.apart[0]
 		off := "Read"
 		if alarmed {
-			off = "Take it off the fire now, and read"
+			off = strings.ToUpper(take[:1]) + take[1:] + ", and read"
 		}
 		return fmt.Sprintf("%s again: %s and %s are %s apart. Go by neither: thin nothing, jar nothing, stay with it.", off, a.a, a.b, max(a.A-a.B, a.B-a.A).Text(1))
 	case alarmed && p.product != nil:
@@ -67,22 +72,56 @@ func (p page) verdict(alarmed bool) string {
 	case alarmed && now > p.tooFar() && by == "thermometer" && len(p.all) < 2:
 		return fmt.Sprintf("Too far by the thermometer, %s: take it off the fire now, and read it by the hydrometer before you thin it.", now.Text(1))
 	case alarmed && p.thin():
-		return fmt.Sprintf("Too far, %s by the %s: take it off the fire now, and thin it there.", now.Text(1), by)
+		return fmt.Sprintf("Too far, %s by the %s: %s, and thin it there.", now.Text(1), by, take)
 	case alarmed && now > p.tooFar():
 		return fmt.Sprintf("Take it off the fire now: %s by the %s may be too far. Read again before you thin it.", now.Text(1), by)
 	case alarmed:
-		return fmt.Sprintf("It is syrup, %s by the %s: take it off the fire now.", now.Text(1), by)
+		return fmt.Sprintf("It is syrup, %s by the %s: %s.", now.Text(1), by, take)
 	case p.leap() != "":
 		return "Read again at once: the last reading by itself says syrup. If it is true, take the pot off the fire."
 	case now > 0 && p.runsAway():
 		return fmt.Sprintf("No more wood: %s by the %s, and its coals alone take it past syrup. Take it off when it is syrup, or pour in sap.", now.Text(1), by)
+	case now > 0 && now < mostSap && by != "thermometer":
+		return fmt.Sprintf("That is sap, %s by the %s, and far from %s: boilday plans its boil.", now.Text(1), by, target.Text(1))
+	case p.cool && len(p.all) == 0:
+		return "Not yet: " + p.underWater()
 	case now > 0 && p.still():
 		return fmt.Sprintf("Not yet: %s by the %s, and it does not climb. It wants more fire.", now.Text(1), by)
 	case now > 0:
 		return fmt.Sprintf("Not yet: %s by the %s, and syrup at %s.", now.Text(1), by, target.Text(1))
 	default:
-		return fmt.Sprintf("Nothing is read yet: it is syrup when the hot cup reads %s.", p.reads())
+		return fmt.Sprintf("Nothing is read yet: it is syrup when the %s reads %s.", p.cup(false), p.reads())
 	}
+}
+
+// mostSap is the strongest that is called sap: maples give 1 to 4 Brix, few up to 5
+// (common practice).
+const mostSap = 5
+
+// underWater tells of a thermometer that shows less than in boiling water.
+func (p page) underWater() string {
+	return p.In(cli.TenthDegree(p.given.shows, cli.Nearest)) + " is under boiling water (" + p.In(cli.TenthDegree(p.thermometer.boilingShows(), cli.Nearest)) + "): still far off."
+}
+
+// cold tells that all that was read is a cup that did not come from the fire just now:
+// from 120 F down nobody is scalded at once (common practice).
+func (p page) cold() bool {
+	return p.cooled() && p.heat == 0 && len(p.all) == 1 && p.has("hydrometer")
+}
+
+func (p page) cooled() bool { return p.given.cup.Fahrenheit() < 120 }
+
+// cup names the cup by its temperature, first on a line or within it.
+func (p page) cup(first bool) string {
+	switch cooled := p.cooled(); {
+	case cooled && first:
+		return "Cup"
+	case cooled:
+		return "cup"
+	case first:
+		return "Hot cup"
+	}
+	return "hot cup"
 }
 
 // reads is what the hydrometer must read.
@@ -184,6 +223,9 @@ func (p page) source(b *cli.Brief) {
 	for _, i := range p.all {
 		b.Told(i.name)
 	}
+	if p.cool && len(p.all) == 0 {
+		b.Told("thermometer")
+	}
 	if t := p.thermometer; t != nil {
 		if t.from == cli.ByElevation {
 			b.Assumed("average weather")
@@ -211,6 +253,8 @@ func (p page) briefCautions(b *cli.Brief, alarmed bool) {
 	add(p.thin(), "Thin it off the fire: hot water or sap in small pours, stand back, it spits. Boil it up again, filter, read.")
 	add(len(p.apart) > 0, "Hydrometer first: stem clean and dry, cup full and deep.")
 	add(true, cli.KeepingBrief(p.given.target))
+	now, _ := p.strength()
+	add(alarmed && !p.thin() && p.product == nil && len(p.apart) == 0 && now > p.given.target, cli.KeepingBrief(now))
 	if p.product != nil {
 		add(true, "Candy up to "+p.Degrees(units.Fahrenheit(260))+" burns deep and sticks: sleeves, gloves, children and pets away. Milk and nuts are allergens.")
 	} else {

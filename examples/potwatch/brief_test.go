@@ -19,6 +19,21 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"54 at 205 F", "", "Not yet: 61.8 Brix by the hydrometer", ""},
 		{"54|at|205|F", "", "Told: hydrometer, cup at 205 F.", ""},
 		{"59.5 at 204 F, water 209.6 F", "", "Thermometer stop 217.1 F", ""},
+		// The mark of the trade, 59.00 at 211 F (table hydrometer-worked), is not rounded up.
+		{"59 at 211 F", "", "Hot cup reads 59.0 Brix", "59.1"},
+		{"59 at 211 F", "", "It is syrup, 66.9 Brix by the hydrometer: take it off the fire now.", "crystals"},
+		{"32 Be at 211 F", "", "It is syrup, 66.9 Brix by the hydrometer", "Not yet"}, // as the page says: 145 - 145/1.28320 (NBS C440) is 32.00
+		// At 60 F, where the scale is true, the cup reads the target; it was not poured just now.
+		{"67 at 60 F", "", "It is syrup, 67.0 Brix by the hydrometer: take it off the fire if it is still on it.", "fire now"},
+		{"64 at 60 F", "", " Cup reads 66.9 Brix (60 F in the cup;", "Hot cup"},
+		// 61 at 205 F is 1.64 over the 59.36 that 66.9 reads there: near 68.5, in the rule and past 68.
+		{"61 at 205 F", "", "68.5 Brix is thick: crystals are likely in the jar.", "thin it"},
+		{"2.1 at 60 F", "", "That is sap, 2.1 Brix by the hydrometer, and far from 66.9 Brix: boilday plans its boil.", "Not yet"},
+		{"200 F|-water-boils|209.9 F", "", "Not yet: 200.0 F is under boiling water (209.9 F): still far off.", "Nothing is read"},
+		// 99.2 C and 104 C as they were typed; a flag has the last word.
+		{"104 C, water 99.2 C", "", "water boils at 99.2 C", " F"},
+		{"104 C, water 99.2 C|-metric=false", "", "water boils at 210.6 F", " C"},
+		{"104 C, water 210.6 F", "", "water boils at 210.6 F", " C"},
 		{"217.5 F|-water-boils|209.6 F", "", "by the thermometer", ""},
 		// As the test by hand has it, 22.54 lb are 22 lb 8.6 oz.
 		{strings.Join(everything, "|"), "", "Pot off at 22 lb 8 oz", ""},

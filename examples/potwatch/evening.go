@@ -29,6 +29,7 @@ type evening struct {
 	heated *instrument // the same, with how uncertain it is
 	// For a thermometer to tell how uncertain it is.
 	tooThin, tooThick bool
+	cool              bool // it shows less than in boiling water
 }
 
 // work finds everything that was asked.

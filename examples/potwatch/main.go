@@ -25,6 +25,8 @@ func program() cli.Program {
 			`go run ./examples/potwatch -tare "6.2 lb" -gross "34.6 lb" -pot-brix "38.5 Brix"`,
 			`go run ./examples/potwatch -pressure "28.6 inHg" -refractometer "64.8 Brix" -prism "80 F"`,
 			`go run ./examples/potwatch -elevation "1150 ft" -make cream -metric`,
+			`go run ./examples/potwatch -check-boiling "211 F" -check-ice "33 F" -pressure "28.7 inHg" -elevation "1150 ft"`,
+			`go run ./examples/potwatch -check-brix "66.9 Brix" -check-reads "67.3 Brix" -check-at "70 F"`,
 		},
 		Reads: "From the folder sugarhouse.txt and stops.csv.\n" +
 			"-readings: what the thermometer in the pot showed, one reading a line in the order of time, with the columns time (19:40 or 19:40:30) or after_min (minutes since any start) and shown_f (or shown_c). Nothing may be poured in meanwhile.\n" +
@@ -38,6 +40,9 @@ func program() cli.Program {
 			s.declare(f)
 			f.Words("59.5 at 204 F, water 209.6 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
+				if asked(f) {
+					return s.showChecks(e, f)
+				}
 				p, err := s.work(e, f)
 				if err != nil {
 					return err

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 
-	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -58,7 +57,7 @@ func byPrism(s *setup, f *cli.Flags) (*instrument, error) {
 	}
 	m, err := density.Refractometer{Compensated: s.compensated}.Measure(s.refractometer, s.at(), s.prismDoubt)
 	if err != nil {
-		return nil, cli.For(of(err, "refractometer", "at", "prism"), err)
+		return nil, cli.ForArg(err, "refractometer", "at", "prism")
 	}
 	return &instrument{"refractometer", cli.Brix(s.refractometer, 1), m}, nil
 }
@@ -133,7 +132,8 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 		shows = cli.Words(fmt.Sprintf("line of %d", w.Used))
 	case f.Given("shows"):
 		at, shows = s.shows, cli.Temperature(s.shows)
-		if p.heat, err = boil.BrixFromRiseOf(t.sugar(), t.surface(s.shows).Sub(t.water), t.pressure); err != nil {
+		p.cool = s.shows.Compare(t.boilingShows()) < 0
+		if p.heat, err = t.strength(t.surface(s.shows)); err != nil {
 			return cli.For("shows", err)
 		}
 	default:
@@ -142,7 +142,7 @@ func (p *evening) byThermometer(f *cli.Flags) error {
 	var ok bool
 	if p.heated, ok = t.byHeat(shows, at, p.heat, scatter); !ok {
 		p.tooThick = p.heat > s.target
-		p.tooThin = !p.tooThick
+		p.tooThin = !p.tooThick && !p.cool
 	}
 	return nil
 }
@@ -165,7 +165,7 @@ func (s *setup) pot(f *cli.Flags, t *thermometer) (*pot, error) {
 	k := &pot{read: finish.PotReading{Gross: s.gross, Tare: s.tare, Brix: s.potBrix, ScaleBy: s.scaleBy, BrixBy: s.potBrixBy}}
 	var err error
 	if k.stop, err = k.read.Target(s.target); err != nil {
-		return nil, cli.For(of(err, "gross", "PotReading.Brix", "pot-brix", "to", "pot-brix"), err)
+		return nil, cli.ForArg(err, "gross", "PotReading.Brix", "pot-brix", "to", "pot-brix")
 	}
 	mass, brix := s.gross-s.tare, s.potBrix
 	if f.Given("gross-now") {

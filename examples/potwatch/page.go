@@ -72,11 +72,7 @@ func (p *evening) show(e *cli.Env) error {
 	for _, c := range p.cautions() {
 		care.Item(c)
 	}
-	stop, err := page.stopRow()
-	if err == nil {
-		err = sheet.Add(e, stop)
-	}
-	if err != nil {
+	if err := sheet.Add(e, page.stopRow()); err != nil {
 		return err
 	}
 	return sheet.Show(e)

@@ -21,6 +21,9 @@ func (p page) nowPart(part *cli.Part) {
 	if len(p.pairs)+len(p.apart) > 0 {
 		p.pairTable(part)
 	}
+	if p.cool {
+		part.Remark(p.underWater() + " A thermometer that shows less in boiling sap than in boiling water is off, or stands too high.")
+	}
 	if p.tooThin {
 		part.Remark("The thermometer tells no strength worth comparing under 50 Brix.")
 	}

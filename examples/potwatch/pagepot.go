@@ -57,6 +57,19 @@ func (p page) productPart(part *cli.Part) {
 	if len(m.points) > 1 {
 		part.Remark("The sources disagree, and so each is shown.")
 	}
+	if p.pot != nil {
+		p.productStops(part)
+	}
+	for _, g := range m.grains {
+		notes := []string{g.Source, obtained(g.Obtained), g.Note}
+		if g.Least.Compare(g.Low) < 0 {
+			notes = append([]string{"not below " + p.Degrees(g.Least)}, notes...)
+		}
+		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)), notes...)
+	}
+	if len(m.grains) == 0 {
+		part.Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
+	}
 	if t := p.thermometer; t.learned != nil || t.over > 0 {
 		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
 	}
@@ -74,6 +87,18 @@ func (p page) productPart(part *cli.Part) {
 	if m.syrup > 0 {
 		low, high := m.syrup.Inverted()
 		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")
+	}
+}
+
+// productStops tells at what weight the pot on the scale is done, by each source.
+func (p page) productStops(part *cli.Part) {
+	for i, f := range p.product.points {
+		heavy, err := p.pot.read.Target(f.strength.Low)
+		light, err2 := p.pot.read.Target(f.strength.High)
+		if err != nil || err2 != nil {
+			continue // the pot was stronger when it was read
+		}
+		part.Row("stop_"+letter(i), "Take the pot off at, "+letter(i), span(cli.Mass(light.Gross), cli.Mass(heavy.Gross)), "pot and product together; nothing poured in or spilled")
 	}
 }
 

@@ -17,9 +17,11 @@ func TestPotwatch(t *testing.T) {
 	t.Run("demo by hand", func(t *testing.T) { byHand(t, b) })
 	t.Run("candy by hand", func(t *testing.T) { candy(t, b) })
 	t.Run("briefs", func(t *testing.T) { briefs(t, b) })
+	t.Run("instruments", func(t *testing.T) { instruments(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	b.Refuses(t, "potwatch", badFlags())
 	b.Refuses(t, "potwatch", badFiles())
+	b.Refuses(t, "potwatch", badChecks())
 }
 
 func pages(t *testing.T, b clitest.Binary) {
@@ -145,6 +147,11 @@ func words(t *testing.T, b clitest.Binary) {
 		steady   = "2026-03-01,212,220.0,66.9\n2026-03-02,212,220.1,66.9\n2026-03-03,212,220.0,66.9\n2026-03-04,212,220.1,66.9\n"
 	)
 	for _, c := range []struct{ args, stdin, want, not string }{
+		// 24 lb of 40 Brix hold 9.6 lb of sugar. At a 32 F rise 7.41 lb of it are 8.45 lb of
+		// candy, and so these 10.95, and 16.95 with the pot.
+		{pot + "-water-boils|211.95 F|-make|molded candy", "", "to 16.95 lb", ""},
+		{pot + "-water-boils|211.95 F|-make|molded candy", "", "Cool it, still, to 200.0 to 210.0 F", ""},
+		{"-water-boils|211.95 F|-make|fondant", "", "no source at hand tells", "Take the pot off at, a"},
 		{"", "", "An invented pot of an invented sugarhouse", "For cream"},
 		{"-target|66 Brix", "", `Not given, and so taken as: -hydrometer "60 F".`, "invented"},
 		{"-target|66 Brix", "", "where the thermometer stops today: -water-boils", "By thermometer"},

@@ -38,6 +38,9 @@ func (t *thermometer) probe() boil.Probe {
 	return boil.Probe{Pressure: t.pressure, Over: t.over, Sugar: t.sap}
 }
 
+// boilingShows is what the thermometer shows in boiling water today.
+func (t *thermometer) boilingShows() units.Temperature { return t.water.Add(t.off) }
+
 // surface is the boiling point at the surface when the thermometer shows so
 // much: the inverse of shows. What is hotter than all candy comes back as it is,
 // and is refused where it is read.

@@ -37,6 +37,7 @@ type product struct {
 	name    string
 	points  []point
 	figures []finish.ProductFigure
+	grains  []finish.Graining
 	syrup   sugar.Confection
 }
 
@@ -69,6 +70,11 @@ func (s *setup) product(t *thermometer) (*product, error) {
 				return nil, cli.For(t.from, err)
 			}
 			m.points = append(m.points, p)
+		}
+		for _, g := range finish.Grainings() {
+			if g.Product == k.finish {
+				m.grains = append(m.grains, g)
+			}
 		}
 		for _, f := range finish.ProductFigures() {
 			if f.Product == k.figure {

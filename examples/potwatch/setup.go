@@ -23,7 +23,7 @@ type setup struct {
 	depthBy, over    units.Length
 	barometerBy      units.Pressure
 	shows            units.Temperature
-	day              string
+	day              time.Time
 	readings, stops  string
 
 	stem     units.Temperature
@@ -48,6 +48,7 @@ type setup struct {
 	coals                 time.Duration
 
 	making string
+	checks checks
 	metric bool
 }
 
@@ -65,12 +66,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.reading, "reading", "", "what the hydrometer reads now in the hot cup")
 	f.Quantity(&s.cup, "cup", "", "temperature of the syrup in the cup when it is read; without it 211 F, or just below today's boiling point of syrup where that is cooler")
 	f.Quantity(&s.shows, "shows", "", "what the thermometer in the pot shows now")
-	f.String(&s.day, "day", "", "day of a stop that -write adds, as 2034-03-11; without it today")
+	f.Date(&s.day, "day", "day of a stop that -write adds, as 2034-03-11; without it today")
 	f.Page(&s.metric)
 	f.Adds("this stop")
 	f.More()
 	f.Group("Syrup")
-	f.Quantity(&s.target, "target", "66.9 Brix", "strength of the syrup")
+	f.Target(&s.target, "target")
 	f.Quantity(&s.inverted, "inverted", "0 %", "share of the sugar that is glucose and fructose: late sap has a few percent")
 	f.Quantity(&s.invertedBy, "inverted-by", "", "how well that share is known; without it the share itself is taken, since it is seldom known better")
 	f.Place(&s.place, "")
@@ -80,13 +81,11 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depthBy, "depth-by", "1/2 in", "how well the depth of liquid over the probe is that of the boiling water it was set by")
 	f.Quantity(&s.barometerBy, "barometer-by", "0.1 inHg", "how far the barometer may have moved since; with -elevation alone 0.6 inHg is taken")
 	f.Quantity(&s.over, "over", "", "syrup over the probe, if boiling water was read with the probe at the surface: it counts in all that the thermometer says, save in -make")
-	f.String(&s.readings, "readings", "", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
-	f.String(&s.stops, "stops", "", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
+	f.Input(&s.readings, "readings", "CSV of timed readings instead of -shows: how fast it climbs and how long is left; - is standard input")
+	f.Input(&s.stops, "stops", "CSV of your own past stops: what your thermometer shows at syrup. Where they tell it better, they count in the stop and in -shows and -readings, instead of -inverted and -over; - is standard input")
 	f.Group("Hydrometer in the hot cup")
-	f.Quantity(&s.stem, "hydrometer", "60 F", "graduation temperature printed on it")
-	f.Quantity(&s.doubt.Division, "division", "0.5 Brix", "smallest step that you read on it")
-	f.Quantity(&s.doubt.Thermometer, "thermometer", "2 F deg", "how far the thermometer in the cup may be off")
-	f.Quantity(&s.doubt.Calibration, "calibration", "0.2 Brix", "how far the scale may be off (k = 2)")
+	f.Stem(&s.stem, "hydrometer", "60 F", "syrup")
+	f.Doubt(&s.doubt, "", "hydrometer", "0.5 Brix", "2 F deg", "0.2 Brix")
 	f.Quantity(&s.hotMark, "hot-mark", "", "temperature of the hot mark of a stem with two marks")
 	f.Quantity(&s.coldMark, "cold-mark", "", "temperature of its cold mark")
 	f.Quantity(&s.markFor, "mark-for", "", "strength that the marks stand for, if not the target")
@@ -95,9 +94,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.refractometer, "refractometer", "", "what it reads now, in a drop that has cooled")
 	f.Bool(&s.compensated, "compensated", "it corrects itself for temperature")
 	f.Quantity(&s.prism, "prism", "", "temperature of drop and prism, if it does not")
-	f.Quantity(&s.prismDoubt.Division, "prism-division", "0.2 Brix", "smallest step that you read on it")
-	f.Quantity(&s.prismDoubt.Thermometer, "prism-thermometer", "2 F deg", "how far that temperature may be off")
-	f.Quantity(&s.prismDoubt.Calibration, "prism-calibration", "0.3 Brix", "how far its scale may be off (k = 2)")
+	f.Doubt(&s.prismDoubt, "prism-", "refractometer", "0.2 Brix", "2 F deg", "0.3 Brix")
 	f.Group("Pot on a scale")
 	f.Quantity(&s.tare, "tare", "", "weight of the empty pot")
 	f.Quantity(&s.gross, "gross", "", "weight of pot and sap when the strength was read")
@@ -109,6 +106,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.coals, "coals", "0s", "time in which the boil falls to half once no more wood goes on; 0s for gas")
 	f.Group("Further product")
 	f.Choice(&s.making, "make", "", products(), "where it is done today and what a US gallon of syrup gives: "+strings.Join(products(), ", "))
+	s.checks.declare(f)
 }
 
 const hot, cold = "hot", "cold"
@@ -166,9 +164,6 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("refractometer") && !s.compensated && !f.Given("prism") {
 		return cli.For("refractometer", errors.New("give -prism, the temperature of drop and prism, or -compensated"))
 	}
-	if s.readings == "-" && s.stops == "-" {
-		return errors.New("only one file can come on standard input: name the other")
-	}
 	if !f.Given("mark-for") {
 		s.markFor = s.target
 	}
@@ -198,32 +193,20 @@ func (s *setup) standardize() {
 // message would not tell which flag is meant.
 func (s *setup) ranges(f *cli.Flags) error {
 	const (
-		doubt   = "every instrument has one: give what is known of yours"
-		share   = "a sap of glucose and fructose, as of birch, is finished by density and not by temperature"
-		printed = "give the temperature printed on the scale, often 60 F or 68 F"
-		weight  = "check its unit"
+		doubt  = "every instrument has one: give what is known of yours"
+		share  = "a sap of glucose and fructose, as of birch, is finished by density and not by temperature"
+		weight = "check its unit"
 	)
 	degrees := func(name string, d, low units.TempDiff) error {
 		return cli.Within(name, "error", d, low, 10, units.FahrenheitDegree, "F deg", doubt)
 	}
-	celsius := func(name string, t units.Temperature, low, high float64, hint string) error {
-		return cli.Within(name, "temperature", units.TempDiff(t.Celsius()), units.TempDiff(low), units.TempDiff(high), 1, "C", hint)
-	}
 	err := cmp.Or(
-		cli.Target("target", s.target),
 		cli.Within("inverted", "inverted share", s.inverted, 0, 12, 1, "%", share),
 		cli.Within("inverted-by", "uncertainty", s.invertedBy, 0, 12, 1, "%", share),
 		degrees("probe-by", s.probeBy, 0.02),
 		degrees("water-by", s.waterBy, 0),
 		cli.Within("depth-by", "depth", s.depthBy, 0, 20*units.Inch, units.Inch, "in", weight),
 		cli.Within("barometer-by", "pressure", s.barometerBy, 0, 1.8*units.InchMercury, units.InchMercury, "inHg", "a barometer moves by 0.3 inHg in a day"),
-		celsius("hydrometer", s.stem, 1, 40, printed),
-		cli.Within("division", "division", s.doubt.Division, 0.01, 5, 1, "Brix", doubt),
-		cli.Within("thermometer", "error", s.doubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
-		cli.Within("calibration", "uncertainty", s.doubt.Calibration, 0.01, 5, 1, "Brix", doubt),
-		cli.Within("prism-division", "division", s.prismDoubt.Division, 0.01, 5, 1, "Brix", doubt),
-		cli.Within("prism-thermometer", "error", s.prismDoubt.Thermometer, units.FahrenheitDegree/100, 10, units.FahrenheitDegree, "F deg", doubt),
-		cli.Within("prism-calibration", "uncertainty", s.prismDoubt.Calibration, 0.01, 5, 1, "Brix", doubt),
 		cli.Within("mark-for", "strength", s.markFor, 50, 80, 1, "Brix", "what the marks of a syrup stem stand for, such as 66.9 Brix"),
 		cli.Within("scale-by", "weight", s.scaleBy, 0, 20*units.Pound, units.Pound, "lb", weight),
 		cli.Within("pot-brix-by", "uncertainty", s.potBrixBy, 0, 10, 1, "Brix", doubt),
@@ -235,18 +218,4 @@ func (s *setup) ranges(f *cli.Flags) error {
 		err = cli.For("coals", errors.New("a fire that holds up the boil for hours is no finishing fire: give up to 1h"))
 	}
 	return err
-}
-
-// of returns the flag that an error about an argument belongs to, given as
-// argument and flag in turn, or other.
-func of(err error, other string, flags ...string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) {
-		for i := 0; i+1 < len(flags); i += 2 {
-			if re.Arg == flags[i] {
-				return flags[i+1]
-			}
-		}
-	}
-	return other
 }

@@ -37,10 +37,6 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 	if err != nil {
 		return nil, err
 	}
-	// From here on no part of the stop leaves the range of the library.
-	if err := cli.Within(from, "pressure at the pan", pressure, 50*units.Kilopascal, 110*units.Kilopascal, units.InchMercury, "inHg", "no sugarhouse stands so high or so low: check its unit"); err != nil {
-		return nil, err
-	}
 	t := &thermometer{pressure: pressure, from: from, off: f.Off(from).Thermometer, sap: sugar.Solute{Inverted: s.inverted}, cost: units.Brix(math.NaN())}
 	if t.water, err = boil.Water(pressure); err != nil {
 		return nil, cli.For(from, err)
@@ -139,7 +135,7 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 		}
 		line := mark{name: k.name, Mark: density.Mark{For: s.markFor, At: k.at}}
 		if line.on, err = line.On(h.stem); err != nil {
-			return nil, cli.For(of(err, flag, "Mark.For", "mark-for"), err)
+			return nil, cli.ForArg(err, flag, "Mark.For", "mark-for")
 		}
 		if line.here, err = line.Brix(s.cup); err != nil {
 			return nil, cli.For(flag, err)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -106,23 +105,13 @@ func (o *own) read(path string, file io.Reader) error {
 		stop  finish.PastStop
 		water units.Temperature
 	)
-	r, err := records.Open(path, file)
-	if err == io.EOF {
-		err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as day,water_boils_f,stop_f,cup_brix", path)
-	}
+	r, byWater, err := either(path, file, "day,water_boils_f,stop_f,cup_brix", "water_boils", "pressure",
+		"no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa")
 	if err != nil {
 		return err
 	}
-	from := records.Pressure("pressure", &stop.Pressure)
-	column := "pressure"
-	o.byWater = r.Names("water_boils")
-	switch {
-	case !o.byWater && !r.Names("pressure"):
-		return r.Fail("", errors.New("no column for the air of that day: name it water_boils_f, water_boils_c, pressure_inhg, pressure_hpa or pressure_kpa"))
-	case o.byWater:
-		if r.Names("pressure") {
-			return r.Fail("", errors.New("water_boils and pressure say the same: leave one of the columns out"))
-		}
+	from, column := records.Pressure("pressure", &stop.Pressure), "pressure"
+	if o.byWater = byWater; byWater {
 		from, column = records.Temperature("water_boils", &water), "water_boils"
 	}
 	err = r.Bind(records.Time("day", &stop.When, time.DateOnly), from, records.Temperature("stop", &stop.Stop), records.Brix("cup", &stop.Cup))
@@ -130,7 +119,7 @@ func (o *own) read(path string, file io.Reader) error {
 		return err
 	}
 	seen := make(map[finish.PastStop]bool)
-	return rows(r, path, mostStops, func() error {
+	return cli.Rows(r, mostStops, "", func() error {
 		if o.byWater {
 			var err error
 			if stop.Pressure, err = boil.PressureFromWater(water); err != nil {
@@ -140,7 +129,7 @@ func (o *own) read(path string, file io.Reader) error {
 		// One by one, so that what is wrong has a line and a column.
 		alone, err := finish.LearnOffset(stop)
 		if err != nil {
-			return r.Fail(of(err, "stop", "stops[0].Cup", "cup", "stops[0].Pressure", column), err)
+			return r.Fail(cli.FlagOf(err, "stop", "stops[0].Cup", "cup", "stops[0].Pressure", column), err)
 		}
 		boils, err := boil.Water(stop.Pressure)
 		if err != nil {

@@ -20,31 +20,6 @@ const (
 	longest      = 24 * time.Hour
 )
 
-// rows calls row for each record of a file. It returns an error if there are
-// none or more than most.
-func rows(r *records.Reader, path string, most int, row func() error) error {
-	n := 0
-	for ; ; n++ {
-		err := r.Next()
-		if err == io.EOF {
-			break
-		}
-		if err == nil && n == most {
-			err = r.Fail("", fmt.Errorf("more than %d rows", most))
-		}
-		if err == nil {
-			err = row()
-		}
-		if err != nil {
-			return err
-		}
-	}
-	if n == 0 {
-		return fmt.Errorf("%s: nothing below the header", path)
-	}
-	return nil
-}
-
 // watch is the timed readings and what comes of them.
 type watch struct {
 	readings []finish.WatchReading
@@ -110,6 +85,24 @@ func (w *watch) pass(t *thermometer) {
 	w.readings = w.readings[w.passed:]
 }
 
+// either opens a file that has one of two columns, and tells whether it is the first.
+// Columns are what its first line is like, and none tells that neither is there.
+func either(path string, file io.Reader, columns, a, b, none string) (r *records.Reader, first bool, err error) {
+	if r, err = records.Open(path, file); err != nil {
+		if err == io.EOF {
+			err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as %s", path, columns)
+		}
+		return nil, false, err
+	}
+	switch first = r.Names(a); {
+	case !first && !r.Names(b):
+		err = r.Fail("", errors.New(none))
+	case first && r.Names(b):
+		err = r.Fail("", fmt.Errorf("%s and %s say the same: leave one of the columns out", a, b))
+	}
+	return r, first, err
+}
+
 func readReadings(path string, file io.Reader) (*watch, error) {
 	w := new(watch)
 	var (
@@ -117,29 +110,18 @@ func readReadings(path string, file io.Reader) (*watch, error) {
 		after time.Duration
 		shown units.Temperature
 	)
-	r, err := records.Open(path, file)
-	if err == io.EOF {
-		err = fmt.Errorf("%s: the file is empty: the first line names the columns, such as time,shown_f", path)
-	}
+	r, clock, err := either(path, file, "time,shown_f", "time", "after", "no column for the time of a reading: name it time or after_min")
 	if err != nil {
 		return nil, err
 	}
-	at := records.Hours("after", &after)
-	column := "after"
-	w.clock = r.Names("time")
-	switch {
-	case !w.clock && !r.Names("after"):
-		return nil, r.Fail("", errors.New("no column for the time of a reading: name it time or after_min"))
-	case w.clock:
-		if r.Names("after") {
-			return nil, r.Fail("", errors.New("time and after_min say the same: leave one of the columns out"))
-		}
+	at, column := records.Hours("after", &after), "after"
+	if w.clock = clock; clock {
 		at, column = records.Time("time", &when, "15:04", "15:04:05"), "time"
 	}
 	if err := r.Bind(at, records.Temperature("shown", &shown)); err != nil {
 		return nil, err
 	}
-	err = rows(r, path, mostReadings, func() error {
+	err = cli.Rows(r, mostReadings, "", func() error {
 		if w.clock {
 			if len(w.readings) == 0 {
 				w.start = when

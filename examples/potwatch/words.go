@@ -3,15 +3,14 @@ package main
 import (
 	"errors"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
 // hear takes the reading of the moment: the hydrometer's in the cup, or what the
 // thermometer in the pot shows, or both.
 func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
-	if said.Amount != "" {
-		return errors.New("no volume is asked here: write a reading as 59.5 at 204 F")
+	if said.Amount != "" || said.Weight != "" {
+		return errors.New("no amount is asked here: write a reading as 59.5 at 204 F")
 	}
 	if err := said.SayHeat("cup", "shows"); err != nil {
 		return err
@@ -22,9 +21,5 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 	if !f.Given("cup") {
 		return errors.New("say how hot the cup is, since a hot reading is far lower than a cold one: as in 59.5 at 204 F")
 	}
-	read, err := said.Reading.Brix(density.Hydrometer{GraduatedAt: s.stem}, s.cup)
-	if err != nil {
-		return err
-	}
-	return said.SayBrix("reading", read)
+	return said.SayReading("reading", s.stem, s.cup)
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -18,12 +17,14 @@ const (
 // stopRow is this stop for the record, once it is one: syrup by the hydrometer, what
 // the thermometer showed with it, and the air of the day. Who writes it down must have
 // read both.
-func (p page) stopRow() (folder.Rows, error) {
+func (p page) stopRow() folder.Rows {
 	rows := folder.Rows{File: folder.StopsFile}
-	day, err := p.given.today()
-	t := p.thermometer
-	if err != nil || t == nil || !p.flags.Given("shows") || len(p.apart) > 0 {
-		return rows, err
+	day, t := p.given.day, p.thermometer
+	if t == nil || !p.flags.Given("shows") || len(p.apart) > 0 {
+		return rows
+	}
+	if day.IsZero() {
+		day = time.Now()
 	}
 	air := folder.Cell{Column: "water_boils", Text: p.given.place.WaterBoils.Text(units.ScaleFahrenheit, tenths)}
 	switch t.from {
@@ -31,7 +32,7 @@ func (p page) stopRow() (folder.Rows, error) {
 	case cli.ByStation, cli.ByAltimeter:
 		air = folder.Cell{Column: "pressure", Text: t.pressure.Text(units.InchMercury, thousandths)}
 	default:
-		return rows, nil // nobody measured it
+		return rows // nobody measured it
 	}
 	for _, i := range p.all {
 		if i.name == "hydrometer" && i.Brix >= p.given.target-aside {
@@ -39,17 +40,5 @@ func (p page) stopRow() (folder.Rows, error) {
 				{Column: "stop", Text: p.given.shows.Text(units.ScaleFahrenheit, tenths)}, {Column: "cup", Text: i.Brix.Text(1)}}}
 		}
 	}
-	return rows, nil
-}
-
-// today is the day of a stop.
-func (s *setup) today() (time.Time, error) {
-	if s.day == "" {
-		return time.Now(), nil
-	}
-	day, err := time.Parse(time.DateOnly, s.day)
-	if err != nil {
-		return day, cli.For("day", errors.New("write a date as 2034-03-11"))
-	}
-	return day, nil
+	return rows
 }

@@ -205,7 +205,7 @@ func (p page) fireAnswer(b *cli.Brief) {
 	case 1:
 		words += " evening"
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Up)))
+	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.
@@ -264,9 +264,9 @@ func (p page) knownFrom(b *cli.Brief) {
 	if f.Given("heat") {
 		b.Told("the heat")
 	} else if f.Given("boil-rate") {
-		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.rate)))
+		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.pan.Rate)))
 	} else {
-		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.rate)))
+		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.pan.Rate)))
 	}
 	if f.Given("sugar") {
 		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))

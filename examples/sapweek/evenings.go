@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"fmt"
 	"slices"
 	"time"
 
@@ -33,6 +32,7 @@ type evenings struct {
 // A firing is a plan of the fire with the syrup that it makes.
 type firing struct {
 	pan.Plan
+	few   pan.Plan // on as few evenings as will do; none of more days than can be tried
 	power units.Power
 	syrup units.Volume
 }
@@ -80,7 +80,7 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	if p.high, err = p.firing(f, p.sugar.High, most); err != nil {
 		return err
 	}
-	return p.burn(f)
+	return p.burn()
 }
 
 // firing plans one end of the band.
@@ -97,19 +97,24 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	for i := range stands {
 		stands[i].Brix, stands[i].Temperature = brix, s.sapTemp
 	}
-	out.Plan, err = pan.Backlog{
+	b := pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
-	}.PlanFrom(stands, gathered...)
+	}
+	if out.Plan, err = b.PlanFrom(stands, gathered...); err == nil && len(gathered) <= mostTried {
+		out.few, err = b.Fewest(stands, gathered)
+	}
 	if err != nil {
-		return out, cli.For(flagOf(err, "evening", map[string]string{
-			"Backlog.Storage": "storage", "Warmup": "warmup", "Keep": "keep", "Syrup": "syrup", "Temperature": "sap-temp",
-			"Heat": "heat", "Volume": "taps", "start": "waiting", "Age": "waiting-age", "At": p.from,
-		}), err)
+		return out, cli.ForArg(err, "evening",
+			"Backlog.Storage", "storage", "Warmup", "warmup", "Keep", "keep", "Syrup", "syrup", "Temperature", "sap-temp",
+			"Heat", "heat", "Volume", "taps", "start", "waiting", "Age", "waiting-age", "At", p.from)
 	}
 	out.syrup, err = s.syrupOf(out.Sugar)
 	return out, err
 }
+
+// mostTried is how many days are tried for the fewest fires.
+const mostTried = 10
 
 // power is the heat that reaches the liquid. An evaporation is that of a pan fed
 // with this sap as it boils.
@@ -124,13 +129,13 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	}
 	demand, err := boil.Heat(lot, s.syrup, p.pressure)
 	if err != nil {
-		return 0, cli.For(flagOf(err, "sap-temp", map[string]string{"to": "syrup", "pressure": p.from}), err)
+		return 0, cli.ForArg(err, "sap-temp", "to", "syrup", "pressure", p.from)
 	}
 	water, err := density.Water(label)
 	if err != nil {
 		return 0, err
 	}
-	power, err := fuel.PowerFor(water.MassRate(s.rate), fuel.Delivered, demand, fuel.Efficiency{})
+	power, err := fuel.PowerFor(water.MassRate(s.pan.Rate), fuel.Delivered, demand, fuel.Efficiency{})
 	return power.Middle, err
 }
 
@@ -145,27 +150,22 @@ func (s *setup) syrupOf(held units.Mass) (units.Volume, error) {
 
 // burn finds the wood. A learned efficiency is of the net heat at the wood's
 // moisture; the range for home-built pans is of the gross heat of the species.
-func (p *plan) burn(f *cli.Flags) error {
-	s := p.given
-	for _, w := range fuel.FirewoodKentucky() {
-		if w.Species != s.wood {
-			continue
+func (p *plan) burn() error {
+	wood := p.given.wood
+	stock := wood.Stock()
+	burned, at := stock.Cord(), fuel.HomeBuiltPan()
+	if wood.Learned {
+		var err error
+		if burned, err = stock.Net(fuel.DryMoisture(wood.Moisture)); err != nil {
+			return cli.For("moisture", err)
 		}
-		burned, at := w.Cord(), fuel.HomeBuiltPan()
-		if f.Given("efficiency") {
-			var err error
-			if burned, err = w.Net(fuel.DryMoisture(s.moisture)); err != nil {
-				return cli.For("moisture", err)
-			}
-			at = fuel.Efficiency{Low: s.efficiency, High: s.efficiency, Basis: fuel.Net}
-		}
-		least, err := burned.Needed(p.low.Heat, at)
-		if err != nil {
-			return cli.For("efficiency", err)
-		}
-		most, err := burned.Needed(p.high.Heat, at)
-		p.burns = [2]units.Volume{least.Low, most.High}
+		at = fuel.Efficiency{Low: wood.Efficiency, High: wood.Efficiency, Basis: fuel.Net}
+	}
+	least, err := burned.Needed(p.low.Heat, at)
+	if err != nil {
 		return cli.For("efficiency", err)
 	}
-	return fmt.Errorf("-wood: %s is not in the table", s.wood)
+	most, err := burned.Needed(p.high.Heat, at)
+	p.burns = [2]units.Volume{least.Low, most.High}
+	return cli.For("efficiency", err)
 }

@@ -1,10 +1,11 @@
 package main
 
 import (
-	"bytes"
 	"os"
 	"testing"
+	"testing/fstest"
 
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/yield"
 )
 
@@ -18,8 +19,15 @@ func FuzzPast(f *testing.F) {
 	f.Add([]byte("year,taps,syrup_l\n2029,1e8,0\n"))
 	f.Add([]byte("taps,syrup_us_gal,year,note\n50,1e9,2029,\"\n"))
 	f.Fuzz(func(t *testing.T, file []byte) {
-		past, err := readPast("past.csv", bytes.NewReader(file))
+		house, err := folder.Open(fstest.MapFS{"seasons.csv": {Data: file}}, "", 3000)
 		if err != nil {
+			return
+		}
+		var past []yield.PastSeason
+		for _, s := range house.PastSeasons() {
+			past = append(past, yield.PastSeason{Year: s.Year, Taps: s.Taps, Syrup: s.Syrup})
+		}
+		if len(past) == 0 {
 			return
 		}
 		years := map[int]bool{}

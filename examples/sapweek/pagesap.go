@@ -148,6 +148,7 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("peak", "Most sap waiting at once", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.Peak)) }), "at the lighting of the fire; most on "+p.In(cli.Date(p.days[p.high.PeakDay].Date)))
 	p.trouble(part, "spill", "The tanks run over", func(f *firing) int { return f.FirstSpill })
 	p.trouble(part, "overdue", "Sap has waited too long", func(f *firing) int { return f.FirstOverdue })
+	p.fewestRow(part)
 	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
 	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
@@ -160,7 +161,7 @@ func (p page) heatFrom() string {
 	if p.given.heat > 0 {
 		return "into the liquid, as you say"
 	}
-	return "into the liquid: " + p.In(cli.Flow(p.given.rate)) + " of water boiled off, from a pan fed with cold sap"
+	return "into the liquid: " + p.In(cli.Flow(p.given.pan.Rate)) + " of water boiled off, from a pan fed with cold sap"
 }
 
 // Between these bacteria in sap grow neither slowly nor fast: Ohio State University
@@ -184,9 +185,9 @@ func (p page) keepNote() string {
 }
 
 func (p page) woodNote() string {
-	wood := strings.ToLower(p.given.wood)
-	if p.learned {
-		return wood + "; at " + p.given.efficiency.Text(0) + " of the net heat"
+	wood := strings.ToLower(p.given.wood.Species)
+	if p.given.wood.Learned {
+		return wood + "; at " + p.given.wood.Efficiency.Text(0) + " of the net heat"
 	}
 	return wood + "; a range for a home-built flat pan, from memory: learn your own and give -efficiency"
 }
@@ -200,6 +201,31 @@ func (p page) firingTable(part *cli.Part, key, words string, f *firing) {
 	}
 	part.Remark(words)
 	part.Table(key, []cli.Column{{Key: "day", Head: "day"}, {Key: "spilled", Head: "runs over"}, {Key: "fire", Head: "fire"}, {Key: "boiled", Head: "boiled"}, {Key: "waiting", Head: "waits after"}, {Key: "overdue", Head: "too old of it"}}, rows)
+}
+
+// fewestRow tells on which evenings to light if as few fires are wanted as will do.
+func (p page) fewestRow(part *cli.Part) {
+	if len(p.days) > mostTried {
+		return
+	}
+	words := func(f *firing) string {
+		var on []string
+		for i, e := range f.few.Evenings {
+			if e.Hours > 0 {
+				on = append(on, p.In(cli.Date(p.days[i].Date)))
+			}
+		}
+		if len(on) == 0 {
+			return "none yet"
+		}
+		return strings.Join(on, ", ")
+	}
+	low, high := words(&p.low), words(&p.high)
+	notes := []string{"no more spills or grows too old than with a fire on each"}
+	if low != high {
+		notes = append(notes, "at the high end; at the low end "+low)
+	}
+	part.Row("fewest", "Fewest evenings", cli.Words(high), notes...)
 }
 
 // trouble tells the first day of it at either end of the band.

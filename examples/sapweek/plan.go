@@ -10,9 +10,8 @@ type plan struct {
 	given *setup
 	flags *cli.Flags
 
-	rule    season.Rule
-	line    bool // sap runs into the tank
-	learned bool // the efficiency is of net heat
+	rule season.Rule
+	line bool // sap runs into the tank
 
 	record
 	course
@@ -26,7 +25,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := s.check(f); err != nil {
 		return nil, err
 	}
-	p := &plan{given: s, flags: f, line: s.line(f), learned: f.Given("efficiency")}
+	p := &plan{given: s, flags: f, line: s.line(f)}
 	for _, step := range []func() error{
 		func() error { return p.readSeason(e, f) },
 		p.readRecord,
@@ -35,7 +34,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		func() error { return p.expectSap(f) },
 		func() error { return p.walk(f) },
 		func() error { return p.fire(f) },
-		func() error { return p.expectSyrup(e) },
+		p.expectSyrup,
 		p.layIn,
 	} {
 		if err := step(); err != nil {

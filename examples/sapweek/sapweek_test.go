@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -18,6 +20,7 @@ func TestSapweek(t *testing.T) {
 	t.Run("one content", func(t *testing.T) { oneContent(t, b) })
 	t.Run("words", func(t *testing.T) { words(t, b) })
 	t.Run("limits", func(t *testing.T) { limits(t, b) })
+	t.Run("few seasons", func(t *testing.T) { fewSeasons(t, b) })
 	t.Run("end", func(t *testing.T) { endOfSeason(t, b) })
 	t.Run("warmth", func(t *testing.T) { warm(t, b) })
 	// By its name the test is linked to all of the program: go test would else hold
@@ -40,6 +43,20 @@ func pages(t *testing.T, b clitest.Binary) {
 	b.Golden(t, "line.txt", grove("-full", "-taps", "200", "-drop", "14 ft", "-storage", "300 US gal",
 		"-sap-temp", "36 F", "-sugar", "2.2 Brix", "-boil-rate", "25 US gal/h", "-efficiency", "45 %", "-days", "9")...)
 	b.Golden(t, "help.txt", "-h", "-full")
+}
+
+// One season of one's own is told to be few.
+func fewSeasons(t *testing.T, b clitest.Binary) {
+	dir := t.TempDir()
+	for name, content := range map[string]string{"sugarhouse.txt": "gallons: US\n", "seasons.csv": "year,taps,syrup_l\n2029,50,38\n", "days.csv": "date\n2031-03-01\n"} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(content), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	_, out, errs := b.Run(t, "", "-dir", dir, "-weather", "testdata/grove/weather.csv", "-today", groveToday, "-full")
+	if !strings.Contains(out, "So few seasons") {
+		t.Errorf("%s%s", out, errs)
+	}
 }
 
 // Page, metric page and JSON tell the same.
@@ -148,7 +165,6 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-in-pails|2 US gal", "", "Wed Mar 12 2 US gal will overflow", ""},
 		{"-in-pails|2 US gal", "", "Thu Mar 13 0.071 to 2 US gal may overflow", ""},
 		{"-syrup-per-cord|8 US gal|-peak|3 US gal", "", "Wood 2 cord", "from memory: give -peak"},
-		{"-past|-", "year,taps,syrup_l\n2029,50,38\n", "So few seasons", ""},
 		{"-waiting|60 US gal", "", "most on Wed Mar 12", ""},
 		// What was gathered yesterday is a day old by the evening, and 37 of the 60 US
 		// gal are boiled: the rest is too old at either end.

@@ -57,28 +57,51 @@ func readWeather(e *cli.Env, flag, path string) (season.Weather, error) {
 	return w, nil
 }
 
-// firstDay is the first of the days ahead.
-func (s *setup) firstDay(f *cli.Flags) (time.Time, error) {
-	switch {
-	case s.today != "":
-		t, err := time.Parse(time.DateOnly, s.today)
-		if err != nil {
-			return t, cli.For("today", errors.New("write a date as 2031-03-12"))
+// lastOnRecord is the last day of a season, or of all if that is 0, that was written
+// down and has weather; the weather's own if there is none.
+func lastOnRecord(f *cli.Flags, season int, weather []season.Day) (last time.Time) {
+	of := func(t time.Time) bool { return season == 0 || t.Year() == season }
+	known := map[time.Time]bool{}
+	for _, d := range weather {
+		known[d.Date] = true
+		if of(d.Date) && d.Date.After(last) {
+			last = d.Date
 		}
-		return t, nil
+	}
+	var written time.Time
+	for _, d := range f.House().Days {
+		if of(d.Date) && known[d.Date] && d.Date.After(written) {
+			written = d.Date
+		}
+	}
+	if !written.IsZero() {
+		return written
+	}
+	return last
+}
+
+// firstDay is the first of the days ahead.
+func (s *setup) firstDay(f *cli.Flags, weather []season.Day) (time.Time, error) {
+	switch {
+	case !s.today.IsZero():
+		return s.today, nil
 	case f.Source("weather").Kind == cli.Invented:
 		return sugarhouse.Today(), nil
 	}
 	y, m, d := time.Now().Date()
 	if asked := f.House().Season(); f.Given("season") && asked != y {
-		return time.Time{}, cli.For("season", fmt.Errorf("this is %d: give -today too, a day of %d", y, asked))
+		way := fmt.Sprintf("a day of %d", asked)
+		if last := lastOnRecord(f, asked, weather); !last.IsZero() {
+			way = "as -today " + last.Format(time.DateOnly) + ", the last day on record"
+		}
+		return time.Time{}, cli.For("season", fmt.Errorf("this is %d: give -today too, %s", y, way))
 	}
 	return time.Date(y, m, d, 0, 0, 0, 0, time.UTC), nil
 }
 
 // spring is the month that the season begins with. It refuses a day of the other
 // half-year with the way out of whoever told it: the person or the computer.
-func (s *setup) spring(today time.Time, told bool) (time.Month, error) {
+func (s *setup) spring(today time.Time, told bool, last time.Time) (time.Month, error) {
 	month, out := time.January, "in the south give -south"
 	if s.south {
 		month, out = time.July, "in the north leave out -south"
@@ -88,6 +111,9 @@ func (s *setup) spring(today time.Time, told bool) (time.Month, error) {
 	}
 	if !told {
 		out = "give -today, the first of the days ahead"
+		if !last.IsZero() {
+			out += ", such as the last day on record: -today " + last.Format(time.DateOnly)
+		}
 	}
 	return month, fmt.Errorf("%s is not in the half-year of the season, which begins with %v: %s", today.Format(time.DateOnly), month, out)
 }
@@ -102,10 +128,10 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	if err != nil {
 		return err
 	}
-	if p.today, err = s.firstDay(f); err != nil {
+	if p.today, err = s.firstDay(f, w.Days()); err != nil {
 		return err
 	}
-	spring, err := s.spring(p.today, f.Given("today"))
+	spring, err := s.spring(p.today, f.Given("today"), lastOnRecord(f, 0, w.Days()))
 	if err != nil {
 		return cli.For("today", err)
 	}
@@ -146,7 +172,7 @@ func (s *setup) rule(f *cli.Flags) (season.Rule, error) {
 	if err == nil && s.night.Compare(s.thaw) > 0 {
 		err = fmt.Errorf("%s is warmer than -day-above %s: a run is a freeze and then a thaw, so give a night no warmer than the day", night, thaw)
 	}
-	return rule, cli.For(flagOf(err, "night-below", map[string]string{"above": "day-above"}), err)
+	return rule, cli.ForArg(err, "night-below", "above", "day-above")
 }
 
 // part parts the days into those of earlier years, past ones of this season, which

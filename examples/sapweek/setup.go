@@ -5,10 +5,8 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"strings"
 	"time"
 
-	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/tapping"
@@ -18,9 +16,9 @@ import (
 
 // setup is what the flags say.
 type setup struct {
-	weather, history, past string // files
+	weather, history string // files
 
-	today     string
+	today     time.Time
 	days      int
 	south     bool
 	criterion string
@@ -37,28 +35,24 @@ type setup struct {
 	part     string
 	reading  units.Brix
 
-	pail       units.Volume
-	perPail    int
-	inPails    units.Volume
-	round      time.Duration
-	flowing    time.Duration
-	life       int // days
-	storage    units.Volume
-	waiting    units.Volume
-	age        time.Duration // of what waits
-	sapTemp    units.Temperature
-	keep       time.Duration
-	evening    time.Duration
-	warmup     time.Duration
-	area       units.Area
-	flux       units.Flux
-	rate       units.VolumeRate
-	heat       units.Power
-	syrup      units.Brix
-	place      cli.Place
-	wood       string
-	moisture   units.Share
-	efficiency units.Share
+	pail    units.Volume
+	perPail int
+	inPails units.Volume
+	round   time.Duration
+	flowing time.Duration
+	life    int // days
+	storage units.Volume
+	waiting units.Volume
+	age     time.Duration // of what waits
+	sapTemp units.Temperature
+	keep    time.Duration
+	evening time.Duration
+	warmup  time.Duration
+	pan     cli.Pan
+	heat    units.Power
+	syrup   units.Brix
+	place   cli.Place
+	wood    cli.Firewood
 
 	jar     units.Volume
 	spare   units.Share
@@ -80,12 +74,8 @@ var parts = map[string]season.Part{"whole": season.WholeSeason, "end": season.Se
 
 // declare declares the flags with the values of the demo.
 func (s *setup) declare(f *cli.Flags) {
-	var species []string
-	for _, w := range fuel.FirewoodKentucky() {
-		species = append(species, w.Species)
-	}
 	f.Group("Now")
-	f.String(&s.today, "today", "", "first of the days ahead, as 2031-03-12; without it the date of this computer")
+	f.Date(&s.today, "today", "first of the days ahead, as 2031-03-12; without it the date of this computer")
 	f.Quantity(&s.waiting, "waiting", "0 US gal", "sap in the tanks now, instead of what days.csv comes to")
 	f.Duration(&s.age, "waiting-age", "0s", "how long ago that was gathered, such as 24h: old sap is boiled first, and counts as older")
 	f.Quantity(&s.inPails, "in-pails", "0 US gal", "sap in each pail now")
@@ -93,9 +83,8 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Page(&s.metric)
 	f.More()
 	f.Group("Files")
-	f.String(&s.weather, "weather", "", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
-	f.String(&s.history, "history", "", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
-	f.String(&s.past, "past", "", "CSV of your own past seasons, instead of seasons.csv: year, taps, syrup")
+	f.Input(&s.weather, "weather", "CSV of the lows and highs of the days, past and forecast, instead of weather.csv of the folder")
+	f.Input(&s.history, "history", "CSV of past springs of a station near by, instead of the earlier years of the weather: when to tap")
 	f.Group("Weather")
 	f.Choice(&s.criterion, "criterion", "flow", []string{"flow", "vigorous", "event"}, "which days run: flow, vigorous or event, as the page names them with their papers")
 	f.Quantity(&s.night, "night-below", "", "your own criterion instead: the night is colder than this")
@@ -123,16 +112,12 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Duration(&s.keep, "keep", "0s", "how long sap may wait; 0 goes by -sap-temp")
 	f.Duration(&s.evening, "evening", "5h", "hours of fire that you are willing to keep in a day")
 	f.Duration(&s.warmup, "warmup", "30m", "of these, until the pan boils")
-	f.Quantity(&s.area, "pan-area", "8 ft2", "area of the boiling liquid")
-	f.Quantity(&s.flux, "pan-rate", "1 US gal/ft2/h", "water boiled off by an area in an hour; about 1 in a flat pan (from memory)")
-	f.Quantity(&s.rate, "boil-rate", "", "water boiled off in an hour, measured on your own pan, instead of -pan-area and -pan-rate")
+	f.Pan(&s.pan, "8 ft2")
 	f.Quantity(&s.heat, "heat", "", "heat that reaches the liquid, instead of all these, such as \"80000 Btu/h\"")
-	f.Quantity(&s.syrup, "syrup", "66.9 Brix", "strength of the syrup")
+	f.Target(&s.syrup, "syrup")
 	f.Place(&s.place, "900 ft")
 	f.Group("Fire")
-	f.Choice(&s.wood, "wood", "Sugar maple", species, "species of the wood: "+strings.Join(species, ", "))
-	f.Quantity(&s.efficiency, "efficiency", "", "share of the net heat of the wood that gets into the sap, learned from past days; without it the page shows a range")
-	f.Quantity(&s.moisture, "moisture", "25 %", "moisture of the wood on the dry basis, for -efficiency")
+	f.Firewood(&s.wood)
 	f.Group("Stores for the season")
 	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers")
 	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
@@ -146,7 +131,7 @@ func (s *setup) check(f *cli.Flags) error {
 		return err
 	}
 	if err := cmp.Or(f.Alone("vacuum", "drop"), f.Alone("criterion", "night-below"), f.Alone("criterion", "day-above"), f.Alone("species", "sugar"),
-		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate"), s.oneStandardInput()); err != nil {
+		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate")); err != nil {
 		return err
 	}
 	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
@@ -171,14 +156,6 @@ func (s *setup) check(f *cli.Flags) error {
 	if f.Given("keep") && s.keep != 0 && s.keep < time.Hour {
 		return cli.For("keep", errors.New("an hour or more, or 0 to go by -sap-temp"))
 	}
-	if !f.Given("boil-rate") {
-		s.rate = s.flux.Through(s.area)
-	}
-	if f.Given("efficiency") {
-		if err := cli.Within("efficiency", "efficiency", s.efficiency, 1, 100, 1, "%", "a pan takes in no more than the net heat of its wood: weigh the wood, or leave it out if you have not learned yours"); err != nil {
-			return err
-		}
-	}
 	if f.Given("flow-days") {
 		if err := cli.Within("flow-days", "running days", float64(s.flowDays), fewestFlowDays, 120, 1, "", "fewer bring less sap in all, and not more on a day"); err != nil {
 			return err
@@ -192,10 +169,7 @@ func (s *setup) check(f *cli.Flags) error {
 	}
 	return cmp.Or(
 		cli.WithinTemperature("sap-temp", "sap", s.sapTemp, 0, 40, "the sap that waits in the tanks, thawed and before it goes to the fire"),
-		cli.Within("pan-area", "area", s.area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
-		cli.Within("pan-rate", "rate", s.flux, 0.01*units.USGallonPerSquareFootHour, 20*units.USGallonPerSquareFootHour, units.USGallonPerSquareFootHour, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
-		cli.Within("boil-rate", "rate", s.rate, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour"),
-		cli.Target("syrup", s.syrup),
+		s.pan.Check(),
 		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),
 		cli.Within("waiting", "sap", s.waiting, 0, s.storage, units.USGallon, "US gal", "no more than -storage holds"),
 		cli.Within("pail", "size", s.pail, 0.1*units.USGallon, 100*units.USGallon, units.USGallon, "US gal", "the volume to the brim"),
@@ -229,20 +203,6 @@ func (s *setup) checkRound() error {
 	return nil
 }
 
-func (s *setup) oneStandardInput() error {
-	taken := ""
-	for _, file := range []struct{ flag, path string }{{"weather", s.weather}, {"history", s.history}, {"past", s.past}} {
-		if file.path != "-" {
-			continue
-		}
-		if taken != "" {
-			return cli.For(file.flag, errors.New("-"+taken+" reads standard input already: name a file"))
-		}
-		taken = file.flag
-	}
-	return nil
-}
-
 // line reports whether sap runs in a line and not into pails.
 func (s *setup) line(f *cli.Flags) bool { return f.Given("vacuum") || f.Given("drop") }
 
@@ -252,15 +212,4 @@ func (s *setup) hemisphere() season.Hemisphere {
 		return season.South
 	}
 	return season.North
-}
-
-// flagOf returns the flag of the argument that err is about, by its name or by
-// that of its field, else the first.
-func flagOf(err error, flag string, args map[string]string) string {
-	var re *units.RangeError
-	if errors.As(err, &re) {
-		field := re.Arg[strings.LastIndexByte(re.Arg, '.')+1:]
-		return cmp.Or(args[re.Arg], args[field], flag)
-	}
-	return flag
 }

@@ -130,9 +130,34 @@ func TestSpring(t *testing.T) {
 		{spring, true, true, "in the north leave out -south"},
 		{spring, true, false, "begins with July: give -today"},
 	} {
-		_, err := (&setup{south: c.south}).spring(c.today, c.told)
+		_, err := (&setup{south: c.south}).spring(c.today, c.told, time.Time{})
 		if got := fmt.Sprint(err); (err == nil) != (c.want == "") || !strings.Contains(got, c.want) {
 			t.Errorf("%v south %t told %t: %v", c.today, c.south, c.told, err)
 		}
+	}
+	if _, err := new(setup).spring(fall, false, spring); !strings.HasSuffix(fmt.Sprint(err), "such as the last day on record: -today 2031-03-01") {
+		t.Error(err)
+	}
+}
+
+// Of a past season the last day that was written down and has weather is named.
+func TestPastSeason(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{
+		"sugarhouse.txt": "gallons: US\ntaps: 20\n",
+		"days.csv":       "date,sap_gal\n2030-03-09,10\n2030-03-11,10\n2031-03-02,5\n",
+		"weather.csv":    "date,tmin_f,tmax_f\n2030-03-09,20,40\n2030-03-10,20,40\n2030-03-11,20,40\n2030-03-12,20,40\n2031-03-01,20,40\n",
+	})
+	for season, want := range map[string]string{"2030": "-today 2030-03-11, the last day on record", "2031": "-today 2031-03-01, the last day on record", "2029": "a day of 2029"} {
+		if status, _, errs := b.Run(t, "", "-dir", dir, "-season", season); status != 2 || !strings.Contains(errs, want) {
+			t.Errorf("%s: %d %s", season, status, errs)
+		}
+	}
+	// 5 gal of March 2 are nine days old on the 11th, and no source lets sap wait so long.
+	old := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "days.csv": "date,sap_gal\n2031-03-02,5\n",
+		"weather.csv": "date,tmin_f,tmax_f\n2031-03-10,20,40\n2031-03-11,20,40\n2031-03-12,20,40\n"})
+	page, _ := b.Brief(t, "", "-dir", old, "-today", "2031-03-11")
+	if !strings.Contains(strings.Join(strings.Fields(page), " "), "5 US gal of sap over a week old is gone") {
+		t.Error(page)
 	}
 }

@@ -26,6 +26,10 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-dir|testdata/pasture|-season|2033", "", []string{"P3 noted A 19 1/4 in 110 deg 42 in 1 1/2 in"}}, // 63 x 110/360 = 19.25
 		{"-dir|testdata/pasture|-bark|0.3 in", "", []string{"Stop on the bit at 1 3/4 in (bark and wood)"}}, // 1.8, down
 		{"-dir|testdata/pasture|-open|40 in", "", []string{"No clear place", "no place for 1"}},
+		// One tree: P3 of 63 in (20.05 in through) has two, P4 of 30 in (9.55 in) none.
+		{"-dir|testdata/pasture|P3", "", []string{"P3: drill ", "NAMSPM-conservative gives 2)", "Hole A", "Without P3: the whole stand."}},
+		{"-dir|testdata/pasture|P4", "", []string{"P4: leave it alone: small: the guideline gives it no tap.", "Taps by guidelines"}},
+		{"-dir|testdata/pasture|P6", "", []string{"P6: choose 1 place by the scars"}},
 		{"-tree-file|-", head + "a,12,sugar maple,healthy\n", []string{"Drill none of 1 trunk: leave all alone.", "a leave: small"}},
 		{"-tree-file|-", head + "a,60,sugar maple,healthy\n", []string{"Drill 2 holes in 1 of 1 trunk.", "a choose 2"}},
 		{"-dir|testdata/pasture|-slow|tap|-guideline|UVM-school", "", []string{"P5 choose 1", "P13 leave: no rule"}},

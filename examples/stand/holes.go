@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -82,11 +83,7 @@ func (s *setup) oldHole(t *trunk, bearing units.Angle, along, height, bit, depth
 		depth = s.depth
 	}
 	if h.Hole, err = tapping.NewHole(bit, depth, 0); err != nil {
-		var re *units.RangeError
-		if errors.As(err, &re) && re.Arg == "depth" {
-			return h, "depth", err
-		}
-		return h, "bit", err
+		return h, cli.FlagOf(err, "bit", "depth", "depth"), err
 	}
 	return h, "", nil
 }

@@ -7,6 +7,8 @@
 package main
 
 import (
+	"strings"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
@@ -17,9 +19,10 @@ func main() { program().Exit() }
 func program() cli.Program {
 	return cli.Program{
 		Name: "stand",
-		Does: "Reads the trees of your folder and, if one was kept, the record of their old holes. Tells in walking order where to drill this year, how deep, and which trees are left alone and why; with -full the taps of every trunk by a guideline, what the others say, and what the stand bears in twenty years. Draws a trunk unrolled, and the drill sheet of the whole stand to print. Without a folder it plans an invented stand.",
+		Does: "Reads the trees of your folder and, if one was kept, the record of their old holes. Tells in walking order where to drill this year, how deep, and which trees are left alone and why; with -full the taps of every trunk by a guideline, what the others say, and what the stand bears in twenty years. With the label of a tree behind its name it tells of that tree alone. Draws a trunk unrolled, and the drill sheet of the whole stand to print. Without a folder it plans an invented stand.",
 		Calls: []string{
 			`go run ./examples/stand -dir hollow`,
+			`go run ./examples/stand -dir hollow G7`,
 			`go run ./examples/stand -dir hollow -print sheet.html`,
 			`go run ./examples/stand -dir hollow -guideline QC-private-plan-2023 -metric -full`,
 			`go run ./examples/stand -map G7 -svg trunk.svg`,
@@ -34,6 +37,10 @@ func program() cli.Program {
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
+			f.Commands(func(words []string) (bool, error) {
+				s.tree = strings.Join(words, " ")
+				return true, nil
+			})
 			return func(e *cli.Env) error { return s.run(e, f) }
 		},
 	}

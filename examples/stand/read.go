@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"io"
 	"math"
 	"strconv"
 	"strings"
@@ -25,7 +24,6 @@ const (
 	mostHoles    = 200_000
 	mostOnATrunk = 10_000 // as tapping.Planner takes
 	mostStems    = 20
-	mostErrors   = 20
 	longestLabel = 40
 	firstYear    = 1700
 	mostYear     = 9999
@@ -108,28 +106,7 @@ func eachRow(e *cli.Env, progress *cli.Progress, flag, path string, t table) err
 			return r.Fail("", fmt.Errorf("no column %s: cells may be empty, but a misspelled column would be missed", name))
 		}
 	}
-	var all []error
-	for n := 0; ; n++ {
-		err := r.Next()
-		ends := r.Broken()
-		switch {
-		case err == io.EOF && n == 0:
-			return r.Fail("", errors.New("nothing below the header"))
-		case err == io.EOF:
-			return errors.Join(all...)
-		case err == nil:
-			// What is not about a cell is about the whole file, and ends it.
-			err = t.row(r)
-			var cell *records.Error
-			ends = !errors.As(err, &cell) || cell.Column == ""
-		}
-		if err == nil {
-			continue
-		}
-		if all = append(all, err); ends || len(all) == mostErrors {
-			return errors.Join(all...)
-		}
-	}
+	return cli.Rows(r, math.MaxInt, "", func() error { return t.row(r) })
 }
 
 // species names the species of a trunk as the page does.

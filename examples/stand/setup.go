@@ -35,6 +35,7 @@ type setup struct {
 	reach     tapping.Reach
 	keep      tapping.Distances
 
+	tree  string // the one that is asked about; empty for all
 	years int
 	ahead string // a trunk, year by year
 
@@ -55,15 +56,15 @@ func (s *setup) declare(f *cli.Flags) {
 		ids = append(ids, g.ID())
 	}
 	f.Choice(&s.guidelineID, "guideline", tapping.DefaultGuideline().ID(), ids, guidelineHelp())
-	f.String(&s.print, "print", "", "write the drill sheet of the whole stand to this file, one page of HTML to open and print; - prints it instead of the page. A file that is there is replaced only if this program drew it")
+	f.Drawing(&s.print, "print", "write the drill sheet of the whole stand to this file, one page of HTML to open and print")
 	f.String(&s.trunk, "map", "", "draw this trunk unrolled, with -svg")
-	f.String(&s.svg, "svg", "", "write that drawing to this file; - prints it instead of the page")
+	f.Drawing(&s.svg, "svg", "write that drawing to this file")
 	f.Page(&s.metric)
 	f.Adds("the holes to drill, to be mended to what was drilled,")
 	f.More()
 	f.Group("Files and figures")
-	f.String(&s.treeFile, "tree-file", "", "CSV of the trees instead of trees.csv of the folder; - is standard input")
-	f.String(&s.holeFile, "hole-file", "", "CSV of the holes of past years instead of holes.csv; - is standard input")
+	f.Input(&s.treeFile, "tree-file", "CSV of the trees instead of trees.csv of the folder; - is standard input")
+	f.Input(&s.holeFile, "hole-file", "CSV of the holes of past years instead of holes.csv; - is standard input")
 	f.Quantity(&s.area, "area", "", `ground that the trees stand on, such as "4 ac", for figures by acre and hectare`)
 	f.Quantity(&s.class, "class", "", "width of the classes of diameter: 2 in, or 5 cm with -metric")
 	f.Group("Trunks")
@@ -72,7 +73,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Count(&s.years, "years", 20, 1, 100, "seasons to look ahead on the page of -full")
 	f.String(&s.ahead, "ahead", "", "tell with -full where the holes of this trunk go in each of these seasons")
 	f.Group("Gear")
-	f.String(&s.gearFile, "gear-file", "", "CSV of gears to compare over a season with -full, the one at hand first; - is standard input")
+	f.Input(&s.gearFile, "gear-file", "CSV of gears to compare over a season with -full, the one at hand first; - is standard input")
 	f.Quantity(&s.worth, "sap-worth", "0", "what a US gallon of sap is worth to you, in your own money")
 	f.Quantity(&s.hour, "hour-worth", "0", "what an hour of your walking is worth")
 	f.Count(&s.flowDays, "flow-days", 30, 1, 120, "running days of a whole season; program sapweek tells them")
@@ -120,36 +121,17 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.treeFile == "" {
 		return cli.For("tree-file", errors.New("no trees: list them in trees.csv of the folder, or name the CSV"))
 	}
-	if s.holeFile == "" && f.Given("hole-file") {
-		return cli.For("hole-file", errors.New("name the CSV of the holes, or leave the flag out"))
+	if s.tree != "" && f.Given("write") {
+		return cli.For("write", errors.New("the holes of all trees are added together: leave out "+s.tree))
 	}
 	if f.Given("season") {
 		s.year = f.House().Season()
 	}
-	if s.treeFile == "-" && s.holeFile == "-" {
-		return cli.For("hole-file", errors.New("only one file can come on standard input: name the other"))
-	}
-	if s.gearFile == "-" && (s.treeFile == "-" || s.holeFile == "-") {
-		return cli.For("gear-file", errors.New("only one file can come on standard input: name the other"))
-	}
-	if s.gearFile == "" && f.Given("gear-file") {
-		return cli.For("gear-file", errors.New("name the CSV of the gears, or leave the flag out"))
-	}
-	if (s.trunk == "" || s.svg == "") && (f.Given("map") || f.Given("svg")) {
+	if (s.trunk == "") != (s.svg == "") {
 		return cli.For("map", errors.New("a drawing needs both -map with a tree and -svg with a file, or - for standard output"))
 	}
 	if s.ahead == "" && f.Given("ahead") {
 		return cli.For("ahead", errors.New("name a tree of the list"))
-	}
-	switch {
-	case s.print == "" && f.Given("print"):
-		return cli.For("print", errors.New("name the file to write, or - for standard output"))
-	case s.svg == "-" && s.print == "-":
-		return cli.For("print", errors.New("-svg - is on standard output already: name a file"))
-	case s.svg == "-" && f.JSON():
-		return cli.For("json", errors.New("-svg - prints the drawing instead of the page: give one of them"))
-	case s.print == "-" && f.JSON():
-		return cli.For("json", errors.New("-print - prints the drill sheet instead of the page: give one of them"))
 	}
 	if !f.Given("class") {
 		s.class = 2 * units.Inch
@@ -196,14 +178,7 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.hole, err = tapping.NewHole(s.bit, s.depth, s.bark); err == nil {
 		s.shallow, err = tapping.NewHole(s.bit, min(s.depth, most), s.bark)
 	}
-	if err != nil {
-		var re *units.RangeError
-		if errors.As(err, &re) && re.Arg == "bark" {
-			return cli.For("bark", err)
-		}
-		return cli.For("bit", err)
-	}
-	return nil
+	return cli.ForArg(err, "bit", "bark", "bark")
 }
 
 // run reads the stand and answers.
@@ -232,12 +207,18 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 			return cli.For("map", err)
 		}
 	}
-	p, err := st.sheet(f)
+	sheet := st.sheet
+	if s.tree != "" {
+		sheet = st.oneSheet
+	}
+	p, err := sheet(f)
 	if err != nil {
 		return err
 	}
-	if err := p.add(e, f); err != nil {
-		return err
+	if s.tree == "" {
+		if err := p.add(e, f); err != nil {
+			return err
+		}
 	}
 	if s.print != "" {
 		paper, err := p.print()

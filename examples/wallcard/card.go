@@ -53,6 +53,7 @@ type card struct {
 	Water, Syrup         []string // the first large, the other beside it
 	HotCup               string
 	HotReads             []string
+	Unfed                string // how long an inch lasts without sap
 	Slip, SlipBrix       string // what an error of the thermometer does
 	Graduation           string
 	SapGraduation        string
@@ -126,7 +127,7 @@ func newCard(in *flags) (*card, error) {
 		flag string // whose fault an error is
 		fill func(*flags, system, place) error
 	}{
-		{p.flag, c.boiling}, {"hydrometer", c.cup}, {"target", c.ratio}, {"sap-hydrometer", c.sap}, {"target", c.packing},
+		{p.flag, c.boiling}, {"hydrometer", c.cup}, {"target", c.ratio}, {"sap-hydrometer", c.sap}, {"target", c.packing}, {p.flag, c.unfed},
 	} {
 		if err := part.fill(in, s, p); err != nil {
 			return nil, cli.For(part.flag, err)

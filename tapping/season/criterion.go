@@ -95,6 +95,8 @@ func fahrenheit(f float64) float64 { return rounded(units.Fahrenheit(f)) }
 // SapFlowDay returns the criterion of Skinner, DeGaetano and Chabot 2010: a
 // night below 30 F and a day above 36 F, from memory of the paper. It is the
 // one to start with.
+//
+// Cites skinner-2010.
 func SapFlowDay() Criterion { return skinner }
 
 // VigorousRun returns the criterion of the University of Vermont for a strong

@@ -30,6 +30,8 @@ func FahrenheitDegreeDays(n float64) DegreeDays { return DegreeDays(units.Fahren
 //
 // Formula: max(0, (Tmax + Tmin)/2 - base), Ohio State University Extension.
 // Check value: 40 and 64 F over a base of 50 F add 2 Fahrenheit degree-days.
+//
+// Cites baskerville-emin-1969, allen-1976.
 func GrowingDegreeDays(d Day, base units.Temperature) DegreeDays {
 	mean := d.Min.Add(d.Max.Sub(d.Min) / 2)
 	if warm := mean.Sub(base); warm > 0 {
@@ -173,6 +175,8 @@ var bloomRule = DegreeDayRule{ModifiedSine, units.Fahrenheit(50).Celsius(), unit
 //
 // Source: Ohio State University Phenology Calendar; that it uses the sine wave
 // was read only second-hand.
+//
+// Cites ohio-phenology.
 func BloomRule() DegreeDayRule { return bloomRule }
 
 // SilverMapleBloom returns the degree-days by [BloomRule] since 1 January at

@@ -43,4 +43,7 @@
 // A forecast of sap is a guess from the weather. Look up before you stand under a
 // tree in wind and thaw, pull the spouts when the season ends, and taste no sap
 // that is cloudy, ropy or sour.
+//
+// In the book: docs/theory/season.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package season

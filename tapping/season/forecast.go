@@ -70,6 +70,8 @@ const (
 // 2011). Huyler found +28 % for tubing with vacuum against pails in 1975 (USFS
 // Research Note NE-216); its vacuum is not known here. Check value: 16.5 inHg
 // gives 82.5 to 151 %.
+//
+// Cites cornell-maple, huyler-1975.
 func VacuumGain(vacuum units.Pressure) (Figure[units.Share], error) {
 	if err := checkVacuum("season.VacuumGain", vacuum); err != nil {
 		return Figure[units.Share]{Span: limit.NoSpan[units.Share]()}, err
@@ -130,6 +132,8 @@ const (
 // SapModel reckons the sap of one tap from the way it is collected and the
 // number of running days in a season. Make one with [NewSapModel]; the zero
 // SapModel gives none.
+//
+// Cites kurokawa-2024.
 type SapModel struct {
 	method   Method
 	flowDays float64

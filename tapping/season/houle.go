@@ -37,6 +37,8 @@ var houleBase = units.Celsius(5)
 // Source: Houle et al. 2015, PLoS ONE 10(12) e0144844, eq. 1-2: logit p = c0 +
 // c1 N + c2 N^2 + c3 G, N the events and G the degree-days. Check value: 15
 // events and 10 degree-days give 0.8688.
+//
+// Cites houle-2015.
 func HouleProbability(events int, warmth DegreeDays) (float64, error) {
 	const fn = "season.HouleProbability"
 	if err := limit.Count(fn, "events", events, 0, maxEvents, "days since 1 January with a thaw after a freeze"); err != nil {

@@ -34,6 +34,15 @@ var sugarFigures = []SugarFigure{
 // abstract calls the view that it is low a misconception (van den Berg, Vermont Maple
 // Conference 2022, reported). Birch sap holds
 // other sugars: the boiling points and densities of this module are not for it.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
+//
+// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
+// rechlin-fotos.
 func SugarFigures() []SugarFigure {
 	out := slices.Clone(sugarFigures)
 	for i := range out {

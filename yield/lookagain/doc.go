@@ -37,4 +37,9 @@
 // names are compared by what is left of them without one letter. Those of 4 to 80
 // letters are; 2,000,000 such remainders are held, of 80,000 names of 24 letters,
 // and a finding tells of the names that were left out then.
+//
+// Cites iglewicz-hoaglin-1993.
+//
+// In the book: docs/theory/units.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package lookagain

@@ -50,6 +50,8 @@ var (
 // that rounded price, to a multiple of Cent. Halves are rounded up.
 //
 // The zero Offer is refused: steps are part of the bargain and not a default.
+//
+// Cites farming-magazine.
 type Offer struct {
 	SyrupPerPound     decimal.Decimal // price of a pound of syrup, to 1e9
 	Share             decimal.Decimal // part of it that is paid for the sap, 0 to 1

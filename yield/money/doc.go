@@ -24,4 +24,7 @@
 //
 // What may be bought and sold, and what a partner is owed, is a matter of local
 // law and of what was agreed.
+//
+// In the book: docs/theory/money.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package money

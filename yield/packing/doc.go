@@ -33,4 +33,7 @@
 // Hot syrup scalds in an instant and sticks. Filter aid is a dust to keep out of
 // the lungs. Moldy syrup may hold toxins that boiling leaves. What may be sold, in
 // which jar and under which label, is a matter of local law.
+//
+// In the book: docs/theory/packing.md derives the formulas and says what they leave out,
+// docs/cookbook.md answers what a maker asks.
 package packing

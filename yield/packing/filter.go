@@ -55,6 +55,8 @@ func FiltersFor(syrup, perFilter units.Volume) (int, error) {
 //
 // Check value: 66 Brix is 20.5 mPa s at 60 C and 10.0 at 80 C (computed), so that
 // a filter that took 10 minutes at 80 C takes 20 at 60 C.
+//
+// Cites uvm.
 func FilterTime(measured time.Duration, brix units.Brix, at, now units.Temperature) (time.Duration, error) {
 	const fn = "packing.FilterTime"
 	if err := limit.InAs(fn, "measured", "measured time", measured.Hours(), 0, maxFilterTime, "h", "how long the filter took"); err != nil {
@@ -102,6 +104,8 @@ func FilterAid(syrup units.Volume, dose units.Density) (units.Mass, error) {
 // and at as for a lot. Niter is an input, 0 where it was not weighed, and the
 // loss is then too large by as much. Check value: 5 kg of cake of 2 kg of aid
 // and 1 kg of niter hold 2 kg of syrup.
+//
+// Cites new-hampshire-agr, niosh.
 func CakeLoss(wetCake, dryAid, niter units.Mass, brix units.Brix, at units.Temperature) (sugar.Lot, error) {
 	const fn = "packing.CakeLoss"
 	if err := limit.InAs(fn, "wetCake", "wet cake", wetCake.Kilograms(), 0, maxCake, "kg", "weigh the cake as it comes out"); err != nil {

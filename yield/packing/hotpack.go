@@ -88,6 +88,8 @@ func (h PackingHeat) Advice() string {
 // Cautions: hot syrup scalds and sticks. Moldy syrup may hold toxins that heat
 // does not destroy (University of Maine Extension): it is thrown away, and neither
 // tasted, skimmed, boiled again nor blended. Opened, syrup is kept cold.
+//
+// Cites ontario-food-safety, omafra, ohio-extension.
 func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 	if err := limit.InAs("packing.PackingHeatOf", "at", "temperature", at.Celsius(), 0, maxPackC, "C", "the syrup's own, as it is packed"); err != nil {
 		return noHeat, err
@@ -122,6 +124,8 @@ func PackingHeatOf(at units.Temperature) (PackingHeat, error) {
 // [example.org/sapreckoner/sugar.SpecificHeat] and the label's volume at 68 F.
 // Check value: 50 mL of 66.9 Brix at 187 F in 60 g of glass at 68 F meet it at
 // 162 F (computed).
+//
+// Cites maine-extension.
 func (c Container) AfterFilling(brix units.Brix, fillAt, wall units.Temperature) (units.Temperature, error) {
 	const fn = "packing.Container.AfterFilling"
 	syrup, container, err := c.heatCapacity(fn, brix)

@@ -36,6 +36,8 @@ type NetCheck struct {
 // Brix: 0.1 Brix is 0.05 percent.
 //
 // Check value: a US gallon of 66.9 Brix weighs 11.0759 lb (computed).
+//
+// Cites canada-net-quantity, cfr-101.7.
 func CheckNet(stated units.Volume, brix units.Brix, allowance units.Volume, allowedShort int, net []units.Mass) (NetCheck, error) {
 	const fn = "packing.CheckNet"
 	if err := litersAs(fn, "stated", "label", stated, minContainer, maxContainer, containerHint); err != nil {

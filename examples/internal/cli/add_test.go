@@ -106,7 +106,7 @@ func TestAddBegins(t *testing.T) {
 	if status, _, errs := runIn(dir, gatherer(marchTenth, nil), "-write"); status != OK {
 		t.Fatal(errs)
 	}
-	holds(t, path, "date,tank,sap_us_gal,dip_in,sugar_brix,read_at_f,boiled_us_gal,lit,out,syrup_us_gal,wood,note\n2034-03-10,,40,,,,,,,,,\n")
+	holds(t, path, "date,tank,sap_us_gal,dip_in,sugar_brix,read_at_f,boiled_us_gal,thrown_us_gal,lit,out,syrup_us_gal,wood,note\n2034-03-10,,40,,,,,,,,,,\n")
 	if _, err := os.Stat(path + Before); err == nil {
 		t.Error("a copy of nothing")
 	}

@@ -21,10 +21,13 @@ type Flags struct {
 	groups []group
 	err    error // why the value of a flag was refused
 
-	quantities bool // some flags carry a unit
-	more       bool // see [Flags.More]
-	full, json bool // see [Flags.Page]
-	begun      bool // the program began a group
+	quantities bool           // some flags carry a unit
+	more       bool           // see [Flags.More]
+	full, json bool           // see [Flags.Page]
+	begun      bool           // the program began a group
+	standard   string         // the input from it
+	printed    string         // the drawing on standard output
+	checks     []func() error // of what the flags say, before the program runs
 	furnishing
 	spoken
 }
@@ -112,6 +115,16 @@ func (f *Flags) Duration(p *time.Duration, name, def, help string) {
 		f.err = For(name, err)
 	}
 	f.add(name, def, help, &value{f: f, name: name, set: set})
+}
+
+// Date declares a flag of a day; it is zero if nobody tells.
+func (f *Flags) Date(p *time.Time, name, help string) {
+	f.add(name, "", help, &value{f: f, name: name, set: func(s string) (err error) {
+		if *p, err = time.Parse(time.DateOnly, s); err != nil {
+			return errors.New("write a date as 2034-03-11")
+		}
+		return nil
+	}})
 }
 
 // Choice declares a flag that takes one of the given words.

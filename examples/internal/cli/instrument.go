@@ -1,10 +1,38 @@
 package cli
 
 import (
+	"cmp"
+
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
+
+// Stem declares the graduation temperature of a hydrometer.
+func (f *Flags) Stem(t *units.Temperature, name, def, of string) {
+	f.Quantity(t, name, def, "graduation temperature printed on the "+of+" hydrometer")
+	f.checks = append(f.checks, func() error { return Graduation(name, *t) })
+}
+
+// Doubt declares how far an instrument may be off, in flags that begin with prefix: its
+// step, the thermometer that goes with it, unless that is empty, and its scale.
+func (f *Flags) Doubt(d *density.Doubt, prefix, of, division, thermometer, calibration string) {
+	const imperfect = "every instrument has one: give what is known of yours"
+	f.Quantity(&d.Division, prefix+"division", division, "smallest step that you read on the "+of)
+	if thermometer != "" {
+		f.Quantity(&d.Thermometer, prefix+"thermometer", thermometer, "how far the thermometer that goes with it may be off, either way")
+	}
+	f.Quantity(&d.Calibration, prefix+"calibration", calibration, "how far its scale may be off (k = 2)")
+	f.checks = append(f.checks, func() error {
+		err := cmp.Or(
+			Within(prefix+"division", "division", d.Division, 0.01, 5, 1, "Brix", imperfect),
+			Within(prefix+"calibration", "uncertainty", d.Calibration, 0.01, 5, 1, "Brix", imperfect))
+		if err == nil && thermometer != "" {
+			err = Within(prefix+"thermometer", "error", d.Thermometer, units.FahrenheitDegree/100, 10*units.CelsiusDegree, units.FahrenheitDegree, "F deg", imperfect)
+		}
+		return err
+	})
+}
 
 // Off is what the instruments of a sugarhouse show too much, as its settings tell.
 type Off struct {
@@ -50,14 +78,16 @@ func highOrLow[Q ~float64](q Q, text string) string {
 }
 
 // OnScale shows what a syrup hydrometer must read, at the least: on the scale that the
-// settings name, and on the other.
+// settings name, and on the other. A few hundredths above a tenth are forgiven, which no
+// eye reads: 59.004 is 59.0, the mark of the trade.
 func (f *Flags) OnScale(reads units.Brix) (own, other Value) {
-	own = TenthBrix(reads, Up)
+	const unread, unreadBe = 0.03, 0.02 // both near a thirtieth of a Brix in syrup
+	own = TenthBrix(reads-unread, Up)
 	be, err := density.BaumeFromBrix(reads)
 	if err != nil {
 		return own, Words("-")
 	}
-	if other = TenthBaume(be, Up); f.house.Settings.Scale == folder.BaumeScale {
+	if other = TenthBaume(be-unreadBe, Up); f.house.Settings.Scale == folder.BaumeScale {
 		own, other = other, own
 	}
 	return own, other

@@ -27,6 +27,7 @@ package cli
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"errors"
 	"flag"
@@ -98,6 +99,9 @@ func (p Program) Main(args []string, in io.Reader, out, errw io.Writer) int {
 		}
 		if err == nil {
 			err = flags.listen()
+		}
+		for _, check := range flags.checks {
+			err = cmp.Or(err, check())
 		}
 		if err == nil {
 			err = run(env)

@@ -34,6 +34,12 @@ func Target(name string, b units.Brix) error {
 		"syrup is 66 to 68.9 Brix; thinner it ferments, thicker it grows crystals, and candy is finished by its temperature")
 }
 
+// Target declares the strength to finish at, and holds it to what is syrup.
+func (f *Flags) Target(b *units.Brix, name string) {
+	f.Quantity(b, name, "66.9 Brix", "strength of the syrup")
+	f.checks = append(f.checks, func() error { return Target(name, *b) })
+}
+
 // Keeping warns of syrup too thin or too thick to keep in a closed jar; it is
 // empty for other syrup.
 func Keeping(b units.Brix) string {

@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
@@ -37,6 +38,7 @@ type spoken struct {
 // Spoken is the reading of the moment. A part that was not said is empty.
 type Spoken struct {
 	Amount   string // with its unit: 40 US gal
+	Weight   string // the same by the scale: 12 lb
 	Reading  Reading
 	At       units.Temperature // of the cup
 	HasAt    bool
@@ -46,6 +48,8 @@ type Spoken struct {
 	HasWater bool
 
 	flags *Flags
+	inUS  bool // a unit of the American system was said
+	inC   bool
 }
 
 // A Reading is what a hydrometer shows.
@@ -76,6 +80,11 @@ func (f *Flags) listen() error {
 	said, err := f.understand(strings.Join(f.words, " "))
 	if err != nil {
 		return err
+	}
+	if said.inC && !said.inUS && f.set.Lookup(metricFlag) != nil && f.Source(metricFlag).Kind != Told {
+		if err := said.Say(metricFlag, "true"); err != nil { // answered in the units that were said
+			return err
+		}
 	}
 	return f.take(said)
 }
@@ -124,6 +133,12 @@ var errLost = errors.New("not plain")
 func (s *Spoken) hear(before, number, unit string) (err error) {
 	kind := kindOf(unit)
 	at := before == "at"
+	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
+	case said == "C":
+		s.inC = true
+	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && !strings.HasSuffix(said, "L"):
+		s.inUS = true
+	}
 	switch {
 	case before == "water" && (kind == heat || kind == bare) && !s.HasWater:
 		s.HasWater = true
@@ -136,7 +151,9 @@ func (s *Spoken) hear(before, number, unit string) (err error) {
 	case kind == heat && !at && !s.HasShow:
 		s.HasShow = true
 		s.Shows, err = s.flags.degrees(number, unit)
-	case kind == liquid && !at && s.Amount == "":
+	case kind == weight && !at && s.Amount == "" && s.Weight == "":
+		s.Weight = number + " " + unit
+	case kind == liquid && !at && s.Amount == "" && s.Weight == "":
 		s.Amount, err = s.flags.amount(number + " " + unit)
 	case (kind == strength || kind == bare) && !at && !s.Reading.IsRead:
 		s.Reading, err = s.flags.reading(number, unit)
@@ -153,6 +170,7 @@ const (
 	heat
 	strength
 	liquid
+	weight
 )
 
 func kindOf(unit string) kind {
@@ -163,6 +181,8 @@ func kindOf(unit string) kind {
 		return heat
 	case "brix", "bx", "%", "be", "bé", "baume", "baumé":
 		return strength
+	case "lb", "oz", "kg", "g":
+		return weight
 	}
 	return liquid
 }
@@ -176,6 +196,9 @@ func (f *Flags) own() folder.Settings {
 	return f.house.Settings
 }
 
+// hottest is in C: all candy is done below it, and no cup in F is that cold and hot.
+const hottest = 125
+
 // degrees reads a temperature whose unit may be left out where it can be but one: the
 // settings name a system of units, or it is hotter than boiling syrup in the other.
 func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
@@ -184,7 +207,6 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 	if err != nil {
 		return t, fmt.Errorf("%q: write a temperature as 204 F", clip.Text(number))
 	}
-	const hottest = 125 // C; all candy is done below it, and no cup in F is that cold and hot
 	own := f.own()
 	if _, set := own.Set("units"); unit == "" && set {
 		unit = "F"
@@ -205,42 +227,15 @@ func (f *Flags) degrees(number, unit string) (t units.Temperature, err error) {
 func (f *Flags) amount(text string) (string, error) {
 	own := f.own()
 	v, err := own.Volume(text)
+	if f.dir == "" && errors.Is(err, units.ErrAmbiguous) {
+		number := strings.Join(strings.FieldsFunc(text, unicode.IsLetter), "")
+		return "", fmt.Errorf("%q: which gallon? Write %s US gal (or imp gal), or begin a folder that says %q", clip.Text(text), clip.Text(strings.TrimSpace(number)), "gallons: US")
+	}
 	if err != nil {
 		return "", err
 	}
 	b, err := v.MarshalText()
 	return string(b), err
-}
-
-// Readings that may be on either scale: syrup of 60 Brix is 32.6 Be, and a reading of
-// sap under 20 or of syrup over 45 is on the scale of Brix.
-const (
-	leastEither = 20
-	mostEither  = 45
-)
-
-// reading reads a strength. A bare one is on the scale that the settings name; without
-// that one which may be on either scale is asked back.
-func (f *Flags) reading(number, unit string) (r Reading, err error) {
-	r.IsRead = true
-	var b units.Brix
-	if err = b.UnmarshalText([]byte(number + " Brix")); err != nil {
-		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))
-	}
-	r.Value = float64(b)
-	scale := f.own().Scale
-	switch u := strings.ToLower(unit); {
-	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":
-		r.Baume = true
-	case u != "":
-	case scale == folder.BaumeScale && r.Value >= leastEither:
-		if r.Baume = true; r.Value > mostEither {
-			return r, fmt.Errorf("%s: that is no reading of syrup on a Baume scale, which the settings name: write %s Brix, if it is", number, number)
-		}
-	case scale == folder.NoScale && r.Value >= leastEither && r.Value <= mostEither:
-		return r, fmt.Errorf("%s may be Brix or Baume, and they are far apart: write %s Brix or %s Be, or name the scale of the hydrometer once in %s, as in: scale: Brix", number, number, number, folder.SettingsFile)
-	}
-	return r, nil
 }
 
 // SayHeat sets the flags of the temperatures that were said: where water boils, of the
@@ -261,8 +256,18 @@ func (s *Spoken) SayHeat(at, shows string) error {
 	return nil
 }
 
-// SayBrix is [Spoken.Say] of a strength.
-func (s *Spoken) SayBrix(name string, b units.Brix) error { return s.say(name, b) }
+// SayReading is [Spoken.Say] of the reading, if there is one, on the scale of Brix of
+// the hydrometer that is marked at a temperature and stands in a cup.
+func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
+	if !s.Reading.IsRead {
+		return nil
+	}
+	b, err := s.Reading.Brix(density.Hydrometer{GraduatedAt: marked}, cup)
+	if err != nil {
+		return err
+	}
+	return s.say(name, b)
+}
 
 func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()

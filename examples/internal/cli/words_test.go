@@ -70,7 +70,8 @@ func TestWords(t *testing.T) {
 		}
 	}
 	for _, c := range []struct{ args, want string }{
-		{"40 gal", "ambiguous unit"},
+		{"40 gal", `"40 gal": which gallon? Write 40 US gal (or imp gal), or begin a folder that says "gallons: US"`},
+		{"50 1/2 gal", "Write 50 1/2 US gal"},
 		{"31.5 at 204 F", "31.5 may be Brix or Baume"},
 		{"20 at 204 F", "may be Brix or Baume"},
 		{"45 at 204 F", "may be Brix or Baume"},
@@ -81,6 +82,8 @@ func TestWords(t *testing.T) {
 		{"water 2 Brix", "it is not plain what 2 Brix is"},
 		{"water 98", "at 98: write 98 F or 98 C"},
 		{"2.1 2.2", "it is not plain what 2.2 is"},
+		{"218.6", "218.6: no hydrometer reads so much: if a thermometer shows it, write 218.6 F\n"},
+		{"104", "if a thermometer shows it, write 104 F or 104 C"},
 		{"2.1 furlongs", "unknown unit"},
 		{"-sap 3.L 40 US gal", "-sap: "},
 		{"40 US gal -sap 3.L", "-sap: "},

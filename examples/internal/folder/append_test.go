@@ -45,7 +45,7 @@ func TestAppendAsWritten(t *testing.T) {
 		"slashes":          {"date,sap_gal,read_at_f,lit,wood,note\n3/9/2034,1,,,,\n2/28/2034,1,,,,", "date,sap_gal,read_at_f,lit,wood,note\n3/9/2034,1,,,,\n2/28/2034,1,,,,\n3/10/2034,10,50,14:00,6,\"windy, \"\"cold\"\"\"\n"},
 		"no unit":          {"date,sap,read_at_f,lit,wood,note\n", "date,sap,read_at_f,lit,wood,note\n2034-03-10,10 US gal,50,14:00,6,\"windy, \"\"cold\"\"\"\n"},
 		"a remark behind":  {us + "2034-03-09,1,,,,\n# end", us + "2034-03-09,1,,,,\n# end\n2034-03-10,10,50,14:00,6,\"windy, \"\"cold\"\"\"\n"},
-		"a file not there": {"", "date,tank,sap_gal,dip_in,sugar_brix,read_at_f,boiled_gal,lit,out,syrup_gal,wood,note\n2034-03-10,,10,,,50,,14:00,,,6,\"windy, \"\"cold\"\"\"\n"},
+		"a file not there": {"", "date,tank,sap_gal,dip_in,sugar_brix,read_at_f,boiled_gal,thrown_gal,lit,out,syrup_gal,wood,note\n2034-03-10,,10,,,50,,,14:00,,,6,\"windy, \"\"cold\"\"\"\n"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			if got, err := adding(t, forAdding, DaysFile, c.old, day); err != nil || got != c.want {

@@ -97,21 +97,42 @@ func (h *House) TrueSugar(d Day) (units.Brix, bool) {
 	return b, err == nil && b >= 0.3
 }
 
+// Pressure is the usual one at the pan: that of the sea where the settings tell no
+// elevation, which matters a part in a hundred of the heat.
+func (s *Settings) Pressure() units.Pressure {
+	if p, err := boil.PressureAt(s.Elevation); err == nil {
+		return p
+	}
+	return units.Atmosphere
+}
+
+// Heat is the heat in what burned, net of wood at its moisture and gross of oil and
+// propane.
+func (s *Settings) Heat(v units.Volume) (fuel.Heat, error) {
+	switch s.Fuel {
+	case "oil":
+		return fuel.HeatingOil().Of(v)
+	case "propane":
+		return fuel.Propane().Of(v)
+	}
+	stock := fuel.GenericCordwood()
+	for _, w := range fuel.FirewoodKentucky() {
+		if w.Species == s.Wood {
+			net, err := w.Net(fuel.DryMoisture(s.Moisture))
+			if err != nil {
+				return fuel.Heat{}, err
+			}
+			stock = net
+		}
+	}
+	return stock.Of(v)
+}
+
 // firings learns the efficiency of the fire from boils whose wood was counted, and
 // nothing of a fire that is not wood.
 func (h *House) firings(boils []boilRow) (learned fuel.Learned, left []odd) {
 	if h.Settings.Fuel != "wood" {
 		return learned, nil
-	}
-	var net fuel.Fuel[units.Volume]
-	for _, w := range fuel.FirewoodKentucky() {
-		if w.Species == h.Settings.Wood {
-			net, _ = w.Net(fuel.DryMoisture(h.Settings.Moisture)) // in its range
-		}
-	}
-	var pressure units.Pressure
-	if pressure, _ = boil.PressureAt(h.Settings.Elevation); !(pressure > 0) {
-		pressure = units.Atmosphere // it matters a part in a hundred
 	}
 	into := map[int]fuel.Firing{}
 	fired := slices.DeleteFunc(slices.Clone(boils), func(b boilRow) bool {
@@ -122,11 +143,11 @@ func (h *House) firings(boils []boilRow) (learned fuel.Learned, left []odd) {
 		if err != nil {
 			return true
 		}
-		demand, err := boil.Heat(lot, b.target, pressure)
+		demand, err := boil.Heat(lot, b.target, h.Settings.Pressure())
 		if err != nil {
 			return true
 		}
-		held, err := net.Of(b.wood)
+		held, err := h.Settings.Heat(b.wood)
 		into[b.line] = fuel.Firing{Into: demand.Total(), Burned: held}
 		return err != nil
 	})

@@ -135,7 +135,7 @@ func (l *dayLine) tell(column, text string) {
 
 // labels are words before a figure.
 var labels = map[string]string{"sap": "sap", "gathered": "sap", "dip": "dip", "sugar": "sugar", "at": "read_at", "cup": "read_at",
-	"boiled": "boiled", "lit": "lit", "out": "out", "syrup": "syrup", "wood": "wood", "tank": "tank"}
+	"boiled": "boiled", "thrown": "thrown", "lit": "lit", "out": "out", "syrup": "syrup", "wood": "wood", "tank": "tank"}
 
 // figure understands the next words.
 func (l *dayLine) figure() {
@@ -185,7 +185,7 @@ func (l *dayLine) figure() {
 }
 
 // examples are figures whose unit must be told or known.
-var examples = map[string]string{"sap": "40 gal", "boiled": "36 gal", "syrup": "3 qt", "dip": "12 in", "read_at": "41 F", "wood": "1/4 cord"}
+var examples = map[string]string{"sap": "40 gal", "boiled": "36 gal", "thrown": "12 gal", "syrup": "3 qt", "dip": "12 in", "read_at": "41 F", "wood": "1/4 cord"}
 
 // unitOf is the unit of a bare figure where the settings leave no doubt of it.
 func (l *dayLine) unitOf(column string) string {

@@ -35,6 +35,7 @@ func TestDayLine(t *testing.T) {
 		"3/31 dip 12,5 2,1 at 5,5C":                                                             "date=2034-03-31 dip=12.5 in sugar=2.1 read_at=5.5 C",
 		"3/31 dip 12 at 41":                                                                     "date=2034-03-31 dip=12 in read_at=41 F",
 		"3/31 tank kettle 7 1/2 gal":                                                            "date=2034-03-31 tank=kettle sap=7 1/2 gal",
+		"3/31 big thrown 12 gal":                                                                "date=2034-03-31 tank=big thrown=12 gal",
 		"3/31 boiled 36.5 gal syrup 3 qt 1/4 cord":                                              "date=2034-03-31 boiled=36.5 gal syrup=3 qt wood=1/4 cord",
 		"today 20 L lit 14:30 out 20.15":                                                        "date=2034-04-01 sap=20 L lit=14:30 out=20.15",
 		"yesterday":                                                                             "date=2034-03-31",

@@ -19,6 +19,7 @@ type Day struct {
 	Sugar  units.Brix   // as the hydrometer reads
 	ReadAt units.Temperature
 	Boiled units.Volume
+	Thrown units.Volume // out of the tank
 	Lit    time.Time
 	Out    time.Time // after Lit, on the next day where midnight lies between
 	Syrup  units.Volume
@@ -43,7 +44,7 @@ func (h *House) readDays() []error {
 	const clock = "15:04"
 	cols := []records.Col{
 		day(&d.Date), records.Text("tank", &d.Tank).Optional(), records.Volume("sap", &d.Sap).Optional(), records.Length("dip", &d.Dip).Optional(),
-		records.Brix("sugar", &d.Sugar).Optional(), records.Temperature("read_at", &d.ReadAt).Optional(), records.Volume("boiled", &d.Boiled).Optional(),
+		records.Brix("sugar", &d.Sugar).Optional(), records.Temperature("read_at", &d.ReadAt).Optional(), records.Volume("boiled", &d.Boiled).Optional(), records.Volume("thrown", &d.Thrown).Optional(),
 		records.Time("lit", &lit, clock).Optional(), records.Time("out", &out, clock).Optional(),
 		records.Volume("syrup", &d.Syrup).Optional(), records.Volume("wood", &d.Wood).Optional(), records.Text("note", &d.Note).Optional(),
 	}
@@ -53,7 +54,7 @@ func (h *House) readDays() []error {
 			d.Out = d.Out.AddDate(0, 0, 1)
 		}
 		err := first(
-			name(r, "tank", d.Tank), positive(r, "sap", d.Sap, mostSap), positive(r, "boiled", d.Boiled, mostSap),
+			name(r, "tank", d.Tank), positive(r, "sap", d.Sap, mostSap), positive(r, "boiled", d.Boiled, mostSap), positive(r, "thrown", d.Thrown, mostSap),
 			positive(r, "syrup", d.Syrup, mostSap), positive(r, "wood", d.Wood, 1000*units.Cord), positive(r, "dip", d.Dip, 20*units.Foot),
 			positive(r, "sugar", d.Sugar, 40),
 		)

@@ -2,9 +2,12 @@ package folder
 
 import (
 	"errors"
+	"fmt"
+	"slices"
 	"strconv"
 	"time"
 
+	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -103,6 +106,10 @@ type PastSeason struct {
 	Syrup units.Volume
 }
 
+// mostPerTap is far more syrup of a tap than any survey reports: 0.35 US gal in
+// the best state of [example.org/sapreckoner/yield.State].
+const mostPerTap = 2 * units.USGallon
+
 func (h *House) readSeasons() []error {
 	var s PastSeason
 	var year, taps float64
@@ -115,10 +122,17 @@ func (h *House) readSeasons() []error {
 		if err == nil {
 			err = positive(r, "syrup", s.Syrup, mostSap)
 		}
-		if err == nil {
-			h.Seasons = append(h.Seasons, s)
+		if err != nil {
+			return err
 		}
-		return err
+		if err := limit.Within("", "syrup of a tap", s.Syrup/units.Volume(s.Taps), 0, mostPerTap, units.USGallon, "US gal", "give the syrup and not the sap, and all taps of that season"); err != nil {
+			return r.Fail("syrup", err)
+		}
+		if slices.ContainsFunc(h.Seasons, func(o PastSeason) bool { return o.Year == s.Year }) {
+			return r.Fail("year", fmt.Errorf("%d is given twice", s.Year))
+		}
+		h.Seasons = append(h.Seasons, s)
+		return nil
 	})
 }
 

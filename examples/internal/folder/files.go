@@ -24,8 +24,8 @@ const (
 )
 
 var specs = []spec{
-	{DaysFile, "date,tank,sap_gal,dip_in,sugar_brix,read_at_f,boiled_gal,lit,out,syrup_gal,wood,note", map[string]*kind{
-		"date": dateCell, "sap": volumeCell, "dip": lengthCell, "sugar": brixCell, "read_at": warmthCell, "boiled": volumeCell,
+	{DaysFile, "date,tank,sap_gal,dip_in,sugar_brix,read_at_f,boiled_gal,thrown_gal,lit,out,syrup_gal,wood,note", map[string]*kind{
+		"date": dateCell, "sap": volumeCell, "dip": lengthCell, "sugar": brixCell, "read_at": warmthCell, "boiled": volumeCell, "thrown": volumeCell,
 		"lit": clockCell, "out": clockCell, "syrup": volumeCell, "wood": woodCell}, map[string]asking{"sugar": sweetSap, "read_at": frozen}},
 	{BatchesFile, "batch,date,volume_gal,weight_lb,reading_brix,cup_f,temp_f,light_pct,note", map[string]*kind{
 		"date": dateCell, "volume": volumeCell, "weight": massCell, "reading": brixCell, "cup": warmthCell, "temp": warmthCell, "light": shareCell}, map[string]asking{"reading": whichScale}},

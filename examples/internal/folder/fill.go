@@ -5,10 +5,10 @@ import (
 	"strings"
 )
 
-// A Fill is a flag that the folder fills.
+// A Fill is a flag that the folder fills, or a program that reads the setting itself.
 type Fill struct {
-	Program string // empty for all that have such a flag
-	Flag    string
+	Program string   // empty for all that have such a flag
+	Flag    string   // empty if the program reads the setting itself
 	Text    string   // as it would stand on the command line
 	Needs   []string // flags one of which must be given too, or this one is refused
 	Unless  []string // flags beside which this one is refused
@@ -25,6 +25,9 @@ func to(name string) Fill {
 	return Fill{Program: program, Flag: flag}
 }
 
+// reads is a program that reads a setting itself.
+func reads(program string) Fill { return Fill{Program: program} }
+
 func (f Fill) needs(flags string) Fill  { f.Needs = strings.Fields(flags); return f }
 func (f Fill) unless(flags string) Fill { f.Unless = strings.Fields(flags); return f }
 func (f Fill) from(part int) Fill       { f.part = part; return f }
@@ -39,7 +42,6 @@ var files = []struct {
 	{"holes.csv", to("stand.hole-file").needs("tree-file"), "tree-file"},
 	{"stops.csv", to("potwatch.stops"), ""},
 	{"weather.csv", to("sapweek.weather"), ""},
-	{"seasons.csv", to("sapweek.past"), ""},
 	{"bought.csv", to("spreadsheet.in"), ""},
 }
 

@@ -65,7 +65,7 @@ func TestExamples(t *testing.T) {
 func TestFillsAreFlags(t *testing.T) {
 	tried := 0
 	check := func(from string, f Fill) {
-		if f.Program == "" || f.Program == "wallcard" || f.Program == "spreadsheet" { // they have no such page of help
+		if f.Program == "" || f.Flag == "" || f.Program == "wallcard" || f.Program == "spreadsheet" { // they have no such page of help
 			return
 		}
 		help, err := os.ReadFile(filepath.Join("..", "..", f.Program, "testdata", "help.txt"))

@@ -54,7 +54,7 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	if fired.Boils >= fewest {
 		learn("efficiency", fmt.Sprintf("%.3g %%", fired.Middle().Percents()), from(fired.Boils), "fuel", "boilday.efficiency", "sapweek.efficiency")
 	}
-	if sugar, n := h.lastSugar(); n > 0 {
+	if sugar, n := h.LastSugar(); n > 0 {
 		learn("sugar", sugar.Text(2), many(n, "reading"), "species", "sapweek.sugar")
 		lessons[len(lessons)-1].Beaten = []string{"species", "part"}
 	}
@@ -126,9 +126,9 @@ func middle(boils []boilRow, figure func(boilRow) float64) float64 {
 	return (all[(n-1)/2] + all[n/2]) / 2
 }
 
-// lastSugar is the median strength of the sap of the last three days on which it
-// was read.
-func (h *House) lastSugar() (units.Brix, int) {
+// LastSugar is the median true strength of the sap of the last three days on which it
+// was read, and how many readings that are.
+func (h *House) LastSugar() (units.Brix, int) {
 	var last []units.Brix
 	days := h.daysOf(h.Season())
 	read := 0

@@ -158,13 +158,18 @@ func refracted(_ *Settings, v string) ([]string, error) {
 	return one(known[i], err)
 }
 
-func legalPlace(_ *Settings, v string) ([]string, error) {
-	var known []string
+// Places names those whose rule on density is in force.
+func Places() (known []string) {
 	for _, j := range sugar.Jurisdictions() {
 		if j != sugar.UnitedStates1967 {
 			known = append(known, j.String())
 		}
 	}
+	return known
+}
+
+func legalPlace(_ *Settings, v string) ([]string, error) {
+	known := Places()
 	i, err := choice(v, known...)
 	return one(known[i], err)
 }

@@ -13,13 +13,13 @@ type Gathering struct {
 }
 
 // Waiting lists the sap of the season that is there for the fire of a day, the oldest
-// first: what was gathered until then less what was boiled on the days before. The
-// zero time asks for what is left when all that stands in the record is done. The
-// oldest is boiled first, and where less than a twentieth would be left the tanks
-// were emptied: no stick tells closer.
+// first: what was gathered until then less what was boiled on the days before, and
+// thrown out. The zero time asks for what is left when all that stands in the record
+// is done. The oldest goes first, of the tank that is named where sap is thrown out,
+// and where less than a twentieth would be left the tanks were emptied: no stick tells
+// closer.
 func (h *House) Waiting(day time.Time) (all []Gathering) {
-	const rest = 0.05
-	var boils []Day
+	var gone []Day
 	for _, d := range h.Days {
 		if !h.InSeason(d.Date) || !day.IsZero() && d.Date.After(day) {
 			continue
@@ -27,30 +27,23 @@ func (h *House) Waiting(day time.Time) (all []Gathering) {
 		if d.Sap > 0 {
 			all = append(all, Gathering{d, d.Sap})
 		}
-		if d.Boiled > 0 && (day.IsZero() || d.Date.Before(day)) {
-			boils = append(boils, d)
+		if !(d.Boiled > 0) || !day.IsZero() && !d.Date.Before(day) { // that fire is to come
+			d.Boiled = 0
+		}
+		if d.Boiled > 0 || d.Thrown > 0 {
+			gone = append(gone, d)
 		}
 	}
 	// Rows of one day may stand in any order: a boil takes from all that was gathered
 	// until its day.
-	for _, b := range boils {
-		var stood units.Volume
-		for _, g := range all {
-			if !g.Date.After(b.Date) {
-				stood += g.Left
-			}
+	for _, d := range gone {
+		take(all, d.Boiled, func(g Day) bool { return !g.Date.After(d.Date) })
+		if !(d.Thrown > 0) {
+			continue
 		}
-		takes := b.Boiled
-		if stood-takes < rest*stood {
-			takes = stood
-		}
-		for i := range all {
-			if !all[i].Date.After(b.Date) {
-				part := min(takes, all[i].Left)
-				all[i].Left -= part
-				takes -= part
-			}
-		}
+		// What the tank holds may have been counted as boiled.
+		more := take(all, d.Thrown, func(g Day) bool { return !g.Date.After(d.Date) && (d.Tank == "" || sameName(g.Tank, d.Tank)) })
+		take(all, more, func(g Day) bool { return !g.Date.After(d.Date) })
 	}
 	var left []Gathering
 	for _, g := range all {
@@ -59,6 +52,32 @@ func (h *House) Waiting(day time.Time) (all []Gathering) {
 		}
 	}
 	return left
+}
+
+// take takes sap from the gatherings that are of it, the oldest first, and returns how
+// much more was asked for.
+func take(all []Gathering, takes units.Volume, of func(Day) bool) (more units.Volume) {
+	const rest = 0.05
+	var stood units.Volume
+	for _, g := range all {
+		if of(g.Day) {
+			stood += g.Left
+		}
+	}
+	if !(takes > 0) {
+		return 0
+	}
+	if more = max(0, takes-stood); stood-takes < rest*stood {
+		takes = stood
+	}
+	for i := range all {
+		if of(all[i].Day) {
+			part := min(takes, all[i].Left)
+			all[i].Left -= part
+			takes -= part
+		}
+	}
+	return more
 }
 
 // LastDay is the last day of the season's record, and whether it was boiled on it.

@@ -41,6 +41,32 @@ func TestWaiting(t *testing.T) {
 	}
 }
 
+// By hand: of 20 in the big tank and 10 in the barrel, 12 thrown out of the big one
+// leave 8 and 10 on the same day for its fire, which takes 6 of the older; 11 more
+// thrown out of any leave 1 of 12, which is more than a twentieth.
+func TestThrownOut(t *testing.T) {
+	const days = "date,tank,sap_gal,boiled_gal,thrown_gal\n2034-03-01,barrel,10,,\n2034-03-02,big,20,6,12\n2034-03-03,,,,11\n2034-03-04,big,,,4\n"
+	h, err := Open(fstest.MapFS{"sugarhouse.txt": {Data: []byte("gallons: US\n")}, "days.csv": {Data: []byte(days)}}, "", 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		day  int
+		want []float64
+	}{{1, []float64{10}}, {2, []float64{10, 8}}, {3, []float64{1}}, {4, nil}} {
+		got := h.Waiting(time.Date(2034, 3, c.day, 0, 0, 0, 0, time.UTC))
+		if len(got) != len(c.want) {
+			t.Errorf("%d: %v", c.day, got)
+			continue
+		}
+		for i, g := range got {
+			if math.Abs(g.Left.USGallons()-c.want[i]) > 1e-9 {
+				t.Errorf("%d: %v gal, want %v", c.day, g.Left.USGallons(), c.want[i])
+			}
+		}
+	}
+}
+
 // What stands in the pan stands there until the next fire.
 func TestLeft(t *testing.T) {
 	const days = "date,boiled_gal\n2034-03-04,40\n2034-03-06,40\n"

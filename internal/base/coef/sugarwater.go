@@ -15,7 +15,16 @@ const (
 	// Of the closed form of the boiling point rise, in degrees Celsius.
 	AntoineB = 3797.06
 	AntoineC = 226.28
+
+	// Of the inversion of sucrose by heat and acid.
+	InversionRate   = 8.12831e16 // cm3/g a minute
+	InversionKelvin = 13055.7    // K
 )
+
+// Inversion lists the constants of the inversion of sucrose by name.
+func Inversion() map[string]float64 {
+	return map[string]float64{"rate": InversionRate, "exponent": InversionKelvin}
+}
 
 // Activity lists the constants of the water activity by name.
 func Activity() map[string]float64 {

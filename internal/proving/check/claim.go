@@ -193,3 +193,37 @@ func claimed(claims []Claim, id, column string, row Row) bool {
 	}
 	return false
 }
+
+// A Residual is what a function made of one published figure. Want includes the
+// documented deviation, where there is one, and then Apart is true.
+type Residual struct {
+	Row                  Row
+	Want, Got, Tolerance float64
+	Apart                bool
+}
+
+// Share is how far the function is off, with its sign, as a share of the
+// tolerance.
+func (r Residual) Share() float64 {
+	if d := r.Got - r.Want; !(d >= 0 && d <= 0) {
+		return d / r.Tolerance
+	}
+	return 0
+}
+
+// Residuals compares every figure that the claim speaks of, in the order of the
+// table.
+func Residuals(c Claim) ([]Residual, error) {
+	_, outcomes, err := evaluate(c)
+	if err != nil {
+		return nil, err
+	}
+	var list []Residual
+	for _, o := range outcomes {
+		if o.err != nil {
+			return nil, o.err
+		}
+		list = append(list, Residual{Row: o.row, Want: o.want, Got: o.got, Tolerance: o.tol, Apart: o.apart})
+	}
+	return list, nil
+}

@@ -15,12 +15,14 @@
 //	# id: sap-example
 //	# title: Density of two invented liquids
 //	# source: title, year, table or equation
+//	# key: kell-1975, icumsa-sps4
 //	# obtained: read
 //	# kind: figures
 //	# column brix: input % sugar by mass
 //	# column density: want kg/m3 at 20 C
 //	# column note: text - why a row is special
 //	# tolerance density: half-digit + 0.006: printed digit, and the fit's stated error
+//	# note: basis: density in vacuum; the temperature scale of 1990
 //	# note: anything a reader must know; may be repeated
 //
 // Then one line with the column names and one line for every row.
@@ -31,6 +33,11 @@
 // (a fact of the trade without a source), or it is "by row" and a text column
 // named obtained starts with one of these in every row. Subtests of rows
 // obtained from memory carry those words in their name.
+//
+// Key gives the sources as bibliography.json calls them, or is none where
+// geometry or a definition is all. The note that begins with basis says what a figure stands on: molar
+// masses, weights in air or in vacuum, which milliliter, which scale. A table that
+// was computed must have one.
 //
 // Kind is figures for a table with figures to reproduce, or facts for
 // statements that nothing computes, such as cautions; numbers in a table of

@@ -21,7 +21,7 @@ func knownObtained(s string) bool {
 }
 
 // headerOrder is the order in which the header lines stand.
-var headerOrder = []string{"id", "title", "source", "obtained", "kind", "column", "tolerance", "note"}
+var headerOrder = []string{"id", "title", "source", "key", "obtained", "kind", "column", "tolerance", "note"}
 
 // parseHeader reads the lines that start with a number sign and returns the
 // table they declare, still without rows, and the rest of the text.
@@ -61,7 +61,18 @@ func (t *Table) headerLine(word, name, value string) error {
 		return t.addColumn(name, value)
 	case "tolerance":
 		return t.addTolerance(name, value)
+	case "key":
+		if t.Keyed || name != "" {
+			return fmt.Errorf("%q is given once and without a name", word)
+		}
+		keys, err := parseKeys(value)
+		t.Keys, t.Keyed = keys, true
+		return err
 	case "note":
+		if basis, ok := strings.CutPrefix(value, "basis: "); ok && t.Basis == "" {
+			t.Basis = basis
+			return nil
+		}
 		t.Notes = append(t.Notes, value)
 		return nil
 	}

@@ -39,7 +39,10 @@ type Table struct {
 	ID       string
 	Title    string
 	Source   string
+	Keys     []string // of the bibliography
+	Keyed    bool     // the header says which, or that there is none
 	Obtained string
+	Basis    string // molar masses, weights in air or vacuum, scale: what a figure stands on
 	Kind     string
 	Notes    []string
 	Columns  []Column

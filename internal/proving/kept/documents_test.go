@@ -82,6 +82,7 @@ var documents = []document{
 	// boil
 	keep("", boil.FluePan),
 	keep("", boil.RareWeather),
+	keep("", boil.SuspectScale),
 	keep("", finish.Spike),
 	keep("", fuel.Gross),
 	keep("none", fuel.Basis(0)),

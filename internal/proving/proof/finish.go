@@ -27,6 +27,9 @@ func Finish() []check.Claim {
 		{Table: "confection-ceilings", Column: "value", Func: "finish.ProductWeight", Got: productCeiling},
 		{Table: "confections", Column: "low_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.Low })},
 		{Table: "confections", Column: "high_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.High })},
+		grain("low_F", func(g finish.Graining) units.Temperature { return g.Low }),
+		grain("high_F", func(g finish.Graining) units.Temperature { return g.High }),
+		grain("least_F", func(g finish.Graining) units.Temperature { return g.Least }),
 		{Table: "syrup-finish-rise", Column: "rise_F", Func: "finish.SyrupFinishes and boil.Rise", Got: publishedStop},
 		{Table: "boiling-errors-worked", Column: "value", Func: "finish.ErrorCost",
 			Select: func(r check.Row) bool { return r.Text("quantity") == "strength at the stop" && r.Text("of") == "F" },
@@ -46,6 +49,18 @@ func Finish() []check.Claim {
 				return float64(d.Depth), err
 			}},
 	}
+}
+
+// grain looks up to what a product cools.
+func grain(column string, get func(finish.Graining) units.Temperature) check.Claim {
+	return check.Claim{Table: "confection-graining", Column: column, Func: "finish.Grainings", Got: func(r check.Row) (float64, error) {
+		for _, g := range finish.Grainings() {
+			if g.Product == r.Text("product") && g.Source == r.Text("source") && g.Obtained == r.Text("obtained") {
+				return printed(get(g).Fahrenheit()), nil
+			}
+		}
+		return math.NaN(), fmt.Errorf("no graining of %q", r.Text("product"))
+	}}
 }
 
 // publishedStop finds the source among the published stops, and gives the rise

@@ -41,6 +41,13 @@ func Fuel() []check.Claim {
 				return l.Middle().Percents(), err
 			}},
 		{Table: "fuel-heat", Column: "btu", Func: "fuel.ByVolume and others", Got: fuelHeat},
+		{Table: "wood-net-heat", Column: "net", Func: "fuel.WoodHeat",
+			Got: func(r check.Row) (float64, error) {
+				h, err := fuel.WoodHeat(fuel.WetMoisture(r.Float("wet")))
+				return h.Energy(units.Kilogram).In(units.Megajoule), err
+			}},
+		{Table: "wood-net-heat", Column: "dry", Func: "fuel.WetMoisture.Dry",
+			Got: func(r check.Row) (float64, error) { return float64(fuel.WetMoisture(r.Float("wet")).Dry()), nil }},
 		{Table: "firewood-net-constants", Column: "value", Func: "fuel.WoodHeat", Got: woodConstant},
 	}
 }

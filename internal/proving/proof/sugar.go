@@ -55,6 +55,7 @@ func Sugar() []check.Claim {
 			s, err := sugar.InvertedFromMeter(sugar.Glucose(r.Float("reading")), 10)
 			return s.Percents(), err
 		}},
+		{Table: "flue-pan-worked", Column: "water_gal", Func: "sugar.Concentrate", Got: waterToGo},
 		{Table: "ro-worked", Column: "value", Func: "sugar.Membrane.Concentrate", Select: separated, Got: separation},
 		{Table: "ro-worked", Column: "value", Func: "sugar.Separation.EvaporationSaved", Select: when("quantity", "share of the evaporation saved"), Got: evaporationSaved},
 		{Table: "ro-flow-factor", Column: "factor", Func: "sugar.FlowFactor", Got: func(r check.Row) (float64, error) {
@@ -120,6 +121,21 @@ func boilingDown(r check.Row) (float64, error) {
 		return s.Concentrate.Volume().USGallons(), err
 	}
 	return math.NaN(), fmt.Errorf("no quantity %q", r.Text("quantity"))
+}
+
+// waterToGo is the water that leaves sap on its way to a gallon of syrup of 66
+// Brix, in gallons of water.
+func waterToGo(r check.Row) (float64, error) {
+	syrup, err := lotOfGallons(1, 66)
+	if err != nil {
+		return math.NaN(), err
+	}
+	sap, err := sugar.NewLotByMass(brix(r).Of(syrup.Sugar()), brix(r), volumesAt)
+	if err != nil {
+		return math.NaN(), err
+	}
+	s, err := sugar.Concentrate(sap, 66)
+	return s.Removed.Volume().USGallons(), err
 }
 
 func partsByMass(r check.Row) bool { return strings.HasPrefix(r.Text("quantity"), "mass parts") }

@@ -3,6 +3,7 @@ package proof
 import (
 	"fmt"
 	"math"
+	"time"
 
 	"example.org/sapreckoner/internal/base/coef"
 	"example.org/sapreckoner/internal/proving/check"
@@ -22,6 +23,13 @@ func SugarWater() []check.Claim {
 			}},
 		{Table: "viscosity-coefficients", Column: "value", Func: "sugar.Viscosity",
 			Got: func(r check.Row) (float64, error) { return listed(coef.Viscosity(), r.Text("name")) }},
+		{Table: "inversion-constants", Column: "value", Func: "sugar.Inversion",
+			Got: func(r check.Row) (float64, error) { return listed(coef.Inversion(), r.Text("name")) }},
+		{Table: "inversion-worked", Column: "inverted", Func: "sugar.Inversion",
+			Got: func(r check.Row) (float64, error) {
+				s, err := sugar.Inversion(brix(r), celsius(r), r.Float("pH"), time.Hour)
+				return s.Percents(), err
+			}},
 		{Table: "water-activity-worked", Column: "a_w", Func: "sugar.WaterActivity",
 			Got: func(r check.Row) (float64, error) {
 				return sugar.WaterActivity(brix(r), celsius(r))

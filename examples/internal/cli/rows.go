@@ -1,0 +1,43 @@
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"io"
+
+	"example.org/sapreckoner/units/records"
+)
+
+// ErrNoRows tells that a file has a header and no more.
+var ErrNoRows = errors.New("nothing below the header")
+
+// Rows calls row for each record of a file, and tells the first 20 mistakes at once. A
+// file of more rows than most is refused; why says what to do then.
+func Rows(r *records.Reader, most int, why string, row func() error) error {
+	var wrong []error
+	for n := 0; len(wrong) < 20; n++ {
+		err := r.Next()
+		ends := r.Broken()
+		switch {
+		case err == io.EOF && n == 0:
+			return r.Fail("", ErrNoRows)
+		case err == io.EOF:
+			return errors.Join(wrong...)
+		case err == nil && n == most:
+			err = r.Fail("", fmt.Errorf("more than %d rows%s", most, why))
+			ends = true
+		case err == nil:
+			// What is not about a cell is about the whole file, and ends it.
+			err = row()
+			var cell *records.Error
+			ends = !errors.As(err, &cell) || cell.Column == ""
+		}
+		if err == nil {
+			continue
+		}
+		if wrong = append(wrong, err); ends {
+			break
+		}
+	}
+	return errors.Join(wrong...)
+}

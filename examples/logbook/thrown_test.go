@@ -1,0 +1,30 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest"
+)
+
+// Sap that was thrown out is told as such, and no boil is said to take more than came
+// before it where no gauge tells closer. By hand: 100 gal of 2 Brix, 1.006 g/mL, hold
+// 100*8.3454*1.006*0.02 = 16.79 lb of sugar; 30 gal thrown out are 5.04 of it.
+func thrown(t *testing.T, b clitest.Binary) {
+	const head = "date,sap_gal,sugar_brix,boiled_gal,thrown_gal,lit,out\n2034-03-01,100,2.0,,,,\n"
+	for _, c := range []struct{ days, brief, not, full string }{
+		{"2034-03-02,,,70,30,8:00,15:00\n", "5.0 lb thrown out", "all of it", "Sap thrown out"},
+		{"2034-03-02,,,70,,8:00,15:00\n2034-03-03,,,,30,,\n", "5.0 lb thrown out", "look again", "Sap thrown out"},
+		{"2034-03-02,,,101,,8:00,15:00\n", "all of it", "more than came", "all was boiled: no gauge tells closer"},
+		// A fifth more than stood: the row is named.
+		{"2034-03-02,,,60,,8:00,15:00\n2034-03-03,,,60,,8:00,15:00\n", "more than came before, most of it in row 4 of days.csv: look again", "all of it", "days.csv:4: column boiled: only 40 US gal stood then"},
+	} {
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nsap hydrometer: marked at 68 F\n", "days.csv": head + c.days})
+		page, _ := b.Brief(t, "", "-dir", dir)
+		status, full, errs := b.Run(t, "", "-dir", dir, "-full")
+		flat, all := strings.Join(strings.Fields(page), " "), strings.Join(strings.Fields(full), " ")
+		if status != 0 || !strings.Contains(flat, c.brief) || strings.Contains(flat, c.not) || !strings.Contains(all, c.full) {
+			t.Errorf("%s%s\n%s\n%s", c.days, page, full, errs)
+		}
+	}
+}
