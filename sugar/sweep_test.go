@@ -41,6 +41,7 @@ func swept(t testing.TB) sweep.Package {
 			sugar.Separation{Concentrate: syrup, Removed: sap}, sugar.Charles, sugar.Solute{Inverted: 5}, sugar.LogActivity{Mixing: -0.1, Kelvin: -15}, -0.1, sugar.Tinted{Volume: units.Liter, Transmission: 60},
 			sugar.Inside, sugar.Leave, sugar.Advice{}, sugar.Addition{}, &sugar.InfeasibleError{Why: "so"},
 			0.5 * units.DegreeBrix, 67 * units.DegreeBrix, units.Percents(2), units.Percents(20), units.Percents(70), units.Percents(80), 10.0, 6.5, time.Hour, sugar.Lot{}, []byte("a"),
+			sugar.Can{Lot: syrup, Transmission: 60}, sugar.Aim{LeastLight: 50, MostLight: 74.9, LeastBrix: 60, MostBrix: 68}, sugar.Reached{},
 		},
 		Except: map[string]string{
 			"Jurisdiction.Standard: finite": "NaN is the temperature of a rule that names none",

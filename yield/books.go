@@ -145,9 +145,7 @@ func (b *Books) free(fn, id string) error {
 	if id == "" {
 		return &TraceError{Func: fn, ID: id, Err: ErrNoName}
 	}
-	_, boil := b.boils[id]
-	_, lot := b.lots[id]
-	if boil || lot {
+	if b.holds(id) {
 		return &TraceError{Func: fn, ID: id, Err: ErrDuplicateID}
 	}
 	return nil
@@ -157,9 +155,7 @@ func (b *Books) free(fn, id string) error {
 func (b *Books) checkParts(fn string, lots []BulkLot) error {
 	for k, l := range lots {
 		for i, p := range l.Parts {
-			_, boil := b.boils[p.From]
-			_, lot := b.lots[p.From]
-			if !boil && !lot {
+			if !b.holds(p.From) {
 				return &TraceError{Func: fn, ID: l.ID, Ref: p.From, Err: ErrUnknownID}
 			}
 			if m := p.Mass.Kilograms(); !(m >= leastMass && m <= mostMass) { // the name is made only when it is needed

@@ -33,6 +33,13 @@
 // percent of loss that is uncertain by four says that nothing is known to be
 // missing. [Season.Expect] is the way forward, from sap to syrup.
 //
+// # The cellar
+//
+// [KeepCellar] follows syrup from the fire through vessels into jars and out, and
+// makes the [Books] that tell what is in a jar ([Books.Trace]) and in which jars a
+// boil stands, with its share ([Books.Recall]). [Weighed] makes a lot of a drum's
+// gross and tare.
+//
 // # Numbers
 //
 // Outside its range a function answers NaN, or its zero value, and a

@@ -44,7 +44,7 @@ func swept(t testing.TB) sweep.Package {
 		Contract: true,
 		Funcs: []any{
 			yield.BrixFromRatio, yield.ForecastFromGravity, yield.ForecastFromPast, yield.ForecastFromState, yield.HalfEllipseTrough, yield.LyingCylinder,
-			yield.LyingEllipse, yield.NewBooks, yield.Pail, yield.Ratio, yield.RectangularTank, yield.Repacked, yield.RuleOf86, yield.UprightCylinder, yield.States, yield.Rules,
+			yield.LyingEllipse, yield.NewBooks, yield.Pail, yield.Ratio, yield.RectangularTank, yield.Repacked, yield.RuleOf86, yield.UprightCylinder, yield.KeepCellar, yield.MoveKinds, yield.Weighed, yield.States, yield.Rules,
 		},
 		Values: []any{
 			2 * units.DegreeBrix, 66.9 * units.DegreeBrix, units.Celsius(88), units.Celsius(20), 100 * units.Meter / 100, 10 * units.Kilogram,
@@ -53,6 +53,7 @@ func swept(t testing.TB) sweep.Package {
 			packings[0], measured, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont, yield.Jones1946, yield.OwnSeasons,
 			&yield.TraceError{}, &yield.TraceError{ID: "a", Ref: "b", Err: yield.ErrCircular}, yield.Tank{}, yield.Account{Ratio: math.NaN(), Exact: math.NaN()}, yield.Forecast{}, yield.Repacking{}, yield.Trace{},
 			yield.Origin{}, yield.Part{}, yield.DipstickMark{}, []yield.PastSeason{{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}}, []byte("a"), units.Metric, []yield.DipstickMark{{}}, 43.0,
+			day, yield.Drawn, yield.Move{Kind: yield.Drawn, Day: day, Into: "a", Mass: units.Kilogram, Brix: 66}, []yield.Move{{Kind: yield.Drawn, Day: day, Into: "a", Mass: units.Kilogram, Brix: 66}}, yield.Stage{}, yield.Held{}, yield.Run{}, yield.Cellar{}, yield.Recalled{}, "b1",
 		},
 		Except: map[string]string{
 			"Season.Account: finite":        "NaN is what was not counted, or of what there is none",

@@ -106,12 +106,7 @@ func (b *Books) inside(lot string) map[string]float64 {
 // An unknown name gives nil and a [*TraceError].
 func (b *Books) Affected(id string) ([]Packing, error) {
 	const fn = "yield.Books.Affected"
-	if b == nil {
-		return nil, &TraceError{Func: fn, ID: id, Err: ErrUnknownID}
-	}
-	_, boil := b.boils[id]
-	_, lot := b.lots[id]
-	if !boil && !lot {
+	if !b.holds(id) {
 		return nil, &TraceError{Func: fn, ID: id, Err: ErrUnknownID}
 	}
 	uses := map[string][]string{} // lots made of a boil or a lot

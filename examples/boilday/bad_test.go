@@ -86,6 +86,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-efficiency|0 %", "-efficiency: efficiency 0 % is outside"},
 		{"-moisture|300 %", "-moisture: "},
 		{"-wood|fir", "-wood: \"fir\" is not known"},
+		{"10 US gal 15", "sap of 15 Brix? it is 1 to 4: is a point lost? write 15 Brix if it is so"},
 		{"stray", `"stray": a number is missing; write it as 40 US gal 2.1 at 41 F`}, {"-nosuch", "no such flag"},
 	} {
 		cases = append(cases, clitest.Bad{Args: strings.Split(c.args, "|"), Want: c.want})

@@ -23,5 +23,9 @@ func (s *setup) hear(said *cli.Spoken) error {
 	if err := said.SayHeat("read-at", ""); err != nil {
 		return err
 	}
+	const sweetest = 12 // as of a bare number in days.csv
+	if r := said.Reading; r.IsRead && r.Bare && !r.Baume && r.Value > sweetest {
+		return fmt.Errorf("sap of %g Brix? it is 1 to 4: is a point lost? write %[1]g Brix if it is so", r.Value)
+	}
 	return said.SayReading("reading", s.sapStem, s.readAt)
 }

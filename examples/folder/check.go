@@ -19,6 +19,9 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 			return fmt.Errorf("%s: guideline: %w", h.Shown(g.Place()), err)
 		}
 	}
+	if err := trees(f); err != nil {
+		return err
+	}
 	lessons, remarks := h.Learned()
 	s := &cli.Sheet{Title: "The folder", Metric: metric}
 	b := &s.Brief
@@ -29,6 +32,13 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 		b.Verdict = "All of the folder can be read, and no day is written down yet."
 	default:
 		b.Verdict = "All of the folder can be read."
+	}
+	const few = 2
+	if unread := h.Unread(); len(unread) > 0 { // all are told by name on the way
+		b.Verdict = strings.Replace(b.Verdict, "All of the folder can be read", "What is read of the folder is whole, but "+count(len(unread), "file is", "files are")+" not read", 1)
+		for _, note := range unread[:min(len(unread), few)] {
+			b.Cautions = append(b.Cautions, note+".")
+		}
 	}
 	if f.Dir() == "" {
 		b.House = "An invented sugarhouse: give your own with -dir."
@@ -46,8 +56,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	if len(rows) > 0 {
 		b.List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
 	}
-	const few = 2
-	b.Cautions = remarks[:min(len(remarks), few)]
+	b.Cautions = append(b.Cautions, remarks[:min(len(remarks), few)]...)
 	if more := len(remarks) - few; more > 0 {
 		b.Cautions = append(b.Cautions, count(more, "row more", "rows more")+" behind -full.")
 	}

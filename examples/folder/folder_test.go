@@ -29,6 +29,33 @@ func TestFolder(t *testing.T) {
 	})
 }
 
+// A folder of which a file is not read is not called read.
+func TestUnread(t *testing.T) {
+	b := clitest.Build(t)
+	page, _ := b.Brief(t, "", "check", "-dir", clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "day.csv": "date,sap_gal\n2034-03-10,40\n"}))
+	page = strings.Join(strings.Fields(page), " ")
+	if !strings.Contains(page, "What is read of the folder is whole, but 1 file is not read, and no day is written down yet.") || !strings.Contains(page, "day.csv is not read: name it days.csv.") {
+		t.Error(page)
+	}
+}
+
+// What is whole by the check, stand can plan: a species that is none, and a file without
+// the column of vigor, are told here already, all at once.
+func TestTrees(t *testing.T) {
+	b := clitest.Build(t)
+	for text, want := range map[string][]string{
+		"tree,girth_in,species,vigor\n1,44,sugar mapel,\n2,50,red maple?,healty\n3,50,,\n": {`trees.csv:2: column species: "sugar mapel"`, `did you mean "sugar maple"?`, "trees.csv:3: column vigor: "},
+		"tree,girth_in,species\n1,44,sugar maple\n":                                        {"trees.csv:1: no column vigor: add it, its cells may be empty"},
+	} {
+		status, _, errs := b.Run(t, "", "check", "-dir", clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "trees.csv": text}))
+		for _, want := range want {
+			if status != 2 || !strings.Contains(errs, want) {
+				t.Errorf("status %d, no %s in %s", status, want, errs)
+			}
+		}
+	}
+}
+
 // A new folder can be checked at once, and a second start changes nothing that
 // stands in it.
 func TestNew(t *testing.T) {

@@ -30,7 +30,7 @@ func program() cli.Program {
 			`go run ./examples/folder day -dir sugar ` + folder.DayLine + ` -write`,
 			`go run ./examples/folder check -dir sugar -season 2034 -full`,
 		},
-		Reads: "All files of the folder: sugarhouse.txt with the settings, and those that a person fills: days.csv, batches.csv, bottled.csv, trees.csv, holes.csv, stops.csv; for who wants them weather.csv, jars.csv, people.csv, costs.csv, bought.csv, blends.csv, seasons.csv, pan.csv. new makes the first seven and leaves a file that is there as it is.",
+		Reads: "All files of the folder: sugarhouse.txt with the settings, and those that a person fills: days.csv, batches.csv, bottled.csv, trees.csv, holes.csv, stops.csv; for who wants them weather.csv, jars.csv, people.csv, costs.csv, bought.csv, paid.csv, blends.csv, seasons.csv, pan.csv. new makes the first seven and leaves a file that is there as it is.",
 		Demo:  sugarhouse.Files(),
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			var metric bool

@@ -56,7 +56,42 @@ func (b *book) balance() (yield.Account, error) {
 		return yield.Account{}, err
 	}
 	season.HeldBefore, season.HeldAfter = []sugar.Lot{before}, after
-	return season.Account()
+	account, err := season.Account()
+	if err != nil {
+		return account, err
+	}
+	return account, b.wait(&account)
+}
+
+// wait counts as held what came after the last fire, and no more: what a fire left may
+// have spoiled. It is known as well as the sap, of which it is a part, so that the limits
+// of the loss stay as they are. Without a boil in the record nothing tells what waits, and
+// of an earlier season nothing waits any more.
+func (b *book) wait(a *yield.Account) error {
+	later := func(d folder.Day) bool { return d.Date.Year() > b.year }
+	if b.given.heldTold || b.boiled.rows == 0 || slices.ContainsFunc(b.house.Days, later) {
+		return nil
+	}
+	var waits total
+	for i := len(b.days) - 1; i >= 0 && b.days[i].boiled == 0; i-- {
+		waits.mass += b.days[i].sap.mass
+		waits.sugar += b.days[i].sap.sugar
+	}
+	// What was thrown out or boiled already waits no more.
+	if left := max(0, b.gathered()-b.boiled.sugar-b.thrown.sugar); waits.sugar > left {
+		waits.mass *= left / waits.sugar
+		waits.sugar = left
+	}
+	lot, err := waits.lot()
+	if err != nil || lot.Empty() {
+		return err
+	}
+	b.waits = waits.sugar
+	a.Kept, a.Lost = a.Kept+b.waits, a.Lost-b.waits
+	a.LostShare = units.FractionShare(float64(a.Lost / a.SugarIn))
+	a.Impossible = -a.Lost > a.Uncertainty
+	a.Ratio *= 1 - float64(lot.Volume()/a.Sap)
+	return nil
 }
 
 // held is the sweet that stands at the end: of the flag, or what stood in the pan when

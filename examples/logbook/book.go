@@ -98,8 +98,9 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
-	thrown  total // sap out of the tanks
-	moldy   total // of the batches: drawn, and thrown away
+	waits   units.Mass // sugar of the sap that still waits for the fire
+	thrown  total      // sap out of the tanks
+	moldy   total      // of the batches: drawn, and thrown away
 	water   units.Mass
 
 	more     units.Volume // sap that a boil took beyond what stood, the most of any
@@ -192,5 +193,10 @@ func (b *book) fail(file string, line int, column string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &records.Error{File: b.house.Shown(file), Line: line, Column: column, Err: err}
+	return failed(b.house, file, line, column, err)
+}
+
+// failed tells where in the folder something is wrong.
+func failed(h *folder.House, file string, line int, column string, err error) error {
+	return &records.Error{File: h.Shown(file), Line: line, Column: column, Err: err}
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
@@ -21,7 +22,8 @@ func (p page) brief() {
 	if p.boiled.rows == 0 {
 		boiled = p.gathered()
 	}
-	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - p.Kept, p.Kept, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar}
+	pan := max(0, p.Kept-p.waits)
+	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar}
 	values := make([]cli.Value, len(steps))
 	for i, m := range steps {
 		values[i] = cli.Mass(m)
@@ -54,7 +56,7 @@ func (p page) brief() {
 	}
 	if p.Syrup > 0 {
 		notes := []string{sugar(p.SugarOut), step(1, "lost at the fire")}
-		if p.Kept > 0 {
+		if pan > units.Gram {
 			notes = append(notes, step(2, "held in the pan"))
 		}
 		b.Answer("drawn", "Drawn", cli.Quarts(p.Syrup, cli.Nearest), notes...)
@@ -80,6 +82,9 @@ func (p page) brief() {
 		}
 	}
 	p.known(b)
+	if words := p.tellApart(); words != "" {
+		b.Further = append(b.Further, words)
+	}
 	if p.again.rows > 0 {
 		b.Further = append(b.Further, fmt.Sprintf("Look again at %s: -full lists them.", cli.Plural(p.again.rows, "row")))
 	}
@@ -103,10 +108,17 @@ func (p page) verdict() string {
 	if p.Kept > 0 {
 		kept = "Of " + came + " " + p.In(went[0]) + " is syrup, " + p.In(went[1]) + " is held and "
 	}
+	if p.Lost < 0 {
+		return strings.TrimSuffix(kept, " and ") + ": " + p.In(cli.Rough(cli.Mass(-p.Lost))) + " more than came in, and your instruments leave " + open + " open."
+	}
 	if math.Abs(float64(p.Lost)) <= float64(p.Uncertainty) {
 		return kept + p.In(went[2]) + " is missing: your instruments leave " + open + " open, so that there may be no loss."
 	}
-	return kept + p.In(went[2]) + " is lost, give or take " + open + "."
+	lost := " is lost"
+	if stands := p.gathered() - p.boiled.sugar - p.thrown.sugar - p.waits; p.boiled.rows > 0 && stands > p.gathered()/100 {
+		lost += " or stands unboiled"
+	}
+	return kept + p.In(went[2]) + lost + ", give or take " + open + "."
 }
 
 // inBottles is the sugar in what the labels say, by the strength of each batch.

@@ -158,6 +158,43 @@ func daysAlone(t *testing.T, b clitest.Binary) {
 	}
 }
 
+// Sap that came after the last fire waits, and is not lost. Of three like gatherings one
+// was boiled, 43.389 US gal of 2.0 Brix to one of 66.0: two thirds of the sugar wait, and
+// nothing is missing. What was left of sap that met a fire may have spoiled.
+func midSeason(t *testing.T, b clitest.Binary) {
+	const settings = "gallons: US\nsap hydrometer: marked at 68 F\nsyrup hydrometer: marked at 68 F\ntarget: 66 Brix\n"
+	const days = "date,sap_gal,sugar_brix,read_at_f,boiled_gal,syrup_gal\n2034-03-01,43.389,2,68,,\n2034-03-02,,,,43.389,1\n2034-03-03,43.389,2,68,,\n2034-03-04,43.389,2,68,,\n"
+	var page struct {
+		Balance struct {
+			In   float64 `json:"sugar_in_lb"`
+			Kept float64 `json:"kept_lb"`
+			Lost float64 `json:"lost_lb"`
+		} `json:"balance"`
+	}
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days})
+	parts(t, b, &page, "-dir", dir)
+	if bal := page.Balance; !(math.Abs(bal.Kept/bal.In-2./3) < 1e-3) || !(math.Abs(bal.Lost/bal.In) < 1e-3) {
+		t.Errorf("of %v lb %v wait and %v are lost", bal.In, bal.Kept, bal.Lost)
+	}
+	if _, out, _ := b.Run(t, "", "-dir", dir); strings.Contains(out, "lost,") || !strings.Contains(strings.Join(strings.Fields(out), " "), "is held") {
+		t.Errorf("the first line is\n%s", out)
+	}
+	past := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days + "2035-03-01,43.389,2,68,,\n"})
+	if parts(t, b, &page, "-dir", past, "-season", "2034"); page.Balance.Kept != 0 {
+		t.Errorf("%v lb wait since last year", page.Balance.Kept)
+	}
+	left := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal,syrup_gal\n2034-03-01,43.389,2,68,,\n2034-03-02,,,,20,0.4\n"})
+	parts(t, b, &page, "-dir", left)
+	if _, out, _ := b.Run(t, "", "-dir", left); page.Balance.Kept != 0 || !strings.Contains(strings.Join(strings.Fields(out), " "), "lb is lost or stands unboiled,") {
+		t.Errorf("%v lb wait that a fire left\n%s", page.Balance.Kept, out)
+	}
+	// Where the batches tell less than the days, the first page says so.
+	dir = clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": days, "batches.csv": "batch,date,volume_gal,reading_brix,cup_f\nA,2034-03-02,0.5,66.9,68\n"})
+	if _, out, _ := b.Run(t, "", "-dir", dir); !strings.Contains(strings.Join(strings.Fields(out), " "), "The days tell of 1 US gal of syrup and the batches, which count, of 0.500 US gal") {
+		t.Errorf("the first page is\n%s", out)
+	}
+}
+
 // A moldy batch was drawn, and is in no stock: of 3 and 1 gal at 68 F it is 3 gal, 12
 // qt.
 func moldy(t *testing.T, b clitest.Binary) {

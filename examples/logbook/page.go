@@ -96,8 +96,8 @@ func (p page) seasonPart(part *cli.Part) {
 	if p.unread > 0 {
 		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
 	}
-	if told := p.told(); p.byBatches() && told > 0 && math.Abs(float64(told/p.Syrup)-1) > 0.05 {
-		part.Remark("The days tell of " + p.In(gauged(cli.Volume(told))) + " of syrup and the batches, which count, of " + p.In(gauged(cli.Volume(p.Syrup))) + ": look which lacks a row.")
+	if words := p.tellApart(); words != "" {
+		part.Remark(words)
 	}
 }
 

@@ -47,7 +47,7 @@ func badFiles(t *testing.T) (cases []clitest.Bad) {
 	for _, c := range []struct{ name, content, want string }{
 		{"days.csv", "date,sap_gal\n", "days.csv: no day with sap yet: write one down"},
 		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,0.1,38\n", "days.csv:2: column sugar: true strength"},
-		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,400\n", "days.csv:2: column read_at: temperature 400 F (204.4 C) is outside"},
+		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,40,2,400 F\n", "days.csv:2: column read_at: temperature 400 F (204.4 C) is outside"},
 		{"days.csv", "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,0.0001,2,38\n", "days.csv:2: column sap: volume"},
 		{"batches.csv", batch + "A,2034-03-02,1,,12,60,\n", "batches.csv:2: column reading: true strength"},
 		{"batches.csv", batch + "A,2034-03-02,1,,66.9,400,\n", "batches.csv:2: column cup: temperature 400 F (204.4 C) is outside"},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"cmp"
+	"errors"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -21,6 +22,10 @@ type setup struct {
 	sapGauge, syrupGauge, heldGauge units.Share
 	sapLimit, syrupLimit, heldLimit units.Brix
 
+	trace  string
+	cost   bool
+	wage   string
+	price  string
 	svg    string
 	metric bool
 
@@ -30,6 +35,11 @@ type setup struct {
 }
 
 func (s *setup) declare(f *cli.Flags) {
+	f.Group("Instead of the season")
+	f.String(&s.trace, "trace", "", "a batch: which jars it stands in and with what share, to get them back if something was wrong with it, and what is in the jars that bear its name")
+	f.Bool(&s.cost, "cost", "what a gallon and a pint cost by costs.csv, without wages and with them, and what an hour earned")
+	f.String(&s.wage, "wage", "", "with -cost: what an hour of people.csv is counted at, as 15/h")
+	f.String(&s.price, "price", "", "with -cost: what syrup sells at, as 60/US gal or 9/US pt")
 	f.Group("Chart")
 	f.Drawing(&s.svg, "svg", "write a chart of sap and sugar by day to this file")
 	f.Page(&s.metric)
@@ -52,7 +62,21 @@ func (s *setup) declare(f *cli.Flags) {
 
 // check tests the flags that the library does not test, or only once the files
 // are read.
-func (s *setup) check() (err error) {
+func (s *setup) check(f *cli.Flags) (err error) {
+	if s.svg != "" && s.trace != "" {
+		return cli.For("svg", errors.New("it draws a season, and -trace asks for a batch: give one of them"))
+	}
+	if s.svg != "" && s.cost {
+		return cli.For("svg", errors.New("it draws a season, and -cost counts its money: give one of them"))
+	}
+	for _, name := range []string{"wage", "price"} {
+		if f.Given(name) && !s.cost {
+			return cli.For(name, errors.New("it belongs to -cost: give that too"))
+		}
+	}
+	if err := f.Alone("trace", "cost"); err != nil {
+		return err
+	}
 	err = cli.Within("laid-in", "volume", s.laid, 0, 1000*units.Cord, units.Cord, "cord", "what a season burns")
 	for _, limits := range []struct {
 		kind  string
@@ -95,10 +119,18 @@ func measured(gauge units.Share, limit units.Brix) yield.Measured {
 
 // run reads the season and answers.
 func (s *setup) run(e *cli.Env, f *cli.Flags) error {
-	if err := s.check(); err != nil {
+	if err := s.check(f); err != nil {
 		return err
 	}
 	s.Settings = f.House().Settings
+	if s.trace != "" {
+		s.miss = f.Off("")
+		page, err := s.traceSheet(f.House(), s.trace, f.Dir() == "")
+		if err != nil {
+			return err
+		}
+		return page.Show(e)
+	}
 	s.asked = f.Given("season")
 	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
 	b := newBook(s, f)
@@ -113,6 +145,9 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 		return err
 	}
 	page, err := b.sheet(account)
+	if s.cost {
+		page, err = b.costSheet(account.Syrup)
+	}
 	if err != nil {
 		return err
 	}

@@ -6,6 +6,7 @@ import (
 	"math"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
@@ -149,4 +150,12 @@ func (b *book) readBlend(r folder.Blend) error {
 	from.poured -= r.Volume
 	into.poured += r.Volume
 	return nil
+}
+
+// tellApart says that days and batches tell of other amounts of syrup.
+func (p page) tellApart() string {
+	if told := p.told(); p.byBatches() && told > 0 && math.Abs(float64(told/p.Syrup)-1) > 0.05 {
+		return "The days tell of " + p.In(gauged(cli.Volume(told))) + " of syrup and the batches, which count, of " + p.In(gauged(cli.Volume(p.Syrup))) + ": look which lacks a row."
+	}
+	return ""
 }

@@ -52,7 +52,7 @@ func (p page) brief() {
 		add(keeping)
 	}
 	if thin := p.thinCans(); p.batches && len(thin) > 0 {
-		add("Thin, and perhaps fermented: " + list(thin) + ". Sour goes into no blend.")
+		add(perhapsSour(thin))
 	}
 	if len(s.moldy) > 0 {
 		add("Moldy, and in no blend: " + list(s.moldy) + ". Throw it away.")
@@ -68,8 +68,10 @@ func (p page) brief() {
 }
 
 // thinCans names what is thinner than it keeps, beyond doubt.
-func (p page) thinCans() (names []string) {
-	for _, c := range p.cans {
+func (p page) thinCans() []string { return tooThinOf(p.cans) }
+
+func tooThinOf(cans []can) (names []string) {
+	for _, c := range cans {
 		if c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom {
 			names = append(names, c.name)
 		}
@@ -118,7 +120,7 @@ func (p page) verdict(kinds int) string {
 		count += l.Count
 		all += l.Container.Label * units.Volume(l.Count)
 	}
-	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Nearest)) + " by their labels."
+	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Down)) + " by their labels."
 	if kinds == 0 {
 		fill = "there is nothing to fill."
 	}
@@ -204,4 +206,8 @@ func (p page) jarList(fills []int) {
 	default:
 		p.Brief.List([]cli.Column{cols[0], {Key: "fill", Head: "fill"}}, tall)
 	}
+}
+
+func perhapsSour(thin []string) string {
+	return "Thin, and perhaps fermented: " + list(thin) + ". Sour goes into no blend."
 }

@@ -49,6 +49,8 @@ type day struct {
 
 	helpers []money.Contribution
 	by      string
+	taken   []units.Volume // by each already
+	took    bool           // one of them something
 	baskets []money.Basket
 }
 
@@ -99,7 +101,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 		return nil, err
 	}
 	if !invented {
-		if d.helpers, d.by, err = s.helpers(h); err != nil {
+		if err = d.helpersOf(h); err != nil {
 			return nil, err
 		}
 	}

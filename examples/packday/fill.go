@@ -93,6 +93,6 @@ func (d *day) share() (err error) {
 	for _, line := range d.plan.Lines {
 		jars = append(jars, money.Jars{Label: line.Container.Label, Count: line.Count})
 	}
-	d.baskets, err = money.DivideJars(jars, d.helpers)
+	d.baskets, err = money.DivideJarsAfter(jars, d.helpers, d.taken)
 	return d.inFile(folder.PeopleFile, err)
 }

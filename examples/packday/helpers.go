@@ -13,17 +13,27 @@ import (
 	"example.org/sapreckoner/yield/money"
 )
 
-// helpers returns who shares the jars, and by what. There are none without a file.
-func (s *setup) helpers(h *folder.House) (all []money.Contribution, by string, err error) {
+// measures are the columns of people.csv that may count, each an equal part.
+var measures = []string{"worked", "taps", "sugar", "wood", "parts"}
+
+// several is the measure where more than one counts.
+const several = "several"
+
+// helpersOf reads who shares the jars, and by what. There are none without a file.
+func (d *day) helpersOf(h *folder.House) error {
 	var (
-		name        string
-		worked      time.Duration
-		taps, parts float64
-		brought     units.Mass
+		name           string
+		worked         time.Duration
+		taps, parts    float64
+		brought        units.Mass
+		cut, had       units.Volume
+		by             []string
+		among          [5][]money.Contribution // by the place of the measure
+		counts, people = [5]bool{}, map[string]bool{}
 	)
 	cols := []records.Col{
 		records.Text("name", &name), records.Hours("worked", &worked).Optional(), records.Number("taps", &taps).Optional(),
-		records.Mass("sugar", &brought).Optional(), records.Number("parts", &parts).Optional(),
+		records.Mass("sugar", &brought).Optional(), records.Volume("wood", &cut).Optional(), records.Number("parts", &parts).Optional(), records.Volume("taken", &had).Optional(),
 	}
 	// An empty cell is nothing brought.
 	orNone := func(x float64) float64 {
@@ -32,29 +42,61 @@ func (s *setup) helpers(h *folder.House) (all []money.Contribution, by string, e
 		}
 		return x
 	}
-	_, err = eachRow(h, folder.PeopleFile, mostHelpers, cols, func(r *records.Reader) error {
-		given := 0
-		for _, column := range []string{"worked", "taps", "sugar", "parts"} {
-			if r.Has(column) {
-				by = column
-				given++
+	_, err := eachRow(h, folder.PeopleFile, mostHelpers, cols, func(r *records.Reader) error {
+		by = by[:0]
+		for k, column := range measures {
+			if counts[k] = r.Has(column); counts[k] {
+				by = append(by, column)
 			}
 		}
-		if given != 1 {
-			return r.Fail("", errors.New("the file must have one of the columns worked_h, taps, sugar_lb and parts, and no more"))
+		if len(by) == 0 {
+			return r.Fail("", errors.New("the file must have one of the columns worked_h, taps, sugar_lb, wood_cord and parts; of several each counts an equal part"))
 		}
-		c, err := contribution(name, by, worked, orNone(taps), units.Mass(orNone(float64(brought))), orNone(parts))
-		if err != nil {
-			return r.Fail(by, err)
+		if people[name] && len(by) > 1 {
+			return r.Fail("name", errors.New("it stands there already: one row for each where several columns count"))
 		}
-		all = append(all, c)
+		people[name] = true
+		taken := units.Volume(orNone(float64(had)))
+		if !(taken >= 0 && taken <= mostTaken) {
+			return r.Fail("taken", errors.New("what one took already goes from 0 to 10,000 L"))
+		}
+		d.taken = append(d.taken, taken)
+		d.took = d.took || taken > 0
+		for k, column := range measures {
+			if !counts[k] {
+				continue
+			}
+			c, err := contribution(name, column, worked, orNone(taps), units.Mass(orNone(float64(brought))), units.Volume(orNone(float64(cut))), orNone(parts))
+			if err != nil {
+				return r.Fail(column, err)
+			}
+			among[k] = append(among[k], c)
+		}
 		return nil
 	})
-	return all, by, err
+	if err != nil || len(by) == 0 {
+		return err
+	}
+	var all []money.Measure
+	for k, c := range among {
+		if counts[k] {
+			all = append(all, money.Measure{Part: decimal.NewFromInt(1), Among: c})
+		}
+	}
+	if len(all) == 1 {
+		d.helpers, d.by = all[0].Among, by[0]
+		return nil
+	}
+	d.by = several
+	d.helpers, err = money.Together(all...)
+	return d.inFile(folder.PeopleFile, err)
 }
 
+// mostTaken bounds what one took already.
+const mostTaken = 10_000 * units.Liter
+
 // contribution returns what one brought, by the column that counts.
-func contribution(name, by string, worked time.Duration, taps float64, brought units.Mass, parts float64) (money.Contribution, error) {
+func contribution(name, by string, worked time.Duration, taps float64, brought units.Mass, cut units.Volume, parts float64) (money.Contribution, error) {
 	const mostParts = 1e6
 	switch by {
 	case "worked":
@@ -66,9 +108,11 @@ func contribution(name, by string, worked time.Duration, taps float64, brought u
 			return money.Contribution{}, errors.New("a whole number of taps, up to a million")
 		}
 		return money.ByTaps(name, int(taps))
+	case "wood":
+		parts = math.Round(1e6*float64(cut/units.Cord)) / 1e6
 	}
 	if !(parts >= 0 && parts <= mostParts) {
-		return money.Contribution{}, errors.New("parts go from 0 to a million")
+		return money.Contribution{}, errors.New("it goes from 0 to a million")
 	}
 	return money.Contribution{Name: name, Weight: decimal.NewFromFloat(parts)}, nil
 }

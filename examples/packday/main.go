@@ -7,9 +7,12 @@
 package main
 
 import (
+	"errors"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
+	"example.org/sapreckoner/sugar"
 )
 
 func main() { program().Exit() }
@@ -21,6 +24,8 @@ func program() cli.Program {
 		Calls: []string{
 			`go run ./examples/packday -dir sugarhouse`,
 			`go run ./examples/packday -dir sugarhouse -batch "34-4 + 34-5"`,
+			`go run ./examples/packday -dir sugarhouse -reach "Amber, 66.5 to 67.5 Brix"`,
+			`go run ./examples/packday -dir sugarhouse -weigh weighed.csv -place Canada`,
 			`go run ./examples/packday -dir sugarhouse -write`,
 			`go run ./examples/packday -dir sugarhouse -write -batch 34-8 3 gal 67.8 at 66 F`,
 			`go run ./examples/packday -weight "33 lb" -reading "69.5 Brix" -thin-with "64.5 Brix" -thin-temp "65 F"`,
@@ -29,16 +34,22 @@ func program() cli.Program {
 		Needs: []string{folder.BatchesFile, folder.BottledFile, folder.BlendsFile, folder.JarsFile, folder.PeopleFile},
 		Reads: "- batches.csv: those of the season that are not bottled are poured together, and a batch marked yes under mold enters no blend.\n" +
 			"- jars.csv: one kind a line, with the columns container, label_ml (or label_qt) and, if known, on_hand (empty: as many as are needed), at_least and at_most (what is ordered), brim_ml, empty_g (or empty_oz) and material: glass, steel or plastic.\n" +
-			"- people.csv: who shares the jars, with the column name and one of worked_h, taps, sugar_lb (or sugar_kg) and parts.",
+			"- people.csv: who shares the jars, with the column name and worked_h, taps, sugar_lb (or sugar_kg), wood_cord or parts; of several columns each counts an equal part. taken_qt is what one took already, and counts in the share.",
 		Caution: "Syrup is filtered and packed near 185 F: it scalds at once and sticks. Keep children away, and never lift a full pot alone.",
 		Setup: func(f *cli.Flags) func(*cli.Env) error {
 			s := new(setup)
 			s.declare(f)
 			f.Words("3 gal 67.8 at 66 F", func(said *cli.Spoken) error { return s.hear(said, f) })
 			return func(e *cli.Env) error {
+				if s.reach != "" || s.weigh != "" {
+					return s.instead(e, f)
+				}
 				d, err := s.work(e, f)
 				if err != nil {
 					return err
+				}
+				if d.batches && d.do == sugar.ReadAgain && f.Writes() {
+					return cli.For("write", errors.New("it is too close to a limit to tell: read it again, mend the reading in "+folder.BatchesFile+", and then fill"))
 				}
 				sheet := d.sheet()
 				if err := sheet.Add(e, d.record()...); err != nil {
@@ -48,4 +59,25 @@ func program() cli.Program {
 			}
 		},
 	}
+}
+
+// instead answers what is asked instead of a day.
+func (s *setup) instead(e *cli.Env, f *cli.Flags) error {
+	if err := f.Alone("reach", "weigh"); err != nil {
+		return err
+	}
+	if f.Writes() {
+		return cli.For("write", errors.New("nothing is packed by that page: leave -reach and -weigh out"))
+	}
+	var sheet *cli.Sheet
+	var err error
+	if s.reach != "" {
+		sheet, err = s.reachSheet(f)
+	} else {
+		sheet, err = s.weighSheet(e, f)
+	}
+	if err != nil {
+		return err
+	}
+	return sheet.Show(e)
 }

@@ -23,7 +23,10 @@ func TestPackday(t *testing.T) {
 	t.Run("thin syrup", func(t *testing.T) { thin(t, b) })
 	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })
+	t.Run("shares at once", func(t *testing.T) { sharesAtOnce(t, b) })
 	t.Run("brief", func(t *testing.T) { briefs(t, b) })
+	t.Run("scale", func(t *testing.T) { weighs(t, b) })
+	t.Run("reach", func(t *testing.T) { reaches(t, b) })
 	t.Run("borrowed", func(t *testing.T) { borrowed(t, b) })
 	b.Refuses(t, "packday", badFlags())
 	b.Refuses(t, "packday", badFiles(t))
@@ -242,6 +245,18 @@ func shares(t *testing.T, b clitest.Binary) {
 				t.Errorf("%v", who)
 			}
 		}
+	}
+}
+
+// By hand: hours of 1 and 3 and taps of 1 and 1 count alike, 0.375 and 0.625. Eight
+// pints are packed and A took a quart already: of ten A has 3.75 coming and gets 2 more, B
+// 6.25 and gets 6.
+func sharesAtOnce(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", folder.PeopleFile: "name,worked_h,taps,taken_qt\nA,1,1,1\nB,3,1,\n"})
+	status, out, errs := b.Run(t, "", "-dir", dir, "-volume", "1.2 US gal", "-containers", "8x1 US pt", "-full")
+	words := strings.Join(strings.Fields(out), " ")
+	if status != 0 || !strings.Contains(words, "A 37.5 % 2 ") || !strings.Contains(words, "B 62.5 % 6 ") || !strings.Contains(words, "What was taken already counts in each share") {
+		t.Errorf("status %d, %s%s", status, errs, out)
 	}
 }
 

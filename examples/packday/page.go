@@ -30,6 +30,7 @@ func (d *day) sheet() *cli.Sheet {
 	p.markPart(sheet.Part("mark", "To the mark"))
 	p.filterPart(sheet.Part("filter", "Filter"))
 	p.packPart(sheet.Part("pack", "Fill"))
+	p.scalePart(sheet.Part("scale", "On the scale"))
 	if d.coldest >= 0 {
 		p.cappingPart(sheet.Part("capping", "Heat at capping"))
 	}

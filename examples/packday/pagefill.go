@@ -49,6 +49,23 @@ func (p page) packPart(part *cli.Part) {
 	part.Remark("Labels are measured at " + p.Degrees(label) + ": filled hot to the label, a jar is short on the shelf. Weigh some full jars against the net weight, on a scale that has been checked.")
 }
 
+// scalePart tells the line of each label and what a full jar must weigh.
+func (p page) scalePart(part *cli.Part) {
+	var rows [][]cli.Value
+	bare := false
+	for _, l := range p.plan.Lines {
+		if row, err := p.given.scaleRow(l.Container, p.pack.Brix()); err == nil { // the plan was made of it
+			rows = append(rows, row)
+		}
+		bare = bare || l.Container.Mass == 0
+	}
+	part.Table("scale", scaleColumns, rows)
+	part.Remark(scaleRemark)
+	if bare {
+		part.Remark(netRemark)
+	}
+}
+
 // cold names the filled containers that may not seal as they are filled.
 func (p page) cold() (names []string) {
 	for i, l := range p.plan.Lines {
@@ -115,7 +132,8 @@ func (p page) cappingPart(part *cli.Part) {
 }
 
 func (p page) sharePart(part *cli.Part) {
-	by := map[string]cli.Column{"worked": {Key: "worked_h", Head: "hours"}, "taps": {Key: "taps", Head: "taps"}, "sugar": {Key: "sugar", Head: "sugar"}, "parts": {Key: "parts", Head: "parts"}}[p.by]
+	by := map[string]cli.Column{"worked": {Key: "worked_h", Head: "hours"}, "taps": {Key: "taps", Head: "taps"}, "sugar": {Key: "sugar", Head: "sugar"}, "parts": {Key: "parts", Head: "parts"},
+		"wood": {Key: "wood_cord", Head: "cords"}, several: {Key: "share", Head: "share"}}[p.by]
 	decimals := 2
 	if p.by == "taps" {
 		decimals = 0
@@ -128,11 +146,18 @@ func (p page) sharePart(part *cli.Part) {
 	var rows [][]cli.Value
 	var volumes []cli.Value
 	all := units.Volume(0)
+	whole := 0.0
+	for _, h := range p.helpers {
+		whole += h.Weight.InexactFloat64()
+	}
 	for i, b := range p.baskets {
 		brought := p.helpers[i].Weight.InexactFloat64()
 		weight := cli.Number(brought, decimals, "")
 		if p.by == "sugar" {
 			weight = cli.Mass(units.Kilograms(brought))
+		}
+		if p.by == several {
+			weight = cli.Share(units.FractionShare(brought/whole), 1)
 		}
 		row := []cli.Value{cli.Words(b.Name), weight}
 		volume := units.Volume(0)
@@ -148,6 +173,9 @@ func (p page) sharePart(part *cli.Part) {
 		rows[i] = append(rows[i], v)
 	}
 	part.Table("shares", cols, rows)
+	if p.took {
+		part.Remark("What was taken already counts in each share, and is not in this table.")
+	}
 	part.Remark("Jars go out from the largest, each to whoever is then owed the most; what is left over is not in it.")
 }
 

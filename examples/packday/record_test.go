@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
 	"example.org/sapreckoner/units"
@@ -64,6 +65,17 @@ func TestWrite(t *testing.T) {
 	}
 	if status, page := run(); status != 0 || !strings.Contains(page, "Told: 34-8") {
 		t.Errorf("%d %s", status, page)
+	}
+}
+
+// Nothing is filled, and so written down, of syrup that stands on the limit itself:
+// Vermont asks for 66.9 Brix, which no hydrometer tells from 66.8.
+func TestReadAgainIsNotWritten(t *testing.T) {
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nplace: Vermont\n",
+		"batches.csv": "batch,date,volume_gal,reading_brix,cup_f\nA,2034-03-02,1,66.9,60\n", "bottled.csv": "date,batch,size,count\n"})
+	var out, errs bytes.Buffer
+	if status := program().Main([]string{"-dir", dir, "-write"}, strings.NewReader(""), &out, &errs); status != 2 || !strings.Contains(errs.String(), "too close to a limit to tell: read it again, mend the reading in batches.csv") {
+		t.Errorf("status %d, %s%s", status, out.String(), errs.String())
 	}
 }
 

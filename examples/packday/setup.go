@@ -57,11 +57,16 @@ type setup struct {
 	wall       units.Temperature
 	store      units.Temperature
 
+	reach     string       // class and strength of a blend
+	weigh     string       // file of jars on the scale
+	allowance units.Volume // that a single jar may lack; NaN if it is not told
+
 	metric bool
 }
 
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
+	s.allowance = units.Volume(math.NaN())
 	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
 	f.Group("Batches (of the folder, or one lot)")
 	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled. Beside -volume or -weight it is the name under which -write adds the lot, else the day`)
@@ -73,6 +78,10 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.light, "light", "", "its light transmission at 560 nm in 10 mm, if it was measured")
 	f.Group("Containers")
 	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
+	f.Group("Instead of a day")
+	f.String(&s.reach, "reach", "", `a color class, a strength or both, such as "Amber" or "Amber, 66.5 to 67.5 Brix": how much of each batch to pour together for it, with the least left over`)
+	f.String(&s.weigh, "weigh", "", "CSV of full jars on the scale: whether the lots hold what their labels say, by the rule of -place. Columns container (of jars.csv, with its empty weight), lot (how many jars) and gross_g, gross_oz or gross_lb")
+	f.Quantity(&s.allowance, "allowance", "", "with -weigh outside Canada: what a single jar may lack by the inspector's table")
 	f.Page(&s.metric)
 	f.Adds("the jars to bottled.csv and what is poured together to blends.csv, or one lot to batches.csv,")
 	f.Date(&s.day, "day", "date of these lines, as 2034-03-11; without it today")

@@ -197,7 +197,7 @@ func (p page) fireAnswer(b *cli.Brief) {
 		b.Answer("fire", "Light the fire", cli.Words("not in these days"))
 		return
 	}
-	e := p.high.Evenings[i]
+	e := p.lit
 	words := p.named(i)
 	switch i {
 	case 0:
@@ -263,10 +263,12 @@ func (p page) knownFrom(b *cli.Brief) {
 	b.From(f, "storage", "tanks of "+p.In(cli.Rough(cli.Volume(s.storage))), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
 	if f.Given("heat") {
 		b.Told("the heat")
-	} else if f.Given("boil-rate") {
-		b.From(f, "boil-rate", "boils off "+p.In(cli.Flow(s.pan.Rate)))
 	} else {
-		b.From(f, "pan-area", "boils off "+p.In(cli.Flow(s.pan.Rate)))
+		rate := "boil-rate"
+		if !f.Given(rate) { // a pan that was told tells no rate
+			rate = "pan-rate"
+		}
+		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.pan.Rate))))
 	}
 	if f.Given("sugar") {
 		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))

@@ -41,6 +41,10 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// What stays frozen or is in bloom.
 		{at + "2030-01-08", table(31, -20, 10), "Tomorrow, Wed Jan 9, stays frozen", "at most"},
 		{at + "2030-01-08", table(31, -20, 10), "Light the fire not in these days", ""},
+		// Sap that may wait until tomorrow is all there then, though a fire this evening would
+		// have boiled it.
+		{at + "2030-01-08|-waiting|10 US gal|-boil-rate|8 US gal/h", table(31, -20, 10), "min; 10 US gal)", ""},
+		{at + "2030-01-08|-waiting|10 US gal|-boil-rate|8 US gal/h", table(31, -20, 10), "Light the fire by tomorrow evening", ""},
 		{at + "2030-01-08", table(31, 55, 80), "Tap or pull pull the spouts (silver maple is in full bloom)", ""},
 		{at + "2030-01-02", table(31, 55, 80), "Tap or pull pull on Thu Jan 3", ""},
 		{at + "2030-01-08", table(31, 31, 44), "may run, it is close", ""}, // 29.2 F a degree C colder

@@ -27,6 +27,7 @@ type evenings struct {
 	growth    pan.Growth
 	low, high firing
 	burns     [2]units.Volume // wood
+	lit       pan.Evening     // of the last day to light it, if it was not lit before; at the high end
 }
 
 // A firing is a plan of the fire with the syrup that it makes.
@@ -74,17 +75,24 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	}
 	least := func(v season.Figure[units.Volume]) units.Volume { return v.Low }
 	most := func(v season.Figure[units.Volume]) units.Volume { return v.High }
-	if p.low, err = p.firing(f, p.sugar.Low, least); err != nil {
+	if p.low, err = p.firing(f, 0, p.sugar.Low, least); err != nil {
 		return err
 	}
-	if p.high, err = p.firing(f, p.sugar.High, most); err != nil {
+	if p.high, err = p.firing(f, 0, p.sugar.High, most); err != nil {
 		return err
+	}
+	if i := p.fireDay(); i >= 0 {
+		late, err := p.firing(f, i, p.sugar.High, most)
+		if err != nil {
+			return err
+		}
+		p.lit = late.Evenings[0]
 	}
 	return p.burn()
 }
 
-// firing plans one end of the band.
-func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
+// firing plans one end of the band from a day on: the sap of those before stands then.
+func (p *plan) firing(f *cli.Flags, from int, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
 	s := p.given
 	if out.power, err = p.power(f, brix); err != nil {
 		return out, err
@@ -96,12 +104,16 @@ func (p *plan) firing(f *cli.Flags, brix units.Brix, end func(season.Figure[unit
 	stands := slices.Clone(p.stands)
 	for i := range stands {
 		stands[i].Brix, stands[i].Temperature = brix, s.sapTemp
+		stands[i].Age += time.Duration(from) * day
+	}
+	for i, g := range gathered[:from] {
+		stands = append(stands, pan.Standing{Gathering: g, Age: time.Duration(from-i) * day})
 	}
 	b := pan.Backlog{
 		Storage: s.storage, Hours: s.evening, Warmup: s.warmup, Heat: out.power,
 		Syrup: s.syrup, At: p.pressure, Keep: p.keep,
 	}
-	if out.Plan, err = b.PlanFrom(stands, gathered...); err == nil && len(gathered) <= mostTried {
+	if out.Plan, err = b.PlanFrom(stands, gathered[from:]...); err == nil && from == 0 && len(gathered) <= mostTried {
 		out.few, err = b.Fewest(stands, gathered)
 	}
 	if err != nil {

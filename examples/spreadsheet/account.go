@@ -7,6 +7,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/units/records"
 	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
 	"example.org/sapreckoner/yield/money"
@@ -54,14 +55,21 @@ type account struct {
 	paid      totals
 	amount    decimal.Decimal // the sum of the lines
 	payments  []money.Payment // in the order in which producers first appear
-	producers map[string]int  // their places in payments
-	last      time.Time       // day of the latest delivery
+	producers map[string]int  // their places in payments and sellers
+	sellers   []seller
+	posted    []money.Posting // advances, deductions and payments
+	postedAt  []records.Error // where each stands, for a message
+	period    span
+	listed    bool // statements list the deliveries
+	settled   money.Settlement
+	ledger    []money.LedgerLine
+	last      time.Time // day of the latest delivery
 	again     lookagain.List
 	accepted  []lookagain.Finding
 }
 
 func newAccount(s settings, f *file) *account {
-	return &account{settings: s, file: f, producers: map[string]int{}, again: lookagain.List{VolumeUnit: "US gal"}}
+	return &account{settings: s, file: f, producers: map[string]int{}, period: s.ask, again: lookagain.List{VolumeUnit: "US gal"}}
 }
 
 type totals struct{ gallons, syrup decimal.Decimal }
@@ -105,7 +113,9 @@ func (a *account) count(m *row) error {
 		k = len(a.payments)
 		a.producers[m.producer] = k
 		a.payments = append(a.payments, money.Payment{Seller: m.producer})
+		a.sellers = append(a.sellers, seller{})
 	}
+	a.credit(k, m)
 	a.delivered.add(m)
 	if m.paid {
 		a.paid.add(m)

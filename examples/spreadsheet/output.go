@@ -10,13 +10,39 @@ import (
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
-// write writes to standard output or to the file that -out names.
-func (s *settings) write(e *cli.Env, b *book) error {
+// write writes what -out asks for.
+func (a *account) write(e *cli.Env) error {
+	content, mark := a.statements, statementMark
+	switch a.settings.ending() {
+	case ".txt":
+		a.listed = true
+	case ".csv":
+		content, mark = a.book, ledgerMark
+	default:
+		return a.workbook(e)
+	}
+	if err := a.run(); err != nil {
+		return err
+	}
+	return e.Save("out", a.out, func(old io.ReaderAt, _ int64) bool {
+		head := make([]byte, len(mark))
+		n, _ := old.ReadAt(head, 0)
+		return string(head[:n]) == mark
+	}, content)
+}
+
+// workbook writes to standard output or to the file that -out names.
+func (a *account) workbook(e *cli.Env) error {
+	b, err := newBook(a)
+	if err != nil {
+		return err
+	}
+	defer b.Close()
 	content := func(w io.Writer) error { return b.Write(w) }
-	if s.out == "-" {
+	if a.out == "-" {
 		return content(e.Out)
 	}
-	return e.Save("out", s.out, own, content)
+	return e.Save("out", a.out, own, content)
 }
 
 // own tells a workbook of this program, which nobody changed, by its properties:

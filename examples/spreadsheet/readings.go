@@ -130,21 +130,38 @@ func (f *file) next() (reading, error) {
 }
 
 func (f *file) date(r *reading) (err error) {
-	r.date, err = time.Parse(time.DateOnly, f.cell.date)
-	if err != nil || r.date.Year() < minYear || r.date.Year() > maxYear {
-		return fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(f.cell.date), minYear, maxYear)
+	r.date, err = dateOf(f.cell.date)
+	return err
+}
+
+// dateOf reads a day.
+func dateOf(text string) (time.Time, error) {
+	day, err := time.Parse(time.DateOnly, text)
+	if err != nil || day.Year() < minYear || day.Year() > maxYear {
+		return time.Time{}, fmt.Errorf("%q is not a day such as 2026-03-09, of the years %d to %d", clip.Text(text), minYear, maxYear)
 	}
-	return nil
+	return day, nil
 }
 
 func (f *file) producer(r *reading) error {
 	r.producer = f.cell.producer
-	switch n := utf8.RuneCountInString(r.producer); {
-	case n == 0:
-		return errors.New("it is empty: who is to be paid?")
+	return nameOf(r.producer, "who is to be paid?")
+}
+
+// nameOf checks a name. An empty one is asked for.
+func nameOf(name, ask string) error {
+	if name == "" {
+		return errors.New("it is empty: " + ask)
+	}
+	return plainText(name)
+}
+
+// plainText checks a text for its length and what it may hold.
+func plainText(text string) error {
+	switch n := utf8.RuneCountInString(text); {
 	case n > maxProducer:
 		return fmt.Errorf("%d letters: %d is the most", n, maxProducer)
-	case strings.ContainsFunc(r.producer, unicode.IsControl):
+	case strings.ContainsFunc(text, unicode.IsControl):
 		return errors.New("it has a line break or another control character: remove that")
 	}
 	return nil

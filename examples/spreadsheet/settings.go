@@ -3,6 +3,8 @@ package main
 import (
 	"errors"
 	"fmt"
+	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -10,6 +12,7 @@ import (
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield/money"
@@ -24,6 +27,9 @@ var (
 // settings is what the command line says.
 type settings struct {
 	in, out    string
+	paid       string
+	ask        span // pay period; the zero span is all of the file
+	currency   string
 	hydrometer density.Hydrometer
 	doubt      density.Doubt
 	minimum    units.Brix
@@ -47,15 +53,21 @@ var options = []option{
 	{"in", "", "CSV of readings; - is standard input. Without it bought.csv of the folder, or invented deliveries",
 		"", nil,
 		func(s *settings, text string) error { s.in = text; return nil }},
-	{"out", "-", "spreadsheet to write, a name that ends in .xlsx; - is standard output. A file that is there is replaced only if this program wrote it and nobody changed it since",
+	{"out", "-", "what to write, by its ending: .xlsx the spreadsheet, .txt a statement for each seller, .csv the ledger; - is the spreadsheet on standard output. A file that is there is replaced only if this program wrote it, and a spreadsheet if nobody changed it since",
 		"", nil,
 		func(s *settings, text string) error {
 			s.out = text
-			if text != "-" && !strings.HasSuffix(strings.ToLower(text), ".xlsx") {
-				return errors.New("name it with .xlsx at the end, so that a spreadsheet program opens it")
+			if text != "-" && !slices.Contains([]string{".xlsx", ".txt", ".csv"}, s.ending()) {
+				return errors.New("name it with .xlsx at the end for a spreadsheet, .txt for statements or .csv for the ledger")
 			}
 			return nil
 		}},
+	{"paid", "", "CSV of what was advanced, deducted, paid and carried over. Without it paid.csv of the folder, if it is there",
+		"", nil,
+		func(s *settings, text string) error { s.paid = text; return nil }},
+	{"period", "", "pay period, as \"2026-03-01 to 2026-03-15\": what was earned and paid before is carried, what came later waits. Without it all days of the files",
+		"", nil,
+		func(s *settings, text string) (err error) { s.ask, err = readSpan(text); return err }},
 	{"accept", "", "lines that were looked at again and are right, as 12,17,40-45",
 		"", nil,
 		func(s *settings, text string) (err error) { s.accepts, err = readAccept(text); return err }},
@@ -98,11 +110,15 @@ var options = []option{
 			return err
 		}},
 	{"syrup-price", "2.50/lb", "price of a pound of that syrup, in your currency",
-		"0 or more", []string{"Offer.SyrupPerPound"},
+		"0 or more; 2.50 USD/lb names the currency", []string{"Offer.SyrupPerPound"},
 		func(s *settings, text string) (err error) {
 			number, ok := strings.CutSuffix(text, "/lb")
 			if !ok {
 				return fmt.Errorf("%q has no unit: write the price of a pound as 2.50/lb", text)
+			}
+			number, s.currency, _ = strings.Cut(strings.TrimSpace(number), " ")
+			if !currencyPattern.MatchString(s.currency) {
+				return fmt.Errorf("%q is no currency: write the price of a pound as 2.50 USD/lb", clip.Text(s.currency))
 			}
 			s.offer.SyrupPerPound, err = plainNumber(number)
 			return err
@@ -120,13 +136,19 @@ var options = []option{
 		}},
 }
 
+// currencyPattern holds the name of a currency, or none.
+var currencyPattern = regexp.MustCompile(`^[A-Za-z$€£ ]{0,16}$`)
+
+// ending is that of the file to write.
+func (s *settings) ending() string { return strings.ToLower(filepath.Ext(s.out)) }
+
 // declare declares the flags and returns what reads them.
 func declare(f *cli.Flags) func() (settings, error) {
 	texts := make([]string, len(options))
 	for i, o := range options {
 		switch o.name {
 		case "in":
-			f.Group("Files")
+			f.Group("Files and period")
 		case "sap-hydrometer":
 			f.Group("Instruments")
 		case "minimum":
@@ -139,12 +161,15 @@ func declare(f *cli.Flags) func() (settings, error) {
 		f.String(&texts[i], o.name, o.def, help)
 	}
 	return func() (settings, error) {
+		if f.Dir() != "" && texts[0] == "" { // an invented bill belongs to nobody
+			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
+		}
 		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
 		for i, o := range options {
 			if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {
 				return settings{}, cli.For(o.name, err)
 			}
-			if o.name != "in" && o.name != "out" {
+			if o.name != "in" && o.name != "out" && o.name != "paid" {
 				s.asked = append(s.asked, [2]string{upperFirst(o.says), texts[i]})
 			}
 		}

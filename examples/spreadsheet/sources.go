@@ -27,6 +27,8 @@ func sources(a *account) [][]any {
 			"As for the syrup. Rounded to " + priceStep.String() + ", halves up."},
 		{"Payment", "money.Offer.Statement", "Volume on the sheet times price on the sheet, in exact decimals.",
 			"None: each line is rounded to " + cent.String() + ", halves up, and only then added."},
+		{"Statement", "money.Settle", "Carried plus earned, less deducted, advanced and paid, in exact decimals; due is what is owed, if that is not negative.",
+			"None: what was posted is added up."},
 		{"Units", "units.USGallon, units.ParseTemperature", "NIST Handbook 44, Appendix C: 1 US gal is 231 cubic inches, 3.785411784 L, and 1 imperial gal 4.54609 L.", "Exact."},
 		{"Library", library, version, date},
 	}
@@ -74,10 +76,10 @@ func notes(a *account) [][]any {
 	for _, asked := range a.asked {
 		lines = append(lines, []any{asked[0], asked[1]})
 	}
-	lines = append(lines, []any{"Latest delivery", a.last.Format(time.DateOnly)})
+	lines = append(lines, []any{"Latest delivery", a.last.Format(time.DateOnly)}, []any{"Period of the statements", a.periodText()})
 	for _, text := range []string{
 		"",
-		"Cells are values and not formulas: a figure that is changed here changes nothing else. Mend the readings and write the sheets anew.",
+		"Cells are values and not formulas: a figure that is changed here changes nothing else. Mend the readings and write the sheets anew. The column Live of the statements alone is reckoned by the spreadsheet program from the sheets Deliveries and Paid: where it differs from what was reckoned, a cell was changed.",
 		"Totals are sums of what the cells show. Volumes count to a hundredth of a US gallon, strengths to a hundredth of a Brix.",
 		"Too close to call: the minimum lies within the uncertainty of the reading. It is paid or not by the figure alone; read such sap again, let a second person read it, or do what was agreed before the season.",
 		"Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Ask the local office of weights and measures.",

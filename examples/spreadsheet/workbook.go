@@ -17,6 +17,8 @@ const (
 	sheetDeliveries = "Deliveries"
 	sheetSources    = "Sources"
 	sheetProducers  = "Producers"
+	sheetStatements = "Statements"
+	sheetPaid       = "Paid"
 	sheetAgain      = "Look again"
 	sheetNotes      = "Notes"
 )
@@ -61,6 +63,9 @@ func (b *book) fill(a *account) error {
 	if err := a.accept(); err != nil {
 		return err
 	}
+	if err := a.settle(); err != nil {
+		return err
+	}
 	if err := b.properties(a); err != nil {
 		return err
 	}
@@ -68,6 +73,12 @@ func (b *book) fill(a *account) error {
 		return err
 	}
 	if err := b.producers(a); err != nil {
+		return err
+	}
+	if err := b.statementsSheet(a); err != nil {
+		return err
+	}
+	if err := b.paidSheet(a); err != nil {
 		return err
 	}
 	if err := b.page(sheetAgain, []float64{10, 36, 100}, again(a)); err != nil {
@@ -89,7 +100,7 @@ func (b *book) prepare() error {
 	if err := b.SetSheetName("Sheet1", sheetDeliveries); err != nil {
 		return err
 	}
-	for _, name := range []string{sheetSources, sheetProducers, sheetAgain, sheetNotes} {
+	for _, name := range []string{sheetSources, sheetProducers, sheetStatements, sheetPaid, sheetAgain, sheetNotes} {
 		if _, err := b.NewSheet(name); err != nil {
 			return err
 		}

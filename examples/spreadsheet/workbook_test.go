@@ -140,7 +140,7 @@ func same(t *testing.T, sheet string, got, want [][]string) {
 
 func TestDeliveries(t *testing.T) {
 	f := opened(t, written(t, ""))
-	if got := f.GetSheetList(); !slices.Equal(got, []string{"Deliveries", "Sources", "Producers", "Look again", "Notes"}) {
+	if got := f.GetSheetList(); !slices.Equal(got, []string{"Deliveries", "Sources", "Producers", "Statements", "Paid", "Look again", "Notes"}) {
 		t.Fatalf("sheets %v", got)
 	}
 	want := wantDeliveries(t)
@@ -207,12 +207,12 @@ func TestSourcesAndNotes(t *testing.T) {
 		}
 	}
 	for y, want := range []string{"Function", "density.Hydrometer.Brix", "density.Hydrometer.Measure", "yield.Ratio", "money.Offer.Statement",
-		"money.Offer.Statement", "units.USGallon, units.ParseTemperature", "example.org/sapreckoner"} {
+		"money.Offer.Statement", "money.Settle", "units.USGallon, units.ParseTemperature", "example.org/sapreckoner"} {
 		if sources[y][1] != want {
 			t.Errorf("Sources: row %d tells of %s, not %s", y+1, sources[y][1], want)
 		}
 	}
-	if got := sources[7][2]; got != "taken from a folder" {
+	if got := sources[8][2]; got != "taken from a folder" {
 		t.Errorf("the library is %q", got)
 	}
 	notes := table(t, f, "Notes", false)

@@ -65,14 +65,24 @@ func added(t *testing.T, b clitest.Binary) {
 			if old, err := os.ReadFile(filepath.Join(dir, "holes.csv.before")); err != nil || string(old) != c.holes {
 				t.Errorf("the record as it was is not kept: %v", err)
 			}
-			run("there is nothing to add", 2, "-write", "-season", "2034")
-			run("Drill 1 hole in 1 of 2 trunks in 2034.", 0, "-season", "2034") // b, which has no record
+			run("nobody knows yet where you choose the 1 place by the scars: once drilled, write down in", 2, "-write", "-season", "2034") // of b
+			run("Drill 1 hole in 1 of 2 trunks in 2034.", 0, "-season", "2034")                                                            // b, which has no record
 			run("In the record 2", 0, "-season", "2034")
 			if record() != after {
 				t.Error("holes were added twice")
 			}
 			run("leave out -tree-file and -hole-file", 2, "-write", "-tree-file", filepath.Join(dir, "trees.csv"))
 		})
+	}
+	// Where no hole was written down nobody but the one who drills knows the place.
+	bare := t.TempDir()
+	for file, text := range map[string]string{"sugarhouse.txt": settings, "trees.csv": trees, "holes.csv": "tree,year,along_in,height_in\n"} {
+		if err := os.WriteFile(filepath.Join(bare, file), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if status, _, errs := b.Run(t, "", "-dir", bare, "-write"); status != 2 || !strings.Contains(errs, "once drilled, write down in "+filepath.Join(bare, "holes.csv")) {
+		t.Errorf("status %d, %s", status, errs)
 	}
 	status, _, errs := b.Run(t, "", "-write")
 	if status != 2 || !strings.Contains(errs, "the invented one takes no lines") {

@@ -20,21 +20,25 @@ type Cost struct {
 // 1e-9 to 1e9. Prices are the caller's; none is known here. Check value: 100
 // and 50 for 12 gallons are 12.50.
 func CostPerUSGallon(costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
-	const fn = "money.CostPerUSGallon"
-	if err := limit.Entries(fn, "costs", len(costs)); err != nil {
+	return costPerGallon("money.CostPerUSGallon", "costs", "gallons", "step", costs, gallons, step)
+}
+
+// costPerGallon is [CostPerUSGallon] under the names of who asks.
+func costPerGallon(fn, list, made, steps string, costs []Cost, gallons, step decimal.Decimal) (decimal.Decimal, error) {
+	if err := limit.InAs(fn, list, "costs", float64(len(costs)), 1, limit.MaxEntries, "", "give at least one entry"); err != nil {
 		return decimal.Zero, err
 	}
 	sum := decimal.Zero
 	for i, c := range costs {
-		if err := item(fn, "costs", i, "Amount", "amount", c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
+		if err := item(fn, list, i, "Amount", "amount", c.Amount, decimal.Zero, maxMoney, "what was paid"); err != nil {
 			return decimal.Zero, err
 		}
 		sum = sum.Add(c.Amount)
 	}
-	if err := exactly(fn, "gallons", "", gallons, minGallons, maxGallons, "the syrup that was made"); err != nil {
+	if err := exactly(fn, made, "gallons", gallons, minGallons, maxGallons, "the syrup that was made"); err != nil {
 		return decimal.Zero, err
 	}
-	if err := exactly(fn, "step", "", step, minStep, maxMoney, "0.01 for cents"); err != nil {
+	if err := exactly(fn, steps, "step", step, minStep, maxMoney, "0.01 for cents"); err != nil {
 		return decimal.Zero, err
 	}
 	return toStep(sum, gallons, step), nil

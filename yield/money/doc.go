@@ -11,7 +11,15 @@
 //
 //	price of a gallon of sap = share x price of a pound of syrup x pounds in it
 //
-// and a [Statement] rounds line by line and adds up to the cent. A decimal
+// and a [Statement] rounds line by line and adds up to the cent. [Settle] takes
+// what was earned, deducted, advanced and paid through pay periods, so that what
+// was paid is not paid again, and [Ledger] adds it up by category and payee.
+// [Together] divides by several measures at once, and [DivideJarsAfter] counts
+// what was already taken.
+//
+// A [Venture] tells what a gallon cost with wages and without, what must be sold to
+// cover it, and what an hour earned; [StraightLine] spreads what lasts over its
+// years, and [PublishedCosts] are budgets of others. A decimal
 // beyond 30 digits before or behind the point is refused, because money never
 // needs it and memory is finite.
 //

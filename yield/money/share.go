@@ -105,7 +105,7 @@ func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portio
 	if !whole.Truncate(places).Equal(whole) {
 		return nil, &DecimalError{Func: fn, Arg: "whole", Value: whole.String(), Reason: "it has more decimals than the portions: ask for more decimals or round it first"}
 	}
-	total, err := totalWeight(fn, among)
+	total, err := totalWeight(fn, "among", "", among)
 	if err != nil {
 		return nil, err
 	}
@@ -134,19 +134,19 @@ func Divide(whole decimal.Decimal, places int32, among []Contribution) ([]Portio
 }
 
 // totalWeight checks the contributions and adds up their weights.
-func totalWeight(fn string, among []Contribution) (decimal.Decimal, error) {
+func totalWeight(fn, list, what string, among []Contribution) (decimal.Decimal, error) {
 	total := decimal.Zero
-	if err := limit.Entries(fn, "among", len(among)); err != nil {
+	if err := limit.InAs(fn, list, what, float64(len(among)), 1, limit.MaxEntries, "", "give at least one entry"); err != nil {
 		return total, err
 	}
 	for i, c := range among {
-		if err := item(fn, "among", i, "Weight", "weight", c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
+		if err := item(fn, list, i, "Weight", "weight", c.Weight, decimal.Zero, greatest, "what one brings is not negative"); err != nil {
 			return total, err
 		}
 		total = total.Add(c.Weight)
 	}
 	if !total.IsPositive() {
-		return total, &DecimalError{Func: fn, Arg: "among", Value: total.String(), Reason: "nobody brought anything: give at least one weight above 0"}
+		return total, &DecimalError{Func: fn, Arg: list, What: what, Value: total.String(), Reason: "nobody brought anything: give at least one weight above 0"}
 	}
 	return total, nil
 }
@@ -178,8 +178,12 @@ type Basket struct {
 // weights as in [Divide], contributors times sizes up to 5,000,000, which keeps
 // the answer under 100 MB.
 func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
-	const fn = "money.DivideJars"
-	total, err := totalWeight(fn, among)
+	return divideJars("money.DivideJars", jars, among, nil)
+}
+
+// divideJars divides jars where some syrup was already taken; nil if none was.
+func divideJars(fn string, jars []Jars, among []Contribution, taken []units.Volume) ([]Basket, error) {
+	total, err := totalWeight(fn, "among", "", among)
 	if err != nil {
 		return nil, err
 	}
@@ -206,11 +210,16 @@ func DivideJars(jars []Jars, among []Contribution) ([]Basket, error) {
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return labels[b].Cmp(labels[a]) })
 
+	had := make([]decimal.Decimal, len(among))
+	for i, v := range taken {
+		had[i] = toDecimal(v.Milliliters(), labelPlaces)
+		volume = volume.Add(had[i])
+	}
 	baskets := make([]Basket, len(among))
 	queue := make(claims, len(among))
 	for i, c := range among {
 		baskets[i] = Basket{c.Name, make([]int, len(jars))}
-		queue[i] = claim{i, c.Weight, volume.Mul(c.Weight)}
+		queue[i] = claim{i, c.Weight, volume.Mul(c.Weight).Sub(had[i].Mul(total))}
 	}
 	heap.Init(queue)
 	for _, k := range order {

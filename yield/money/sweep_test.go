@@ -50,11 +50,16 @@ func swept(t testing.TB) sweep.Package {
 	}
 	exact := offer
 	exact.Rule, exact.PoundsPerUSGallon, exact.Syrup = 0, decimal.Zero, 66.9
+	posting := money.Posting{Day: day, Payee: "a", Kind: money.Earned, Category: "sap", Amount: decimal.New(1234, -2)}
+	half := money.Measure{Part: decimal.New(5, -1), Among: []money.Contribution{hours}}
+	wood := []money.Cost{{Item: "wood", Amount: decimal.New(100, 0)}}
+	venture := money.Venture{Costs: wood, USGallons: decimal.New(12, 0), Hours: decimal.New(40, 0), Wage: decimal.New(15, 0), Price: decimal.New(60, 0), Step: decimal.New(1, -2)}
 	delivery := money.Delivery{Seller: "a", Slip: "1", USGallons: decimal.New(100, 0), Sap: 2}
 	return sweep.Package{
 		Contract: true,
 		Funcs: []any{
-			money.ByHours, money.BySugar, money.ByTaps, money.CostPerUSGallon, money.Divide, money.DivideJars,
+			money.ByHours, money.BySugar, money.ByTaps, money.CostPerUSGallon, money.Divide, money.DivideJars, money.DivideJarsAfter,
+			money.Ledger, money.PostingKinds, money.PublishedCosts, money.Settle, money.StraightLine, money.Together,
 		},
 		Values: []any{
 			2 * units.DegreeBrix, 66.9 * units.DegreeBrix, units.Celsius(88), units.Celsius(20), 100 * units.Meter / 100, 10 * units.Kilogram,
@@ -63,7 +68,9 @@ func swept(t testing.TB) sweep.Package {
 			packings, boils[0], lots[0], packings[0], measured, money.Jars{Label: 250 * units.Milliliter, Count: 7},
 			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, yield.Vermont,
 			yield.Jones1946, yield.OwnSeasons, &money.DecimalError{}, &money.DecimalError{Arg: "whole", Value: "-1", Reason: "so"}, &yield.TraceError{}, money.Basket{}, money.Line{}, money.Payment{}, money.Portion{}, money.Price{}, money.Statement{}, []byte("a"),
-			[]money.Jars{{Label: 250 * units.Milliliter, Count: 7}}, []money.Delivery{delivery}, []money.Contribution{hours}, []money.Cost{{Item: "wood", Amount: decimal.New(100, 0)}},
+			[]money.Jars{{Label: 250 * units.Milliliter, Count: 7}}, []money.Delivery{delivery}, []money.Contribution{hours}, wood,
+			day, money.Carried, posting, []money.Posting{posting}, money.Balance{}, money.Settlement{}, money.LedgerLine{}, half, []money.Measure{half}, venture, money.Result{},
+			money.PublishedCost{}, []units.Volume{units.USPint},
 		},
 		Except: map[string]string{
 			"Offer.Prices: finite": "the same",

@@ -17,7 +17,8 @@
 // holds a temperature against published advice.
 //
 // [FewestContainers] and [InMix] choose containers for a lot, [CheckNet] weighs
-// a sample of them, and [example.org/sapreckoner/yield.Books] tie every jar to
+// a sample of them, [CheckCanadianLot] holds a lot against Canada's rule, [LabelUS]
+// and [LabelCanada] word the line of the label, and [example.org/sapreckoner/yield.Books] tie every jar to
 // its lots, boils and days. [FilterTime], [FiltersFor] and [CakeLoss] are the
 // filter's part, [example.org/sapreckoner/boil/finish.ProductWeight] that of
 // candy, sugar and cream: sugar/(1 - moisture), beside the weights that practice

@@ -115,3 +115,40 @@ func ExampleCheckNet() {
 	fmt.Printf("label weighs %.4f lb; %d short; passes: %v\n", check.LabelWeight.Pounds(), check.Short, check.Passes)
 	// Output: label weighs 1.3845 lb; 0 short; passes: true
 }
+
+// Ten of an invented lot of forty half liters, 66.9 Brix, by weight: one of 640 g
+// is short of the 663.7 that the label weighs by more than the tolerance of 15 mL,
+// 19.9 g, and one does not fail a lot of ten.
+func ExampleCheckCanadianLot() {
+	needed, _ := packing.CanadianSample(40)
+	net := make([]units.Mass, needed)
+	for i := range net {
+		net[i] = 668 * units.Gram
+	}
+	net[3] = 640 * units.Gram
+	check, err := packing.CheckCanadianLot(500*units.Milliliter, 66.9, 40, net)
+	fmt.Println(check.Tolerance.Text(units.Milliliter, 0), check.Short, check.ShortFails, check.Passes, err)
+	// Output: 15 mL 1 2 true <nil>
+}
+
+func ExampleCanadianTolerance() {
+	t, err := packing.CanadianTolerance(946 * units.Milliliter)
+	fmt.Println(t.Text(units.Milliliter, 0), err)
+	// Output: 15 mL <nil>
+}
+
+func ExampleCanadianLotRule() {
+	r, err := packing.CanadianLotRule(32)
+	fmt.Println(r.T, r.ShortFails, err)
+	// Output: 2.746 3 <nil>
+}
+
+func ExampleLabelUS() {
+	us, err := packing.LabelUS(units.USPint)
+	fmt.Println(us, err)
+	canada, err := packing.LabelCanada(540 * units.Milliliter)
+	fmt.Println(canada, err)
+	// Output:
+	// 16 FL OZ (1 PT) 473 mL <nil>
+	// 540 mL (19 fl oz) <nil>
+}

@@ -55,8 +55,8 @@ func swept(t testing.TB) sweep.Package {
 	return sweep.Package{
 		Contract: true,
 		Funcs: []any{
-			packing.CakeLoss, packing.CappingLeast, packing.CheckNet, packing.FewestContainers, packing.FilterAid, packing.FilterTime, packing.FiltersFor,
-			packing.InMix, packing.LayIn, packing.PackingHeatOf, packing.PeakPerTap, packing.PourLeast, packing.PourMost,
+			packing.CakeLoss, packing.CanadianLotRule, packing.CanadianSample, packing.CanadianTolerance, packing.CappingLeast, packing.CheckCanadianLot, packing.CheckNet, packing.FewestContainers, packing.FilterAid, packing.FilterTime, packing.FiltersFor,
+			packing.InMix, packing.LabelCanada, packing.LabelUS, packing.LayIn, packing.PackingHeatOf, packing.PeakPerTap, packing.PourLeast, packing.PourMost,
 		},
 		Values: []any{
 			2 * units.DegreeBrix, 66.9 * units.DegreeBrix, units.Celsius(88), units.Celsius(20), 100 * units.Meter / 100, 10 * units.Kilogram,
@@ -65,7 +65,7 @@ func swept(t testing.TB) sweep.Package {
 			boils, lots, packings, boils[0], lots[0], packings[0], measured, packing.Supply{Container: glass, OnHand: 100},
 			packing.Mix{Container: glass, Parts: 1}, money.Jars{Label: 250 * units.Milliliter, Count: 7},
 			money.Cost{Item: "wood", Amount: decimal.New(100, 0)}, yield.PastSeason{Year: 2020, Taps: 100, Syrup: 20 * units.USGallon}, packing.Habits{},
-			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &money.DecimalError{}, &yield.TraceError{}, packing.Filling{}, packing.NetCheck{}, packing.PackLine{}, packing.PackPlan{}, packing.Stores{}, []byte("a"),
+			yield.Vermont, yield.Jones1946, yield.OwnSeasons, packing.TooCool, &money.DecimalError{}, &yield.TraceError{}, packing.Filling{}, packing.NetCheck{}, packing.LotCheck{}, packing.LotRule{}, 2, []units.Mass{300 * units.Gram, 310 * units.Gram}, packing.PackLine{}, packing.PackPlan{}, packing.Stores{}, []byte("a"),
 			[]packing.Supply{{Container: glass, OnHand: 100}}, []packing.Mix{{Container: glass, Parts: 1}}, []units.Mass{300 * units.Gram}, []units.Volume{units.USGallon},
 		},
 		Except: map[string]string{

@@ -45,9 +45,13 @@ func (b *Brief) List(cols []Column, rows [][]Value) {
 	b.list = &item{table: &table{cols, rows}}
 }
 
-// Told, Learned and Assumed add to what the brief says of its numbers.
-func (b *Brief) Told(words ...string)    { b.known.Told = append(b.known.Told, words...) }
+// Told adds to what the user said.
+func (b *Brief) Told(words ...string) { b.known.Told = append(b.known.Told, words...) }
+
+// Learned adds to what the record taught.
 func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Learned, words...) }
+
+// Assumed adds to what nobody told.
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
 
 // From adds things by the flags that fill them, a flag and its words in turn: told

@@ -52,7 +52,8 @@ func (f *Flags) Off(by string) Off {
 	return o
 }
 
-// NoteHydrometer and NoteThermometer tell what was counted, in a note or in none.
+// NoteHydrometer tells what was counted of a hydrometer that is off, in a note or in
+// none.
 func (o Off) NoteHydrometer() []string {
 	if o.Hydrometer == 0 {
 		return nil
@@ -60,6 +61,7 @@ func (o Off) NoteHydrometer() []string {
 	return []string{"yours reads " + highOrLow(o.Hydrometer, o.Hydrometer.Text(1)) + ", as the settings say, and that is counted"}
 }
 
+// NoteThermometer does the same of a thermometer.
 func (o Off) NoteThermometer(s *Sheet) []string {
 	if o.Thermometer == 0 {
 		return nil

@@ -20,7 +20,7 @@ const (
 // reading reads a strength. A bare one is on the scale that the settings name; without
 // that one which may be on either scale is asked back.
 func (f *Flags) reading(number, unit string) (r Reading, err error) {
-	r.IsRead = true
+	r.IsRead, r.Bare = true, unit == ""
 	var b units.Brix
 	if err = b.UnmarshalText([]byte(number + " Brix")); err != nil {
 		return r, fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(number))

@@ -56,6 +56,7 @@ type Spoken struct {
 type Reading struct {
 	Value  float64
 	Baume  bool // or Brix
+	Bare   bool // no scale was said
 	IsRead bool
 }
 
@@ -93,6 +94,7 @@ var (
 	attached = regexp.MustCompile(`([0-9])([A-Za-z°%])`) // 204F
 	numeral  = regexp.MustCompile(`^[-+]?[0-9]*\.?[0-9]+(/[0-9]+)?$`)
 	fraction = regexp.MustCompile(`^[0-9]+/[0-9]+$`)
+	commaed  = regexp.MustCompile(`^([0-9]+),([0-9]{1,2})$`) // three digits may be thousands
 )
 
 // understand reads number and unit, one pair after the other.
@@ -102,6 +104,9 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 		return fmt.Errorf("%q: %s; write it as %s", clip.Text(text), why, f.example)
 	}
 	words := strings.Fields(attached.ReplaceAllString(strings.ReplaceAll(text, ", ", " "), "$1 $2"))
+	for i, word := range words {
+		words[i] = commaed.ReplaceAllString(word, "$1.$2")
+	}
 	key := func(word string) bool { return strings.EqualFold(word, "at") || strings.EqualFold(word, "water") }
 	for len(words) > 0 {
 		before := ""
@@ -120,6 +125,8 @@ func (f *Flags) understand(text string) (*Spoken, error) {
 		}
 		if err := said.hear(before, number, unit); err == errLost {
 			return nil, lost("it is not plain what " + strings.TrimSpace(number+" "+unit) + " is")
+		} else if errors.Is(err, units.ErrUnit) {
+			return nil, lost(fmt.Sprintf("unknown unit %q", clip.Text(unit)))
 		} else if err != nil {
 			return nil, err
 		}

@@ -55,6 +55,7 @@ func TestWords(t *testing.T) {
 		{"50 1/2 US gal", "50.5 US gal; 0 false false; false"},
 		{"59.5 Brix at 204", "0.0 US gal; 59.5 false true at 204.0 F; false"},
 		{"59.5at 95 C", "0.0 US gal; 59.5 false true at 203.0 F; false"},
+		{"31,5 Be at 95,5 C, water 98,5 C", "0.0 US gal; 31.5 true true at 203.9 F water 209.3 F; false"}, // 95.5 x 1.8 + 32, 98.5 x 1.8 + 32
 		{"31.5 Be at 204F", "0.0 US gal; 31.5 true true at 204.0 F; false"},
 		{"59.5 at 204 F, water 209.6", "0.0 US gal; 59.5 false true at 204.0 F water 209.6 F; false"},
 		{"Water 209.6 F 217.5 F", "0.0 US gal; 0 false false water 209.6 F shows 217.5 F; false"},
@@ -72,6 +73,7 @@ func TestWords(t *testing.T) {
 	for _, c := range []struct{ args, want string }{
 		{"40 gal", `"40 gal": which gallon? Write 40 US gal (or imp gal), or begin a folder that says "gallons: US"`},
 		{"50 1/2 gal", "Write 50 1/2 US gal"},
+		{"1,250 US gal", "a number is missing"}, // a thousand gallons, or one and a quarter?
 		{"31.5 at 204 F", "31.5 may be Brix or Baume"},
 		{"20 at 204 F", "may be Brix or Baume"},
 		{"45 at 204 F", "may be Brix or Baume"},
@@ -84,7 +86,7 @@ func TestWords(t *testing.T) {
 		{"2.1 2.2", "it is not plain what 2.2 is"},
 		{"218.6", "218.6: no hydrometer reads so much: if a thermometer shows it, write 218.6 F\n"},
 		{"104", "if a thermometer shows it, write 104 F or 104 C"},
-		{"2.1 furlongs", "unknown unit"},
+		{"2.1 furlongs", `"2.1 furlongs": unknown unit "furlongs"; write it as 40 US gal 2.1 at 41 F`},
 		{"-sap 3.L 40 US gal", "-sap: "},
 		{"40 US gal -sap 3.L", "-sap: "},
 		{"2.1 -nosuch", "no such flag"},

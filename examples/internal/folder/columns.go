@@ -160,8 +160,15 @@ func (c *column) bind(s *Settings, base string) error {
 		c.out, c.handed = c.kind.units[i], base+"_"+suffix
 	}
 	unitless := func(ask string) func(float64) (string, error) {
+		example := c.kind.example
+		switch {
+		case c.kind == volumeCell && s.Gallon != 0:
+			ask = "gal" // which one, the settings tell
+		case c.kind == volumeCell && s.Metric:
+			example, ask = "60 L", "l"
+		}
 		return func(x float64) (string, error) {
-			return "", fmt.Errorf("%s has no unit: write it as %s, or name the column %s_%s", digits(x), c.kind.example, base, ask)
+			return "", fmt.Errorf("%s has no unit: write it as %s, or name the column %s_%s", digits(x), example, base, ask)
 		}
 	}
 	same := func(x float64) (string, error) { return digits(x), nil }

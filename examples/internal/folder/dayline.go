@@ -173,6 +173,8 @@ func (l *dayLine) figure() {
 		unit = l.unitOf(column)
 	}
 	switch {
+	case strings.Contains(unit, " ") && l.unknown(column, number+" "+unit):
+		l.fail("%q is not understood: a remark stands behind the word note", clip.Text(number+" "+unit))
 	case column == "":
 		l.fail("say what %q is", clip.Text(strings.TrimSpace(number+" "+unit)))
 	case unit == "" && examples[column] != "":
@@ -182,6 +184,17 @@ func (l *dayLine) figure() {
 	default:
 		l.tell(column, strings.TrimSpace(number+" "+unit))
 	}
+}
+
+// unknown reports whether a figure has words behind it that are no unit of its column.
+func (l *dayLine) unknown(column, text string) bool {
+	sp, _ := specOf(DaysFile)
+	k := sp.columns[column]
+	if k == nil || k.own == nil {
+		return false
+	}
+	_, err := k.own(&l.h.Settings, text)
+	return errors.Is(err, units.ErrUnit)
 }
 
 // examples are figures whose unit must be told or known.

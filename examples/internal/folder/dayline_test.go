@@ -65,6 +65,7 @@ func TestDayLineRefuses(t *testing.T) {
 		"3/10 40 gal 30 gal":     `sap is told twice, or say what "30 gal" is`,
 		"3/10 1,200 gal":         `"1,200" is not understood`,
 		"3/10 2.1 40":            `sugar is told twice`,
+		"3/10 2.1 at 41 F windy": `"41 F windy" is not understood: a remark stands behind the word note`,
 		"3/10 2pm":               `say what "2 pm" is`,
 		"3/10 lit":               "nothing stands behind lit",
 		"3/10 much sap":          `"much" is not understood`,

@@ -91,7 +91,7 @@ func (h *House) dip(r *records.Reader, d *Day) error {
 	case !ok:
 		return r.Fail("tank", fmt.Errorf("%q is no tank of %s: write there %q", d.Tank, SettingsFile, "tank: "+d.Tank+", 120 gallons, 2.5 gallons an inch"))
 	case t.ByInch == 0:
-		return r.Fail("dip", fmt.Errorf("%s does not tell what an inch of this tank holds: write there %q", SettingsFile, "tank: "+d.Tank+", 120 gallons, 2.5 gallons an inch"))
+		return r.Fail("dip", fmt.Errorf("%s does not tell what an inch of this tank holds: write it there behind what the tank holds, as %q", SettingsFile, ", 2.5 gallons an inch"))
 	}
 	// A stick stands as high as the tank, and a little over its mark.
 	if d.Sap = t.At(d.Dip); d.Sap > 1.1*t.Holds {

@@ -20,13 +20,13 @@ type spec struct {
 const (
 	DaysFile, BatchesFile, BottledFile, TreesFile, HolesFile, StopsFile  = "days.csv", "batches.csv", "bottled.csv", "trees.csv", "holes.csv", "stops.csv"
 	WeatherFile, JarsFile, PeopleFile, CostsFile, BoughtFile, BlendsFile = "weather.csv", "jars.csv", "people.csv", "costs.csv", "bought.csv", "blends.csv"
-	SeasonsFile, PanFile                                                 = "seasons.csv", "pan.csv"
+	SeasonsFile, PanFile, PaidFile                                       = "seasons.csv", "pan.csv", "paid.csv"
 )
 
 var specs = []spec{
 	{DaysFile, "date,tank,sap_gal,dip_in,sugar_brix,read_at_f,boiled_gal,thrown_gal,lit,out,syrup_gal,wood,note", map[string]*kind{
 		"date": dateCell, "sap": volumeCell, "dip": lengthCell, "sugar": brixCell, "read_at": warmthCell, "boiled": volumeCell, "thrown": volumeCell,
-		"lit": clockCell, "out": clockCell, "syrup": volumeCell, "wood": woodCell}, map[string]asking{"sugar": sweetSap, "read_at": frozen}},
+		"lit": clockCell, "out": clockCell, "syrup": volumeCell, "wood": woodCell}, map[string]asking{"sugar": sweetSap, "read_at": sapCup}},
 	{BatchesFile, "batch,date,volume_gal,weight_lb,reading_brix,cup_f,temp_f,light_pct,note", map[string]*kind{
 		"date": dateCell, "volume": volumeCell, "weight": massCell, "reading": brixCell, "cup": warmthCell, "temp": warmthCell, "light": shareCell}, map[string]asking{"reading": whichScale}},
 	{BottledFile, "date,batch,size,count,note", map[string]*kind{"date": dateCell, "size": volumeCell, "count": numberCell}, nil},
@@ -40,10 +40,11 @@ var specs = []spec{
 		"date": dateCell, "time": dateCell, "tmin": warmthCell, "tmax": warmthCell, "temp": warmthCell}, map[string]asking{"tmin": heat, "tmax": heat}},
 	{JarsFile, "container,on_hand,label_ml,brim_ml,empty_g,material", map[string]*kind{
 		"on_hand": numberCell, "at_least": numberCell, "at_most": numberCell, "label": volumeCell, "brim": volumeCell, "empty": massCell}, nil},
-	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "parts": numberCell}, nil},
+	{PeopleFile, "name,worked_h", map[string]*kind{"worked": hoursCell, "taps": numberCell, "sugar": massCell, "wood": woodCell, "parts": numberCell, "taken": volumeCell}, nil},
 	{CostsFile, "date,what,cost,years", map[string]*kind{"date": dateCell, "cost": numberCell, "years": numberCell}, nil},
 	{BoughtFile, "date,seller,volume_gal,reading_brix,cup_f,note", map[string]*kind{
 		"date": dateCell, "volume": volumeCell, "reading": brixCell, "cup": warmthCell}, map[string]asking{"reading": sweetSap, "cup": frozen}},
+	{PaidFile, "date,seller,kind,amount,what", map[string]*kind{"date": dateCell, "amount": numberCell}, nil},
 	{BlendsFile, "date,from,into,volume_gal,note", map[string]*kind{"date": dateCell, "volume": volumeCell}, nil},
 	{SeasonsFile, "year,taps,syrup_gal", map[string]*kind{"year": numberCell, "taps": numberCell, "syrup": volumeCell}, map[string]asking{"year": shortYear}},
 	{PanFile, "date,compartment,depth_in,brix", map[string]*kind{

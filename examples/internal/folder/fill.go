@@ -43,6 +43,7 @@ var files = []struct {
 	{"stops.csv", to("potwatch.stops"), ""},
 	{"weather.csv", to("sapweek.weather"), ""},
 	{"bought.csv", to("spreadsheet.in"), ""},
+	{"paid.csv", to("spreadsheet.paid").needs("in"), "in"},
 }
 
 // FileFills lists the files of the folder that programs read themselves, each with

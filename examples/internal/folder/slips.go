@@ -69,12 +69,23 @@ func whichScale(c *column, x float64, _ time.Time) string {
 	return fmt.Sprintf("%s Brix or Baume? write %[1]s Be or %[1]s Brix in the cell", digits(x))
 }
 
-// frozen asks back a cup of sap that would be ice.
+// frozen asks back a cup that would be ice.
 func frozen(c *column, x float64, _ time.Time) string {
 	if c.out.suffix != "f" || x >= 25 {
 		return ""
 	}
 	return fmt.Sprintf("sap in the cup at %s F? it would be ice: for %[1]s C write %[1]s C; %[2]s", digits(x), meant(x, "F"))
+}
+
+// sapCup asks back also what is far warmer than sap is read.
+func sapCup(c *column, x float64, on time.Time) string {
+	switch celsius := c.out.suffix == "c"; {
+	case celsius && x > 32:
+		return fmt.Sprintf("sap in the cup at %s C? for %[1]s F write %[1]s F; %[2]s", digits(x), meant(x, "C"))
+	case !celsius && x > 90:
+		return fmt.Sprintf("sap in the cup at %s F? is a figure wrong? %s", digits(x), meant(x, "F"))
+	}
+	return frozen(c, x, on)
 }
 
 // heat asks back a summer's heat in spring, and air that no place has.

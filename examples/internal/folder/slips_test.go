@@ -31,6 +31,8 @@ func TestSlips(t *testing.T) {
 		{"short ISO date", DaysFile, days + "33-3-13,,,\n", "the year 33?", days + "2033-3-13,,,\n"},
 		{"sweet sap", DaysFile, days + "2034-03-10,40,21,44\n", "days.csv:2: column sugar_brix: sap of 21 Brix? it is 1 to 4: is a point lost?", days + "2034-03-10,40,21 Brix,44\n"},
 		{"frozen cup", DaysFile, days + "2034-03-10,40,2.1,6\n", "days.csv:2: column read_at_f: sap in the cup at 6 F? it would be ice: for 6 C write 6 C", days + "2034-03-10,40,2.1,6 C\n"},
+		{"hot cup", DaysFile, days + "2034-03-10,40,2.1,113\n", "days.csv:2: column read_at_f: sap in the cup at 113 F? is a figure wrong? write 113 F in the cell if it is so", days + "2034-03-10,40,2.1,113 F\n"},
+		{"hot cup in C", DaysFile, "date,sap_gal,sugar_brix,read_at_c\n2034-03-10,40,2.1,41\n", "days.csv:2: column read_at_c: sap in the cup at 41 C? for 41 F write 41 F", "date,sap_gal,sugar_brix,read_at_c\n2034-03-10,40,2.1,41 F\n"},
 		{"hot March", WeatherFile, weather + "2034-03-10,25,113\n", "weather.csv:2: column tmax_f: 113 F in March? is a figure wrong? write 113 F in the cell if it is so", weather + "2034-03-10,25,113 F\n"},
 		{"hot March in C", WeatherFile, "date,tmin_c,tmax_c\n2034-03-10,-4,44\n", "44 C in March? for 44 F write 44 F", "date,tmin_c,tmax_c\n2034-03-10,-4,44 F\n"},
 		{"hot July", WeatherFile, "", "", weather + "2034-07-10,70,97\n"},
@@ -68,7 +70,7 @@ func TestRefused(t *testing.T) {
 		{"empty file", DaysFile, "", "days.csv: the file is empty: its first line is date,tank,sap_gal"},
 		{"words", DaysFile, "date,sap_gal\n2034-03-10,much\n", `"much": not a number with a unit: begin with a number, such as 60 or 7/16`},
 		{"wrong unit", DaysFile, "date,sap_gal\n2034-03-10,40 lb\n", `"40 lb": unknown unit: use one of: `},
-		{"no unit", DaysFile, "date,sap\n2034-03-10,40\n", "days.csv:2: column sap: 40 has no unit: write it as 60 gal, or name the column sap_us_gal"},
+		{"no unit", DaysFile, "date,sap\n2034-03-10,40\n", "days.csv:2: column sap: 40 has no unit: write it as 60 gal, or name the column sap_gal"},
 		{"unknown unit in the header", DaysFile, "date,sap_gl\n2034-03-10,40\n", "days.csv:1: column sap_gl: no unit that is known: name the column sap_us_gal"},
 		{"misspelled column", DaysFile, "date,boild_gal\n2034-03-10,40\n", "days.csv:1: column boild_gal: is it boiled_gal?"},
 		{"twice", DaysFile, "date,sap_gal,sap_l\n2034-03-10,40,1\n", "a second column for sap"},
@@ -96,6 +98,11 @@ func TestRefused(t *testing.T) {
 				t.Errorf("got %v, %+v\nwant %s", err, h, c.want)
 			}
 		})
+	}
+	// The tank has its own gallons: the advice must not put others there.
+	barrel := fstest.MapFS{SettingsFile: {Data: []byte("gallons: US\ntank: barrel, 30 gallons\n")}, DaysFile: {Data: []byte("date,tank,dip_in\n2034-03-10,barrel,12\n")}}
+	if _, err := Open(barrel, "", 0); err == nil || !strings.Contains(err.Error(), `write it there behind what the tank holds, as ", 2.5 gallons an inch"`) {
+		t.Errorf("a tank without a stick: %v", err)
 	}
 	bare := fstest.MapFS{DaysFile: {Data: []byte("date,sap_gal\n2034-03-10,40\n")}}
 	if _, err := Open(bare, "", 0); err == nil ||

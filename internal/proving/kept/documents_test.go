@@ -149,11 +149,13 @@ var documents = []document{
 		SugarIn: 64, SugarOut: 48, Kept: 8, SugarInLimits: 4, SugarOutLimits: 1.5, KeptLimits: 0.5, Lost: 8, LostShare: 12.5, Uncertainty: 4.5,
 		Impossible: true, Sap: 4, Syrup: 0.0625, SapBrix: 2.5, SyrupBrix: 66.5, Ratio: 43.5, Exact: 40.5, SapPerTap: 0.5, SyrupPerTap: 0.25, SugarPerTap: 0.75, SapPerTapDay: 0.125,
 	}),
+	keep("", yield.Poured),
 	keep("not counted", yield.Account{Ratio: nan, Exact: nan, SapPerTap: units.Volume(nan), SyrupBrix: units.Brix(nan)}),
 
 	// yield/packing, yield/money, yield/lookagain
 	keep("", money.DecimalError{Func: "money.Divide", Arg: "among[0].Weight", What: "entry 1: weight", Value: "-1", Reason: "what one brings is not negative"}),
 	keep("", packing.RightToFill),
+	keep("", money.Deducted),
 	keep("", lookagain.OutOfSeason),
 	keep("", lookagain.Syrup),
 	keep("", lookagain.Row{

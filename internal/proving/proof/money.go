@@ -17,6 +17,7 @@ func Money() []check.Claim {
 	return []check.Claim{
 		{Table: "sap-purchase", Column: "usd", Func: "money.Offer.PerUSGallon", Got: sapPrice},
 		{Table: "pool-shares-worked", Column: "share", Func: "money.Divide", Got: poolShare},
+		{Table: "maple-costs", Column: "usd", Func: "money.PublishedCosts", Got: publishedCost},
 	}
 }
 
@@ -68,4 +69,14 @@ func poolShare(row check.Row) (float64, error) {
 		}
 	}
 	return 0, fmt.Errorf("no portion %q", row.Name())
+}
+
+// publishedCost finds the budget of a row by what it is of and its year.
+func publishedCost(row check.Row) (float64, error) {
+	for _, p := range money.PublishedCosts() {
+		if p.What == row.Text("item") && float64(p.Year) == row.Float("year") && p.SapOnly == (row.Text("scope") == "sap") {
+			return p.PerUSGallon.InexactFloat64(), nil
+		}
+	}
+	return 0, fmt.Errorf("no budget %q", row.Text("item"))
 }

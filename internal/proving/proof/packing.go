@@ -1,8 +1,11 @@
 package proof
 
 import (
+	"math"
+
 	"example.org/sapreckoner/internal/proving/check"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // Packing returns the claims of package packing.
@@ -18,5 +21,35 @@ func Packing() []check.Claim {
 				t, err := glassJar(r, r.Float("value_F")).FillAt(66.9, units.Fahrenheit(r.Float("given_F")), units.Celsius(20))
 				return t.Fahrenheit(), err
 			}},
+		{Table: "net-contents-canada", Column: "tolerance_pct", Func: "packing.CanadianTolerance", Got: func(r check.Row) (float64, error) {
+			label := bandEnd(r)
+			t, err := packing.CanadianTolerance(label)
+			return 100 * float64(t/label), err
+		}},
+		{Table: "net-contents-canada", Column: "tolerance_abs", Func: "packing.CanadianTolerance", Got: func(r check.Row) (float64, error) {
+			t, err := packing.CanadianTolerance(bandEnd(r))
+			return t.Milliliters(), err
+		}},
+		{Table: "net-contents-canada-lot", Column: "t", Func: "packing.CanadianLotRule", Got: func(r check.Row) (float64, error) {
+			rule, err := packing.CanadianLotRule(int(r.Float("n")))
+			return rule.T, err
+		}},
+		{Table: "net-contents-canada-lot", Column: "t_over_sqrt_n", Func: "packing.CanadianLotRule", Got: func(r check.Row) (float64, error) {
+			rule, err := packing.CanadianLotRule(int(r.Float("n")))
+			return rule.T / math.Sqrt(r.Float("n")), err
+		}},
+		{Table: "net-contents-canada-lot", Column: "short_units_that_fail", Func: "packing.CanadianLotRule", Got: func(r check.Row) (float64, error) {
+			rule, err := packing.CanadianLotRule(int(r.Float("n")))
+			return float64(rule.ShortFails), err
+		}},
 	}
+}
+
+// bandEnd is the largest label of a band, and a label within the last, which has
+// no end.
+func bandEnd(r check.Row) units.Volume {
+	if r.Text("up_to") == "" {
+		return 2 * units.Milliliters(r.Float("above"))
+	}
+	return units.Milliliters(r.Float("up_to"))
 }

@@ -1,0 +1,297 @@
+package main
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
+	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
+)
+
+// A cellar follows the batches of all years into jars and other batches.
+type cellar struct {
+	*setup
+	house *folder.House
+	yield.Cellar
+	books *yield.Books
+	jars  map[string]folder.Jars // by the name of the run
+	still map[string]string      // vessel by the name of the run that stands for what is left in it
+	brix  map[string]units.Brix  // of the batches as drawn
+	moldy map[string]bool
+	where map[string]place // where each move stands in the folder, by what it takes from and puts into
+}
+
+// A place is a line of a file.
+type place struct {
+	file string
+	line int
+}
+
+// openCellar reads batches, blends and bottles. On one day syrup is drawn first, then
+// poured, then bottled.
+func (s *setup) openCellar(h *folder.House) (*cellar, error) {
+	c := &cellar{setup: s, house: h, jars: map[string]folder.Jars{}, still: map[string]string{}, brix: map[string]units.Brix{}, moldy: map[string]bool{}, where: map[string]place{}}
+	moves, err := c.moves()
+	if err != nil {
+		return nil, err
+	}
+	if len(moves) == 0 {
+		return nil, fmt.Errorf("%s: no batch yet: write down what is drawn, a name for each", h.Shown(folder.BatchesFile))
+	}
+	if c.Cellar, c.books, err = yield.KeepCellar(moves); err != nil {
+		return nil, c.told(err)
+	}
+	// What is left counts as one more run of each vessel; moldy syrup is thrown out.
+	const crumb = units.Gram
+	for _, v := range c.Held {
+		if v.Stage.Syrup < crumb {
+			continue
+		}
+		m := yield.Move{Kind: yield.Bottled, From: v.Vessel, Into: "left in " + v.Vessel, Mass: v.Stage.Syrup}
+		if c.moldy[v.Vessel] {
+			m.Kind, m.Into = yield.Thrown, ""
+		} else {
+			c.still[m.Into] = v.Vessel
+		}
+		moves = append(moves, m)
+	}
+	c.Cellar, c.books, err = yield.KeepCellar(moves)
+	return c, c.told(err)
+}
+
+// moves lists what happened to the syrup, in order.
+func (c *cellar) moves() (moves []yield.Move, err error) {
+	var wrong []error
+	add := func(file string, line int, column string, err error, m yield.Move) {
+		if err != nil {
+			wrong = append(wrong, failed(c.house, file, line, column, err))
+			return
+		}
+		c.where[m.From+"\x00"+m.Into] = place{file, line}
+		moves = append(moves, m)
+	}
+	for _, r := range c.house.Batches {
+		lot, column, err := c.syrup(r)
+		c.brix[r.Name], c.moldy[r.Name] = lot.Brix(), r.Mold
+		add(folder.BatchesFile, r.Line, column, err, yield.Move{Kind: yield.Drawn, Day: r.Date, Into: r.Name, Mass: lot.Mass(), Brix: lot.Brix()})
+	}
+	for _, r := range c.house.Blends {
+		from, into := c.named(r.From), c.named(r.Into)
+		mass, err := c.mass(from, r.Volume)
+		add(folder.BlendsFile, r.Line, "volume", err, yield.Move{Kind: yield.Poured, Day: r.Date, From: from, Into: into, Mass: mass})
+	}
+	for _, r := range c.house.Bottled {
+		run := "line " + strconv.Itoa(r.Line) + " of " + folder.BottledFile
+		mass, err := c.mass(r.Batch, r.Size*units.Volume(r.Count))
+		c.jars[run] = r
+		add(folder.BottledFile, r.Line, "size", err, yield.Move{Kind: yield.Bottled, Day: r.Date, From: r.Batch, Into: run, Mass: mass})
+	}
+	slices.SortStableFunc(moves, func(a, b yield.Move) int { return cmp.Or(a.Day.Compare(b.Day), cmp.Compare(a.Kind, b.Kind)) })
+	return moves, errors.Join(wrong...)
+}
+
+// named returns a batch by the name that it calls itself.
+func (c *cellar) named(name string) string {
+	if b, ok := c.house.Batch(name); ok {
+		return b.Name
+	}
+	return name
+}
+
+// mass is that of a volume at the label temperature, at the strength that its batch
+// had when it was drawn.
+func (c *cellar) mass(batch string, v units.Volume) (units.Mass, error) {
+	b, ok := c.brix[batch]
+	if !ok || b == 0 {
+		b = c.Target
+	}
+	rho, err := density.Solution(b, label)
+	return rho.Mass(v), err
+}
+
+// told says where in the folder what cannot be traced stands.
+func (c *cellar) told(err error) error {
+	var e *yield.TraceError
+	if !errors.As(err, &e) {
+		return err
+	}
+	p, ok := c.where[e.ID+"\x00"+e.Ref]
+	if !ok {
+		return err
+	}
+	return failed(c.house, p.file, p.line, "", fmt.Errorf("no syrup of %q on that day: check the name and the dates", e.ID))
+}
+
+// traced is what came of one batch, and what went into it.
+type traced struct {
+	*cellar
+	*cli.Sheet
+	batch   folder.Batch
+	drawn   units.Mass
+	jars    units.Mass // syrup of the boil in jars
+	left    units.Mass // and in vessels
+	count   int
+	rows    [][]cli.Value // of jars
+	stocked [][]cli.Value // of cans
+	cans    []string
+}
+
+// traceSheet answers where a batch stands and what it is made of.
+func (s *setup) traceSheet(h *folder.House, name string, invented bool) (*cli.Sheet, error) {
+	batch, ok := h.Batch(name)
+	if !ok {
+		return nil, cli.For("trace", fmt.Errorf("no batch %q in %s", name, h.Shown(folder.BatchesFile)))
+	}
+	c, err := s.openCellar(h)
+	if err != nil {
+		return nil, err
+	}
+	t := &traced{cellar: c, Sheet: &cli.Sheet{Title: "Where a batch stands", Metric: s.metric}, batch: batch}
+	hit, err := c.books.Recall(batch.Name)
+	if err != nil {
+		return nil, err
+	}
+	for _, r := range hit {
+		t.holds(r)
+	}
+	lot, _, err := c.syrup(batch)
+	if err != nil {
+		return nil, err
+	}
+	t.drawn = lot.Mass()
+	if invented {
+		t.Brief.House = "An invented sugarhouse: give -dir."
+	}
+	return t.Sheet, t.lay()
+}
+
+// holds adds a run of jars, or a vessel, that holds something of the batch.
+func (t *traced) holds(r yield.Recalled) {
+	var run yield.Run
+	for _, x := range t.Runs {
+		if x.Packing.ID == r.Packing.ID {
+			run = x
+		}
+	}
+	of := units.Mass(r.Share.Fraction()) * run.Stage.Syrup
+	if vessel, still := t.still[r.Packing.ID]; still {
+		t.left += of
+		t.cans = append(t.cans, vessel)
+		t.stocked = append(t.stocked, []cli.Value{cli.Words(vessel), cli.Share(r.Share, 1), cli.Digits(cli.Mass(of), 3)})
+		return
+	}
+	j := t.cellar.jars[r.Packing.ID]
+	t.jars, t.count = t.jars+of, t.count+j.Count
+	t.rows = append(t.rows, []cli.Value{cli.Words(j.Date.Format(time.DateOnly)), cli.Words(j.Batch), cli.SmallVolume(j.Size), cli.Count(j.Count, ""),
+		cli.Share(r.Share, 1), cli.Digits(cli.Mass(of), 3)})
+}
+
+// lay lays the page out.
+func (t *traced) lay() error {
+	b := &t.Brief
+	switch {
+	case t.moldy[t.batch.Name] && t.count > 0:
+		b.Verdict = fmt.Sprintf("Batch %s was moldy: get back the %s that hold it and throw them away.", t.batch.Name, cli.Plural(t.count, "jar"))
+	case t.count > 0:
+		b.Verdict = fmt.Sprintf("Batch %s stands in the %s of this list.", t.batch.Name, cli.Plural(t.count, "jar"))
+	default:
+		b.Verdict = fmt.Sprintf("Batch %s is in no jar yet.", t.batch.Name)
+	}
+	b.Answer("drawn", "Drawn", cli.Digits(cli.Mass(t.drawn), 3), t.batch.Date.Format(time.DateOnly))
+	b.Answer("in_jars", "Of it in jars", cli.Digits(cli.Mass(t.jars), 3), cli.Plural(t.count, "jar"))
+	if n := len(t.cans); n > 0 {
+		in := cli.Plural(n, "can")
+		if n <= 3 {
+			in = strings.Join(t.cans, ", ")
+		}
+		b.Answer("in_stock", "Of it in stock", cli.Digits(cli.Mass(t.left), 3), "in "+in)
+		t.Part("stock", "In stock").Table("stock", []cli.Column{{Key: "can", Head: "batch"}, {Key: "share", Head: "share"}, {Key: "syrup", Head: "of it"}}, t.stocked)
+	}
+	off := t.drawn - t.jars - t.left
+	switch {
+	case off > t.drawn/100 && t.moldy[t.batch.Name]:
+		b.Answer("thrown", "Of it thrown out", cli.Digits(cli.Mass(off), 3), "moldy")
+	case off < -t.drawn/100:
+		b.Answer("over", "More than drawn", cli.Digits(cli.Mass(-off), 3), "look again at its volume, size and counts")
+	}
+	if err := t.inside(); err != nil {
+		return err
+	}
+	if len(t.rows) > 0 {
+		b.List([]cli.Column{{Key: "date", Head: "bottled"}, {Key: "label", Head: "label"}, {Key: "size", Head: "size"}, {Key: "count", Head: "jars"},
+			{Key: "share", Head: "share"}, {Key: "syrup", Head: "of it"}}, t.rows)
+	}
+	b.Told("batches, blends and bottles of all years")
+	b.Assumed("a batch is stirred when it is blended")
+	b.Cautions = []string{"Any mold in a jar or a can: throw it away, do not taste, boil again or blend it. Records by lot are asked for where syrup is sold: local rules come first."}
+	return nil
+}
+
+// inside tells what the jars that bear the name of the batch are made of.
+func (t *traced) inside() error {
+	part := t.Part("inside", "What is in it")
+	var rows [][]cli.Value
+	blended := false
+	for _, run := range t.Runs {
+		vessel, still := t.still[run.Packing.ID]
+		j := t.cellar.jars[run.Packing.ID]
+		if (still && vessel != t.batch.Name) || (!still && j.Batch != t.batch.Name) {
+			continue
+		}
+		trace, err := t.books.Trace(run.Packing.ID)
+		if err != nil {
+			return err
+		}
+		name := "in stock"
+		if !still {
+			name = j.Date.Format(time.DateOnly) + ", " + cli.Plural(j.Count, "jar")
+		}
+		blended = blended || len(trace.Boils) > 1
+		for _, o := range trace.Boils {
+			rows = append(rows, []cli.Value{cli.Words(name), cli.Words(o.Boil.ID), cli.Words(o.Boil.Day.Format(time.DateOnly)), cli.Share(o.Share, 1)})
+			name = ""
+		}
+	}
+	if len(rows) > 0 {
+		part.Table("inside", []cli.Column{{Key: "filled", Head: "filled"}, {Key: "boil", Head: "of batch"}, {Key: "drawn", Head: "drawn"}, {Key: "share", Head: "share"}}, rows)
+	}
+	if blended {
+		t.Brief.Further = append(t.Brief.Further, "Other batches were poured into it: -full tells what is in its jars.")
+	} else {
+		t.Brief.Further = append(t.Brief.Further, "Nothing was poured into it.")
+	}
+	var cellar [][]cli.Value
+	for _, s := range []struct {
+		name string
+		of   yield.Stage
+	}{{"Drawn", t.Cellar.Drawn}, {"Taken out over it", t.Cellar.Over}, {"In jars", t.bottled()}, {"Thrown out", t.Cellar.Thrown}, {"In stock", t.stock()}} {
+		cellar = append(cellar, []cli.Value{cli.Words(s.name), cli.Digits(cli.Mass(s.of.Syrup), 4), cli.Digits(cli.Mass(s.of.Sugar), 4)})
+	}
+	t.Part("cellar", "All batches").Table("cellar", []cli.Column{{Key: "what", Head: ""}, {Key: "syrup", Head: "syrup"}, {Key: "sugar", Head: "sugar"}}, cellar)
+	return nil
+}
+
+// stock is what stands in vessels, and bottled what is in jars.
+func (t *traced) stock() (all yield.Stage) {
+	for _, run := range t.Runs {
+		if _, still := t.still[run.Packing.ID]; still {
+			all.Syrup, all.Sugar = all.Syrup+run.Stage.Syrup, all.Sugar+run.Stage.Sugar
+		}
+	}
+	all.Syrup, all.Sugar = all.Syrup+t.Left.Syrup, all.Sugar+t.Left.Sugar
+	return all
+}
+
+func (t *traced) bottled() yield.Stage {
+	in, still := t.Cellar.Bottled, t.stock()
+	return yield.Stage{Syrup: units.Mass(math.Max(0, float64(in.Syrup-still.Syrup+t.Left.Syrup))), Sugar: units.Mass(math.Max(0, float64(in.Sugar-still.Sugar+t.Left.Sugar)))}
+}
