@@ -12,13 +12,16 @@ import (
 // IAPWS-IF97, with temperatures in kelvin and pressures in megapascals.
 var region4 = coef.Region4()
 
-// What boiling water may be asked for; the source reaches further.
+// coldest is where the source begins, in kelvin: below it water freezes.
+const coldest = 273.15
+
+// What boiling water may be asked for; the source reaches further up.
 var (
-	waterPressure = limit.Range{Arg: "pressure", Low: 1, High: 3000, Unit: "kPa",
+	waterPressure = limit.Range{Arg: "pressure", Low: vapor(coldest) / 1000, High: 3000, Unit: "kPa",
 		Below: "that is nearly a vacuum: check the unit of the pressure",
 		Above: "that is far above any weather: check the unit of the pressure"}
 	waterTemp = limit.Range{Arg: "at", What: "boiling point of water",
-		Low: saturation(1000) - 273.15, High: saturation(3e6) - 273.15, Unit: "C",
+		Low: coldest - 273.15, High: saturation(3e6) - 273.15, Unit: "C",
 		Below: "water does not boil so cold in any weather: check the thermometer",
 		Above: "water does not boil so hot in any weather: check Fahrenheit against Celsius"}
 )
@@ -26,7 +29,7 @@ var (
 // Water returns the boiling point of water under a pressure, which is the
 // station pressure at the pan.
 //
-// Range: 1 to 3,000 kPa. Uncertainty: 0.025 percent of the pressure (from
+// Range: 0.611213 to 3,000 kPa. Uncertainty: 0.025 percent of the pressure (from
 // memory, of the source), 0.007 K at 1 atm; a barometer is worse.
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 31. Check values: 372.755919 K at
@@ -49,7 +52,9 @@ func Water(pressure units.Pressure) (units.Temperature, error) {
 // Read it with the probe, at the depth and on the fire of the syrup to come: the
 // error of the thermometer then cancels.
 //
-// Range: the boiling points of 1 to 3,000 kPa, 6.97 to 233.86 C. Uncertainty:
+// It is the vapor pressure of water as well, down to freezing.
+//
+// Range: 0 to 233.86 C, the boiling points of 0.611213 to 3,000 kPa. Uncertainty:
 // 0.1 F at the thermometer is 0.06 inHg.
 //
 // Source: IAPWS R7-97(2012), region 4, eq. 30. Check value: 0.353658941e-2 MPa

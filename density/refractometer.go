@@ -43,13 +43,16 @@ type Refractometer struct {
 // prism at the given temperature.
 //
 // Range: readings (less ReadsHigh) and answers from -1 to 85 Brix, at from 10
-// to 30 C, where the model was compared with published corrections.
-// Uncertainty: 0.008 Brix (standard, against the rows read) with that of the
-// instrument; [Refractometer.Measure] works it out. Source: refraction of
-// Lorentz and Lorenz with the water of IAPWS (1997) and the density of
-// [Solution]; compared with the International Commission table of 1936, from
-// which it differs by up to 0.04 Brix, at 70 Brix and 10 C. Check value: 66.9
-// read at 30 C is 67.69 Brix (computed).
+// to 30 C, where the model was compared with published corrections. Colder is
+// refused: the table at hand begins at 10 C, and where one goes on the model
+// misses it by up to 0.06 Brix (told, not read here). Uncertainty: 0.008 Brix
+// (standard, against the rows read) with that of the instrument;
+// [Refractometer.Measure] works it out.
+//
+// Source: refraction of Lorentz and Lorenz with the water of IAPWS (1997) and the
+// density of [Solution]; compared with the International Commission table of
+// 1936, from which it differs by up to 0.04 Brix, at 70 Brix and 10 C. Check
+// value: 66.9 read at 30 C is 67.69 Brix (computed).
 func (r Refractometer) Brix(reading units.Brix, at units.Temperature) (units.Brix, error) {
 	const fn = "density.Refractometer.Brix"
 	if err := r.check(fn, at); err != nil {

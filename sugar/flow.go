@@ -7,12 +7,14 @@ import (
 	"example.org/sapreckoner/units"
 )
 
+var liquidC = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 110, Unit: "C", Below: "below 0 C ice may be forming", Above: "hotter than any syrup boils: check Fahrenheit against Celsius"}
+
 var waterC = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 100, Unit: "C", Below: "below 0 C ice may be forming", Above: "above 100 C open water boils"}
 
 // WaterViscosity returns the dynamic viscosity of water at the given
-// temperature near atmospheric pressure.
+// temperature, near atmospheric pressure or, over 100 C, under its own vapor.
 //
-// Range: 0 to 100 C (the source covers -8 to 150). Uncertainty: within 0.3
+// Range: 0 to 110 C (the source covers -8 to 150). Uncertainty: within 0.3
 // percent of the IAPWS formulation of 2008.
 //
 // Source: Kestin, J., Sokolov, M., Wakeham, W. A., Viscosity of Liquid Water in
@@ -20,7 +22,7 @@ var waterC = limit.Range{Arg: "at", What: "temperature", Low: 0, High: 100, Unit
 // memory). Check value: 1.002 mPa s at 20 C.
 func WaterViscosity(at units.Temperature) (units.Viscosity, error) {
 	c := at.Celsius()
-	if err := waterC.Check("sugar.WaterViscosity", c); err != nil {
+	if err := liquidC.Check("sugar.WaterViscosity", c); err != nil {
 		return units.Viscosity(math.NaN()), err
 	}
 	return units.MillipascalSeconds(1.002 * math.Pow(10, waterViscosity(c))), nil

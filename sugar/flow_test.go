@@ -37,6 +37,20 @@ func TestWaterViscosityEquation(t *testing.T) {
 	}
 }
 
+// Over 100 C: the supplementary release of IAPWS of 2008 for liquid water at 0.1
+// MPa, which reaches to 383.15 K; its equation from memory, worked out apart.
+func TestHotWaterViscosity(t *testing.T) {
+	for _, tt := range []struct{ c, mPas float64 }{{100, 0.281581}, {105, 0.267471}, {110, 0.254591}} {
+		got := must[units.Viscosity](t)(sugar.WaterViscosity(units.Celsius(tt.c)))
+		if !near(got.MillipascalSeconds(), tt.mPas, 0.003*tt.mPas) {
+			t.Errorf("at %v C %v, IAPWS %v mPa s", tt.c, got, tt.mPas)
+		}
+	}
+	if v, err := sugar.WaterViscosity(units.Celsius(110.001)); !math.IsNaN(float64(v)) || !errors.Is(err, units.ErrRange) {
+		t.Errorf("over 110 C: %v, %v", v, err)
+	}
+}
+
 func TestOracleWaterViscosity(t *testing.T) {
 	const script = `
 from iapws._iapws import _Viscosity
@@ -72,7 +86,7 @@ func TestFlowFactor(t *testing.T) {
 
 func TestFlowLimits(t *testing.T) {
 	at := units.Celsius(20)
-	for _, c := range append([]float64{-0.001, 100.001}, notNumbers...) {
+	for _, c := range append([]float64{-0.001, 110.001}, notNumbers...) {
 		x := units.Celsius(c)
 		v, err1 := sugar.WaterViscosity(x)
 		f, err2 := sugar.FlowFactor(x, at)
@@ -80,6 +94,9 @@ func TestFlowLimits(t *testing.T) {
 		if !math.IsNaN(float64(v)) || !math.IsNaN(float64(f)) || !math.IsNaN(float64(g)) || !errors.Is(err1, units.ErrRange) || !errors.Is(err2, units.ErrRange) || !errors.Is(err3, units.ErrRange) {
 			t.Errorf("%v: %v %v %v, %v %v %v", x, v, f, g, err1, err2, err3)
 		}
+	}
+	if f, err := sugar.FlowFactor(at, units.Celsius(100.001)); !math.IsNaN(float64(f)) || !errors.Is(err, units.ErrRange) {
+		t.Errorf("a membrane over 100 C: %v, %v", f, err)
 	}
 	for _, c := range []float64{0, 100} {
 		if f, err := sugar.FlowFactor(at, units.Celsius(c)); err != nil || !(f > 0) {

@@ -29,7 +29,7 @@ func TestMonotone(t *testing.T) {
 		{"freezing point against strength", false, 0, 60, func(x float64) (float64, error) { return degrees(sugar.FreezingPoint(units.Brix(x))) }},
 		{"viscosity against strength", true, 0, 85, func(x float64) (float64, error) { return plain(sugar.Viscosity(units.Brix(x), c20)) }},
 		{"viscosity against warmth", false, 0, 110, func(x float64) (float64, error) { return plain(sugar.Viscosity(66, units.Celsius(x))) }},
-		{"viscosity of water", false, 0, 100, func(x float64) (float64, error) { return plain(sugar.WaterViscosity(units.Celsius(x))) }},
+		{"viscosity of water", false, 0, 110, func(x float64) (float64, error) { return plain(sugar.WaterViscosity(units.Celsius(x))) }},
 		{"enthalpy against warmth", true, 0, 110, func(x float64) (float64, error) { return plain(sugar.Enthalpy(66, units.Celsius(x))) }},
 		{"specific heat against strength", false, 0, 85, func(x float64) (float64, error) { return plain(sugar.SpecificHeat(units.Brix(x), c20)) }},
 		{"saturation, Charles", true, 0, 110, func(x float64) (float64, error) { return plain(sugar.Charles.Saturation(units.Celsius(x))) }},

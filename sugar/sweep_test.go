@@ -31,7 +31,7 @@ func swept(t testing.TB) sweep.Package {
 			sugar.LightShare, sugar.MeterFromInverted, sugar.NewLot, sugar.NewLotByMass, sugar.OsmoticPressure, sugar.Recipe,
 			sugar.ColorClasses, sugar.Confections, sugar.Jurisdictions, sugar.ParseAbsorbance, sugar.ParseGlucose,
 			sugar.Solubilities, sugar.SpecificHeat, sugar.SquareParts, sugar.TakeIce, sugar.TemperatureFromEnthalpy, sugar.Thicken, sugar.Thin,
-			sugar.TransmissionAtBrix, sugar.TransmissionAtPath, sugar.Viscosity, sugar.WaterActivity, sugar.WaterViscosity,
+			sugar.TransmissionAtBrix, sugar.TransmissionAtPath, sugar.Viscosity, sugar.VolumeBalance, sugar.WaterActivity, sugar.WaterViscosity,
 		},
 		Values: []any{
 			sap, syrup, standard, 66 * units.DegreeBrix, 2 * units.DegreeBrix, 8 * units.DegreeBrix, units.Celsius(20), units.Celsius(-2),

@@ -33,7 +33,7 @@ func swept() sweep.Package {
 			units.Degree, units.ScaleFahrenheit, units.Acre, 66 * units.DegreeBrix, units.Density(1320), units.Megajoule, units.Flux(1e-5), units.Foot,
 			units.Pound, units.KilogramPerHour, units.Kilowatt, units.Kilopascal, units.Percent, units.SpecificEnergy(2e6),
 			units.SpecificHeat(4000), units.TempDiff(4), units.Celsius(20), units.Viscosity(1e-3), units.USGallon, units.VolumeRate(1e-4), units.Metric, units.AsFlag(new(units.Volume), "60 US gal"),
-			&units.RangeError{Arg: "x", High: 1}, &units.ParseError{Err: units.ErrSyntax}, time.Hour, 2, []byte("a"), 20.0,
+			&units.RangeError{Arg: "x", High: 1}, units.Miss{Brix: 1, Syrup: units.Liter}, &units.ParseError{Err: units.ErrSyntax}, time.Hour, 2, []byte("a"), 20.0,
 		},
 		Few: map[string]int{"Under": 0, "UnderArg": 0, "AsFlag": 0, "Reason": 0}, // it repeats the name that it is given
 	}

@@ -87,7 +87,7 @@ func bigRun(t *testing.T, n int, ending string) (peak int64, out string) {
 	if !ok {
 		t.Fatal("the system does not tell how much memory was taken")
 	}
-	return usage.Maxrss << 10, out // Linux counts in KiB
+	return int64(usage.Maxrss) << 10, out // Linux counts in KiB
 }
 
 // A hundred thousand deliveries are settled without a workbook in less than 100 MB,

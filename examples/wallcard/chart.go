@@ -1,48 +1,39 @@
 package main
 
 import (
-	"bytes"
+	_ "embed"
 	"fmt"
-	"html"
 	"html/template"
-	"image/color"
 	"math"
 	"strings"
-
-	"gonum.org/v1/plot"
-	"gonum.org/v1/plot/font"
-	"gonum.org/v1/plot/plotter"
-	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/draw"
-	"gonum.org/v1/plot/vg/vgsvg"
 )
 
-// Size of a chart on the sheet, and its type.
+//go:embed chart.svg.tmpl
+var chartText string
+
+var chartTemplate = template.Must(template.New("chart").Parse(chartText))
+
+// Size of a chart on the sheet, 91 by 38 mm in points, and the room around the
+// plot for numbers and names.
 const (
-	chartWidth  = 91 * vg.Millimeter
-	chartHeight = 38 * vg.Millimeter
-	chartType   = 9 // points
+	chartWidth  = 91 * 72 / 25.4
+	chartHeight = 38 * 72 / 25.4
+	plotLeft    = 34
+	plotRight   = chartWidth - 12
+	plotTop     = 6
+	plotBottom  = chartHeight - 25
 )
 
-// chartFont is what the chart is laid out in. The page says which font is
-// drawn, so that charts and tables look alike.
-var chartFont = font.Font{Typeface: "Liberation", Variant: "Sans", Size: chartType}
+// A point of a curve, in the units of the axes.
+type xy struct{ X, Y float64 }
 
-// fontStack replaces the one font name that the library writes.
-const fontStack = "Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif"
-
-var (
-	ink  = color.Gray{Y: 0}
-	grid = color.Gray{Y: 0x73} // light, but readable by the rule for text
-)
-
-// A curve is a line through points, with a name beside its last one.
+// A curve is a line through points, with a name over its middle one.
 type curve struct {
 	label  string
-	points plotter.XYs
+	points []xy
 }
 
-func (l *curve) add(x, y float64) { l.points = append(l.points, plotter.XY{X: x, Y: y}) }
+func (l *curve) add(x, y float64) { l.points = append(l.points, xy{x, y}) }
 
 // A chart is a small plot of curves with a title and a description for those
 // who do not see it.
@@ -54,56 +45,58 @@ type chart struct {
 	xDecimals    int
 }
 
+// A spot is where something is drawn, in points; numbers are text, so that
+// every machine prints the same.
+type spot struct{ X, Y string }
+
+// A mark stands at a line of the grid.
+type mark struct{ At, Base, Label string }
+
+// A drawnCurve is a curve in points.
+type drawnCurve struct {
+	Points                []spot
+	Label, LabelX, LabelY string
+}
+
 // svg draws the chart as an element to stand inside a page.
 func (c chart) svg() (template.HTML, error) {
-	p := plot.New()
-	p.BackgroundColor = nil
-	lines := plotter.NewGrid()
-	lines.Vertical = draw.LineStyle{Color: grid, Width: 0.3}
-	lines.Horizontal = lines.Vertical
-	p.Add(lines)
+	across, up := c.axes()
+	view := struct {
+		ID, Title, Text, X, Y    string
+		Width, Height            string
+		Left, Right, Top, Bottom string
+		MiddleX, MiddleY         string
+		NameX, NameY             string
+		NumberX, NumberY         string
+		Across, Up               []mark
+		Curves                   []drawnCurve
+	}{
+		ID: c.id, Title: c.title, Text: c.text(), X: c.x, Y: c.y,
+		Width: drawn(chartWidth), Height: drawn(chartHeight),
+		Left: drawn(plotLeft), Right: drawn(plotRight), Top: drawn(plotTop), Bottom: drawn(plotBottom),
+		MiddleX: drawn((plotLeft + plotRight) / 2), MiddleY: drawn((plotTop + plotBottom) / 2),
+		NameX: drawn(8), NameY: drawn(chartHeight - 3),
+		NumberX: drawn(plotLeft - 5), NumberY: drawn(plotBottom + 12),
+		Across: across.marks(c.xDecimals), Up: up.marks(0),
+	}
 	for _, l := range c.curves {
-		line, dots, err := plotter.NewLinePoints(l.points)
-		if err != nil {
-			return "", err
-		}
-		line.LineStyle = draw.LineStyle{Color: ink, Width: 1.2}
-		dots.GlyphStyle = draw.GlyphStyle{Color: ink, Radius: 1.6, Shape: draw.CircleGlyph{}}
-		p.Add(line, dots)
-		if l.label == "" {
-			continue
+		d := drawnCurve{Label: l.label}
+		for _, p := range l.points {
+			d.Points = append(d.Points, spot{drawn(across.at(p.X)), drawn(up.at(p.Y))})
 		}
 		middle := l.points[len(l.points)/2]
-		names, err := plotter.NewLabels(plotter.XYLabels{XYs: plotter.XYs{middle}, Labels: []string{l.label}})
-		if err != nil {
-			return "", err
-		}
-		names.TextStyle[0].Font = chartFont
-		names.TextStyle[0].XAlign = draw.XCenter
-		names.Offset.Y = 5
-		p.Add(names)
+		d.LabelX, d.LabelY = drawn(across.at(middle.X)), drawn(up.at(middle.Y)-5)
+		view.Curves = append(view.Curves, d)
 	}
-	c.axis(&p.X, c.x, c.xStep, c.xDecimals)
-	c.axis(&p.Y, c.y, c.yStep, 0)
-
-	canvas := vgsvg.New(chartWidth, chartHeight)
-	p.Draw(draw.Crop(draw.New(canvas), 1, -chartType, 1, -3)) // room for half a number at the ends of the axes
-	var b bytes.Buffer
-	if _, err := canvas.WriteTo(&b); err != nil {
-		return "", err
+	var b strings.Builder
+	if err := chartTemplate.Execute(&b, view); err != nil {
+		return "", fmt.Errorf("the chart %q: %w", c.id, err)
 	}
-	// What stands before the first group is the head of a file of its own.
-	_, body, ok := strings.Cut(b.String(), "<g ")
-	if !ok {
-		return "", fmt.Errorf("the chart %q was drawn without a group", c.id)
-	}
-	body = strings.ReplaceAll(body, "font-family:Liberation Sans;font-variant:normal;font-weight:normal;font-style:normal;", "")
-	head := fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.2f %.2f" font-family="%s" role="img" aria-labelledby="%s-title %s-text">
-<title id="%s-title">%s</title>
-<desc id="%s-text">%s</desc>
-<g `, chartWidth.Points(), chartHeight.Points(), fontStack, c.id, c.id, c.id, html.EscapeString(c.title), c.id, html.EscapeString(c.text()))
-	return template.HTML(head + body), nil // the words are escaped, the rest is drawn by the library
+	return template.HTML(strings.TrimSuffix(b.String(), "\n")), nil // the template has escaped it
 }
+
+// drawn is a place on the sheet to a hundredth of a point.
+func drawn(x float64) string { return number(x, 2) }
 
 // text tells in words what the curves show.
 func (c chart) text() string {
@@ -123,18 +116,36 @@ func (c chart) text() string {
 	return "Along the axis (" + c.x + "): " + strings.Join(parts, "; ") + "."
 }
 
-// axis sets marks at whole steps, from the one below the data to the one above.
-func (c chart) axis(a *plot.Axis, label string, step float64, decimals int) {
-	first, last := math.Floor(a.Min/step+1e-9), math.Ceil(a.Max/step-1e-9)
-	a.Min, a.Max = first*step, last*step
-	var marks plot.ConstantTicks
-	for i := first; i <= last; i++ {
-		marks = append(marks, plot.Tick{Value: i * step, Label: number(i*step, decimals)})
+// An axis has marks at whole steps, from the one below the data to the one above.
+type axis struct {
+	first, last, step float64 // the marks, counted in steps
+	from, to          float64 // where the first and the last are drawn
+}
+
+func (c chart) axes() (across, up axis) {
+	low, high := xy{math.Inf(1), math.Inf(1)}, xy{math.Inf(-1), math.Inf(-1)}
+	for _, l := range c.curves {
+		for _, p := range l.points {
+			low, high = xy{min(low.X, p.X), min(low.Y, p.Y)}, xy{max(high.X, p.X), max(high.Y, p.Y)}
+		}
 	}
-	a.Tick.Marker = marks
-	a.Tick.Label.Font = chartFont
-	a.Tick.Length = 3
-	a.Label.Text = label
-	a.Label.TextStyle.Font = chartFont
-	a.Padding = 2
+	steps := func(low, high, step, from, to float64) axis {
+		return axis{math.Floor(low/step + 1e-9), math.Ceil(high/step - 1e-9), step, from, to}
+	}
+	return steps(low.X, high.X, c.xStep, plotLeft, plotRight), steps(low.Y, high.Y, c.yStep, plotBottom, plotTop)
+}
+
+// at is where a figure is drawn. The product is rounded by itself, so that a
+// machine that fuses it with the sum prints the same.
+func (a axis) at(x float64) float64 {
+	return a.from + float64((x/a.step-a.first)/(a.last-a.first)*(a.to-a.from))
+}
+
+func (a axis) marks(decimals int) []mark {
+	var list []mark
+	for i := a.first; i <= a.last; i++ {
+		at := a.at(i * a.step)
+		list = append(list, mark{drawn(at), drawn(at + 3), number(i*a.step, decimals)})
+	}
+	return list
 }

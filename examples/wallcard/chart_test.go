@@ -9,7 +9,7 @@ import (
 )
 
 var (
-	pathElement = regexp.MustCompile(`<path d="M([^"A-KN-Z]*)" style="([^"]*)"`)
+	pathElement = regexp.MustCompile(`<path d="M([^"A-KN-Zhv]*)" style="([^"]*)"`)
 	textElement = regexp.MustCompile(`(?s)<text [^>]*>([^<]*)</text>`)
 )
 

@@ -34,7 +34,7 @@ func swept(t testing.TB) sweep.Package {
 	return sweep.Package{
 		Contract: true,
 		Funcs: []any{
-			season.BloomRule, season.NewDegreeDayRule, season.Criteria, season.FahrenheitDegreeDays, season.FreezeThawEvent, season.GrowingDegreeDays,
+			season.BloomRule, season.NewDegreeDayRule, season.Criteria, season.FahrenheitDegreeDays, season.FivePercentAnInch, season.FreezeThawEvent, season.GrowingDegreeDays,
 			season.History, season.NewTapTiming, season.HouleProbability, season.LookAhead, season.NaturalVacuum, season.NewCriterion, season.NewSapModel,
 			season.NewWeather, season.PailRound, season.ProducingWeeks, season.ReadWeather, season.SapFlowDay, season.SapSugar, season.Seasons,
 			season.Sensitivity, season.SilverMapleBloom, season.SugarFigures, season.VacuumGain, season.VigorousRun, season.WithVacuum, season.DegreeDayMethods, season.NewSapRecord, season.CompareGear, season.SapByDepth, season.CleaningFigures, season.LookForEnd, season.RedMapleBloom, season.EndKinds, season.EndStates, season.GoodRun, season.LargestRun, season.UsualHours, season.Hemispheres, season.Parts, season.ParseDegreeDays,

@@ -26,6 +26,10 @@ func TestHalf95(t *testing.T) {
 		{"four alike", 0, []float64{one, one, one, one}, 3.88, 0.005},
 		{"one rules", 0, []float64{10 * one, one, one, one}, 17.0, 0.05},
 		{"nothing", 0, nil, 0, 0},
+		// More than are told apart: nine of limit 1 have a standard deviation of sqrt 3
+		// and an excess of -1.2/9, so that 1.960 + (1.960^3 - 3 x 1.960)(-1.2/9)/24 =
+		// 1.951 of it hold 95 of 100 (Cornish and Fisher).
+		{"nine alike", 0, []float64{1, 1, 1, 1, 1, 1, 1, 1, 1}, 1.951 * one, 0.01},
 	} {
 		if got := Half95(tc.sigma, tc.limits...); !(math.Abs(got-tc.want) <= tc.off) {
 			t.Errorf("%s: %.5f, want %.5f", tc.name, got, tc.want)

@@ -58,6 +58,15 @@ func TestLine(t *testing.T) {
 	if got := two.Scatter(two.Fit()); !math.IsNaN(got) {
 		t.Errorf("two points scatter by %v", got)
 	}
+	// Nor is what rounding leaves of two points a scatter.
+	for i := range 100 {
+		var two LineSum
+		two.Add(0.1*float64(i), 0.3*float64(i)+0.1, 0.7)
+		two.Add(0.7+1.3*float64(i), 1.1*float64(i)-0.9, 1.9)
+		if got := two.Scatter(two.Fit()); !math.IsNaN(got) {
+			t.Errorf("two points %d scatter by %v", i, got)
+		}
+	}
 	two.Add(2, 2, 1) // slope 1/2 about 2; the squares left are 2 - 1/2
 	if got := two.Scatter(two.Fit()); !near(got, math.Sqrt(1.5), 1e-14) {
 		t.Errorf("three points scatter by %v", got)

@@ -84,6 +84,13 @@ func SugarWater() []check.Claim {
 			}},
 		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
 		{Table: "viscosity-crc", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
+		{Table: "specific-heat-read", Column: "specific_heat", Func: "sugar.SpecificHeat",
+			Got: func(r check.Row) (float64, error) {
+				c, err := sugar.SpecificHeat(brix(r), celsius(r))
+				return c.JoulesPerKilogramKelvin(), err
+			}},
+		{Table: "water-activity-published", Column: "a_w", Func: "sugar.WaterActivity",
+			Got: func(r check.Row) (float64, error) { return sugar.WaterActivity(brix(r), celsius(r)) }},
 		{Table: "specific-heat-worked", Column: "specific_heat", Func: "sugar.SpecificHeat",
 			Select: func(r check.Row) bool { return r.Float("purity") >= 100 },
 			Got: func(r check.Row) (float64, error) {

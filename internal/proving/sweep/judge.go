@@ -86,6 +86,9 @@ func (s *sweeper) message(name string, err error) string {
 	if e.Low > e.High || e.Value > e.Low && e.Value < e.High {
 		return "the range that it tells is wrong: " + text
 	}
+	if len(e.Unit) > 12 || strings.Count(e.Unit, " ") > 1 {
+		return fmt.Sprintf("%q is no unit: %s", e.Unit, text)
+	}
 	if want := folder() + "." + name; e.Func != want && !s.excepted(name, "name") {
 		return fmt.Sprintf("an error in the name of %s: %s", e.Func, text)
 	}

@@ -45,6 +45,8 @@ func TestJudge(t *testing.T) {
 		{outside(units.RangeError{Func: "other.f", Value: 7, High: 5}), 7, "in the name of"},
 		{outside(units.RangeError{Func: "sweep.f", Value: 3, High: 5}), 7, "is wrong"},
 		{outside(units.RangeError{Func: "sweep.f", Value: 7, Low: 6, High: 5}), 7, "is wrong"},
+		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, Unit: "US gal"}), 7, ""},
+		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, Unit: "the taps to be set"}), 7, "is no unit"},
 		{func(float64) (float64, error) { return nan, errors.New("x 1 is outside 0 to NaN %") }, 1, "0 to NaN"},
 		{func(float64) (float64, error) { return nan, errors.New("x -0 Brix is low") }, 1, "-0"},
 		{outside(units.RangeError{Func: "sweep.f", Value: 7, High: 5, Hint: "use density.Solution"}), 7, "name of Go"},

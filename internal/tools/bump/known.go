@@ -86,10 +86,11 @@ func (list knownList) apply(sites []*site) (stale []string) {
 		file string
 		line int
 		text string
+		step kind
 	}
 	count := map[alike]int{}
 	for _, s := range sites {
-		reads := alike{s.file, s.line, s.text}
+		reads := alike{s.file, s.line, s.text, s.step}
 		count[reads]++
 		folders[filepath.Dir(s.file)] = true
 		for _, k := range list {

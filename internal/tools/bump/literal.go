@@ -6,17 +6,22 @@ import (
 	"strings"
 )
 
-// A kind is a way to change a number.
+// A kind is a way to change a program.
 type kind int
 
 const (
-	last kind = iota // its last digit by one
-	sign             // its sign
-	ten              // its power of ten
+	last      kind = iota // the last digit of a number by one
+	sign                  // its sign
+	ten                   // its power of ten
+	literals              // so many kinds change a number
+	dropped   kind = iota - 1
+	swallowed      // an error is taken no notice of
+	swapped        // two arguments of one type change places
+	early          // a function returns there
 	kinds
 )
 
-var kindNames = [kinds]string{"last", "sign", "ten"}
+var kindNames = [kinds]string{"last", "sign", "ten", "delete", "swallow", "swap", "early"}
 
 // bump returns the literal changed in the way of k, as Go source that can stand
 // in its place, and false if that makes no other number.

@@ -1,10 +1,12 @@
-// Bump changes every numeric literal of the library packages, one at a time,
-// and reports the changes that no test notices:
+// Bump changes every numeric literal of the library packages, or leaves out every
+// step, one at a time, and reports the changes that no test notices:
 //
 //	file:line:column old -> new
 //
 // Each literal is bumped in up to three ways: its last digit by one, its sign,
-// and its power of ten. From the root of the module, everything (hours), one
+// and its power of ten. With -bumps delete,swallow,swap,early it leaves out steps
+// instead: a statement, the notice taken of an error, the order of two arguments
+// of one type, and the rest of a function. From the root of the module, everything (hours), one
 // package, what changed since a commit, or fifty literals drawn at random:
 //
 //	go -C internal/tools run ./bump -dir ../..
@@ -82,16 +84,16 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	flags.SetOutput(stderr)
 	flags.StringVar(&o.dir, "dir", ".", "root `folder` of the module")
 	flags.StringVar(&o.known, "known", "internal/tools/bump/known.txt", "`list` of survivors that are no fault, below -dir; empty for none")
-	flags.StringVar(&o.file, "file", "", "only literals whose file below -dir and line, as in pans/pans.go:12:, match this `regexp`")
-	flags.StringVar(&o.bumps, "bumps", "last,sign,ten", "`kinds` of change")
-	flags.IntVar(&o.sample, "sample", 0, "only `n` literals drawn at random")
+	flags.StringVar(&o.file, "file", "", "only changes whose file below -dir and line, as in pans/pans.go:12:, match this `regexp`")
+	flags.StringVar(&o.bumps, "bumps", "last,sign,ten", "`kinds` of change: of literals last, sign, ten; of steps delete, swallow, swap, early")
+	flags.IntVar(&o.sample, "sample", 0, "only `n` literals and steps drawn at random")
 	flags.Uint64Var(&o.seed, "seed", 1, "seed of the draw")
 	flags.IntVar(&o.jobs, "jobs", 2, "changes tried at once")
 	flags.DurationVar(&o.timeout, "timeout", time.Minute, "a test program that runs longer counts as failed")
 	flags.StringVar(&o.skip, "skip", "Oracle|Consumer", "tests not to run, a `regexp`")
 	flags.BoolVar(&o.importers, "importers", true, "ask the packages that import the changed one, too")
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: bump [options] [package pattern ...]\nChanges numeric literals of the packages and prints the changes that no test notices.\nWithout a pattern: the library packages and what they import of the module.")
+		fmt.Fprintln(stderr, "usage: bump [options] [package pattern ...]\nChanges numeric literals or steps of the packages and prints the changes that no test notices.\nWithout a pattern: the library packages and what they import of the module.")
 		flags.PrintDefaults()
 	}
 	if err := flags.Parse(args); err != nil {
@@ -130,18 +132,25 @@ func run(args []string, stdout, stderr io.Writer) (bool, error) {
 		return false, err
 	}
 	var sites []*site
+	names := map[*target]*typeNames{}
 	for _, t := range targets {
-		found, err := t.sites(o.dir)
+		numbers, err := t.sites(o.dir)
 		if err != nil {
 			return false, err
 		}
-		sites = append(sites, found...)
+		steps, types, err := t.steps(o.dir)
+		if err != nil {
+			return false, err
+		}
+		sites, names[t] = append(append(sites, numbers...), steps...), types
 	}
 	stale := known.apply(sites)
-	sites = slices.DeleteFunc(sites, func(s *site) bool { return !only.MatchString(fmt.Sprintf("%s:%d:", s.file, s.line)) })
+	sites = slices.DeleteFunc(sites, func(s *site) bool {
+		return !only.MatchString(fmt.Sprintf("%s:%d:", s.file, s.line)) || !slices.ContainsFunc(kinds, s.changes)
+	})
 	sites = draw(sites, o.sample, o.seed)
 	if len(sites) == 0 {
-		return false, errors.New("no numeric literal to change")
+		return false, errors.New("nothing of the kind to change")
 	}
 	b, err := newBench(o)
 	if err != nil {
@@ -150,14 +159,16 @@ func run(args []string, stdout, stderr io.Writer) (bool, error) {
 	defer b.close()
 	var counts tally
 	for _, t := range targets {
-		mine := slices.DeleteFunc(slices.Clone(sites), func(s *site) bool { return s.target != t })
-		if len(mine) == 0 {
-			continue
-		}
 		began := time.Now()
 		before := counts
-		if err := b.try(t, mine, kinds, stdout, &counts); err != nil {
-			return false, err
+		for _, types := range []*typeNames{nil, names[t]} { // literals, then steps
+			mine := slices.DeleteFunc(slices.Clone(sites), func(s *site) bool { return s.target != t || (s.wraps == nil) != (types == nil) })
+			if len(mine) == 0 {
+				continue
+			}
+			if err := b.try(t, mine, types, kinds, stdout, &counts); err != nil {
+				return false, err
+			}
 		}
 		fmt.Fprintf(stderr, "%s: %s, %.0f s\n", t.rel, counts.less(before), time.Since(began).Seconds())
 	}
@@ -196,8 +207,8 @@ func (t tally) String() string {
 
 // try makes the changes of one package, several at once, and prints the
 // survivors in their order.
-func (b *bench) try(t *target, sites []*site, kinds []kind, stdout io.Writer, counts *tally) error {
-	trial, err := b.prepare(t, sites)
+func (b *bench) try(t *target, sites []*site, names *typeNames, kinds []kind, stdout io.Writer, counts *tally) error {
+	trial, err := b.prepare(t, sites, names)
 	if err != nil {
 		return err
 	}
@@ -247,7 +258,7 @@ func (b *bench) try(t *target, sites []*site, kinds []kind, stdout io.Writer, co
 	return nil
 }
 
-// A change is one bump of one literal.
+// A change is one bump of one literal, or one step left out.
 type change struct {
 	*site
 	kind kind

@@ -66,6 +66,23 @@ func TestSurvivors(t *testing.T) {
 	}
 }
 
+// What the tests of the mill hold and what they do not was found by reading them.
+func TestSteps(t *testing.T) {
+	dir, want := moduletest.Unpack(t, "testdata/mill.txtar")
+	var out bytes.Buffer
+	survived, err := run([]string{"-dir", dir, "-known", "known.txt", "-bumps", "delete,swallow,swap,early"}, &out, io.Discard)
+	if err != nil {
+		t.Fatal(err)
+	}
+	list, rest, _ := strings.Cut(out.String(), "\n\n")
+	if !survived || list+"\n" != want {
+		t.Errorf("bump prints\n%s\nwant\n%s", list, want)
+	}
+	if !strings.Contains(rest, ", 7 survived, 1 known, 0 do not compile\n") {
+		t.Errorf("after the list bump prints\n%s", rest)
+	}
+}
+
 // Without the package above, nothing holds what only its tests ask for.
 func TestOptions(t *testing.T) {
 	dir, _ := moduletest.Unpack(t, "testdata/shed.txtar")

@@ -12,7 +12,7 @@ import (
 	"golang.org/x/tools/go/packages"
 )
 
-// A site is a numeric literal that can be changed.
+// A site is a numeric literal, or a step of a function, that can be changed.
 type site struct {
 	target       *target
 	file         string // below the root of the module, with slashes
@@ -24,11 +24,15 @@ type site struct {
 	onlySign     bool // only its sign says anything
 	known        [kinds]bool
 
+	// Of a step, how it can be left out; wraps is empty for a literal.
+	step  kind
+	wraps []wrap
+
 	// The constant expression around it, and how it reads with each change;
 	// empty where it would not compile. A variable takes the place of the whole,
 	// since constants are computed exactly and variables are not.
 	whole    whole
-	variants [kinds]string
+	variants [literals]string
 }
 
 // A whole is a constant expression that no larger one holds.
@@ -39,7 +43,10 @@ type whole struct {
 }
 
 func (s *site) bumped(k kind) (string, bool) {
-	if s.onlySign && k != sign {
+	if s.wraps != nil {
+		return kindNames[k], k == s.step
+	}
+	if k >= literals || s.onlySign && k != sign {
 		return "", false
 	}
 	return bump(s.text, s.tok, k)
@@ -121,7 +128,7 @@ func (s *site) place(cur inspector.Cursor, pkg *packages.Package, src []byte) bo
 		return true
 	}
 	s.whole.typ = types.Unalias(t)
-	for k := range kinds {
+	for k := range literals {
 		to, ok := s.bumped(k)
 		if !ok {
 			continue
@@ -200,4 +207,10 @@ func lineAt(src []byte, offset int) string {
 	from := strings.LastIndexByte(text[:offset], '\n') + 1
 	line, _, _ := strings.Cut(text[from:], "\n")
 	return strings.TrimSpace(line)
+}
+
+// changes reports whether the kind changes the site.
+func (s *site) changes(k kind) bool {
+	_, ok := s.bumped(k)
+	return ok
 }

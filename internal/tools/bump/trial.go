@@ -50,8 +50,9 @@ type trial struct {
 }
 
 // prepare builds the first test program and sees that it passes unchanged. If
-// literals cannot be made variables in this package, all are constants.
-func (b *bench) prepare(t *target, sites []*site) (*trial, error) {
+// literals cannot be made variables in this package, all are constants. The names
+// are those that steps need, nil for literals.
+func (b *bench) prepare(t *target, sites []*site, names *typeNames) (*trial, error) {
 	folder, err := os.MkdirTemp(b.scratch, "switched")
 	if err != nil {
 		return nil, err
@@ -64,7 +65,12 @@ func (b *bench) prepare(t *target, sites []*site) (*trial, error) {
 	for i, s := range sites {
 		tr.index[s] = i
 	}
-	o, err := switched(t, sites, folder)
+	var o overlay
+	if names != nil {
+		o, err = stepped(t, sites, names, folder)
+	} else {
+		o, err = switched(t, sites, folder)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -150,7 +156,7 @@ func (b *bench) test(st *stage, program, only, chosen string) ([]byte, bool) {
 
 // run makes a change and asks the stages in turn.
 func (tr *trial) run(c change) (outcome, error) {
-	if c.whole.typ != nil {
+	if c.whole.typ != nil || c.wraps != nil {
 		return tr.choose(c)
 	}
 	return tr.compile(c)
@@ -169,7 +175,7 @@ func (tr *trial) passes(st *stage, program string, c change, chosen string) bool
 }
 
 func (tr *trial) choose(c change) (outcome, error) {
-	if c.variants[c.kind] == "" {
+	if c.wraps == nil && c.variants[c.kind] == "" {
 		return invalid, nil
 	}
 	for i := range tr.stages {
