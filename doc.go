@@ -98,6 +98,8 @@
 //	  saturation-sokolovsky             sugar.Solubility.Saturation
 //	  viscosity-worked                  sugar.Viscosity
 //	  viscosity-crc                     sugar.Viscosity
+//	  specific-heat-read                sugar.SpecificHeat
+//	  water-activity-published          sugar.WaterActivity
 //	  specific-heat-worked              sugar.SpecificHeat
 //	  thinning-examples                 sugar.Thin
 //	                                    sugar.Concentrate
