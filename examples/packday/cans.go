@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"example.org/sapreckoner/density"
@@ -115,10 +116,25 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	case len(s.moldy) > 0:
 		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
 	}
-	if len(h.Batches) == 0 {
-		return nil, fmt.Errorf("%s: no batch is written down: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
+	return nil, fmt.Errorf("%s: %s: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile), noneWaits(h, f.Given("season")))
+}
+
+// noneWaits words why no batch waits for its jars.
+func noneWaits(h *folder.House, asked bool) string {
+	last := 0
+	for _, b := range h.Batches {
+		last = max(last, b.Date.Year())
 	}
-	return nil, fmt.Errorf("%s: every batch of the season is bottled: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile))
+	of := func(b folder.Batch) bool { return h.InSeason(b.Date) }
+	switch {
+	case last == 0:
+		return "no batch is written down"
+	case slices.ContainsFunc(h.Batches, of):
+		return "every batch of the season is bottled"
+	case asked:
+		return fmt.Sprintf("no batch of %d is written down", h.Season())
+	}
+	return fmt.Sprintf("no batch of %d is written down yet, and every one of %d is bottled", h.Season(), last)
 }
 
 // wanted names the batches that are packed: those of the flag, or those of the season,

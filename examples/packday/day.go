@@ -96,6 +96,9 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*day, error) {
 	}
 	d.borrowed = f.Kept(pan...)
 	invented := !d.batches && f.Dir() == "" // jars and people of whom the lot is not
+	if s.metric && !f.Given("containers") {
+		s.containers = metricJars
+	}
 	supplies, err := s.supplies(h, f.Given("containers") || invented)
 	if err != nil {
 		return nil, err

@@ -66,6 +66,38 @@ func TestWrite(t *testing.T) {
 	if status, page := run(); status != 0 || !strings.Contains(page, "Told: 34-8") {
 		t.Errorf("%d %s", status, page)
 	}
+	// Once it is bottled, the new year has none yet: nobody says that its syrup is packed.
+	run("-write")
+	if status, said := run(); status != 2 || !strings.Contains(said, "no batch of 2035 is written down yet, and every one of 2034 is bottled: add one") {
+		t.Errorf("%d %s", status, said)
+	}
+	if status, said := run("-season", "2035"); status != 2 || !strings.Contains(said, "no batch of 2035 is written down: add one") {
+		t.Errorf("%d %s", status, said)
+	}
+	if status, said := run("-season", "2034"); status != 2 || !strings.Contains(said, "every batch of the season is bottled") {
+		t.Errorf("%d %s", status, said)
+	}
+}
+
+// Who thinks in liters is given jars of liters where none are told. By hand: of 5 L the
+// filter keeps 6 US fl oz, 0.18 L, and 4.8 L fill four of 1 L, one of 500 and one of
+// 250 mL. No label is a quart or a pint. What is told stays.
+func TestMetricJars(t *testing.T) {
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\nelevation: 300 m\n",
+		"batches.csv": "batch,date,volume_l,reading_brix,cup_c\na,2034-03-02,5,67.2,20\n"})
+	run := func(args ...string) string {
+		var out, errs bytes.Buffer
+		if status := program().Main(append([]string{"-dir", dir}, args...), strings.NewReader(""), &out, &errs); status != 0 {
+			t.Errorf("%d %s", status, errs.String())
+		}
+		return out.String()
+	}
+	if page := run(); !strings.Contains(page, "250 mL  500 mL  1 L\nfill                 1       1    4\n") || strings.Contains(page, "qt") || strings.Contains(page, "pt ") || strings.Contains(page, "fl oz") {
+		t.Error(page)
+	}
+	if page := run("-containers", "any 1 US pt"); !strings.Contains(page, "1 US pt") {
+		t.Error(page)
+	}
 }
 
 // Nothing is filled, and so written down, of syrup that stands on the limit itself:

@@ -64,6 +64,9 @@ type setup struct {
 	metric bool
 }
 
+// metricJars are those of who thinks in liters and tells none. Common practice.
+const metricJars = "any 1 L, any 500 mL, any 250 mL"
+
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
 	s.allowance = units.Volume(math.NaN())
@@ -77,7 +80,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.temp, "temp", "60 F", "temperature of the lot, and of batches that do not say")
 	f.Quantity(&s.light, "light", "", "its light transmission at 560 nm in 10 mm, if it was measured")
 	f.Group("Containers")
-	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once")
+	f.String(&s.containers, "containers", "any 1 US qt, any 1 US pt, any 8 US fl oz", "instead of jars.csv: how many of which label you have, any where there are plenty, and what is ordered: 12x1 US qt, at least 6x1 US pt, exactly 4x250 mL, any 8 US fl oz; each label once. With -metric and none told they are "+metricJars)
 	f.Group("Instead of a day")
 	f.String(&s.reach, "reach", "", `a color class, a strength or both, such as "Amber" or "Amber, 66.5 to 67.5 Brix": how much of each batch to pour together for it, with the least left over`)
 	f.String(&s.weigh, "weigh", "", "CSV of full jars on the scale: whether the lots hold what their labels say, by the rule of -place. Columns container (of jars.csv, with its empty weight), lot (how many jars) and gross_g, gross_oz or gross_lb")

@@ -119,7 +119,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Fire")
 	f.Firewood(&s.wood)
 	f.Group("Stores for the season")
-	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers")
+	f.Quantity(&s.jar, "jar", "1 US pt", "label volume of your containers; with -metric 500 mL")
 	f.Quantity(&s.spare, "spare", "5 %", "containers beyond the count, for breakage")
 	f.Quantity(&s.perCord, "syrup-per-cord", "", "syrup that a full cord made in a past season, a volume")
 	f.Quantity(&s.peak, "peak", "", "sap of one tap on the best day of past seasons")

@@ -48,6 +48,9 @@ func more(v units.Volume, gain units.Share) units.Volume {
 // layIn finds the stores for the high end of the forecast.
 func (p *plan) layIn() (err error) {
 	s := p.given
+	if s.metric && !p.flags.Given("jar") {
+		s.jar = units.Liter / 2
+	}
 	p.laid, err = packing.LayIn(s.taps, p.forecast.High, packing.Container{Label: s.jar}, packing.Habits{
 		SyrupPerCord: units.Volume(s.perCord), PeakPerTap: p.best, Held: s.keep, Spare: s.spare,
 	})
