@@ -4,8 +4,10 @@ import (
 	"cmp"
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
+	"time"
 
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -63,21 +65,38 @@ func (b *book) balance() (yield.Account, error) {
 	return account, b.wait(&account)
 }
 
-// wait counts as held what came after the last fire, and no more: what a fire left may
-// have spoiled. It is known as well as the sap, of which it is a part, so that the limits
-// of the loss stay as they are. Without a boil in the record nothing tells what waits, and
-// of an earlier season nothing waits any more.
+// wait counts as held what the record says still waits for the fire, as it is planned
+// for the days ahead: see [folder.House.Waiting]. What waited longer than any source
+// lets it may have spoiled. It is known as well as the sap, of which it is a part, so
+// that the limits of the loss stay as they are. Without a boil in the record nothing tells
+// what waits, and of an earlier season nothing waits any more.
 func (b *book) wait(a *yield.Account) error {
 	later := func(d folder.Day) bool { return d.Date.Year() > b.year }
 	if b.given.heldTold || b.boiled.rows == 0 || slices.ContainsFunc(b.house.Days, later) {
 		return nil
 	}
+	last, _ := b.house.LastDay()
 	var waits total
-	for i := len(b.days) - 1; i >= 0 && b.days[i].boiled == 0; i-- {
-		waits.mass += b.days[i].sap.mass
-		waits.sugar += b.days[i].sap.sugar
+	for _, g := range b.house.Waiting(time.Time{}) {
+		if last.Sub(g.Date) > folder.LongestWait {
+			continue
+		}
+		d := g.Day
+		if d.Sap = g.Left; math.IsNaN(float64(d.Sugar)) {
+			waits.unread += d.Sap
+			continue
+		}
+		lot, column, err := b.given.sap(d)
+		if err != nil {
+			return b.fail(folder.DaysFile, d.Line, column, err)
+		}
+		waits.add(lot)
 	}
-	// What was thrown out or boiled already waits no more.
+	if err := waits.settle(b.mean, b.given.SapHydrometer); err != nil {
+		return err
+	}
+	// A boil takes of all sap that stands, and a plan the oldest first: no more waits than
+	// is left.
 	if left := max(0, b.gathered()-b.boiled.sugar-b.thrown.sugar); waits.sugar > left {
 		waits.mass *= left / waits.sugar
 		waits.sugar = left

@@ -23,10 +23,6 @@ type record struct {
 	floods   []time.Time // days of so much sap that the taps or the unit must be wrong
 }
 
-// Sap that old is taken as thrown away: no source lets it wait longer (7 days at 38 F
-// is the longest that one has).
-const longestWait = 7 * day
-
 // flood is more than a tap ever gave on a day, several times over.
 const flood = 100 * units.Liter
 
@@ -66,7 +62,7 @@ func (p *plan) readRecord() error {
 	for _, g := range h.Waiting(p.today.AddDate(0, 0, 1)) {
 		switch age := p.today.Sub(g.Date); {
 		case age < 0 || g.Date.Before(p.start):
-		case age > longestWait:
+		case age > folder.LongestWait:
 			p.gone += g.Left
 		default:
 			p.stands = append(p.stands, pan.Standing{Gathering: pan.Gathering{Volume: g.Left}, Age: age})

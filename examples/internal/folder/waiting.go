@@ -12,6 +12,10 @@ type Gathering struct {
 	Left units.Volume // of it, what was not boiled yet
 }
 
+// LongestWait is how old sap may be. Older sap that was never boiled is taken as thrown
+// away: no source lets it wait longer (7 days at 38 F is the longest that one has).
+const LongestWait = 7 * 24 * time.Hour
+
 // Waiting lists the sap of the season that is there for the fire of a day, the oldest
 // first: what was gathered until then less what was boiled on the days before, and
 // thrown out. The zero time asks for what is left when all that stands in the record
