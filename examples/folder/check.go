@@ -40,6 +40,9 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 			b.Cautions = append(b.Cautions, note+".")
 		}
 	}
+	for _, note := range h.Turned() {
+		b.Cautions = append(b.Cautions, note+".")
+	}
 	if f.Dir() == "" {
 		b.House = "An invented sugarhouse: give your own with -dir."
 	}

@@ -39,6 +39,18 @@ func TestUnread(t *testing.T) {
 	}
 }
 
+// One line that turns all dates of a file around is told by every program on the way,
+// and by the check on its page.
+func TestTurned(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "days.csv": "date,sap_gal\n3/4/2034,40\n14/3/2034,30\n"})
+	status, out, errs := b.Run(t, "", "check", "-dir", dir)
+	const want = "days.csv: dates are read day first, so that 3/4/2034 is April 3, by line 3 alone, 14/3/2034: if that is a slip, mend it"
+	if status != 0 || !strings.Contains(errs, want) || strings.Count(errs, "\n") != 1 || !strings.Contains(strings.Join(strings.Fields(out), " "), want) {
+		t.Errorf("%d %s\n%s", status, errs, out)
+	}
+}
+
 // What is whole by the check, stand can plan: a species that is none, and a file without
 // the column of vigor, are told here already, all at once.
 func TestTrees(t *testing.T) {

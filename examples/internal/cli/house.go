@@ -149,7 +149,7 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), quote(f.dir))
 	}
 	if f.dir != "" {
-		for _, note := range f.house.Unread() {
+		for _, note := range append(f.house.Unread(), f.house.Turned()...) {
 			fmt.Fprintf(e.Err, "%s: %s\n", p.Name, Line(errors.New(note)))
 		}
 	}

@@ -3,12 +3,16 @@ package folder
 import (
 	"errors"
 	"fmt"
+	"io"
+	"maps"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"example.org/sapreckoner/internal/base/clip"
+	"example.org/sapreckoner/units/records"
 )
 
 // A dateOrder is how the dates with slashes of a file are read.
@@ -27,8 +31,16 @@ var (
 	dotted  = regexp.MustCompile(`^([0-9]{1,2})\.([0-9]{1,2})\.([0-9]{1,4})(|[ T].*)$`)
 )
 
-// settle learns from a cell.
-func (o dateOrder) settle(text string) dateOrder {
+// A turning counts what tells the order of the dates of a file.
+type turning struct {
+	told int    // different dates that tell
+	line int    // of the first of them
+	by   string // as it stands there
+	open string // the first date that could be either
+}
+
+// settle learns from a cell in a line.
+func (w *turning) settle(o dateOrder, text string, line int) dateOrder {
 	if strings.IndexByte(text, '/') < 0 {
 		return o
 	}
@@ -37,19 +49,101 @@ func (o dateOrder) settle(text string) dateOrder {
 		return o
 	}
 	tells := unsettled
-	if a, _ := strconv.Atoi(m[1]); a > 12 {
+	a, _ := strconv.Atoi(m[1])
+	b, _ := strconv.Atoi(m[2])
+	if a > 12 {
 		tells = dayFirst
 	}
-	if b, _ := strconv.Atoi(m[2]); b > 12 {
+	if b > 12 {
 		tells = monthFirst
 	}
-	if tells == unsettled || tells == o {
+	if tells == unsettled {
+		if w.open == "" && a != b {
+			w.open = text
+		}
+		return o
+	}
+	switch {
+	case w.told == 0:
+		w.told, w.line, w.by = 1, line, text
+	case text != w.by: // a day may have several rows
+		w.told++
+	}
+	if tells == o {
 		return o
 	}
 	if o != unsettled {
 		return both
 	}
 	return tells
+}
+
+// turned keeps how the dates of a file are read where one line alone tells: a slip
+// there turns all of them.
+func (h *House) turned(name string, o dateOrder, w turning) {
+	text, err := o.cell(w.open)
+	if w.told != 1 || w.open == "" || err != nil {
+		return
+	}
+	on, err := time.Parse(time.DateOnly, text[:len(time.DateOnly)])
+	if err != nil {
+		return
+	}
+	first := "month first"
+	if o == dayFirst {
+		first = "day first"
+	}
+	if h.orders == nil {
+		h.orders = map[string]string{}
+	}
+	h.orders[name] = fmt.Sprintf("%s: dates are read %s, so that %s is %s, by line %d alone, %s: if that is a slip, mend it; dates as %s leave no doubt",
+		h.Shown(name), first, clip.Text(w.open), on.Format("January 2"), w.line, clip.Text(w.by), on.Format(time.DateOnly))
+}
+
+// Turned tells of files whose dates with slashes could be read either way but for
+// one line, each with that line and how they are read.
+func (h *House) Turned() (all []string) {
+	for _, name := range slices.Sorted(maps.Keys(h.orders)) {
+		if !h.aside[name] {
+			all = append(all, h.orders[name])
+		}
+	}
+	return all
+}
+
+// settle reads through the file for dates with slashes that tell their order.
+func (h *House) settle(sp spec) (order dateOrder, err error) {
+	f, err := h.files.Open(sp.name)
+	if err != nil {
+		return order, err
+	}
+	defer f.Close()
+	r, err := records.Open("", f)
+	if err != nil {
+		return order, nil // told when it is read
+	}
+	var (
+		dates []int
+		turns turning
+	)
+	for i, name := range lower(r.Cells()) {
+		if c, _ := sp.column(name); c.kind == dateCell {
+			dates = append(dates, i)
+		}
+	}
+	for len(dates) > 0 {
+		err := r.Next()
+		if err == io.EOF || r.Broken() {
+			break
+		}
+		for _, i := range dates {
+			if cells := r.Cells(); i < len(cells) {
+				order = turns.settle(order, strings.TrimSpace(cells[i]), r.Line())
+			}
+		}
+	}
+	h.turned(sp.name, order, turns)
+	return order, nil
 }
 
 // The years of a record.

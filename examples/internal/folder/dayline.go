@@ -75,10 +75,10 @@ func (h *House) typedDate(text string, today time.Time) (string, error) {
 		order, _ = h.settle(sp) // of a file that is not there nothing is settled
 	}
 	if order == unsettled {
-		order = order.settle(text + "/2000")
+		order = new(turning).settle(order, text+"/2000", 0)
 	}
 	if order == unsettled {
-		order = order.settle(text)
+		order = new(turning).settle(order, text, 0)
 	}
 	if order == unsettled && h.Settings.Gallon == units.USGallon {
 		order = monthFirst

@@ -28,6 +28,7 @@ type House struct {
 	path   string // as messages name the folder; empty for the current one
 	season int    // asked for; 0 takes that of the last date
 	aside  map[string]bool
+	orders map[string]string // of dates, by file: see [House.Turned]
 }
 
 // Open reads the folder. Messages name its files behind name, which may be

@@ -108,26 +108,6 @@ func heat(c *column, x float64, on time.Time) string {
 	return fmt.Sprintf("%s F in %s? is a figure wrong? %s", digits(x), month, meant(x, unit))
 }
 
-// A spring watches the highs of a weather file for Celsius under a Fahrenheit
-// header: from January to April some day goes above 30 F wherever sap runs.
-type spring struct {
-	year, line, days int
-	highest          float64
-}
-
-const (
-	fewDays = 20 // of figures, or nothing is said
-	noThaw  = 30 // F
-)
-
-func (s *spring) told(file string) error {
-	if s.days < fewDays || s.highest >= noThaw {
-		return nil
-	}
-	return &records.Error{File: file, Line: s.line, Err: fmt.Errorf("no day of the spring of %d goes above %d F: for Celsius name the columns tmin_c and tmax_c; if it was so cold, write one high with its unit, as %s F",
-		s.year, noThaw, digits(s.highest))}
-}
-
 // A course of years watches the dates of a file, whose rows follow each other
 // more or less: a row whose neighbors agree on another year, and a last one far
 // from the one before.

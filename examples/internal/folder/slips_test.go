@@ -5,14 +5,18 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
+	"time"
 )
 
 // daily returns a weather file of a spring: 40 days from January 1, all alike.
-func daily(header, row string) string {
+func daily(header, row string) string { return header + "\n" + spell(40, time.January, row) }
+
+// spell returns rows of some days from the first of a month, which have these lows and
+// highs in turn.
+func spell(days int, month time.Month, rows ...string) string {
 	var b strings.Builder
-	b.WriteString(header + "\n")
-	for d := range 40 {
-		fmt.Fprintf(&b, "2034-%02d-%02d,%s\n", 1+d/31, 1+d%31, row)
+	for d := range days {
+		fmt.Fprintf(&b, "%s,%s\n", time.Date(2034, month, 1+d, 0, 0, 0, 0, time.UTC).Format(time.DateOnly), rows[d%len(rows)])
 	}
 	return b.String()
 }
@@ -38,6 +42,17 @@ func TestSlips(t *testing.T) {
 		{"hot July", WeatherFile, "", "", weather + "2034-07-10,70,97\n"},
 		{"Celsius", WeatherFile, daily("date,tmin_f,tmax_f", "-4,8"), "weather.csv:2: no day of the spring of 2034 goes above 30 F: for Celsius name the columns tmin_c and tmax_c", daily("date,tmin_c,tmax_c", "-4,8")},
 		{"a cold spring", WeatherFile, "", "", daily("date,tmin_f,tmax_f", "-4,8") + "2034-02-15,4,9 F\n"},
+		// A week as sap has it in C, which in F would be one of hard frost in March.
+		{"a week in Celsius", WeatherFile, weather + spell(7, time.March, "-6,7", "-4,9", "-8,2"), "weather.csv:2: all lows of the spring of 2034 lie from -8 to -4 F and all highs from 2 to 9 F: for Celsius name the columns tmin_c and tmax_c", weather + spell(6, time.March, "-6,7", "-4,9", "-8,2")},
+		// In January hard frost is usual: a clear week of it swings 20 F, a
+		// cloudy one 11 to 13, and that in C 8 to 11, 9.7 in the mean.
+		{"a January in Celsius", WeatherFile, weather + spell(7, time.January, "-12,-2", "-6,2", "-10,1"), "weather.csv:2: all lows of the spring of 2034", weather + spell(7, time.January, "-12,8", "-6,14", "-2,18")},
+		{"a cloudy week of frost", WeatherFile, "", "", weather + spell(8, time.January, "0,11", "3,14", "-4,9")},
+		{"lows behind highs", WeatherFile, "date,tmax_f,tmin_f\n" + spell(7, time.March, "7,-6"), "all highs from 7 to 7 F", "date,tmax_f,tmin_f\n" + spell(7, time.March, "27,14")},
+		{"frost that is meant", WeatherFile, "", "", weather + spell(7, time.March, "-6,7", "-4,9 F")},
+		{"deep frost", WeatherFile, "", "", weather + spell(8, time.March, "-24,7", "-4,9")},
+		{"a week without thaw", WeatherFile, "", "", weather + spell(8, time.March, "-14,-7", "-12,-3")},
+		{"a mild March", WeatherFile, "", "", weather + spell(8, time.March, "20,29", "24,40")},
 		{"Baume", BatchesFile, batches + "1,2034-03-10,1,31.5\n", "batches.csv:2: column reading_brix: 31.5 Brix or Baume? write 31.5 Be or 31.5 Brix in the cell", batches + "1,2034-03-10,1,31.5 Be\n"},
 		{"a year between", DaysFile, "date\n2034-03-09\n2043-03-10\n2034-03-11\n", "days.csv:3: column date: a day of 2043 between days of 2034? check the year", "date\n2034-03-09\n2034-03-10\n2034-03-11\n"},
 		{"a year behind", DaysFile, "date\n2034-03-09\n2043-03-10\n", "days.csv:3: column date: a day of 2043 behind days of 2034? check the year", "date\n2034-03-09\n2037-03-10\n"},

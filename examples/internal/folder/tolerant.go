@@ -35,6 +35,7 @@ type tolerant struct {
 	course  course
 	spring  *spring // of a weather file
 	highest int     // column of the highs; -1 if they carry no F
+	lowest  int     // column of the lows; -1 if they carry no F
 }
 
 // open opens a file of the folder. Of one that is not there the error is
@@ -52,7 +53,7 @@ func (h *House) open(name string) (*tolerant, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &tolerant{file: h.Shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1}
+	t := &tolerant{file: h.Shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1, lowest: -1}
 	t.r, err = records.Open(t.file, f)
 	switch {
 	case err == io.EOF: // the reader tells what belongs into the first line
@@ -65,37 +66,6 @@ func (h *House) open(name string) (*tolerant, error) {
 	t.r.AllowShort()
 	t.header(sp)
 	return t, nil
-}
-
-// settle reads through the file for dates with slashes that tell their order.
-func (h *House) settle(sp spec) (order dateOrder, err error) {
-	f, err := h.files.Open(sp.name)
-	if err != nil {
-		return order, err
-	}
-	defer f.Close()
-	r, err := records.Open("", f)
-	if err != nil {
-		return order, nil // told when it is read
-	}
-	var dates []int
-	for i, name := range lower(r.Cells()) {
-		if c, _ := sp.column(name); c.kind == dateCell {
-			dates = append(dates, i)
-		}
-	}
-	for len(dates) > 0 {
-		err := r.Next()
-		if err == io.EOF || r.Broken() {
-			break
-		}
-		for _, i := range dates {
-			if cells := r.Cells(); i < len(cells) {
-				order = order.settle(strings.TrimSpace(cells[i]))
-			}
-		}
-	}
-	return order, nil
 }
 
 func lower(cells []string) []string {
@@ -122,6 +92,9 @@ func (t *tolerant) header(sp spec) {
 		}
 		if base == "tmax" && c.out.suffix == "f" {
 			t.highest, t.spring = i, &spring{}
+		}
+		if base == "tmin" && c.out.suffix == "f" {
+			t.lowest = i
 		}
 		t.cols = append(t.cols, c)
 		t.cells = append(t.cells, c.handed)
@@ -228,38 +201,15 @@ func (t *tolerant) row(cells []string) {
 			good = false
 			continue
 		}
-		if i == t.highest {
-			t.thaw(on, t.cells[i], text)
-		}
 		t.cells[i] = text
 	}
 	if !on.IsZero() {
 		t.tell(t.course.row(t.file, t.cols[t.dates[0]].name, on.Year(), t.r.Line()))
 	}
 	if good {
+		t.thaw(on, cells)
 		t.hand(t.r.Line())
 	}
-}
-
-// thaw watches the highs of a spring.
-func (t *tolerant) thaw(on time.Time, written, high string) {
-	month := on.Month()
-	if t.s.South {
-		month -= 6
-	}
-	if on.IsZero() || month < time.January || month > time.April || high == "" {
-		return
-	}
-	if t.spring.year != on.Year() {
-		t.tell(t.spring.told(t.file))
-		*t.spring = spring{year: on.Year(), line: t.r.Line(), highest: -1e9}
-	}
-	x, ok := quick(high)
-	if _, bare := plain(written); !ok || !bare {
-		x = noThaw // its unit stands in the cell: there is no doubt
-	}
-	t.spring.days++
-	t.spring.highest = max(t.spring.highest, x)
 }
 
 // end tells what only the whole file tells.
