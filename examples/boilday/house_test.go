@@ -1,6 +1,8 @@
 package main
 
 import (
+	"encoding/json"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -62,5 +64,52 @@ func TestSweetIsAdded(t *testing.T) {
 	}
 	if _, _, errs := b.Run(t, "", "-dir", dir, "-day", "2034-02-01"); !strings.Contains(errs, "no sap waits") {
 		t.Error(errs)
+	}
+}
+
+// Where no sap waits, the sweet in the pan is not passed over. By hand: 1 1/2 in on 6 and
+// 2 ft2 are 1296 and 432 in3, 7.48 US gal of 231 in3. At 8.345 lb a gallon of water and
+// gravities of 1.036 and 1.106 (9 and 25 Brix) they hold 4.37 + 4.31 = 8.68 lb of sugar:
+// 12.97 lb of syrup of 66.9 Brix, at 11.05 lb a gallon 4.7 qt. A pan that was drained
+// holds nothing, nor does one before its fire.
+func TestSweetAlone(t *testing.T) {
+	b := clitest.Build(t)
+	files := map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 2 x 3 ft, 2 x 1 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-11,90,2.1,40,90\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-11,1,1.5,9\n2034-03-11,2,1.5,25\n"}
+	dir := clitest.Folder(t, files)
+	page, read := b.Brief(t, "", "-dir", dir)
+	flat := strings.Join(strings.Fields(page), " ")
+	for _, want := range []string{"boil it down in a pot today, or drain it and keep it below 40 F", "7 1/2 US gal (13.2 Brix, since Mar 11)", "4 1/2 US qt", "Light no fire under a pan that is less than 1 in deep"} {
+		if !strings.Contains(flat, want) {
+			t.Errorf("no %q in\n%s", want, page)
+		}
+	}
+	if len(read.Answers) != 4 {
+		t.Errorf("%v", read.Answers)
+	}
+	var parts struct {
+		Sweet struct {
+			Sugar float64 `json:"sugar_lb"`
+		} `json:"sweet"`
+	}
+	_, out, _ := b.Run(t, "", "-dir", dir, "-json")
+	if err := json.Unmarshal([]byte(out), &struct{ Parts any }{&parts}); err != nil || !(math.Abs(parts.Sweet.Sugar-8.68) < 0.03) {
+		t.Errorf("%v: %v lb of sugar in %s", err, parts.Sweet.Sugar, out)
+	}
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write"); status != 2 || !strings.Contains(errs, "no sap waits, so there is no day to add") {
+		t.Errorf("%d %s", status, errs)
+	}
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-day", "2034-03-10"); status != 2 || !strings.Contains(errs, "no sap waits by") {
+		t.Errorf("%d %s", status, errs)
+	}
+	files["pan.csv"] += "2034-03-12,1,0,0\n2034-03-12,2,0,0\n"
+	if status, _, errs := b.Run(t, "", "-dir", clitest.Folder(t, files)); status != 2 || !strings.Contains(errs, "no sap waits by") {
+		t.Errorf("%d %s", status, errs)
+	}
+	// A finished draw is read, and not boiled on.
+	files["pan.csv"] = "date,compartment,depth_in,brix\n2034-03-11,2,1.5,67\n"
+	if page, _ := b.Brief(t, "", "-dir", clitest.Folder(t, files)); !strings.Contains(page, "syrup stands in the pan") || strings.Contains(page, "In a pot ") {
+		t.Error(page)
 	}
 }

@@ -36,6 +36,9 @@ func program() cli.Program {
 			s.declare(f)
 			f.Words("40 US gal 2.1 at 41 F", s.hear)
 			return func(e *cli.Env) error {
+				if shown, err := s.alone(e, f); shown || err != nil {
+					return err
+				}
 				p, err := s.work(e, f)
 				if err != nil {
 					return err

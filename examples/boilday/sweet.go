@@ -32,6 +32,9 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 		if row.Compartment > len(areas) {
 			return w, line(fmt.Errorf("no. %d: the pan has %d", row.Compartment, len(areas)))
 		}
+		if !(row.Depth > 0) {
+			continue // drained
+		}
 		lot, err := sugar.NewLot(areas[row.Compartment-1].Volume(row.Depth), row.Brix, s.sapTemp)
 		if err != nil {
 			return w, line(err)
