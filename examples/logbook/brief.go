@@ -50,7 +50,11 @@ func (p page) brief() {
 			notes = append(notes, step(6, "thrown out"))
 		}
 		if steps[0] > 0 || p.thrown.sugar == 0 || p.moreBoiled() {
-			notes = append(notes, step(0, "stands or spoiled"))
+			what := "stands or spoiled"
+			if p.waits > 0 && steps[0]-p.waits < steps[0]/100 {
+				what = "waits for the fire"
+			}
+			notes = append(notes, step(0, what))
 		}
 		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), notes...)
 	}

@@ -190,7 +190,7 @@ func midSeason(t *testing.T, b clitest.Binary) {
 		parts(t, b, &page, "-dir", left)
 		_, out, _ := b.Run(t, "", "-dir", left)
 		out = strings.Join(strings.Fields(out), " ")
-		if bal := page.Balance; !(math.Abs(bal.Kept/bal.In-want) < 1e-3) || !(math.Abs((bal.Kept+bal.Lost)/bal.In-23.389/43.389) < 1e-3) || strings.Contains(out, "lost or stands unboiled,") != (want == 0) {
+		if bal := page.Balance; !(math.Abs(bal.Kept/bal.In-want) < 1e-3) || !(math.Abs((bal.Kept+bal.Lost)/bal.In-23.389/43.389) < 1e-3) || strings.Contains(out, "lost or stands unboiled,") != (want == 0) || strings.Contains(out, "lb waits for the fire)") == (want == 0) {
 			t.Errorf("%s: of %v lb %v wait and %v are lost\n%s", more, bal.In, bal.Kept, bal.Lost, out)
 		}
 	}
