@@ -161,3 +161,14 @@ func TestPastSeason(t *testing.T) {
 		t.Error(page)
 	}
 }
+
+// Who thinks in liters lays in half liters where no jar is told, and what is told stays.
+func TestMetricJar(t *testing.T) {
+	b := clitest.Build(t)
+	for want, extra := range map[string]string{"(of 500 mL;": "", "(of 250 mL;": "jar: 250 mL\n"} {
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\ntaps: 50\n" + extra, "weather.csv": table(79, 20, 40)})
+		if status, out, errs := b.Run(t, "", "-dir", dir, "-today", "2030-03-11", "-full"); status != 0 || !strings.Contains(out, want) {
+			t.Errorf("%d, no %s: %s\n%s", status, want, errs, out)
+		}
+	}
+}
