@@ -258,17 +258,24 @@ func (p page) lotsPart(part *cli.Part) error {
 			odd = append(odd, fmt.Sprintf("%s is under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, thinSyrup, thickSyrup))
 		}
 		drawn, _ := amounts(lot)
-		left := lot.Volume() + l.poured - l.volume
+		left := l.left()
 		if l.moldy {
 			left = 0
 			odd = append(odd, name+" was moldy: thrown away, and in no stock")
 		}
-		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(left))
+		if l.drum {
+			name += ", drum"
+		}
+		kept := l.filtered()
+		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(kept), cli.Volume(left-kept))
 		rows = append(rows, []cli.Value{cli.Words(name), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
-			went[0], went[1]})
+			went[0], went[1], went[2]})
 	}
 	part.Table("batches", []cli.Column{{Key: "batch", Head: "batch"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
-		{Key: "bottled", Head: "bottled"}, {Key: "left", Head: "in stock"}}, rows)
+		{Key: "bottled", Head: "bottled"}, {Key: "filtered", Head: "filtered"}, {Key: "left", Head: "in stock"}}, rows)
+	if volume, _ := p.filteredOff(); volume > 0 {
+		part.Remark("Filtered is what a batch lacks once nearly all of it is bottled: the filter kept it, or it stands in the can.")
+	}
 	if len(odd) > 0 {
 		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")
 	}
@@ -291,4 +298,7 @@ func (p page) bottledPart(part *cli.Part) {
 	part.Table("bottled", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
 	part.Row("containers", "Containers", cli.Count(count, ""))
 	part.Row("volume", "Bottled by the labels", cli.Total(sapDigits, cli.Volume(all)))
+	if volume, sugar := p.filteredOff(); volume > 0 {
+		part.Row("filtered", "Filtered or left in cans", gauged(cli.Volume(volume)), p.In(gauged(cli.Mass(sugar)))+" of sugar")
+	}
 }
