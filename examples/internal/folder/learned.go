@@ -23,6 +23,8 @@ const fewest = 3
 //   - sugar: the median of the readings of the last three days that have some; before
 //     the first of a season that of all readings of the last season with three days.
 //   - best day: the most sap that a tap gave on a day.
+//   - taps: where the settings do not tell them, those of this season or else of the
+//     last that has some, by its holes or its row.
 //   - syrup to the cord: of the last season before this that tells both.
 func (h *House) Learned() (lessons []Line, remarks []string) {
 	learn := func(name, value, from, beaten string, flags ...string) {
@@ -63,6 +65,12 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	remarks = h.remark(remarks, left, "a tap gave %.2g times as much as on the next best day")
 	if n >= fewest {
 		learn("best day", gallons3(best.USGallons()), many(n, "day"), "", "sapweek.peak")
+	}
+	for year := h.Season(); h.Settings.Taps == 0 && year > h.Season()-oldest; year-- {
+		if n := h.Taps(year); n > 0 {
+			learn("taps", strconv.Itoa(n), strconv.Itoa(year), "", "sapweek.taps")
+			break
+		}
 	}
 	if syrup, year := h.syrupByCord(); year > 0 {
 		learn("syrup to the cord", gallons3(syrup.USGallons()), strconv.Itoa(year), "", "sapweek.syrup-per-cord")
