@@ -23,8 +23,8 @@ const fewest = 3
 //   - sugar: the median of the readings of the last three days that have some; before
 //     the first of a season that of all readings of the last season with three days.
 //   - best day: the most sap that a tap gave on a day.
-//   - taps: where the settings do not tell them, those of this season or else of the
-//     last that has some, by its holes or its row.
+//   - taps: where the settings do not tell them, the holes of this season, or of the
+//     last that has some.
 //   - syrup to the cord: of the last season before this that tells both.
 func (h *House) Learned() (lessons []Line, remarks []string) {
 	learn := func(name, value, from, beaten string, flags ...string) {
@@ -66,10 +66,13 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	if n >= fewest {
 		learn("best day", gallons3(best.USGallons()), many(n, "day"), "", "sapweek.peak")
 	}
-	for year := h.Season(); h.Settings.Taps == 0 && year > h.Season()-oldest; year-- {
-		if n := h.Taps(year); n > 0 {
-			learn("taps", strconv.Itoa(n), strconv.Itoa(year), "", "sapweek.taps")
-			break
+	if h.Settings.Taps == 0 {
+		holes := h.holes()
+		for year := h.Season(); year > h.Season()-oldest; year-- {
+			if n := holes[year]; n > 0 {
+				learn("taps", strconv.Itoa(n), "the holes of "+strconv.Itoa(year), "", "sapweek.taps")
+				break
+			}
 		}
 	}
 	if syrup, year := h.syrupByCord(); year > 0 {

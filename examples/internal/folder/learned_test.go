@@ -140,7 +140,7 @@ func TestLearnNextYear(t *testing.T) {
 
 // Where no setting tells the taps, the holes of last year do: three.
 func TestLearnTaps(t *testing.T) {
-	for settings, want := range map[string]string{"gallons: US\n": "3 from 2034", "gallons: US\ntaps: 9\n": ""} {
+	for settings, want := range map[string]string{"gallons: US\n": "3 from the holes of 2034", "gallons: US\ntaps: 9\n": ""} {
 		h, err := Open(fstest.MapFS{
 			SettingsFile: {Data: []byte(settings)},
 			HolesFile:    {Data: []byte("tree,year,bearing_deg,height_in,bit_in,depth_in\nA,2033,10,40,5/16,1.5\nA,2034,90,40,5/16,1.5\nB,2034,80,40,5/16,1.5\nC,2034,80,40,5/16,1.5\n")},
