@@ -51,6 +51,9 @@ func TestDocCommands(t *testing.T) {
 						words = words[:at]
 					}
 					name := program(words[2])
+					if out, err := exec.Command("go", "-C", words[2], "list", "-m").CombinedOutput(); err != nil && strings.Contains(string(out), "requires go") {
+						t.Skipf("this Go is older than the module asks for: %s", out)
+					}
 					if !built[name] {
 						goRun(t, words[2], "build", "-o", filepath.Join(bin, name), ".")
 						built[name] = true
