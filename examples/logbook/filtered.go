@@ -8,9 +8,13 @@ import (
 )
 
 // nearlyAll is the part of a batch beyond which it counts as bottled: the rest was kept
-// by the filter, or is the last of the can. A bound of our own: of a batch with more
-// left than this nobody knows whether it is bottled yet.
-const nearlyAll = 0.9
+// by the filter, or is the last of the can. Beyond mostKept something is left to bottle,
+// though it is little of a drum. Bounds of our own: of a batch with more left than this
+// nobody knows whether it is bottled yet.
+const (
+	nearlyAll = 0.9
+	mostKept  = units.USGallon / 2
+)
 
 // left is what the record leaves of a batch: drawn and poured in, less what was bottled
 // and poured out.
@@ -26,7 +30,7 @@ func (l *packed) left() units.Volume {
 // moldy, or whose labels say more than was drawn.
 func (l *packed) filtered() units.Volume {
 	had := l.left() + l.volume
-	if lacks := l.left(); l.volume > 0 && !l.moldy && lacks > 0 && float64(lacks) <= (1-nearlyAll)*float64(had) {
+	if lacks := l.left(); l.volume > 0 && !l.moldy && lacks > 0 && lacks <= mostKept && float64(lacks) <= (1-nearlyAll)*float64(had) {
 		return lacks
 	}
 	return 0
