@@ -171,9 +171,9 @@ func (p page) source(b *cli.Brief) {
 		if p.sweet.Mass() > 0 {
 			b.Told("sweet in the pan")
 		}
-	case p.given.readings > 0:
+	case p.given.readings != "":
 		b.From(f, "sap", "sap "+sap)
-		b.Learned(p.given.reading.Text(2) + " from " + cli.Plural(p.given.readings, "reading"))
+		b.Learned(p.given.reading.Text(2) + " from " + p.given.readings)
 	default:
 		read := "read " + p.given.reading.Text(1)
 		if g := p.gatherings[0]; g.lot.Brix().Text(1) != g.reading.Text(1) {

@@ -54,12 +54,12 @@ func (s *setup) gather(e *cli.Env, f *cli.Flags, demo bool) ([]gathering, error)
 
 // lastRead takes the strength that the record read last, where nobody read today.
 func (s *setup) lastRead(f *cli.Flags) error {
-	b, n := f.House().LastSugar()
-	if n == 0 {
+	b, from := f.House().LastSugar()
+	if from == "" {
 		return fmt.Errorf("how sweet is the sap? No reading stands in %s: say it behind the sap, as 40 US gal 2.1 at 41 F", f.House().Shown(folder.DaysFile))
 	}
 	// It is the true one, as a hydrometer reads where its scale is true.
-	s.reading, s.readings, s.refractometer = b, n, ""
+	s.reading, s.readings, s.refractometer = b, from, ""
 	if !f.Given("read-at") {
 		s.readAt = s.sapStem
 	}

@@ -75,8 +75,8 @@ func (p *plan) doubted() units.Brix {
 func (p page) readingRow(part *cli.Part) {
 	g := p.gatherings[0]
 	at := p.In(cli.Temperature(g.read))
-	if n := p.given.readings; n > 0 {
-		part.Row("reading", "Not read today", cli.Brix(g.reading, 2), "learned from "+cli.Plural(n, "reading"))
+	if from := p.given.readings; from != "" {
+		part.Row("reading", "Not read today", cli.Brix(g.reading, 2), "learned from "+from)
 		return
 	}
 	switch p.given.refractometer {

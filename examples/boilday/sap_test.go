@@ -21,6 +21,7 @@ func TestSapOfTheDay(t *testing.T) {
 	for _, c := range []struct{ args, want, not string }{
 		{"-dir|" + dir + "|80 gal", "Learned: 1.60 Brix from 3 readings", "read 2.1"},
 		{"-dir|" + dir + "|80 gal -full", "Not read today 1.60 Brix (learned from 3 readings)", "44.0 F"},
+		{"-dir|" + dir + "|-season|2035|80 gal -full", "Not read today 1.60 Brix (learned from 3 readings of 2034)", "44.0 F"},
 		{"-dir|" + dir + "|80 gal 2.1 at 41 F", "read 2.1 Brix", "1.60"},
 		{"-dir|" + dir, "Told: 15 US gal of Mar 24", "40 US gal"},
 		{"80 US gal", "Assumed: read 2.1 Brix, at 44 F", "Learned"},

@@ -24,7 +24,7 @@ type setup struct {
 	sapFile string
 	noTemp  bool // sap of the record goes by readAt
 
-	readings int // of the record, from which the strength is learned; 0 if it is not
+	readings string // of the record, from which the strength is learned; empty if it is not
 
 	day time.Time
 
@@ -205,7 +205,7 @@ func (p *plan) borrowed(f *cli.Flags) string {
 		{"pan-area", []string{"compartments"}},
 		{"pan-rate", []string{"boil-rate"}},
 	} {
-		if (p.recorded() || p.given.readings > 0 && n.flag != "sap") && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
+		if (p.recorded() || p.given.readings != "" && n.flag != "sap") && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
 			continue
 		}
 		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"

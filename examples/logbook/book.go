@@ -71,6 +71,7 @@ type packed struct {
 	drawn  total
 	unlike int          // rows that are hardly syrup
 	moldy  bool         // thrown away
+	drum   bool         // weighed full and empty
 	poured units.Volume // to it from other batches, less what went to others
 	volume units.Volume // bottled, by the labels
 }

@@ -23,7 +23,8 @@ func (p page) brief() {
 		boiled = p.gathered()
 	}
 	pan := max(0, p.Kept-p.waits)
-	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar}
+	filtered, kept := p.filteredOff()
+	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - kept - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar, kept}
 	values := make([]cli.Value, len(steps))
 	for i, m := range steps {
 		values[i] = cli.Mass(m)
@@ -66,15 +67,22 @@ func (p page) brief() {
 		b.Answer("drawn", "Drawn", cli.Quarts(p.Syrup, cli.Nearest), notes...)
 	}
 	if count > 0 {
-		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), "sugar "+p.In(values[3]), cli.Plural(count, "container"))
+		notes := []string{"sugar " + p.In(values[3]), cli.Plural(count, "container")}
+		if filtered > 0 {
+			notes = append(notes, step(7, "filtered or left in cans"))
+		}
+		b.Answer("bottled", "Bottled", cli.Quarts(volume, cli.Nearest), notes...)
 	}
 	if p.Syrup > 0 {
-		notes := []string{"sugar " + p.In(values[4]), "with what filters kept"}
+		notes := []string{"sugar " + p.In(values[4])}
+		if filtered == 0 {
+			notes = append(notes, "with what filters kept")
+		}
 		moldy, err := p.moldy.lot()
 		if err == nil && !moldy.Empty() {
 			notes = append(notes, step(5, "moldy, thrown away"))
 		}
-		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-moldy.Volume(), cli.Down), notes...)
+		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-filtered-moldy.Volume(), cli.Down), notes...)
 	}
 	best := p.best()
 	if lot, err := p.days[best].sap.lot(); err == nil { // as above

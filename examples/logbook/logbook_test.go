@@ -25,6 +25,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
 	t.Run("mold", func(t *testing.T) { moldy(t, b) })
+	t.Run("drums", func(t *testing.T) { drums(t, b) })
 	t.Run("unlikely batches", func(t *testing.T) { unlikely(t, b) })
 	t.Run("chart", func(t *testing.T) { chart(t, b) })
 	t.Run("cost", func(t *testing.T) { costs(t, b) })
@@ -117,12 +118,17 @@ func tapsOfThen(t *testing.T, b clitest.Binary) {
 
 // What the first page says of 2034 is what its files say, added up by hand: 629 US
 // gal gathered and 617 boiled; 13.22 gal drawn, which are 52.9 qt (the sum of the
-// batches at 68 F); 9 qt, 16 pt and 11 half pints bottled, 19.75 qt.
+// batches at 68 F); 9 qt, 16 pt and 11 half pints bottled, 19.75 qt. Batches 1 to 3, which are bottled,
+// were 1.881, 2.170 and 1.110 gal and filled 5.161 - 4.938 = 0.223 gal less, 0.89 qt
+// and 0.223 x 11.08 lb x 0.67 = 1.7 lb of sugar.
 func staircase(t *testing.T, b clitest.Binary) {
 	_, page := b.Brief(t, "")
-	want := map[string]float64{"gathered": 629, "boiled": 617, "drawn": 52.9, "bottled": 19.75, "stock": 33.1}
+	want := map[string]float64{"gathered": 629, "boiled": 617, "drawn": 52.9, "bottled": 19.75, "stock": 32.2}
 	for _, a := range page.Answers {
 		x, ok := a.US.Value.(float64)
+		if a.Key == "bottled" && !strings.Contains(a.Note, "; 2 lb filtered") {
+			t.Errorf("bottled: %s", a.Note)
+		}
 		if w, asked := want[a.Key]; asked && (!ok || !(math.Abs(x-w) < 1.5)) {
 			t.Errorf("%s: %v, want %v", a.Key, a.US.Value, w)
 		}

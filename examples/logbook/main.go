@@ -41,7 +41,7 @@ func program() cli.Program {
 
 // files tells what is read of the folder.
 const files = `- days.csv: sap by tank, its sugar and how warm it was read, what was boiled from when to when on how much wood, what was thrown out, and syrup, which counts where the season has no batches. Sap that nobody read counts at the strength of the rest.
-- batches.csv: each batch of syrup by volume or weight, its reading and the cup.
+- batches.csv: each batch of syrup by volume, by weight without the can, or as a drum by gross_lb and tare_lb, full and empty on a scale; its reading and the cup.
 - bottled.csv: what was filled of each.
 - blends.csv: what was poured from one batch into another.
 - costs.csv, with -cost: what was paid, and over how many years it is spread; what is bought from July on is for the next season. people.csv: hours worked, of the last season.

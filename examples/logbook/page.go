@@ -2,9 +2,7 @@ package main
 
 import (
 	"fmt"
-	"maps"
 	"math"
-	"slices"
 	"strings"
 	"time"
 
@@ -237,58 +235,4 @@ func (p page) sourcesPart(part *cli.Part) error {
 	part.Table("sources", []cli.Column{{Key: "source", Head: "source"}, {Key: "gatherings", Head: "gatherings"}, {Key: "sap", Head: "sap"},
 		{Key: "true", Head: "true"}, {Key: "sugar", Head: "sugar"}}, rows)
 	return nil
-}
-
-func (p page) lotsPart(part *cli.Part) error {
-	var rows [][]cli.Value
-	var odd []string
-	for _, name := range slices.Sorted(maps.Keys(p.lots)) {
-		l := p.lots[name]
-		lot, err := l.drawn.lot()
-		if err != nil {
-			return err
-		}
-		switch {
-		case lot.Empty():
-			odd = append(odd, name+" was bottled and never drawn")
-		case l.volume > (lot.Volume()+l.poured)*1.02: // a gauge and a label differ by a percent or two
-			odd = append(odd, name+" was bottled into more than was drawn")
-		}
-		if l.unlike > 0 {
-			odd = append(odd, fmt.Sprintf("%s is under %v or over %v: was the cup as warm as written? Thin syrup ferments", name, thinSyrup, thickSyrup))
-		}
-		drawn, _ := amounts(lot)
-		left := lot.Volume() + l.poured - l.volume
-		if l.moldy {
-			left = 0
-			odd = append(odd, name+" was moldy: thrown away, and in no stock")
-		}
-		went := cli.AddUp(sapDigits, cli.Volume(drawn), cli.Volume(l.volume), cli.Volume(left))
-		rows = append(rows, []cli.Value{cli.Words(name), cli.Total(sapDigits, cli.Volume(drawn)), cli.Brix(lot.Brix(), 1),
-			went[0], went[1]})
-	}
-	part.Table("batches", []cli.Column{{Key: "batch", Head: "batch"}, {Key: "drawn", Head: "drawn"}, {Key: "true", Head: "true"},
-		{Key: "bottled", Head: "bottled"}, {Key: "left", Head: "in stock"}}, rows)
-	if len(odd) > 0 {
-		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")
-	}
-	return nil
-}
-
-func (p page) bottledPart(part *cli.Part) {
-	var rows [][]cli.Value
-	all, count := p.bottled()
-	for _, key := range slices.Sorted(maps.Keys(p.sizes)) {
-		s := p.sizes[key]
-		volume := s.label * units.Volume(s.count)
-		label := cli.Volume(s.label)
-		if s.label < units.USGallon {
-			label = cli.SmallVolume(s.label)
-		}
-		rows = append(rows, []cli.Value{label, cli.Count(s.count, ""), cli.Volume(volume)})
-	}
-	addUp(sapDigits, cli.Volume(all), rows, 2)
-	part.Table("bottled", []cli.Column{{Key: "size", Head: "size"}, {Key: "count", Head: "containers"}, {Key: "volume", Head: "in all"}}, rows)
-	part.Row("containers", "Containers", cli.Count(count, ""))
-	part.Row("volume", "Bottled by the labels", cli.Total(sapDigits, cli.Volume(all)))
 }

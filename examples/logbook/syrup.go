@@ -5,12 +5,12 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/limit"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -53,6 +53,7 @@ func (b *book) readBatch(r folder.Batch) error {
 	b.syrups.Add(lookagain.Row{File: b.house.Shown(folder.BatchesFile), Line: r.Line, Day: r.Date, Name: r.Name, Drawn: true,
 		Whole: whole(r.Date, r.Name, r.Volume, r.Weight, r.Reading, r.Cup, r.Temp)})
 	lot.drawn.add(drawn)
+	lot.drum = r.Drum
 	if lot.moldy = r.Mold; r.Mold {
 		b.moldy.add(drawn)
 	}
@@ -95,12 +96,7 @@ func (s *setup) syrup(r folder.Batch) (lot sugar.Lot, column string, err error) 
 		if err := batchWeight.Check("", r.Weight.Kilograms()); err != nil {
 			return lot, "weight", err
 		}
-		// What a scale in air shows is a little less than the mass.
-		rho, err := density.Solution(brix, at)
-		if err != nil {
-			return lot, "temp", err
-		}
-		lot, err = sugar.NewLotByMass(r.Weight*units.Mass(rho/density.InAir(rho)), brix, at)
+		lot, err = yield.Weighed(r.Weight, 0, brix, at)
 		return lot, "temp", err
 	}
 	return lot, "", errors.New("neither a volume nor a weight")

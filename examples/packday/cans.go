@@ -14,6 +14,7 @@ import (
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
+	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/lookagain"
 )
 
@@ -182,9 +183,5 @@ func lot(volume units.Volume, weight units.Mass, b units.Brix, at units.Temperat
 	if !math.IsNaN(float64(volume)) {
 		return sugar.NewLot(volume, b, at)
 	}
-	rho, err := density.Solution(b, at)
-	if err != nil {
-		return sugar.Lot{}, err
-	}
-	return sugar.NewLotByMass(weight*units.Mass(rho/density.InAir(rho)), b, at)
+	return yield.Weighed(weight, 0, b, at)
 }

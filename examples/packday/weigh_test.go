@@ -93,6 +93,15 @@ func reaches(t *testing.T, b clitest.Binary) {
 			t.Errorf("%s: status %d, no %q in %s%s", tt.aim, status, tt.want, errs, out)
 		}
 	}
+	// A drum by its scale: 61.0759 - 50 lb in air are a gallon of 66.9 Brix at 68 F, which
+	// has 11.0843 lb (the check value of yield.Weighed). By absorbance one gallon of each
+	// of 46 and 82 percent is of 61.4.
+	drum := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nsyrup hydrometer: marked at 68 F\n",
+		"batches.csv": "batch,date,volume_gal,gross_lb,tare_lb,reading_brix,cup_f,temp_f,light_pct\nA,2034-03-01,,61.0759,50,66.9,68,68,46\nB,2034-03-02,1,,,66.9,68,68,82\n"})
+	status, out, errs := b.Run(t, "", "-dir", drum, "-reach", "Amber")
+	if flat := strings.Join(strings.Fields(out), " "); status != 0 || !strings.Contains(flat, "Light 61.4 %") || !strings.Contains(flat, "A 100 % 1 US gal 11.1 lb") {
+		t.Errorf("a drum: status %d, %s%s", status, errs, out)
+	}
 	b.Brief(t, "", "-reach", "Dark, 66.5 to 67.5 Brix")
 	for _, tt := range []struct{ args, want string }{
 		{"-reach Ambr", `-reach: "Ambr": write a class (Golden, Amber, Dark, Very Dark)`}, {"-reach Amber -write", "-write: nothing is packed"},

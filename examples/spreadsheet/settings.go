@@ -26,6 +26,7 @@ var (
 
 // settings is what the command line says.
 type settings struct {
+	house      string // that buys the sap; empty if no folder names it
 	in, out    string
 	paid       string
 	ask        span // pay period; the zero span is all of the file
@@ -165,6 +166,9 @@ func declare(f *cli.Flags) func() (settings, error) {
 			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
 		}
 		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
+		if f.Dir() != "" {
+			s.house = f.House().Settings.Name
+		}
 		for i, o := range options {
 			if err := o.read(&s, strings.TrimSpace(texts[i])); err != nil {
 				return settings{}, cli.For(o.name, err)

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/xuri/excelize/v2"
+
 	"example.org/sapreckoner/examples/internal/cli"
 )
 
@@ -191,5 +193,40 @@ func TestKeepsTexts(t *testing.T) {
 		if text, err := os.ReadFile(out); err != nil || strings.Contains(string(text), "old") {
 			t.Errorf("%s, %v", text, err)
 		}
+	}
+}
+
+// Statements are of the sugarhouse that the folder names, and its name stays a name.
+func TestStatementsNameTheHouse(t *testing.T) {
+	dir := t.TempDir()
+	for name, text := range map[string]string{"sugarhouse.txt": "name: =Fifth Gate\ngallons: US\n", "bought.csv": strings.Replace(twoLanes, "producer", "seller", 1)} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	out := filepath.Join(t.TempDir(), "out.txt")
+	written(t, "", "-dir", dir, "-out", out)
+	text, err := os.ReadFile(out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, page := range strings.Split(string(text), "\f") {
+		first, _, _ := strings.Cut(page, "\n")
+		if !strings.HasPrefix(first, statementMark+": =Fifth Gate ") || !strings.HasSuffix(first, " of 2") || len(first) != 76 {
+			t.Errorf("%q", first)
+		}
+	}
+	written(t, "", "-dir", dir, "-out", out) // it is its own text, and replaced
+	book := filepath.Join(t.TempDir(), "out.xlsx")
+	written(t, "", "-dir", dir, "-out", book)
+	f, err := excelize.OpenFile(book)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	title, err := f.GetCellValue(sheetStatements, "A1")
+	formula, _ := f.GetCellFormula(sheetStatements, "A1")
+	if err != nil || formula != "" || !strings.HasPrefix(title, `=Fifth Gate: Statement for sap, in `) {
+		t.Errorf("%q, %q, %v", title, formula, err)
 	}
 }

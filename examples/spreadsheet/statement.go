@@ -9,6 +9,7 @@ import (
 	"strings"
 	"time"
 	"unicode"
+	"unicode/utf8"
 
 	"github.com/shopspring/decimal"
 
@@ -37,7 +38,11 @@ func (a *account) statements(out io.Writer) error {
 // statement writes the page of one payee.
 func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	s := a.of(b.Payee)
-	fmt.Fprintf(w, "%s%*s\n", statementMark, 76-len(statementMark), fmt.Sprintf("page %d of %d", page, len(a.settled.Balances)))
+	title := statementMark
+	if a.house != "" {
+		title += ": " + short(visible(a.house), 40)
+	}
+	fmt.Fprintf(w, "%s%*s\n", title, 76-utf8.RuneCountInString(title), fmt.Sprintf("page %d of %d", page, len(a.settled.Balances)))
 	fmt.Fprintf(w, "%s\n", visible(b.Payee))
 	fmt.Fprintf(w, "Season %d: %s, %s.\n", a.period.through.Year(), a.periodText(), a.inMoney())
 	if a.demo {

@@ -41,7 +41,11 @@ func (b *book) statementsSheet(a *account) error {
 	if len(balances) > mostStatements || len(balances)*a.read > mostLooked {
 		return b.page(sheetStatements, []float64{100}, [][]any{{"Statements"}, {"So many deliveries or producers make a sheet that nobody opens: write the statements with -out statements.txt."}})
 	}
-	lines := [][]any{{"Statement for sap, " + a.inMoney(), "Reckoned", "Live"}}
+	title := "Statement for sap, " + a.inMoney()
+	if a.house != "" {
+		title = visible(a.house) + ": " + title
+	}
+	lines := [][]any{{title, "Reckoned", "Live"}}
 	var formulas []live
 	var breaks []int
 	for i, balance := range balances {

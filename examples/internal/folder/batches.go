@@ -18,7 +18,8 @@ type Batch struct {
 	Name    string
 	Date    time.Time
 	Volume  units.Volume // at Temp; NaN if it was weighed
-	Weight  units.Mass   // on a scale, the can taken off; NaN if it was measured
+	Weight  units.Mass   // on a scale, the can or the drum taken off; NaN if it was measured
+	Drum    bool         // weighed full and empty
 	Reading units.Brix   // as the hydrometer reads in a cup at Cup
 	Cup     units.Temperature
 	Temp    units.Temperature
@@ -29,24 +30,34 @@ type Batch struct {
 
 func (h *House) readBatches() []error {
 	var b Batch
+	var gross, tare units.Mass
 	var mold string
 	at := map[string]int{}
 	cols := []records.Col{
 		records.Text("batch", &b.Name), day(&b.Date), records.Volume("volume", &b.Volume).Optional(), records.Mass("weight", &b.Weight).Optional(),
-		records.Brix("reading", &b.Reading).Optional(), records.Temperature("cup", &b.Cup).Optional(), records.Temperature("temp", &b.Temp).Optional(),
+		records.Mass("gross", &gross).Optional(), records.Mass("tare", &tare).Optional(), records.Brix("reading", &b.Reading).Optional(), records.Temperature("cup", &b.Cup).Optional(), records.Temperature("temp", &b.Temp).Optional(),
 		records.Share("light", &b.Light).Optional(), records.Text("mold", &mold).Optional(), records.Text("note", &b.Note).Optional(),
 	}
 	return h.rows(BatchesFile, cols, func(r *records.Reader) error {
-		b.Line, b.Mold = r.Line(), strings.EqualFold(mold, "yes")
+		b.Line, b.Mold, b.Drum = r.Line(), strings.EqualFold(mold, "yes"), given(gross) || given(tare)
 		err := first(
 			yes(r, "mold", mold), name(r, "batch", b.Name), positive(r, "volume", b.Volume, mostSap), positive(r, "weight", b.Weight, mostWeight),
 			positive(r, "reading", b.Reading, 90), positive(r, "light", b.Light, 100),
+			positive(r, "gross", gross, mostWeight), positive(r, "tare", tare, mostWeight),
 		)
 		switch before := at[alike(b.Name)]; {
 		case err != nil:
 			return err
 		case before != 0:
 			return r.Fail("batch", fmt.Errorf("%s stands in line %d already: each batch has a name of its own", b.Name, before))
+		case b.Drum && (given(b.Volume) || given(b.Weight)):
+			return r.Fail("gross", errors.New("give the drum's full and empty weight, or else the volume or the weight"))
+		case b.Drum && !(given(gross) && given(tare)):
+			return r.Fail("gross", errors.New("a drum is weighed full and empty: give both gross and tare"))
+		case b.Drum && !(gross > tare):
+			return r.Fail("gross", errors.New("the full drum weighs no more than the empty one: are gross and tare the other way round?"))
+		case b.Drum:
+			b.Weight = gross - tare
 		case given(b.Volume) == given(b.Weight):
 			return r.Fail("volume", errors.New("give either the volume or the weight"))
 		}

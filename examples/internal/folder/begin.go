@@ -11,7 +11,7 @@ type Start struct{ Name, Text string }
 // begun are the files of a new folder, each with what to write into it.
 var begun = []struct{ name, remark string }{
 	{DaysFile, "A row a day, or one a tank. Only the date must be there. A tank with a stick is\ntold in dip_in instead of sap_gal. Wood counts the measure of " + SettingsFile + ".\nSap that spoiled and was thrown out is told in thrown_gal."},
-	{BatchesFile, "A row a batch of syrup, with a name of its own; its volume, or its weight\nwithout the can. The hydrometer reads reading_brix in a cup at cup_f."},
+	{BatchesFile, "A row a batch of syrup, with a name of its own; its volume, or its weight\nwithout the can, or gross_lb and tare_lb, a drum full and empty, in columns\nthat you add. The hydrometer reads reading_brix in a cup at cup_f."},
 	{BottledFile, "A row a batch and size of jar. A size is what the label says: 1 pt, 250 mL."},
 	{TreesFile, "A row a tree, in the order in which you walk. The girth is measured at 4.5 ft."},
 	{HolesFile, "A row a hole. The bearing is clockwise, seen from above, from a mark on the bark;\nor along_in is the distance from the mark round the trunk."},

@@ -28,7 +28,7 @@ var specs = []spec{
 		"date": dateCell, "sap": volumeCell, "dip": lengthCell, "sugar": brixCell, "read_at": warmthCell, "boiled": volumeCell, "thrown": volumeCell,
 		"lit": clockCell, "out": clockCell, "syrup": volumeCell, "wood": woodCell}, map[string]asking{"sugar": sweetSap, "read_at": sapCup}},
 	{BatchesFile, "batch,date,volume_gal,weight_lb,reading_brix,cup_f,temp_f,light_pct,note", map[string]*kind{
-		"date": dateCell, "volume": volumeCell, "weight": massCell, "reading": brixCell, "cup": warmthCell, "temp": warmthCell, "light": shareCell}, map[string]asking{"reading": whichScale}},
+		"date": dateCell, "volume": volumeCell, "weight": massCell, "gross": massCell, "tare": massCell, "reading": brixCell, "cup": warmthCell, "temp": warmthCell, "light": shareCell}, map[string]asking{"reading": whichScale}},
 	{BottledFile, "date,batch,size,count,note", map[string]*kind{"date": dateCell, "size": volumeCell, "count": numberCell}, nil},
 	{TreesFile, "tree,girth_in,species,vigor,growth_in,note", map[string]*kind{
 		"girth": lengthCell, "dbh": lengthCell, "growth": lengthCell}, map[string]asking{"girth": stout, "dbh": stout}},

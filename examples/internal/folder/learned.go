@@ -20,8 +20,11 @@ const fewest = 3
 //     rather late than early. A day's sap counts as boiled down to syrup: what it
 //     leaves in the pan as sweet, the day before left as much.
 //   - efficiency: all heat into the sap against the net heat of all wood.
-//   - sugar: the median of the readings of the last three days that have some.
+//   - sugar: the median of the readings of the last three days that have some; before
+//     the first of a season that of all readings of the last season with three days.
 //   - best day: the most sap that a tap gave on a day.
+//   - taps: where the settings do not tell them, the holes of this season, or of the
+//     last that has some.
 //   - syrup to the cord: of the last season before this that tells both.
 func (h *House) Learned() (lessons []Line, remarks []string) {
 	learn := func(name, value, from, beaten string, flags ...string) {
@@ -54,14 +57,23 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	if fired.Boils >= fewest {
 		learn("efficiency", fmt.Sprintf("%.3g %%", fired.Middle().Percents()), from(fired.Boils), "fuel", "boilday.efficiency", "sapweek.efficiency")
 	}
-	if sugar, n := h.LastSugar(); n > 0 {
-		learn("sugar", sugar.Text(2), many(n, "reading"), "species", "sapweek.sugar")
+	if sugar, from := h.LastSugar(); from != "" {
+		learn("sugar", sugar.Text(2), from, "species", "sapweek.sugar")
 		lessons[len(lessons)-1].Beaten = []string{"species", "part"}
 	}
 	best, n, left := h.bestDay()
 	remarks = h.remark(remarks, left, "a tap gave %.2g times as much as on the next best day")
 	if n >= fewest {
 		learn("best day", gallons3(best.USGallons()), many(n, "day"), "", "sapweek.peak")
+	}
+	if h.Settings.Taps == 0 {
+		holes := h.holes()
+		for year := h.Season(); year > h.Season()-oldest; year-- {
+			if n := holes[year]; n > 0 {
+				learn("taps", strconv.Itoa(n), "the holes of "+strconv.Itoa(year), "", "sapweek.taps")
+				break
+			}
+		}
 	}
 	if syrup, year := h.syrupByCord(); year > 0 {
 		learn("syrup to the cord", gallons3(syrup.USGallons()), strconv.Itoa(year), "", "sapweek.syrup-per-cord")
@@ -121,18 +133,30 @@ func middle(boils []boilRow, figure func(boilRow) float64) float64 {
 	for _, b := range boils {
 		all = append(all, figure(b))
 	}
-	slices.Sort(all)
-	n := len(all)
-	return (all[(n-1)/2] + all[n/2]) / 2
+	return median(all)
 }
 
 // LastSugar is the median true strength of the sap of the last three days on which it
-// was read, and how many readings that are.
-func (h *House) LastSugar() (units.Brix, int) {
-	var last []units.Brix
-	days := h.daysOf(h.Season())
-	read := 0
-	for i := len(days) - 1; i >= 0 && read < fewest; i-- {
+// was read, and which readings that are; empty if there are none. Before the first of
+// a season it is that of the whole last season which has three such days: the sap of
+// its last days is thinner than what a new season begins with.
+func (h *House) LastSugar() (sugar units.Brix, from string) {
+	if last, _ := h.sugars(h.Season(), fewest); len(last) > 0 {
+		return median(last), many(len(last), "reading")
+	}
+	for year := h.Season() - 1; year > h.Season()-oldest; year-- {
+		if all, days := h.sugars(year, len(h.Days)); days >= fewest {
+			return median(all), many(len(all), "reading") + " of " + strconv.Itoa(year)
+		}
+	}
+	return 0, ""
+}
+
+// sugars are the readings of the last days of a year that have some, no more than
+// most of those, and how many days that are.
+func (h *House) sugars(year, most int) (last []units.Brix, read int) {
+	days := h.daysOf(year)
+	for i := len(days) - 1; i >= 0 && read < most; i-- {
 		if b, ok := h.TrueSugar(days[i]); ok {
 			last = append(last, b)
 			if i == 0 || !days[i-1].Date.Equal(days[i].Date) || !given(days[i-1].Sugar) {
@@ -140,9 +164,12 @@ func (h *House) LastSugar() (units.Brix, int) {
 			}
 		}
 	}
-	if len(last) == 0 {
-		return 0, 0
-	}
-	slices.Sort(last)
-	return (last[(len(last)-1)/2] + last[len(last)/2]) / 2, len(last)
+	return last, read
+}
+
+// median sorts what it is given, which is not empty.
+func median[Q ~float64](all []Q) Q {
+	slices.Sort(all)
+	n := len(all)
+	return (all[(n-1)/2] + all[n/2]) / 2
 }

@@ -117,6 +117,50 @@ func TestLearnSugar(t *testing.T) {
 	}
 }
 
+// Before the first reading of 2035 the sap is as sweet as that of all of 2034, whose
+// readings are 1.4, 1.6, 2.0, 2.4 and 2.6, and not as that of its last days, 1.6; and
+// ten taps of the settings gave 2 of 20 gallons on its best day, though no hole is written
+// down. Two readings of the new season count alone; 2034 is not looked at.
+func TestLearnNextYear(t *testing.T) {
+	const days = "2034-03-01,20,2.6,,,,,\n2034-03-02,9,2.4,,,,,\n2034-03-03,9,2.0,,,,,\n2034-03-04,9,1.6,,,,,\n2034-03-06,9,1.4,,,,,\n"
+	for season, want := range map[int]string{2034: "1.60 Brix from 3 readings", 2035: "2.00 Brix from 5 readings of 2034", 2039: ""} {
+		if got, _ := taught(t, "taps: 10", days, season); got["sugar"] != want || got["taps"] != "" || got["best day"] != "2 US gal from 5 days" {
+			t.Errorf("%d: %q", season, got)
+		}
+	}
+	got, _ := taught(t, "taps: 10", days+"2035-03-01,9,3,,,,,\n2035-03-02,9,2.8,,,,,\n", 0)
+	if got["sugar"] != "2.90 Brix from 2 readings" {
+		t.Errorf("%q", got)
+	}
+	// Two days with readings are no season.
+	if got, _ = taught(t, "", "2034-03-01,20,2.6,,,,,\n2034-03-02,9,2.4,,,,,\n", 2035); got["sugar"] != "" {
+		t.Errorf("%q", got)
+	}
+}
+
+// Where no setting tells the taps, the holes of last year do: three.
+func TestLearnTaps(t *testing.T) {
+	for settings, want := range map[string]string{"gallons: US\n": "3 from the holes of 2034", "gallons: US\ntaps: 9\n": ""} {
+		h, err := Open(fstest.MapFS{
+			SettingsFile: {Data: []byte(settings)},
+			HolesFile:    {Data: []byte("tree,year,bearing_deg,height_in,bit_in,depth_in\nA,2033,10,40,5/16,1.5\nA,2034,90,40,5/16,1.5\nB,2034,80,40,5/16,1.5\nC,2034,80,40,5/16,1.5\n")},
+		}, "here", 2035)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := ""
+		lessons, _ := h.Learned()
+		for _, l := range lessons {
+			if l.Name == "taps" {
+				got = l.Value + " from " + l.From
+			}
+		}
+		if got != want {
+			t.Errorf("%q: %q, not %q", settings, got, want)
+		}
+	}
+}
+
 // A fifth of a cord made 2 gallons in 2033: 10 to the cord. This season's own wood
 // is not all burned.
 func TestLearnSyrupByCord(t *testing.T) {

@@ -10,7 +10,9 @@ import (
 )
 
 // Taps returns the taps of a year: as the settings say for that of the last date, else
-// as many holes as were drilled, else as the past seasons tell. It is 0 if nothing does.
+// as many holes as were drilled, else as the past seasons tell, else for the last year
+// with days as the settings say, which are hardly of an older one. It is 0 if nothing
+// tells.
 func (h *House) Taps(year int) int {
 	if year == h.lastYear && h.Settings.Taps > 0 {
 		return h.Settings.Taps
@@ -22,6 +24,9 @@ func (h *House) Taps(year int) int {
 		if s.Year == year {
 			return s.Taps
 		}
+	}
+	if !slices.ContainsFunc(h.Days, func(d Day) bool { return d.Date.Year() > year }) {
+		return h.Settings.Taps
 	}
 	return 0
 }
