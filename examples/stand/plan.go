@@ -158,7 +158,9 @@ func (t *trunk) nearest(at tapping.Position) (distance units.Length, year int) {
 	for _, h := range t.record {
 		side := math.Abs(float64(at.Along(girth) - h.Along(girth)))
 		side = min(side, float64(girth)-side)
-		d := units.Length(math.Hypot(side, float64(at.Height-h.Height)))
+		// To a billionth of an inch, so that a distance that ends on half of its last
+		// printed digit is printed alike by every processor.
+		d := units.Inches(math.Round(units.Length(math.Hypot(side, float64(at.Height-h.Height))).Inches()*1e9) / 1e9)
 		if !(distance <= d) {
 			distance, year = d, h.Year
 		}
