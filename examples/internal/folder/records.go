@@ -41,7 +41,7 @@ func (h *House) readRecords(needs []string) (mistakes []error) {
 	}{
 		{DaysFile, h.readDays}, {BatchesFile, h.readBatches}, {BottledFile, h.readBottled}, {BlendsFile, h.readBlends},
 		{BoughtFile, h.readBought}, {CostsFile, h.readCosts}, {SeasonsFile, h.readSeasons}, {PanFile, h.readPan},
-		{TreesFile, nil}, {HolesFile, nil}, {StopsFile, nil}, {WeatherFile, nil}, {JarsFile, nil}, {PeopleFile, nil},
+		{TreesFile, nil}, {HolesFile, nil}, {StopsFile, nil}, {WeatherFile, nil}, {JarsFile, nil}, {PeopleFile, nil}, {PaidFile, nil},
 	} {
 		before := h.Records
 		var wrong []error
