@@ -26,6 +26,12 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// At 60 F, where the scale is true, the cup reads the target; it was not poured just now.
 		{"67 at 60 F", "", "It is syrup, 67.0 Brix by the hydrometer: take it off the fire if it is still on it.", "fire now"},
 		{"64 at 60 F", "", " Cup reads 66.9 Brix (60 F in the cup;", "Hot cup"},
+		{"69 at 60 F", "", "Take it off the fire if it is still on it: 69.0 Brix by the hydrometer may be too far.", "fire now"},
+		{"70 at 60 F, water 212 F|-make|cream", "", "Take it off the fire if it is still on it and is to be syrup: it is 70.0 Brix", "fire now"},
+		// 3 F over water is near 40 Brix, and 20 F near 85: neither is compared, and both are heard.
+		{"59.5 at 204 F 215 F, water 212 F", "", "not every instrument says syrup, and the hydrometer says 67.0 Brix.", "small pours"},
+		{"54 at 205 F 232 F, water 212 F", "", "Take it off the fire now, then read again: not every instrument says syrup", "small pours"},
+		{"54 at 205 F 232 F, water 212 F", "", "Told: hydrometer, thermometer", ""},
 		// 61 at 205 F is 1.64 over the 59.36 that 66.9 reads there: near 68.5, in the rule and past 68.
 		{"61 at 205 F", "", "68.5 Brix is thick: crystals are likely in the jar.", "thin it"},
 		{"2.1 at 60 F", "", "That is sap, 2.1 Brix by the hydrometer, and far from 66.9 Brix: boilday plans its boil.", "Not yet"},

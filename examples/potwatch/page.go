@@ -26,7 +26,11 @@ func (p *evening) show(e *cli.Env) error {
 	page := page{p, sheet}
 	page.brief()
 	if lines := p.alarms(); len(lines) > 0 {
-		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
+		title := "Take it off"
+		if p.cold() {
+			title = "Is it still on the fire?"
+		}
+		page.alarmPart(sheet.Part("alarm", title), lines)
 	} else if len(p.apart) > 0 {
 		page.apartItems(sheet.Part("alarm", "Read again: the instruments disagree"))
 	} else if line := p.leap(); line != "" {
