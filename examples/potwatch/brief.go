@@ -213,7 +213,7 @@ func (p page) source(b *cli.Brief) {
 	for _, i := range p.all {
 		b.Told(i.name)
 	}
-	if p.heated == nil && f.Given("shows") {
+	if p.heated == nil && (f.Given("shows") || p.heat > 0) {
 		b.Told("thermometer")
 	}
 	if t := p.thermometer; t != nil {

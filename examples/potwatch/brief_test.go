@@ -62,6 +62,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{pot + "-boils-off|800 lb/h|-coals|10m", "", "none (its coals burn it", ""},
 		{pot + "-boils-off|8 lb/h|-coals|59m|-target|60 Brix|-water-boils|212 F|-shows|214 F", "", "Coals too hot: shut ash door, not flue damper; rake none.", ""},
 		{"-water-boils|212 F|-readings|-", head + "0,217\n1,217\n2,217\n", "it does not climb. It wants more fire.", "Left"},
+		{"-water-boils|212 F|-readings|-", head + "0,214\n2,214.2\n4,214.4\n", "Told: thermometer, water boils", ""}, // under 50 Brix
 		{"-water-boils|212 F|-readings|-", head + "0,180\n5,200\n", "Nothing is read yet", "Left"},
 		{"-water-boils|212 F|-readings|-", head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "Read again at once", ""},
 		{"-water-boils|212 F|-readings|-|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Last wood in 5 min", ""}, // 5.6
