@@ -33,6 +33,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-coals|6h|-pan-rate|1 US gal/ft2/h", "", "18 1/4 in (at the last stick, or sap to"},
 		{"-coals|12h|-compartments|8 ft2, 4 ft2", "", "Do not light this fire as it is"},
 		{"-sap|7 US gal", "", "Too little for this pan: boil it in a pot from the start"},
+		// 10 US gal on 12 ft2 lie 1.3 in deep: no fire is lit under so little.
+		{"-sap|10 US gal|-compartments|6 ft2, 6 ft2", "", "Too little for this pan: boil it in a pot from the start"},
+		{"-sap|14 US gal|-compartments|6 ft2, 6 ft2", "", "No syrup is drawn today: the sap is out"},
 		{"-sap|4000 US gal", "", "Too much for this pan in a day"},
 		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|1.5 in|-sap|260 US gal|-boil-rate|26 US gal/h|-draw-to|63 Brix", "", "Draws under 66 Brix in the mean ferment"},
 		{"-compartments|8 ft2", "", "and end in a pot"},
