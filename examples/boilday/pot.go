@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"time"
@@ -23,7 +24,10 @@ type pot struct {
 func (f *firing) potDone() time.Duration { return f.done + f.pot.heating + f.pot.boiling }
 
 // intoPot gives up the pan: the sap does not cover it to the safe depth, or not long.
-func (p *plan) intoPot(*setup) error {
+func (p *plan) intoPot(s *setup) error {
+	if err := cmp.Or(p.together(), p.amounts(s)); err != nil {
+		return err
+	}
 	p.small, p.alone, p.takeoff = true, true, p.sap
 	return nil
 }
