@@ -28,9 +28,10 @@ type Gathering struct {
 // criterion is certain. Sums of such days have a gamma distribution again, so
 // that a gathering of several days teaches, and a week has a range of its own.
 // How much a running day gives, how skewed it is and what the other days count
-// are learned together, by the rule of Bayes. They begin at what is published:
+// are learned together, by the rule of Bayes. They begin at what is known:
 //
-//   - the level at the band of [SapModel.Season], its ends taken as 8 in 10;
+//   - the level at the band of [SapModel.Season], which is from memory by gravity,
+//     its ends taken as 8 in 10;
 //   - the skew where the best fifth of days gives 74 percent of the sap
 //     (Kurokawa and others 2024): a shape of 0.325 if these are days that ran, 4.3
 //     if they are all days of a season. The abstract does not tell, so these two
@@ -38,8 +39,8 @@ type Gathering struct {
 //
 // Gatherings of other seasons teach the skew in full, and the level no better
 // than seasons differ: the same trees gave 15.6 and 22.1 US gal a tap in two
-// years (Northern Woodlands, A Tale of Two Seasons), a quarter off their mean.
-// Days are taken as independent. That holes and seasons age is not in it.
+// years (Northern Woodlands, A Tale of Two Seasons), a standard deviation of a
+// quarter. Days are taken as independent. That holes and seasons age is not in it.
 type SapRecord struct {
 	criterion         Criterion
 	season            int
