@@ -13,8 +13,9 @@ import (
 // Gathering is sap that was taken in, for one tap.
 type Gathering struct {
 	Date time.Time // the day of it, whose sap is in it
-	// Since is the last day whose sap is not in it, such as that of drilling. Zero
-	// is the day of the gathering before, or a week ago for the first of a year.
+	// Since is the last day whose sap is not in it, such as that of drilling, and not
+	// before the gathering before. Zero is the day of that, or a week ago for the first
+	// of a year.
 	Since  time.Time
 	PerTap units.Volume // all that was gathered, over the number of taps
 }
@@ -40,7 +41,9 @@ type Gathering struct {
 // Gatherings of other seasons teach the skew in full, and the level no better
 // than seasons differ: the same trees gave 15.6 and 22.1 US gal a tap in two
 // years (Northern Woodlands, A Tale of Two Seasons), a standard deviation of a
-// quarter. Days are taken as independent. That holes and seasons age is not in it.
+// quarter. Among themselves they count as of one level, which makes days look a
+// little more skewed than they are. Days are taken as independent. That holes and
+// seasons age is not in it.
 type SapRecord struct {
 	criterion         Criterion
 	season            int
@@ -108,6 +111,9 @@ func checkGatherings(fn string, gatherings []Gathering) error {
 		}
 		if !g.Since.IsZero() && dayNumber(g.Since) >= day {
 			return wrong(g.Since, g.Date, records.ErrOrder)
+		}
+		if i > 0 && !g.Since.IsZero() && dayNumber(g.Since) < dayNumber(gatherings[i-1].Date) {
+			return wrong(gatherings[i-1].Date, g.Since, records.ErrOrder) // a day has its sap once
 		}
 	}
 	return nil
