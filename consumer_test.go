@@ -85,7 +85,7 @@ func TestConsumersOfTheTree(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer readings.Close()
-	cmd := exec.Command(script)
+	cmd := exec.Command(script, "-scale", "60 F")
 	cmd.Stdin = readings
 	got, err := cmd.Output()
 	if err != nil {

@@ -49,7 +49,7 @@ func NewCheckSolution(total units.Mass, brix units.Brix) (CheckSolution, error) 
 // up for.
 //
 // Range: 0 to 100 kg of sugar; a loss of none of the water to what leaves 85 Brix
-// and a gram. Check value: 5 g lost of a kilogram of 66.9 Brix leave 67.24, 0.34
+// and half a gram. Check value: 5 g lost of a kilogram of 66.9 Brix leave 67.24, 0.34
 // more: 669/995.
 func (c CheckSolution) Brix(lost units.Mass) (units.Brix, error) {
 	const fn = "density.CheckSolution.Brix"

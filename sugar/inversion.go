@@ -32,9 +32,9 @@ var (
 //
 //	share = 1 - exp(-k t)    k = 8.12831e16 cw exp(-13055.7/T) 10^-pH a minute
 //
-// The pH is that at the temperature. Nearly a whole unit of it hides between
-// one sap and the next, and boiled sap rises to 8 or 9 for a while: measure it,
-// or show what 5.5 and 7 give. What late syrup holds beyond this comes from
+// The pH is that at the temperature. It was 5.6 to 7.9 in 80 syrups, and boiled
+// sap rises to 8 or 9 for a while (from memory): measure it, or show what 5.5 and
+// 7 give. What late syrup holds beyond this comes from
 // microbes in old sap.
 //
 // Range: 0 to 70 Brix, 0 to 110 C, pH 5 to 7.5, to 60 days. Uncertainty: its law

@@ -103,12 +103,6 @@ func (j *Jurisdiction) UnmarshalText(text []byte) error { return places.Unmarsha
 //
 // Cites usda-2015, canada-grades, new-york-270, maine-892a, vermont-rule,
 // ontario-119-11, fr-7579-1967.
-//
-// Cites usda-2015, canada-grades, new-york-270, maine-892a, vermont-rule,
-// ontario-119-11, fr-7579-1967.
-//
-// Cites usda-2015, canada-grades, new-york-270, maine-892a, vermont-rule,
-// ontario-119-11, fr-7579-1967.
 func (j Jurisdiction) Standard() (Standard, error) {
 	if !j.known() {
 		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: j.String() + " is not listed",

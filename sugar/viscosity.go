@@ -22,9 +22,10 @@ var (
 // strength at the given temperature: why syrup is filtered and packed hot.
 //
 // Range: 0 to 85 Brix, 0 to 110 C. Uncertainty: 2.1 percent from 60 to 74 Brix at
-// 20 C and warmer. It is high in the cold, by 14 percent at 60 Brix and 0 C, and
-// in thin liquid near the boil, by 8 percent at 40 Brix and 100 C, as measured.
-// At 0 Brix and 20 C it gives 0.966 mPa s where water has 1.002.
+// 20 C and warmer, but for one of two rows that disagree at 60 Brix and 20 C,
+// where it is 5.7 percent high. It is high in the cold, by 14 percent at 60 Brix
+// and 0 C, and in thin liquid near the boil, by 8 percent at 40 Brix and 100 C,
+// as measured. At 0 Brix and 20 C it gives 0.966 mPa s where water has 1.002.
 //
 // Source: Genotelle's equation, from memory: log10 mPa s = 22.46 n - 0.114 +
 // (30-t)/(91+t) (1.1 + 43.1 n^1.25) with n = B/(1900 - 18 B). Check value: 184

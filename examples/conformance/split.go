@@ -11,7 +11,7 @@ import (
 
 // How figures are obtained, in the order in which they are shown.
 var ways = []struct{ word, said string }{
-	{"read", "read in a public copy of the source"},
+	{"read", "read in a public copy of the source, in its abstract or second-hand: each table says which"},
 	{"memory", "from memory, not seen again"},
 	{"common practice", "common practice without a source"},
 	{"computed", "computed by this project from the formula of the source: not published"},

@@ -61,6 +61,19 @@ func TestDecimalComma(t *testing.T) {
 			t.Errorf("%q: %v, %v, %v", file, sap, parts, err)
 		}
 	}
+	// Countries differ on 1,200: among semicolons it is 1.2, among tabs it is asked back.
+	if sap, _, err := read("sap_l;parts\n1,200;1\n"); err != nil || math.Abs(sap.Liters()-1.2) > 1e-12 {
+		t.Errorf("1,200 among semicolons: %v, %v", sap, err)
+	}
+	for _, cell := range []string{"1,200", "-1,200", "150,000"} {
+		_, _, err := read("sap_l\tparts\n" + cell + "\t1\n")
+		if err == nil || !strings.Contains(err.Error(), "day.csv:2: column sap_l: "+cell+" may be "+strings.Replace(cell, ",", "", 1)+" or "+strings.Replace(cell, ",", ".", 1)+":") {
+			t.Errorf("%s among tabs: %v", cell, err)
+		}
+	}
+	if _, parts, err := read("sap_l\tparts\n0,125\t0,125\n"); err != nil || math.Abs(parts-0.125) > 1e-15 {
+		t.Errorf("0,125 among tabs: %v, %v", parts, err)
+	}
 	if sap, parts, err := read("sap_l\tparts\n\t3\n"); err != nil || !math.IsNaN(float64(sap)) || math.Abs(parts-3) > 1e-15 {
 		t.Errorf("an empty cell: %v, %v, %v", sap, parts, err)
 	}

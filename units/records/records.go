@@ -153,6 +153,9 @@ func (r *Reader) Next() error {
 			continue
 		}
 		if f.number && r.csv.Comma != ',' {
+			if r.csv.Comma == '\t' && thousand.MatchString(cell) {
+				return r.fail(r.header[f.at], fmt.Errorf("%s may be %s or %s: write which, without a comma", cell, strings.Replace(cell, ",", "", 1), pointed(cell)))
+			}
 			cell = pointed(cell)
 		}
 		if err := f.set(cell); err != nil {

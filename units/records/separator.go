@@ -3,11 +3,13 @@ package records
 import (
 	"bufio"
 	"bytes"
+	"regexp"
 	"strings"
 )
 
 // Comma returns what stands between the cells of the file: a comma, a semicolon
-// or a tab. Among semicolons and tabs a number may have a decimal comma.
+// or a tab. Among semicolons and tabs a number may have a decimal comma. Among tabs
+// 1,200 is refused: it may be a thousand.
 func (r *Reader) Comma() rune { return r.csv.Comma }
 
 // separator finds what separates the columns of the header, and leaves the
@@ -56,6 +58,11 @@ func outside(line string) string {
 	}
 	return b.String()
 }
+
+// thousand finds what one country writes for a thousand and another for one with
+// three decimals. A file of semicolons is of a country with decimal commas; one of
+// tabs may be of either.
+var thousand = regexp.MustCompile(`^[-+]?[1-9][0-9]{0,2},[0-9]{3}$`)
 
 // pointed writes a decimal comma as a point.
 func pointed(cell string) string {

@@ -3,7 +3,8 @@
 //
 //	go -C examples/consumers run ./column -scale "60 F" <readings.csv >true.csv
 //
-// The header tells the units: reads_brix, and cup_f or cup_c.
+// The header tells the units: reads_brix, and cup_f or cup_c. The scale has no
+// default: stems of 60 F and of 68 F differ by a third of a Brix at syrup.
 package main
 
 import (
@@ -25,8 +26,12 @@ import (
 
 func main() {
 	var glass density.Hydrometer
-	flag.Var(units.AsFlag(&glass.GraduatedAt, "60 F"), "scale", "`temperature` printed on the hydrometer")
+	flag.Var(units.AsFlag(&glass.GraduatedAt, ""), "scale", "`temperature` printed on the hydrometer, such as 60 F; needed")
 	flag.Parse()
+	if flag.NArg() > 0 {
+		fmt.Fprintf(os.Stderr, "column: %q: the table comes from standard input: column -scale \"60 F\" <%s\n", flag.Arg(0), flag.Arg(0))
+		os.Exit(2)
+	}
 	if err := run(glass, os.Stdin, os.Stdout); err != nil {
 		fmt.Fprintln(os.Stderr, "column:", units.Reason(err, units.US))
 		os.Exit(2)
@@ -45,6 +50,7 @@ func run(glass density.Hydrometer, in io.Reader, out io.Writer) error {
 		return err
 	}
 	w := csv.NewWriter(&page)
+	w.Comma = rows.Comma()
 	added := "true_brix"
 	for err == nil {
 		if err := w.Write(append(slices.Clone(rows.Cells()), added)); err != nil {

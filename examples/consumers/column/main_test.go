@@ -30,6 +30,20 @@ func TestColumn(t *testing.T) {
 	}
 }
 
+// What separates the cells of the table separates those of the answer, and a cell
+// with a decimal comma stays as it was.
+func TestColumnSeparator(t *testing.T) {
+	for in, want := range map[string]string{
+		"reads_brix;cup_f\n59,0;211\n":   "reads_brix;cup_f;true_brix\n59,0;211;66.9\n",
+		"reads_brix\tcup_f\n59.0\t211\n": "reads_brix\tcup_f\ttrue_brix\n59.0\t211\t66.9\n",
+	} {
+		var got bytes.Buffer
+		if err := run(glass, strings.NewReader(in), &got); err != nil || got.String() != want {
+			t.Errorf("%q: %v, %q", in, err, &got)
+		}
+	}
+}
+
 func TestColumnRefuses(t *testing.T) {
 	for _, tt := range []struct {
 		name  string

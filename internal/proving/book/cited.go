@@ -1,6 +1,7 @@
 package book
 
 import (
+	"fmt"
 	"go/ast"
 	"go/parser"
 	"go/token"
@@ -29,8 +30,7 @@ func Cited(root string) (map[string][]string, error) {
 			if err != nil {
 				return err
 			}
-			citedIn(file, by)
-			return nil
+			return citedIn(file, by)
 		})
 		if err != nil {
 			return nil, err
@@ -38,16 +38,19 @@ func Cited(root string) (map[string][]string, error) {
 	}
 	for key := range by {
 		slices.Sort(by[key])
-		by[key] = slices.Compact(by[key])
 	}
 	return by, nil
 }
 
-func citedIn(file *ast.File, by map[string][]string) {
+// citedIn adds what a file cites. A key that one comment has twice is an error.
+func citedIn(file *ast.File, by map[string][]string) (err error) {
 	add := func(doc *ast.CommentGroup, name string) {
 		for _, m := range cites.FindAllStringSubmatch(doc.Text(), -1) {
 			for key := range strings.SplitSeq(m[1], ",") {
 				key = strings.TrimSpace(key)
+				if slices.Contains(by[key], name) {
+					err = fmt.Errorf("%s cites %s twice", name, key)
+				}
 				by[key] = append(by[key], name)
 			}
 		}
@@ -72,6 +75,7 @@ func citedIn(file *ast.File, by map[string][]string) {
 			add(d.Doc, pkg+"."+declared(d))
 		}
 	}
+	return err
 }
 
 // declared names the first of a declaration.

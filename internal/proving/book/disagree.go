@@ -148,28 +148,20 @@ func saturationPlot() (string, string, error) {
 
 const stemText = `Some stems have two red lines for syrup of 66.9 Brix: one for the cold cup, one for the hot. Between them a straight line seems natural: at
 135 F, half of the way. The stem does not work so: syrup swells more in the heat than in the cold. The picture shows what the syrup truly is when the surface
-stands on that straight line, on a hydrometer graduated at 60 F. In the middle the cup reads syrup that is not: too thin by 0.4 Brix, and thin syrup
-ferments. Read the stem at one of its two marks, or by the table of the cup that boilday and the wall card print.`
+stands on that straight line (` + "`density.Mark.StraightLine`" + `), on a hydrometer graduated at 60 F. In the middle the cup reads syrup that is not: too thin by
+0.4 Brix, and thin syrup ferments. Read the stem at one of its two marks, or by the table of the cup that boilday and the wall card print.`
 
 func stemPlot() (string, string, error) {
 	const cold, hot, want = 60.0, 211.0, 66.9
 	cup := density.Hydrometer{GraduatedAt: units.Fahrenheit(60)}
-	read := func(f float64) (float64, error) {
-		b, err := cup.Reading(want, units.Fahrenheit(f))
+	read := func(brix, f float64) (float64, error) {
+		b, err := cup.Reading(units.Brix(brix), units.Fahrenheit(f))
 		return float64(b), err
 	}
-	at60, err := read(cold)
-	if err != nil {
-		return "", "", err
-	}
-	at211, err := read(hot)
-	if err != nil {
-		return "", "", err
-	}
-	straight := func(f float64) float64 { return at60 + (at211-at60)*(f-cold)/(hot-cold) }
+	mark := density.Mark{For: want, At: units.Fahrenheit(hot)}
 	off := func(f float64) (float64, error) {
-		b, err := cup.Brix(units.Brix(straight(f)), units.Fahrenheit(f))
-		return float64(b) - want, err
+		miss, err := mark.StraightLine(units.Fahrenheit(cold), units.Fahrenheit(f), 0)
+		return float64(miss.Brix), err
 	}
 	xs := steps(cold, hot, 38)
 	ys, err := each(xs, off)
@@ -185,7 +177,7 @@ func stemPlot() (string, string, error) {
 	var t strings.Builder
 	t.WriteString("| cup, F | a 60 F hydrometer reads, in 66.9 Brix | the straight line has | syrup there is, Brix |\n|--:|--:|--:|--:|\n")
 	for _, f := range []float64{60, 100, 135, 170, 190, 211} {
-		r, err := read(f)
+		r, err := read(want, f)
 		if err != nil {
 			return "", "", err
 		}
@@ -193,7 +185,11 @@ func stemPlot() (string, string, error) {
 		if err != nil {
 			return "", "", err
 		}
-		fmt.Fprintf(&t, "| %.0f | %.2f | %.2f | %.2f |\n", f, r, straight(f), want+o)
+		line, err := read(want+o, f)
+		if err != nil {
+			return "", "", err
+		}
+		fmt.Fprintf(&t, "| %.0f | %.2f | %.2f | %.2f |\n", f, r, line, want+o)
 	}
 	return p.svg(), t.String(), nil
 }

@@ -99,6 +99,9 @@ func seasonPage(root string) (map[string]string, error) {
 			return nil, fmt.Errorf("no example %s", q.example)
 		}
 		_, output, _ := strings.Cut(body, "// Output: ")
+		if !number.MatchString(output) {
+			return nil, fmt.Errorf("%s: it prints no number to hold to the page", q.example)
+		}
 		for _, n := range number.FindAllString(output, -1) {
 			if !slices.Contains(number.FindAllString(strings.Join(answer, "\n"), -1), n) {
 				return nil, fmt.Errorf("%s: the example prints %s, and the page has %q", q.example, n, answer)

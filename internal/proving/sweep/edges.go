@@ -138,8 +138,9 @@ func (s *sweeper) json(v reflect.Value) (broken []string) {
 		into := reflect.New(typ)
 		into.Elem().Set(v)
 		err := json.Unmarshal([]byte(text), into.Interface())
+		fresh := reflect.New(typ) // what was there before makes nothing whole
 		switch {
-		case err == nil && (differ(v, into.Elem(), 1e-12, "") == "" || says(into.Elem(), text)): // whole all the same
+		case err == nil && json.Unmarshal([]byte(text), fresh.Interface()) == nil && (differ(v, fresh.Elem(), 1e-12, "") == "" || says(fresh.Elem(), text)): // whole all the same
 		case err == nil:
 			say("it reads what is not whole: %s", text)
 		case differ(v, into.Elem(), 0, "") != "":

@@ -21,6 +21,7 @@ type (
 	whole    struct{ mass units.Mass } // keeps the rules
 	halfway  struct{ mass units.Mass } // is touched on error
 	careless struct{ mass units.Mass } // reads unknown fields, and {} as nothing
+	merging  struct{ mass units.Mass } // takes what is missing from what it was before
 	open     struct{ Mass units.Mass } // exported fields go by themselves
 	lossy    struct{ A, B units.Mass } // B is lost
 	callback struct{ F func() }        // cannot go out
@@ -67,6 +68,18 @@ func (w *careless) UnmarshalJSON(b []byte) error {
 	err := json.Unmarshal(b, &o)
 	if err == nil {
 		w.mass = o.Mass
+	}
+	return err
+}
+
+func (m merging) MarshalJSON() ([]byte, error) { return json.Marshal(object{m.mass}) }
+func (m *merging) UnmarshalJSON(b []byte) error {
+	o := object{m.mass}
+	d := json.NewDecoder(bytes.NewReader(b))
+	d.DisallowUnknownFields()
+	err := d.Decode(&o)
+	if err == nil {
+		m.mass = o.Mass
 	}
 	return err
 }
@@ -119,6 +132,7 @@ func TestEdges(t *testing.T) {
 		{whole{1.0 / 3}, "", ""},
 		{halfway{1}, "not left alone", "raw struct"},
 		{careless{1}, "reads what is not whole", "raw struct"},
+		{merging{1}, "reads what is not whole", "raw struct"},
 		{open{1}, "", ""},
 		{lossy{1, 2}, "loses something", ""},
 		{callback{func() {}}, "cannot go out", ""},
