@@ -58,7 +58,8 @@ func Example_offThePan() {
 	// Output: 21.6 Brix
 }
 
-// By hand: water boils near 212 - 1150/550 = 209.9 F, and syrup 7.5 F above it.
+// By hand: 1150 ft take 1.22 inHg, at 1.71 F each: water boils at 211.95 - 2.09 = 209.86
+// F, and syrup 7.56 x (669.5/671.6)^2 = 7.51 F above it: 217.37 F, rounded down.
 func Example_takeOffToday() {
 	p := must(boil.PressureAt(units.Feet(1150)))
 	at := must(boil.SyrupPoint(66.9, p))

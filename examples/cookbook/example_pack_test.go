@@ -105,8 +105,9 @@ func Example_packingCup() {
 	// Output: 59.9 Brix
 }
 
-// By hand: a gallon of 66.44 Brix weighs 11.05 lb; a quart of it and a two-hundredth
-// more 2.777 lb.
+// By hand: 66.44 Brix is 1.32516 + 0.44 x 0.00613 = 1.32786 (NBS Circular 440, table
+// 114), and a gallon of it 1.32786 x 8.330 lb less 0.00075 for the air, 11.053 lb; a
+// quart and a two-hundredth more 2.777 lb.
 func Example_netWeight() {
 	quart := packing.Container{Label: units.USQuarts(1)}
 	fill := must(quart.Fill(66.44, units.Fahrenheit(187), units.Percents(0.5)))

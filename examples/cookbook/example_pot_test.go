@@ -39,7 +39,8 @@ func Example_ownThermometer() {
 	// Output: 65.5 Brix
 }
 
-// By hand: 208.9 + 7.5 F; the README's program tells the same.
+// By hand: 7.56 F at sea level, by the square of the absolute temperature of water 7.56
+// x (668.6/671.6)^2 = 7.49 F: 216.39 F, rounded down.
 func Example_waterBoilsAt() {
 	p := must(boil.PressureFromWater(units.Fahrenheit(208.9)))
 	stop := must(boil.SyrupPoint(66.9, p))
@@ -47,7 +48,7 @@ func Example_waterBoilsAt() {
 	// Output: 216.3 F
 }
 
-// By hand: 216.4 F and the 0.35 F by which past stops were over.
+// By hand: 216.39 F and the 0.35 F by which past stops were over, rounded down.
 func Example_learnedStop() {
 	p := must(boil.PressureFromWater(units.Fahrenheit(208.9)))
 	stop := must(boil.SyrupPoint(66.9, p)).Add(units.FahrenheitDegrees(0.35))
@@ -168,7 +169,9 @@ func Example_lastFiring() {
 	// Output: 65.6 Brix
 }
 
-// By hand: half a degree at 0.25 Brix for 0.1 F.
+// By hand: syrup boils 7.01, 7.20 and 7.56 F above water at 65.5, 66 and 66.9 Brix
+// (Starzak and Peacock 1997), 0.38 and then 0.40 F for a Brix, so 0.43 past 66.9:
+// 0.5/0.43 = 1.16.
 func Example_badThermometer() {
 	off := must(finish.ErrorCost(66.9, units.Atmosphere, units.FahrenheitDegrees(0.5)))
 	fmt.Println(off.Text(1))

@@ -85,7 +85,8 @@ func Example_sweetness() {
 	// Output: 1.62 Brix
 }
 
-// By hand: sugar in a gallon of each, 0.669 x 1.3286/(0.0210 x 1.0064) = 42.05.
+// By hand: sugar in a gallon of each, 0.669 x 1.3283/(0.0210 x 1.0064) = 42.047, where
+// 1.3283 is 1.33068 of water of 0.9982 (NBS Circular 440, table 114).
 func Example_sapToOneOfSyrup() {
 	fmt.Printf("%.1f\n", must(yield.Ratio(2.1, 66.9)))
 	// Output: 42.0

@@ -14,7 +14,8 @@ import (
 const opening = `# Cookbook by question
 
 What a maker asks through a season, with a command and with Go that answer it.
-The sugarhouse is invented. Use your own: ` + "`folder new sugarhouse`" + ` begins its folder.
+The sugarhouse is invented. Use your own: ` + "`folder new mine -set \"gallons: US\"`" + `
+begins its folder.
 
 A command such as ` + "`potwatch 59.5 at 204 F`" + ` stands for
 ` + "`go run ./potwatch 59.5 at 204 F`" + ` in the folder examples of this module. Below it

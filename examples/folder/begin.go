@@ -12,12 +12,21 @@ import (
 	"example.org/sapreckoner/examples/internal/folder"
 )
 
-// begin makes a new folder, with the settings that -set told. What is there stays as
-// it is.
+// begin makes a new folder, with the settings that -set told, or what is missing in one
+// whose settings are there. What is there stays as it is.
 func begin(e *cli.Env, f *cli.Flags, dir string) error {
 	said, err := folder.Open(nil, "", 0, f.Overrules()...)
 	if err != nil {
 		return err
+	}
+	if info, err := os.Stat(filepath.Join(dir, folder.SettingsFile)); err == nil && info.Mode().IsRegular() {
+		own, err := folder.OpenFor([]string{}, os.DirFS(dir), dir, 0)
+		if err != nil {
+			return err
+		}
+		if own.Settings.Gallon != 0 || own.Settings.Metric {
+			said = own
+		}
 	}
 	files, err := folder.Begin(&said.Settings)
 	if err != nil {
@@ -54,6 +63,6 @@ func begin(e *cli.Env, f *cli.Flags, dir string) error {
 	}
 	page.Line("")
 	page.Text("Write into " + folder.SettingsFile + " what you know of your pan, taps and tanks, and into " + folder.DaysFile +
-		" a row a day. Then check it: folder check -dir " + dir + ". The other programs take the same -dir, or stand in the folder without it.")
+		" a row a day. Then check it: folder check -dir " + cli.Quote(dir) + ". The other programs take the same -dir, or stand in the folder without it.")
 	return nil
 }

@@ -49,7 +49,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	b.Answer("settings", "Settings", cli.Count(len(h.Settings.Lines()), "set"))
 	if h.Season() != 0 {
 		b.Answer("season", "Season", cli.Words(strconv.Itoa(h.Season())))
-		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+years(len(seasons(f)))))
+		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+cli.Plural(len(seasons(f)), "year")))
 		b.Answer("batches", "Batches", cli.Count(len(h.Batches), "and "+count(len(h.Bottled), "row of jars", "rows of jars")))
 	}
 	var rows [][]cli.Value
@@ -102,8 +102,6 @@ func seasons(f *cli.Flags) map[int]bool {
 	}
 	return years
 }
-
-func years(n int) string { return count(n, "year", "years") }
 
 func count(n int, one, many string) string {
 	if n == 1 {

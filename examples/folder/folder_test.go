@@ -77,6 +77,9 @@ func TestNew(t *testing.T) {
 	if status != 0 || errs != "" || strings.Count(out, "begun: ") != 7 {
 		t.Fatalf("status %d, %s\n%s", status, errs, out)
 	}
+	if !strings.Contains(strings.Join(strings.Fields(out), " "), `folder check -dir "`+dir+`".`) {
+		t.Errorf("the next call is not written as it is typed:\n%s", out)
+	}
 	if page, _ := b.Brief(t, "", "check", "-dir", dir); !strings.Contains(page, "2 set") {
 		t.Error(page)
 	}
@@ -101,6 +104,31 @@ func TestNew(t *testing.T) {
 	}
 	if page, _ := b.Brief(t, "", "check", "-dir", dir); !strings.Contains(page, "Season              2034") {
 		t.Error(page)
+	}
+}
+
+// What is missing in a folder is begun as its own settings have it, whatever -set says.
+func TestNewAgain(t *testing.T) {
+	b := clitest.Build(t)
+	for _, set := range []string{"", "gallons: US"} {
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\n"})
+		call := []string{"new", dir}
+		if set != "" {
+			call = append(call, "-set", set)
+		}
+		if status, _, errs := b.Run(t, "", call...); status != 0 {
+			t.Fatal(errs)
+		}
+		if text, err := os.ReadFile(filepath.Join(dir, "days.csv")); err != nil || !strings.Contains(string(text), "date,tank,sap_l,dip_cm,") {
+			t.Errorf("%v: %s", err, text)
+		}
+		if status, _, errs := b.Run(t, "", "check", "-dir", dir); status != 0 {
+			t.Error(errs)
+		}
+	}
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "galons: US\n"})
+	if status, _, errs := b.Run(t, "", "new", dir); status != 2 || !strings.Contains(errs, "sugarhouse.txt:1: galons: ") {
+		t.Errorf("%d %s", status, errs)
 	}
 }
 

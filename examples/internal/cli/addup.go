@@ -36,10 +36,7 @@ func AddUp(n int, total Value, parts ...Value) []Value {
 
 // addUp shows parts to so many decimals.
 func addUp(total view, parts []view, decimals int) {
-	const (
-		whole = 1e15 // beyond it the last digit of a float64 is no fraction
-		hair  = 1e-6 // of the last digit: processors differ by less
-	)
+	const whole = 1e15 // beyond it the last digit of a float64 is no fraction
 	step := math.Pow10(decimals)
 	var order []int
 	sum, ok := total.json.(float64)

@@ -194,9 +194,9 @@ func (f *Flags) Kept(names ...string) string {
 			switch source := f.Source(e.name); {
 			case !slices.Contains(names, e.name):
 			case source.demo:
-				kept = append(kept, "-"+e.name+" "+quote(source.Text))
+				kept = append(kept, "-"+e.name+" "+Quote(source.Text))
 			case !f.Given(e.name) && e.def != "":
-				kept = append(kept, "-"+e.name+" "+quote(e.def))
+				kept = append(kept, "-"+e.name+" "+Quote(e.def))
 			}
 		}
 	}
@@ -257,7 +257,7 @@ func (f *Flags) quoting() string {
 	for _, g := range f.groups {
 		for _, e := range g.flags {
 			if strings.Contains(e.def, " ") {
-				return "; put values with a space in quotes, as in -" + e.name + " " + quote(e.def)
+				return "; put values with a space in quotes, as in -" + e.name + " " + Quote(e.def)
 			}
 		}
 	}

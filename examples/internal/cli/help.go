@@ -10,7 +10,7 @@ func (e entry) head() string {
 	if e.def == "" {
 		return "-" + e.name
 	}
-	return "-" + e.name + " " + quote(e.def)
+	return "-" + e.name + " " + Quote(e.def)
 }
 
 // list shows the flags of a group in a line.
@@ -86,7 +86,8 @@ func callLines(call string, n int) (lines []string) {
 	return append(lines, call)
 }
 
-func quote(s string) string {
+// Quote writes a word as it stands on a command line.
+func Quote(s string) string {
 	if strings.ContainsAny(s, " ") {
 		return `"` + s + `"`
 	}

@@ -146,7 +146,7 @@ func (f *Flags) furnish(e *Env, p Program) error {
 		return err
 	}
 	if aside := f.house.Aside(); len(aside) > 0 {
-		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), quote(f.dir))
+		fmt.Fprintf(e.Err, "%s: left aside for the mistakes in it: %s (folder check -dir %s tells them)\n", p.Name, strings.Join(aside, ", "), Quote(f.dir))
 	}
 	if f.dir != "" {
 		for _, note := range append(f.house.Unread(), f.house.Turned()...) {

@@ -66,6 +66,12 @@ func (to Side) step(x, step float64, decimals int, symbol, suffix string) view {
 	return view{known(x, decimal(n, decimals)+" "+symbol), suffix, number(n)}
 }
 
+// tenth shows x to the tenth.
+func (to Side) tenth(x float64, symbol, suffix string) view {
+	n := to.round(x*10) / 10
+	return view{known(x, decimal(n, 1)+" "+symbol), suffix, number(n)}
+}
+
 // Eighths shows a length as a ruler is read: to the eighth of an inch, or to the
 // millimeter.
 func Eighths(l units.Length, to Side) Value {
@@ -187,17 +193,12 @@ func WholeDegree(t units.Temperature, step float64, to Side) Value {
 
 // TenthDegree shows a temperature as the finest thermometers of the trade are read.
 func TenthDegree(t units.Temperature, to Side) Value {
-	in := func(x float64, symbol, suffix string) view {
-		n := to.round(x*10) / 10
-		return view{known(x, decimal(n, 1)+" "+symbol), suffix, number(n)}
-	}
-	return Value{in(t.Fahrenheit(), "F", "f"), in(t.Celsius(), "C", "c")}
+	return Value{to.tenth(t.Fahrenheit(), "F", "f"), to.tenth(t.Celsius(), "C", "c")}
 }
 
 // TenthBrix shows a reading of a hydrometer.
 func TenthBrix(b units.Brix, to Side) Value {
-	n := to.round(float64(b)*10) / 10
-	return same(view{known(float64(b), decimal(n, 1)+" Brix"), "brix", number(n)})
+	return same(to.tenth(float64(b), "Brix", "brix"))
 }
 
 // ClockBy shows a time of the day that begins with start, to a step such as
@@ -228,6 +229,5 @@ func Feet(l units.Length) Value {
 
 // TenthBaume shows a reading on a Baume scale.
 func TenthBaume(b density.Baume145, to Side) Value {
-	n := to.round(float64(b)*10) / 10
-	return same(view{known(float64(b), decimal(n, 1)+" Be"), "baume_145", number(n)})
+	return same(to.tenth(float64(b), "Be", "baume_145"))
 }

@@ -146,6 +146,7 @@ type column struct {
 	bare   func(x float64) (string, error)
 	scaled bool   // header or settings tell on which scale syrup is read
 	asks   asking // what to ask back of a bare number; nil if nothing is
+	south  bool   // spring is in the second half of the year
 }
 
 // bareVolumes are the suffixes that mean what the settings say.
@@ -154,7 +155,7 @@ var bareVolumes = []string{"gal", "qt", "pt", "fl_oz"}
 // bind finds the unit of a column in the header.
 func (c *column) bind(s *Settings, base string) error {
 	suffix := strings.TrimPrefix(strings.TrimPrefix(c.name, base), "_")
-	c.handed = c.name
+	c.handed, c.south = c.name, s.South
 	as := func(suffix string) {
 		i := slices.IndexFunc(c.kind.units, func(u unitOf) bool { return u.suffix == suffix })
 		c.out, c.handed = c.kind.units[i], base+"_"+suffix
@@ -231,7 +232,7 @@ func (c *column) owned(s *Settings, text string) (string, error) {
 const missing = "M"
 
 // cell hands on a cell as a reader of plain numbers wants it.
-func (c *column) cell(s *Settings, order dateOrder, text string, decimalComma bool, on time.Time) (string, error) {
+func (c *column) cell(s *Settings, order dateOrder, text string, comma rune, on time.Time) (string, error) {
 	switch c.kind {
 	case asWritten:
 		return text, nil
@@ -248,7 +249,10 @@ func (c *column) cell(s *Settings, order dateOrder, text string, decimalComma bo
 		}
 		return fmt.Sprintf("%02d:%02d", int(at.Hours()), int(at.Minutes())%60), nil
 	}
-	if decimalComma {
+	if comma == '\t' && thousand.MatchString(text) {
+		return "", fmt.Errorf("%q: a thousand or a decimal comma? write %s or %s", text, strings.Replace(text, ",", "", 1), strings.Replace(text, ",", ".", 1))
+	}
+	if comma != ',' {
 		text = pointed(text)
 	}
 	x, isPlain := quick(text)
@@ -270,6 +274,10 @@ func (c *column) cell(s *Settings, order dateOrder, text string, decimalComma bo
 	}
 	return c.bare(x)
 }
+
+// thousand is a number with a comma that tells either. Tabs part the cells where commas
+// are decimal and where they are not.
+var thousand = regexp.MustCompile(`^-?[1-9][0-9]{0,2},[0-9]{3}$`)
 
 // pointed writes a decimal comma as a point.
 func pointed(text string) string {

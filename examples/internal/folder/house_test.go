@@ -139,6 +139,14 @@ func TestSpell(t *testing.T) {
 	}
 }
 
+// Capitals do not count, and the scale of Baume has its sign.
+func TestCapitals(t *testing.T) {
+	if h := must(t, "sap hydrometer: Marked at 60 F\nsyrup hydrometer: MARKED AT 68 F\nscale: be"); h.Settings.Scale != BaumeScale ||
+		!h.Settings.SapHydrometer.Equal(units.Fahrenheit(60)) || !h.Settings.SyrupHydrometer.Equal(units.Fahrenheit(68)) {
+		t.Errorf("%+v", h.Settings)
+	}
+}
+
 // A pan is width times length: 2 by 4 ft is 8 ft2, 24 by 48 in the same, and 61 by
 // 122 cm is 0.7442 m2 or 8.0107 ft2.
 func TestPan(t *testing.T) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.org/sapreckoner/units"
 )
@@ -28,10 +29,7 @@ const fewest = 3
 //   - syrup to the cord: of the last season before this that tells both.
 func (h *House) Learned() (lessons []Line, remarks []string) {
 	learn := func(name, value, from, beaten string, flags ...string) {
-		l := Line{Name: name, Value: value, From: from}
-		if beaten != "" {
-			l.Beaten = []string{beaten}
-		}
+		l := Line{Name: name, Value: value, From: from, Beaten: strings.Fields(beaten)}
 		for _, f := range flags {
 			fill := to(f)
 			fill.Text = value
@@ -49,8 +47,7 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	boils, left := typical(all, boilRow.rate)
 	remarks = h.remark(remarks, left, "water went off at %.2g times the usual rate")
 	if n := len(boils); n >= fewest {
-		learn("boils off", gallons3(middle(boils, boilRow.rate))+"/h", from(n), "boil-rate", "boilday.boil-rate", "sapweek.boil-rate")
-		lessons[0].Beaten = append(lessons[0].Beaten, "pan-rate", "heat", "pan-area", "compartments")
+		learn("boils off", gallons3(middle(boils, boilRow.rate))+"/h", from(n), "boil-rate pan-rate heat pan-area compartments", "boilday.boil-rate", "sapweek.boil-rate")
 	}
 	fired, left := h.firings(boils)
 	remarks = h.remark(remarks, left, "the sap took %.2g times the usual part of the heat of the wood")
@@ -58,8 +55,7 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 		learn("efficiency", fmt.Sprintf("%.3g %%", fired.Middle().Percents()), from(fired.Boils), "fuel", "boilday.efficiency", "sapweek.efficiency")
 	}
 	if sugar, from := h.LastSugar(); from != "" {
-		learn("sugar", sugar.Text(2), from, "species", "sapweek.sugar")
-		lessons[len(lessons)-1].Beaten = []string{"species", "part"}
+		learn("sugar", sugar.Text(2), from, "species part", "sapweek.sugar")
 	}
 	best, n, left := h.bestDay()
 	remarks = h.remark(remarks, left, "a tap gave %.2g times as much as on the next best day")

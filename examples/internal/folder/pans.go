@@ -81,7 +81,7 @@ func tank(s *Settings, v string) ([]string, error) {
 		return nil, fmt.Errorf("the name %q is longer than 40 characters", clip.Text(t.Name))
 	}
 	for _, other := range s.Tanks {
-		if alike(other.Name) == alike(t.Name) || other.Name == "" || t.Name == "" {
+		if sameName(other.Name, t.Name) || other.Name == "" || t.Name == "" {
 			return nil, errors.New("another tank has the same name: of several each needs a name of its own")
 		}
 	}
@@ -146,7 +146,9 @@ const (
 func marked(which stem) reader {
 	return func(s *Settings, v string) ([]string, error) {
 		for _, join := range []string{"marked", "at"} {
-			v = strings.TrimSpace(strings.TrimPrefix(v, join))
+			if len(v) > len(join) && strings.EqualFold(v[:len(join)], join) {
+				v = strings.TrimSpace(v[len(join):])
+			}
 		}
 		t, err := units.ParseTemperature(v)
 		if err == nil {

@@ -271,5 +271,5 @@ func unknown(name string) error {
 	if near, ok := enum.Nearest(name, slices.Values(names)); ok {
 		return fmt.Errorf("no setting is called so: is it %q?", near)
 	}
-	return errors.New("no setting is called so; a new folder, or -h of the program folder, lists them all")
+	return errors.New("no setting is called so; a new folder, which the program folder begins, lists them all in " + SettingsFile)
 }

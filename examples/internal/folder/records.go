@@ -7,7 +7,6 @@ import (
 	"io/fs"
 	"math"
 	"slices"
-	"strings"
 	"time"
 
 	"example.org/sapreckoner/units"
@@ -214,4 +213,4 @@ func first(errs ...error) error {
 
 // sameName reports whether two names are meant to be one: case and spaces do not
 // count.
-func sameName(a, b string) bool { return strings.EqualFold(alike(a), alike(b)) }
+func sameName(a, b string) bool { return alike(a) == alike(b) }

@@ -49,7 +49,7 @@ func (t Tank) At(depth units.Length) units.Volume {
 // Tank finds a tank by its name. A folder with one tank needs no name.
 func (s *Settings) Tank(name string) (Tank, bool) {
 	for _, t := range s.Tanks {
-		if alike(t.Name) == alike(name) || name == "" && len(s.Tanks) == 1 {
+		if sameName(t.Name, name) || name == "" && len(s.Tanks) == 1 {
 			return t, true
 		}
 	}

@@ -98,14 +98,23 @@ func heat(c *column, x float64, on time.Time) string {
 	if c.out.suffix == "c" {
 		unit = "C"
 	}
-	month := on.Month()
-	switch {
-	case on.IsZero() || month > time.April || f <= 90:
+	switch _, runs := early(on, c.south); {
+	case !runs || f <= 90:
 		return ""
 	case unit == "C":
-		return fmt.Sprintf("%s C in %s? for %[1]s F write %[1]s F; %[3]s", digits(x), month, meant(x, unit))
+		return fmt.Sprintf("%s C in %s? for %[1]s F write %[1]s F; %[3]s", digits(x), on.Month(), meant(x, unit))
 	}
-	return fmt.Sprintf("%s F in %s? is a figure wrong? %s", digits(x), month, meant(x, unit))
+	return fmt.Sprintf("%s F in %s? is a figure wrong? %s", digits(x), on.Month(), meant(x, unit))
+}
+
+// early is the month of a day as the north counts it, and whether sap may run in it:
+// from January to April, in the south from July to October.
+func early(on time.Time, south bool) (month time.Month, runs bool) {
+	month = on.Month()
+	if south {
+		month -= 6
+	}
+	return month, !on.IsZero() && month >= time.January && month <= time.April
 }
 
 // A course of years watches the dates of a file, whose rows follow each other
@@ -115,6 +124,7 @@ type course struct {
 	years  [2]int // of the two rows before
 	line   int    // of the row before
 	latest int
+	season int // that is asked for: there is no doubt of it
 }
 
 // farAhead is how many years a place may rest before the year is asked back.
@@ -131,8 +141,11 @@ func (c *course) row(file, column string, year, line int) (err error) {
 
 func (c *course) end(file, column string) error {
 	before, last := c.years[0], c.years[1]
-	if before == 0 || last >= before && last-before <= farAhead {
+	if before == 0 || last >= before && (last-before <= farAhead || last == c.season) {
 		return nil
+	}
+	if last > before {
+		return &records.Error{File: file, Line: c.line, Column: column, Err: fmt.Errorf("a day of %d behind days of %d? check the year; if it is so, say -season %[1]d until a second row stands there", last, before)}
 	}
 	return &records.Error{File: file, Line: c.line, Column: column, Err: fmt.Errorf("a day of %d behind days of %d? check the year, or let the rows follow each other", last, before)}
 }

@@ -57,6 +57,8 @@ func TestSlips(t *testing.T) {
 		{"a year between", DaysFile, "date\n2034-03-09\n2043-03-10\n2034-03-11\n", "days.csv:3: column date: a day of 2043 between days of 2034? check the year", "date\n2034-03-09\n2034-03-10\n2034-03-11\n"},
 		{"a year behind", DaysFile, "date\n2034-03-09\n2043-03-10\n", "days.csv:3: column date: a day of 2043 behind days of 2034? check the year", "date\n2034-03-09\n2037-03-10\n"},
 		{"a year back", DaysFile, "date\n2034-03-09\n2033-03-10\n", "days.csv:3: column date: a day of 2033 behind days of 2034?", "date\n2033-03-10\n2034-03-09\n"},
+		{"a pan and its filters", CostsFile, "", "", "date,what,cost,years\n2020-05-01,pan,4000,20\n2034-02-01,filters,60,1\n2021-10-01,arch,900,20\n2034-02-01,jars,80,1\n"},
+		{"a thousand among tabs", DaysFile, "date\tsap_gal\n2034-03-09\t1,200\n", `days.csv:2: column sap_gal: "1,200": a thousand or a decimal comma? write 1200 or 1.200`, "date\tsap_gal\n2034-03-09\t1,25\n2034-03-10\t1200\n"},
 		{"a long fire", DaysFile, "date,lit,out\n2034-03-09,2pm,10am\n", "days.csv:2: column out: a fire of 20 hours?", "date,lit,out\n2034-03-09,2pm,10pm\n"},
 		{"a deep dip", DaysFile, "date,tank,dip_in\n2034-03-09,big,122\n", "days.csv:2: column dip_in: that deep the tank would hold 305 US gal, and the settings say 120 US gal", "date,tank,dip_in\n2034-03-09,big,12.2\n"},
 	} {
@@ -70,6 +72,31 @@ func TestSlips(t *testing.T) {
 				t.Errorf("refused what is meant: %v", err)
 			}
 		})
+	}
+}
+
+// Summer is in January in the south, where July is what January is in the north: only
+// there is heat asked back.
+func TestSouthernHeat(t *testing.T) {
+	for day, ask := range map[string]bool{"2034-01-10": false, "2034-08-10": true, "2034-12-10": false} {
+		files := fstest.MapFS{SettingsFile: {Data: []byte("spring: second half of the year\n")}, WeatherFile: {Data: []byte("date,tmin_c,tmax_c\n" + day + ",18,36\n")}}
+		if _, err := Open(files, "", 0); (err != nil) != ask {
+			t.Errorf("%s: %v", day, err)
+		}
+	}
+}
+
+// A place may rest for longer than a slip is asked back: then the season is said.
+func TestLongRest(t *testing.T) {
+	files := fstest.MapFS{SettingsFile: {Data: []byte("gallons: US\n")}, DaysFile: {Data: []byte("date\n2026-03-09\n2034-03-10\n")}}
+	if _, err := Open(files, "", 0); err == nil || !strings.Contains(err.Error(), "check the year; if it is so, say -season 2034 until a second row stands there") {
+		t.Error(err)
+	}
+	if _, err := Open(files, "", 2034); err != nil {
+		t.Error(err)
+	}
+	if _, err := Open(files, "", 2033); err == nil {
+		t.Error("a slip passed for the sake of another season")
 	}
 }
 

@@ -76,11 +76,8 @@ func (w *week) day(low, high float64, month time.Month) {
 // thaw watches the lows and highs of a spring. The row was read: what it wrote is
 // looked at again for the units in its cells.
 func (t *tolerant) thaw(on time.Time, written []string) {
-	month := on.Month()
-	if t.s.South {
-		month -= 6
-	}
-	if t.spring == nil || on.IsZero() || month < time.January || month > time.April {
+	month, runs := early(on, t.s.South)
+	if t.spring == nil || !runs {
 		return
 	}
 	high, ok, bare := t.figure(t.highest, written)

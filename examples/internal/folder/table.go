@@ -135,7 +135,7 @@ var table = []row{
 	{name: "empty pot", example: "6.2 lb", metric: "3 kg", remark: "weight of the finishing pot", fills: []Fill{to("potwatch.tare").needs("gross")}, read: weight},
 
 	{part: "Packing", name: "place", example: "Vermont", remark: "whose rule on the density of syrup counts", fills: []Fill{to("packday.place")}, read: legalPlace},
-	{name: "fill at", example: "187 F", metric: "86 C", remark: "temperature of the syrup as it is poured, 190 F at most", fills: []Fill{to("packday.pack-at"), to("boilday.pack")},
+	{name: "fill at", example: "187 F", metric: "86 C", remark: "temperature of the syrup as it is poured, 190 F (87.7 C) at most", fills: []Fill{to("packday.pack-at"), to("boilday.pack")},
 		read: temperature(0, packing.PourMost().Celsius(), "sources read advise 185 to 190 F at the filler")},
 	{name: "shelf", example: "50 F", metric: "10 C", remark: "the coldest that the shelf gets", fills: []Fill{to("packday.store")}, read: temperature(0, 60, "a cellar or a shelf")},
 	{name: "jar", example: "1 pint", metric: "500 mL", remark: "label of the container you fill most", fills: []Fill{to("sapweek.jar"), to("boilday.bottle")}, read: jar},

@@ -33,6 +33,7 @@ type tolerant struct {
 	cells   []string
 	done    bool
 	course  course
+	strays  bool    // rows need not follow each other
 	spring  *spring // of a weather file
 	highest int     // column of the highs; -1 if they carry no F
 	lowest  int     // column of the lows; -1 if they carry no F
@@ -53,7 +54,8 @@ func (h *House) open(name string) (*tolerant, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &tolerant{file: h.Shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1, lowest: -1}
+	t := &tolerant{file: h.Shown(name), s: &h.Settings, in: f, order: order, line: 1, handed: map[string]string{}, highest: -1, lowest: -1,
+		course: course{season: h.season}, strays: name == CostsFile}
 	t.r, err = records.Open(t.file, f)
 	switch {
 	case err == io.EOF: // the reader tells what belongs into the first line
@@ -195,7 +197,7 @@ func (t *tolerant) row(cells []string) {
 		return
 	}
 	for i, c := range t.cols {
-		text, err := c.cell(t.s, t.order, t.cells[i], t.r.Comma() != ',', on)
+		text, err := c.cell(t.s, t.order, t.cells[i], t.r.Comma(), on)
 		if err != nil {
 			t.tell(t.fail(c.name, err))
 			good = false
@@ -203,7 +205,7 @@ func (t *tolerant) row(cells []string) {
 		}
 		t.cells[i] = text
 	}
-	if !on.IsZero() {
+	if !on.IsZero() && !t.strays {
 		t.tell(t.course.row(t.file, t.cols[t.dates[0]].name, on.Year(), t.r.Line()))
 	}
 	if good {

@@ -145,7 +145,7 @@ func roof(s *Settings, v string) ([]string, error) {
 }
 
 func scale(s *Settings, v string) ([]string, error) {
-	i, err := choice(v, "Brix", "Baume", "Baumé")
+	i, err := choice(v, "Brix", "Baume", "Baumé", "Be")
 	if err == nil {
 		s.Scale = min(BrixScale+Scale(i), BaumeScale)
 	}

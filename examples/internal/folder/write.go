@@ -153,7 +153,7 @@ func (h *House) writer(sp spec, t *csvFile, order dateOrder) (*lineWriter, error
 // is meant, and else with its own.
 func (c written) put(w *lineWriter, text string, on time.Time) (string, error) {
 	read := func(cell string) (string, error) {
-		return c.cell(w.s, w.order, cell, w.comma != ',', on)
+		return c.cell(w.s, w.order, cell, w.comma, on)
 	}
 	switch c.kind {
 	case asWritten:
