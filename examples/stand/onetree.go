@@ -51,7 +51,7 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	b.House = f.Invented("print", "map", "svg")
 	b.Told(t.name())
 	b.From(f, "guideline", s.guideline.ID(), "bit", "the bit", "depth", "the depth")
-	b.Cautions = append(b.Cautions,
+	b.Cautions = append(p.tooWide(),
 		"Look up first: dead limbs fall. Helmet, eyes, not alone.",
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",
