@@ -118,6 +118,9 @@ func (c *ThermometerCheck) suspect() Suspect {
 	apart := math.Abs(float64(c.Boil - c.Ice))
 	switch {
 	case math.Abs(float64(c.Boil)) <= readBy && math.Abs(float64(c.Ice)) <= readBy:
+		if c.Barometer.Fit == NoWeather { // two agree that the third is off
+			return SuspectPressure
+		}
 		return SuspectNothing
 	case apart <= readBy:
 		return SuspectThermometer

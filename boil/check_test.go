@@ -24,6 +24,7 @@ func TestCheckedInSuspects(t *testing.T) {
 		{"two degrees high at both ends", 28.50, 211.5, 34, SuspectThermometer},
 		{"a sea-level barometer", 30.10, 209.5, 32, SuspectPressure},
 		{"the same, and a thermometer a degree low", 30.10, 208.5, 31, SuspectPressure},
+		{"thermometer and barometer agree on the sea, and the elevation does not", 30.10, 212.3, 32, SuspectPressure},
 		{"four degrees low at the boil alone", 28.50, 205.5, 32, SuspectScale},
 		{"a degree at the boil, which weather would explain", 28.50, 210.5, 32, SuspectUnclear},
 	} {

@@ -65,8 +65,8 @@ var (
 //
 // Source: producers' manuals, from memory: 1 gal/ft2/h of flat pan; 2 gal/ft2/h
 // of the plan area of a flue pan, 1.5 to 3 with forced draft. A corrugated pan of
-// 4 by 16 ft that took 5 barrels an hour, 2.5 gal/ft2/h (Cyclopedia of Farm Crops,
-// read), supports it. Check value: 20 US gal/h, from 15 to 30, of 10 ft2 of flue pan.
+// 4 by 16 ft that took 5 barrels an hour, 2.5 gal/ft2/h by barrels of 31.5 gal
+// (Cyclopedia of Farm Crops, read), supports it. Check value: 20 US gal/h, from 15 to 30, of 10 ft2 of flue pan.
 //
 // Cites producers-manuals.
 func PanRate(kind PanKind, area units.Area) (units.Span[units.VolumeRate], error) {

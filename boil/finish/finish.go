@@ -31,12 +31,6 @@ type Finish struct {
 //
 // Cites ohio-extension, vermont-producers, ontario-producers,
 // usda-handbook-134, cornell-208, producers-manuals.
-//
-// Cites ohio-extension, vermont-producers, ontario-producers,
-// usda-handbook-134, cornell-208, producers-manuals.
-//
-// Cites ohio-extension, vermont-producers, ontario-producers,
-// usda-handbook-134, cornell-208, producers-manuals.
 func ConfectionFinishes() []Finish {
 	const (
 		ohio     = "Ohio State University Extension F-46"

@@ -60,8 +60,9 @@
 //     practice): the clock of a single draw is off by minutes, the day's is not.
 //   - Liquid mixes less in a long channel than in a compartment: strengths lie
 //     between those of [Rig] and [PlugFlow]. A passage of 45 minutes was printed
-//     for a flue pan (Ohio State University Extension) where plug flow gives 135
-//     at 2 inches, so that its depth must have been far less.
+//     for a flue pan (Ohio State University Extension, which has 2 inches stand in
+//     it) where plug flow gives 135 at 2 inches and 2 US gal/ft2/h: it stood lower,
+//     or boiled faster, or the figure is off.
 //   - Heat of concentrating, and that of the climbing boiling point: under 0.1
 //     percent.
 //

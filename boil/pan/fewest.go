@@ -21,7 +21,7 @@ var fewestDays = limit.Range{Arg: "days", What: "number of days", Low: backlogDa
 // need not be boiled yet may be left for the week after.
 //
 // Range: 1 to 10 days; the rest, and the uncertainty, as of [Backlog.PlanFrom]. A
-// forecast of sap misses by half and more: look again every morning.
+// forecast of sap may miss by half (a guess): look again every morning.
 //
 // Method: every choice of evenings is planned. Check value: of three days of 30
 // gallons, a keep of two days and an evening that boils 100, one evening, the

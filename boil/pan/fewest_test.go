@@ -3,6 +3,7 @@ package pan
 import (
 	"errors"
 	"math/rand/v2"
+	"slices"
 	"testing"
 	"time"
 
@@ -85,6 +86,17 @@ func TestFewestRandom(t *testing.T) {
 		s1, o1, _ := few.toll()
 		if s1 > s0+1e-9 || o1 > o0+1e-9 || few.fires() > every.fires() {
 			t.Errorf("spilled %v and %v, overdue %v and %v on %v", s0, s1, o0, o1, evenings(few))
+		}
+		h, err := b.ready("test", nil, days)
+		if err != nil {
+			t.Fatal(err)
+		}
+		lit := evenings(few)
+		for _, out := range lit {
+			less, err := b.planOn("test", h, nil, days, func(i int) bool { return i != out && slices.Contains(lit, i) })
+			if s, o, _ := less.toll(); err != nil || s <= s0+1e-9 && o <= o0+1e-9 {
+				t.Errorf("of the fires on %v that on %d is not needed, %v", lit, out, err)
+			}
 		}
 		boiled := few.Spilled + few.LeftAfter
 		for _, e := range few.Evenings {

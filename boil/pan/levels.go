@@ -74,10 +74,11 @@ func (r Rig) FromLevels(levels []Level) (Contents, error) {
 
 // Levels returns how deep each compartment stands with what it holds at its
 // temperature: the inverse of [Rig.FromLevels], for a record of the evening, or
-// to hold a stick against in the morning. Sweet that has cooled stands lower, 4
-// percent from the boil to 68 F.
+// to hold a stick against in the morning. Sweet that has cooled stands lower, thin
+// sweet by 4 percent from the boil to 68 F (computed).
 //
-// Range: contents of the rig, 0 to 75 Brix, 0 to 110 C.
+// Range: contents of the rig, 0 to 75 Brix, 0 to 110 C. Uncertainty and method as
+// there. Check value: an inch, for that of [Rig.FromLevels].
 func (r Rig) Levels(held Contents) ([]Level, error) {
 	const fn = "pan.Rig.Levels"
 	if err := r.check(fn, false); err != nil {
@@ -100,7 +101,8 @@ func (r Rig) Levels(held Contents) ([]Level, error) {
 // Thawed returns the contents with every compartment that froze at 0 C and all
 // its ice melted, as they may stand under the next fire. Let the ice melt before
 // it is lit, by warm sap poured over it or in the sun: the fire does not melt
-// it here, and must not there, since under the ice the metal may stand dry.
+// it here, and must not there, since under the ice the metal may stand dry. The
+// heat that melts it is in no balance: it comes from the sun or the sap.
 func (c Contents) Thawed() Contents {
 	thawed := make(Contents, len(c))
 	for i, l := range c {

@@ -54,12 +54,13 @@ type Rig struct {
 	Pail units.Volume
 
 	// PreheatTo is the temperature to which steam from the pans warms the feed
-	// at no cost to the fire. The zero value, 0 C, is no preheater.
+	// at no cost to the fire, 0 to 100 C. The zero value, 0 C, is no preheater.
 	PreheatTo units.Temperature
 
 	// Coals is the time in which the fire falls to half once no more wood goes
-	// on, and to half of that in as much again: see [Rig.Run]. Zero is a fire that
-	// goes out at once, as gas does.
+	// on, and to half of that in as much again, up to 12 hours: see [Rig.Run]. Zero
+	// is a fire that goes out at once, as gas does. None was found in print: measure
+	// in how long the boil falls to half.
 	Coals time.Duration
 
 	// Draw is when syrup is taken off the last compartment. The zero value
@@ -69,11 +70,12 @@ type Rig struct {
 
 // Compartment is one part of a pan, with straight sides.
 type Compartment struct {
-	Area  units.Area
-	Depth units.Length // of the hot liquid when it is full
+	Area  units.Area   // 1 cm2 to 10,000 m2
+	Depth units.Length // of the hot liquid when it is full, 1 mm to 10 m
 
-	// SafeDepth is the least that may stand over the fire: with less, syrup
-	// scorches and the pan burns. A pan that is not level needs more.
+	// SafeDepth is the least that may stand over the fire, 0.1 mm to 99 percent of
+	// the depth: with less, syrup scorches and the pan burns. A pan that is not level
+	// needs more.
 	SafeDepth units.Length
 
 	// Fire is the share of the heat. If all are zero the fire is shared by area;
@@ -82,7 +84,7 @@ type Compartment struct {
 }
 
 // DrawOff says when syrup leaves the last compartment: at the boiling point of
-// At, which [boil.SyrupPoint] gives.
+// At, 1 to 74 Brix, which [boil.SyrupPoint] gives.
 //
 // With Until zero a thin stream is drawn that just holds the strength. With
 // Until below At the valve is opened at At and shut at Until, as by hand.

@@ -26,17 +26,20 @@ type Stopped struct {
 
 // FeedStopped tells how long the pan may go on under the full fire when the sap
 // stops, with the valve shut: until the safe depth or until syrup, whichever
-// comes first. Never count on the time until it is dry: a dry pan buckles in a
-// minute and may burn the house.
+// comes first. Never count on the time until it is dry: a pan may boil dry in
+// minutes (University of Vermont), buckles then and may burn the house (common
+// practice).
 //
 // With the cold feed gone no heat goes into warming it, and the steam rises: a
 // pan that boils off 12 gallons an hour of sap from 40 F then boils off 14. The
 // level of the first compartment falls for all, since the others are held from
 // it; partitions with open gates fall together and last longer.
 //
-// Range: contents of every compartment; a rig and a pressure as of [Rig.Run].
-// Uncertainty: that of Heat, and of the depth; foam hides how low it stands, and
-// a pan that is not level is lower at one end.
+// Range: contents of every compartment, or none; a rig and a pressure as of
+// [Rig.Run]. A pan that is low already has no time. Uncertainty: that of Heat, in
+// proportion, and that of the depth: an eighth of an inch is 12 percent of the inch
+// that may go. Foam hides how low it stands, and a pan that is not level is lower
+// at one end.
 //
 // Method: as of [Rig.Run] without sap; coals give as much as the full fire in
 // half-life over ln 2. Check value: 12 ft2 of 15 Brix from 2 in to 1 in take 30 to

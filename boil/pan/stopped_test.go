@@ -136,6 +136,9 @@ func TestFeedStoppedRandom(t *testing.T) {
 			continue // so little liquid over so hot a fire is refused
 		}
 		ends[s.End]++
+		if s.After > time.Minute {
+			checkStopped(t, r, held, d.Pressure, s)
+		}
 		r.Heat *= 1.25
 		hotter, err := r.FeedStopped(held, d.Pressure)
 		if err != nil {
@@ -147,5 +150,33 @@ func TestFeedStoppedRandom(t *testing.T) {
 	}
 	if ends[EventLow] < 20 || ends[EventDrawOpens] < 20 {
 		t.Errorf("%v", ends)
+	}
+}
+
+// checkStopped boils without sap from the levels as they stand: a thousandth before
+// the time told nothing has come about, and a thousandth after it what was told and
+// nothing else has.
+func checkStopped(t *testing.T, r Rig, held Contents, p units.Pressure, s Stopped) {
+	t.Helper()
+	h, err := newHot("test", "pressure", p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Draw.Until, r.Draw.Rate = 0, 0
+	r.Compartments = append([]Compartment(nil), r.Compartments...)
+	for i, l := range held {
+		r.Compartments[i].Depth = units.Length(float64(l.Mass()) * h.at(l.Brix().Fraction()).volume / float64(r.Compartments[i].Area))
+	}
+	for _, by := range []float64{0.999, 1.001} {
+		o, err := r.Run(Day{Pressure: p, Start: held, Out: time.Duration(by * float64(s.After))})
+		if err != nil {
+			t.Fatal(err)
+		}
+		came := map[Event]bool{EventLow: o.WasLow, EventDrawOpens: len(o.Draws) > 0, EventTooThick: o.End == EventTooThick}
+		for e, has := range came {
+			if has != (by > 1 && e == s.End) {
+				t.Errorf("%+v: at %v times that %v is %v", s, by, e, has)
+			}
+		}
 	}
 }

@@ -89,6 +89,15 @@ func TestPeriodsByHand(t *testing.T) {
 	if !strings.Contains(page, "2026-03-09       50.00    1.20  not paid: below 1.5 Brix\n") || !strings.Contains(page, "Not paid for: 50.00 US gal, once.") || got["To be paid now"] != "0.00" {
 		t.Errorf("thin sap:\n%s", page)
 	}
+	// The first statement once more, after the check of the 16th: it is not to be
+	// paid again.
+	again := asked(t, ".txt", twoLanes, posted+"2026-03-16,North lane,paid,15,cheque 7\n", "-period", "2026-03-01 to 2026-03-15")
+	_, got = statement(t, again, "North lane")
+	for what, want := range map[string]string{"Owed": "15.00", "Paid since": "-15.00", "To be paid now": "0.00"} {
+		if got[what] != want {
+			t.Errorf("first period once more: %s: %q, not %q", what, got[what], want)
+		}
+	}
 	second := asked(t, ".txt", twoLanes, posted+"2026-03-16,North lane,paid,15,cheque 7\n", "-period", "2026-03-16 to 2026-03-31")
 	_, got = statement(t, second, "North lane")
 	for what, want := range map[string]string{"Carried from before": "15.00", "Sap of this period": "34.51", "Paid: cheque 7": "-15.00", "Owed": "34.51", "To be paid now": "34.51"} {

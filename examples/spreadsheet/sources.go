@@ -27,7 +27,7 @@ func sources(a *account) [][]any {
 			"As for the syrup. Rounded to " + priceStep.String() + ", halves up."},
 		{"Payment", "money.Offer.Statement", "Volume on the sheet times price on the sheet, in exact decimals.",
 			"None: each line is rounded to " + cent.String() + ", halves up, and only then added."},
-		{"Statement", "money.Settle", "Carried plus earned, less deducted, advanced and paid, in exact decimals; due is what is owed, if that is not negative.",
+		{"Statement", "money.Settle", "Carried plus earned, less deducted, advanced and paid, in exact decimals; due is what is owed less what was paid since, if that is not negative.",
 			"None: what was posted is added up."},
 		{"Units", "units.USGallon, units.ParseTemperature", "NIST Handbook 44, Appendix C: 1 US gal is 231 cubic inches, 3.785411784 L, and 1 imperial gal 4.54609 L.", "Exact."},
 		{"Library", library, version, date},

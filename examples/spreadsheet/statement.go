@@ -82,6 +82,9 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	if b.Owed.IsNegative() {
 		fmt.Fprint(w, "More was paid than is owed: it is carried into the next period.\n")
 	}
+	if !b.PaidSince.IsZero() {
+		line("Paid since", b.PaidSince, true)
+	}
 	line("To be paid now", b.Due, false)
 	fmt.Fprintf(w, "\n\nReceived ______________________________   Date ______________\n")
 }

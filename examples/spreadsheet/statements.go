@@ -122,7 +122,8 @@ func (b *book) block(a *account, m money.Balance, page int, lines [][]any, formu
 			"ROUND("+sum(counted, `(P!$C$2:$C$#P="`+less.kind.String()+`")`, amounts)+",2)"))
 	}
 	owed := beside("Owed", st.sumMoney, m.Owed, fmt.Sprintf("ROUND(C%d+C%d-C%d-C%d-C%d,2)", rows[0], rows[1], rows[2], rows[3], rows[4]))
-	beside("To be paid now", st.sumMoney, m.Due, fmt.Sprintf("MAX(0,C%d)", owed))
+	since := beside("Paid since", st.money, m.PaidSince, "ROUND("+sum(posted, "(P!$A$2:$A$#P>THROUGH)", `(P!$C$2:$C$#P="paid")`, amounts)+",2)")
+	beside("To be paid now", st.sumMoney, m.Due, fmt.Sprintf("MAX(0,ROUND(C%d-C%d,2))", owed, since))
 	put("Received, and date", "")
 	return lines, formulas
 }

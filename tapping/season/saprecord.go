@@ -13,8 +13,9 @@ import (
 // Gathering is sap that was taken in, for one tap.
 type Gathering struct {
 	Date time.Time // the day of it, whose sap is in it
-	// Since is the last day whose sap is not in it, such as that of drilling. Zero
-	// is the day of the gathering before, or a week ago for the first of a year.
+	// Since is the last day whose sap is not in it, such as that of drilling, and not
+	// before the gathering before. Zero is the day of that, or a week ago for the first
+	// of a year.
 	Since  time.Time
 	PerTap units.Volume // all that was gathered, over the number of taps
 }
@@ -28,9 +29,10 @@ type Gathering struct {
 // criterion is certain. Sums of such days have a gamma distribution again, so
 // that a gathering of several days teaches, and a week has a range of its own.
 // How much a running day gives, how skewed it is and what the other days count
-// are learned together, by the rule of Bayes. They begin at what is published:
+// are learned together, by the rule of Bayes. They begin at what is known:
 //
-//   - the level at the band of [SapModel.Season], its ends taken as 8 in 10;
+//   - the level at the band of [SapModel.Season], which is from memory by gravity,
+//     its ends taken as 8 in 10;
 //   - the skew where the best fifth of days gives 74 percent of the sap
 //     (Kurokawa and others 2024): a shape of 0.325 if these are days that ran, 4.3
 //     if they are all days of a season. The abstract does not tell, so these two
@@ -38,8 +40,10 @@ type Gathering struct {
 //
 // Gatherings of other seasons teach the skew in full, and the level no better
 // than seasons differ: the same trees gave 15.6 and 22.1 US gal a tap in two
-// years (Northern Woodlands, A Tale of Two Seasons), a quarter off their mean.
-// Days are taken as independent. That holes and seasons age is not in it.
+// years (Northern Woodlands, A Tale of Two Seasons), a standard deviation of a
+// quarter. Among themselves they count as of one level, which makes days look a
+// little more skewed than they are. Days are taken as independent. That holes and
+// seasons age is not in it.
 type SapRecord struct {
 	criterion         Criterion
 	season            int
@@ -107,6 +111,9 @@ func checkGatherings(fn string, gatherings []Gathering) error {
 		}
 		if !g.Since.IsZero() && dayNumber(g.Since) >= day {
 			return wrong(g.Since, g.Date, records.ErrOrder)
+		}
+		if i > 0 && !g.Since.IsZero() && dayNumber(g.Since) < dayNumber(gatherings[i-1].Date) {
+			return wrong(gatherings[i-1].Date, g.Since, records.ErrOrder) // a day has its sap once
 		}
 	}
 	return nil

@@ -171,6 +171,7 @@ func TestRecordRefuses(t *testing.T) {
 		{[]season.Gathering{one, one}, records.ErrDuplicate},
 		{[]season.Gathering{one, {Date: march(1)}}, records.ErrOrder},
 		{[]season.Gathering{{Date: march(2), Since: march(2)}}, records.ErrOrder},
+		{[]season.Gathering{one, {Date: march(4), Since: march(1)}}, records.ErrOrder},
 	} {
 		if _, err := season.NewSapRecord(m, c, w, 2034, tc.g); !errors.Is(err, tc.want) {
 			t.Errorf("%+v: %v", tc.g, err)

@@ -37,12 +37,6 @@ var sugarFigures = []SugarFigure{
 //
 // Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
 // rechlin-fotos.
-//
-// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
-// rechlin-fotos.
-//
-// Cites quebec-producers, houle-2015, van-den-berg-2019, mathews-2024,
-// rechlin-fotos.
 func SugarFigures() []SugarFigure {
 	out := slices.Clone(sugarFigures)
 	for i := range out {

@@ -26,7 +26,7 @@ var publishedCosts = [...]struct {
 }
 
 // PublishedCosts lists published budgets, to stand beside one's own. All are of
-// tubing and hundreds of taps: none for a few buckets was found.
+// hundreds of taps and more, read in abstracts: none for a few buckets was found.
 //
 // Source: as each says. Check value: 15.93 for 3000 taps and oil in 1984.
 func PublishedCosts() []PublishedCost {

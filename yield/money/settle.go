@@ -58,16 +58,18 @@ type Posting struct {
 //
 //	Owed = Carried + Earned - Deducted - Advanced - Paid
 //
-// Due is what is to be paid now: Owed, and nothing if that is negative.
+// Due is what is to be paid now: Owed less PaidSince, and nothing if that is
+// negative.
 type Balance struct {
-	Payee    string
-	Carried  decimal.Decimal // left from before the period
-	Earned   decimal.Decimal
-	Deducted decimal.Decimal
-	Advanced decimal.Decimal
-	Paid     decimal.Decimal
-	Owed     decimal.Decimal
-	Due      decimal.Decimal
+	Payee     string
+	Carried   decimal.Decimal // left from before the period
+	Earned    decimal.Decimal
+	Deducted  decimal.Decimal
+	Advanced  decimal.Decimal
+	Paid      decimal.Decimal
+	Owed      decimal.Decimal // at the end of the period
+	PaidSince decimal.Decimal // paid after the period, so that it is not paid again
+	Due       decimal.Decimal
 }
 
 // A Settlement is what is owed at the end of a pay period. Balances stand in
@@ -105,8 +107,10 @@ func signed(kind PostingKind, amount decimal.Decimal) decimal.Decimal {
 }
 
 // Settle adds up accounts for a pay period from its first day through its last.
-// What was posted before the period is carried into it, later postings are
-// passed over; so what was once paid, and was posted, is not paid again.
+// What was posted before the period is carried into it. Later postings are passed
+// over, but for payments: a check of the day after pays for the period before. So
+// what was once paid, and was posted, is not paid again. What is carried from an
+// older book stands for its postings: leave those out.
 //
 // Range: 1 to 100,000 postings of the years 1900 to 9999, 1 to 36,600 days, cent
 // from 1e-9 to 1e9. Nothing is rounded: sums are exact. Check value: 300 carried
@@ -121,10 +125,13 @@ func Settle(postings []Posting, from, through time.Time, cent decimal.Decimal) (
 		return Settlement{}, err
 	}
 	s := Settlement{From: from, Through: through}
-	places := map[string]int{}
+	places, since := map[string]int{}, map[string]decimal.Decimal{}
 	for _, x := range postings {
 		day := dayOf(x.Day)
 		if day > p.through {
+			if x.Kind == Paid {
+				since[x.Payee] = since[x.Payee].Add(x.Amount)
+			}
 			continue
 		}
 		k, known := places[x.Payee]
@@ -142,14 +149,17 @@ func Settle(postings []Posting, from, through time.Time, cent decimal.Decimal) (
 	}
 	for i := range s.Balances {
 		b := &s.Balances[i]
-		b.Due = decimal.Max(b.Owed, decimal.Zero)
+		b.PaidSince = since[b.Payee]
+		b.Due = decimal.Max(b.Owed.Sub(b.PaidSince), decimal.Zero)
+		s.All.PaidSince = s.All.PaidSince.Add(b.PaidSince)
 		s.All.Due = s.All.Due.Add(b.Due)
 	}
 	return s, nil
 }
 
 // Payouts returns a posting of kind Paid for every payee who is due something.
-// With these in the record, the same period settles to nothing due.
+// With these in the record, the same period settles to nothing due, whether they
+// are of a day in it or after it.
 func (s Settlement) Payouts(day time.Time, category string) []Posting {
 	var out []Posting
 	for _, b := range s.Balances {

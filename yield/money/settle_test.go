@@ -42,6 +42,16 @@ func TestSettleByHand(t *testing.T) {
 	holds(t, first.All, "", "0", "49.82", "4", "70", "0", "-24.18", "12.39")
 
 	record = append(record, first.Payouts(march(16), "cheque")...)
+	again, err := money.Settle(record, march(1), march(15), cent)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The same statement once more: 12.39 was owed on the 15th, and is paid since.
+	holds(t, again.Balances[0], "Hill house", "0", "13.43", "0", "50", "0", "-36.57", "0")
+	holds(t, again.Balances[1], "Creek lot", "0", "36.39", "4", "20", "0", "12.39", "0")
+	if !again.Balances[1].PaidSince.Equal(dec("12.39")) || !again.All.PaidSince.Equal(dec("12.39")) || !again.Balances[0].PaidSince.IsZero() {
+		t.Errorf("paid since: %+v", again)
+	}
 	second, err := money.Settle(record, march(16), march(31), cent)
 	if err != nil {
 		t.Fatal(err)
@@ -109,7 +119,7 @@ func TestNothingIsPaidTwice(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			record = append(record, s.Payouts(march(last), "")...)
+			record = append(record, s.Payouts(march(last+r.IntN(2)), "")...) // on its last day, or the day after
 			again, err := money.Settle(record, march(last-9), march(last), cent)
 			if err != nil || !again.All.Due.IsZero() {
 				t.Fatalf("%v due after all was paid, %v", again.All.Due, err)
