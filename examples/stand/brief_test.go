@@ -33,6 +33,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// One tree: P3 of 63 in (20.05 in through) has two, P4 of 30 in (9.55 in) none.
 		{"-dir|testdata/pasture|P3", "", []string{"P3: drill ", "NAMSPM-conservative gives 2)", "Hole A", "Without P3: the whole stand."}},
 		{"-dir|testdata/pasture|P4", "", []string{"P4: leave it alone: small: the guideline gives it no tap.", "Taps by guidelines"}},
+		{"-dir|testdata/pasture|-guideline|UVM-school|P4", "", []string{"(UVM-school says nothing)"}}, // below 10 in
 		{"-dir|testdata/pasture|P6", "", []string{"P6: choose 1 place by the scars"}},
 		{"-tree-file|-", head + "a,12,sugar maple,healthy\n", []string{"Drill none of 1 trunk: leave all alone.", "a leave: small"}},
 		{"-tree-file|-", head + "a,60,sugar maple,healthy\n", []string{"Drill 2 holes in 1 of 1 trunk.", "a choose 2"}},

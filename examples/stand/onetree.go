@@ -26,7 +26,11 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	b.Verdict = t.name() + ": " + p.what(t)
 	b.Answer("girth", "Girth", cli.Length(t.girth()), t.species(), p.In(cli.Length(t.DBH()))+" through")
 	bySize := t.why == tapped || t.why == small || t.why == silent // what is left for another reason gets no number to drill by
-	switch by := s.guideline.ID() + " gives " + taps(advice.Answer); {
+	by := s.guideline.ID() + " gives " + taps(advice.Answer)
+	if !advice.Covered {
+		by = s.guideline.ID() + " says nothing"
+	}
+	switch {
 	case bySize && t.low == t.high:
 		b.Answer("guidelines", "Taps by guidelines", cli.Count(t.low, ""), by)
 	case bySize:
