@@ -57,6 +57,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-sap-calibration|9 Brix", "-sap-calibration: "},
 		{"-safe-depth|0.1 in", "nobody boils below an eighth"},
 		{"-compartments|8 ft2|-depth|1 in", "-depth: the safe depth is 1 in: keep the pan deeper"},
+		{"-safe-depth|2 in", "-safe-depth: it does not lie below the depth that is kept, 2 in"},
 		{"-compartments|8 ft2|-safe-depth|2 in", "-safe-depth: it does not lie below the depth that is kept, 2 in"},
 		{"-depth|0.5 in", "-depth: the safe depth is 1 in: keep the pan deeper, or give -safe-depth too"},
 		{"-pan-rate|0 US gal/ft2/h", "-pan-rate: rate 0 US gal/ft2/h (0 L/m2/h) is outside"},

@@ -69,7 +69,12 @@ func (p page) lit() cli.Value {
 // syrupWords is what to count on today.
 func (p page) syrupWords() string {
 	mass, _ := p.bottled()
-	return p.In(cli.Quarts(p.syrup.Volume()*units.Volume(mass/p.syrup.Mass()), cli.Down)) + " of syrup"
+	v, least := p.syrup.Volume()*units.Volume(mass/p.syrup.Mass()), ""
+	to := cli.Down
+	if v < units.Liter/4 { // nothing at all, rounded down
+		to, least = cli.Up, "less than "
+	}
+	return least + p.In(cli.Quarts(v, to)) + " of syrup"
 }
 
 // panBrief is the day in a single pan.
@@ -184,6 +189,12 @@ func (p page) source(b *cli.Brief) {
 			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 		}
 	}
+	if p.ice != nil {
+		b.Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
+	}
+	if p.membrane != nil {
+		b.Told("membrane to " + p.given.membraneTo.Text(1))
+	}
 	if !p.deadline.by.IsZero() {
 		b.Told("done by " + p.deadline.by.Format("15:04"))
 	}
@@ -216,6 +227,13 @@ func (p page) briefCautions(b *cli.Brief) {
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
 	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
 	add(true, p.morningCaution())
+	if m := p.membrane; m != nil {
+		on := "before the fire"
+		if m.time > 0 {
+			on = "on by " + p.In(p.at(-m.time, cli.Down))
+		}
+		add(true, "Membrane "+on+": concentrate spoils within hours.")
+	}
 	if p.alone {
 		add(true, "Never leave the pot: it foams over and scorches in minutes.")
 	} else {
@@ -228,7 +246,11 @@ func (p page) briefCautions(b *cli.Brief) {
 	}
 	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
-		add(true, fmt.Sprintf("Sap of %d days: what is cloudy, ropy or sour goes out untasted.", n))
+		what := "Sap"
+		if p.sweet.Mass() > 0 {
+			what = "Sweet" // it is the older
+		}
+		add(true, fmt.Sprintf("%s of %d days: cloudy, ropy or sour goes out untasted.", what, n))
 	}
 	b.Warn(p.roof())
 }

@@ -11,26 +11,32 @@ import (
 
 // pour puts the sweet of a single pan to its sap: it is no sap of the tank, but all
 // goes one way.
-func (p *plan) pour(s *setup) (err error) {
-	p.sap = p.tank
+func (p *plan) pour(s *setup) error {
 	if len(s.compartments) == 0 {
-		p.sap, err = sugar.Blend(p.tank, p.sweet.Lot)
+		return p.together()
 	}
+	p.sap = p.tank
+	return nil
+}
+
+// together counts the sweet as sap.
+func (p *plan) together() (err error) {
+	p.sap, err = sugar.Blend(p.tank, p.sweet.Lot)
 	return err
 }
 
 // down boils the sap down.
 func (p *plan) down(s *setup) error {
-	if err := p.amounts(s); err != nil {
+	err := cmp.Or(p.pour(s), p.amounts(s))
+	if err != nil {
 		return err
 	}
-	var err error
 	if p.coals, err = p.coalsWater(s); err != nil {
 		return err
 	}
 	atPan := p.clock
 	switch {
-	case p.sap.Volume() < s.pan.Area.Volume(s.safe):
+	case p.tank.Volume()+p.sweet.Volume() < s.pan.Area.Volume(s.safe):
 		atPan = p.intoPot
 	case len(s.compartments) > 0:
 		atPan = p.simulate

@@ -67,6 +67,36 @@ func TestSweetIsAdded(t *testing.T) {
 	}
 }
 
+// Sweet that waits for days is as doubtful as sap that does: 8 to 15 March are 7 days.
+func TestOldSweet(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 6 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-08,30,2.1,40,30\n2034-03-15,40,2.1,40,\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-08,1,1.25,5\n"})
+	if page, _ := b.Brief(t, "", "-dir", dir); !strings.Contains(page, "Sweet of 7 days: cloudy, ropy or sour goes out untasted.") {
+		t.Error(page)
+	}
+	// What is told is not planned with it, and the cautions do not speak of its age.
+	if page, _ := b.Brief(t, "", "-dir", dir, "40", "gal", "2.1", "at", "40", "F"); !strings.Contains(page, "Not counted is the sweet") || strings.Contains(page, " days:") {
+		t.Error(page)
+	}
+}
+
+// Sweet counts where little sap comes to it, and goes into the pot with it. By hand: half
+// an inch on 12 ft2 is 3.74 US gal, of 12 Brix 32.7 lb with 3.93 lb of sugar, and 3 US gal
+// of 2.1 Brix have 0.53: 6.66 lb of syrup, 2.4 qt. With 2 in there is enough for a fire.
+func TestLittleSapOnSweet(t *testing.T) {
+	b := clitest.Build(t)
+	for depth, want := range map[string]string{"0.5": "boil it in a pot from the start. It makes 2 1/4 US qt of syrup.", "2": "No syrup is drawn today"} {
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 6 ft2, 6 ft2\n",
+			"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-10,60,2.1,38,60\n2034-03-11,3,2.1,38,\n",
+			"pan.csv":  "date,compartment,depth_in,brix\n2034-03-10,1," + depth + ",12\n2034-03-10,2," + depth + ",12\n"})
+		if page, _ := b.Brief(t, "", "-dir", dir); !strings.Contains(strings.Join(strings.Fields(page), " "), want) {
+			t.Errorf("%s in: want %q\n%s", depth, want, page)
+		}
+	}
+}
+
 // Where no sap waits, the sweet in the pan is not passed over. By hand: 1 1/2 in on 6 and
 // 2 ft2 are 1296 and 432 in3, 7.48 US gal of 231 in3. At 8.345 lb a gallon of water and
 // gravities of 1.036 and 1.106 (9 and 25 Brix) they hold 4.37 + 4.31 = 8.68 lb of sugar:

@@ -66,10 +66,20 @@ func (p page) nightPart(part *cli.Part) {
 
 // morningCaution is the first thing of a day with sweet in the pan.
 func (p page) morningCaution() string {
-	if !(p.sweet.Mass() > 0) {
+	const ice = ": look for ice first; no fire under ice."
+	if p.sweet.Mass() > 0 {
+		return "Sweet since " + stands(p.sweet.since) + ice
+	}
+	if p.recorded() || p.flags.Dir() == "" {
 		return ""
 	}
-	return "Sweet since " + p.sweet.when + ": look for ice first; no fire under ice."
+	h := p.flags.House()
+	for _, row := range h.Left(p.given.today(h)) {
+		if row.Depth > 0 { // beside sap that was told it is not counted
+			return "Not counted is the sweet in the pan since " + stands(row.Date) + ice
+		}
+	}
+	return ""
 }
 
 // Acidities between which sap lies most of the time: 80 syrups had pH 5.6 to 7.9 (Food

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"time"
@@ -22,8 +23,11 @@ type pot struct {
 // potDone is when it is syrup, from lighting the fire.
 func (f *firing) potDone() time.Duration { return f.done + f.pot.heating + f.pot.boiling }
 
-// intoPot gives up the pan: the sap does not cover it to the safe depth.
-func (p *plan) intoPot(*setup) error {
+// intoPot gives up the pan: the sap does not cover it to the safe depth, or not long.
+func (p *plan) intoPot(s *setup) error {
+	if err := cmp.Or(p.together(), p.amounts(s)); err != nil {
+		return err
+	}
 	p.small, p.alone, p.takeoff = true, true, p.sap
 	return nil
 }
@@ -77,7 +81,11 @@ func (p page) potPart(part *cli.Part) {
 	safe := p.In(cli.Length(p.given.safe))
 	if p.alone {
 		deep := units.Length(p.takeoff.Volume() / units.Volume(p.given.pan.Area))
-		part.Remark(fmt.Sprintf("The sap would lie %s deep in this pan, under the least safe depth of %s, and scorch. Boil it in a pot from the start, poured in as the level falls, or hold it cold until there is more.", p.In(cli.Rough(cli.Length(deep))), safe))
+		why := "under the least safe depth of %s, and scorch"
+		if deep >= p.given.safe {
+			why = "too little to light a fire under: it would soon be under the least safe depth of %s, and scorch"
+		}
+		part.Remark(fmt.Sprintf("The sap would lie %s deep in this pan, "+why+". Boil it in a pot from the start, poured in as the level falls, or hold it cold until there is more.", p.In(cli.Rough(cli.Length(deep))), safe))
 		part.Row("lit", "Fire lit", cli.Clock(p.start, p.start))
 	} else {
 		part.Remark(fmt.Sprintf("As syrup it would lie under the least safe depth of %s and scorch. Take it off while it still covers the pan:", safe))

@@ -66,9 +66,10 @@ func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 	return all, nil
 }
 
-// waited is how many days the oldest sap has waited for the fire.
+// waited is how many days the oldest sap, or the sweet in the pan, has waited for the
+// fire.
 func (p *plan) waited() int {
-	var first, last time.Time
+	first, last := p.sweet.since, p.sweet.since
 	for _, g := range p.gatherings {
 		if first.IsZero() || g.date.Before(first) {
 			first = g.date
@@ -77,11 +78,11 @@ func (p *plan) waited() int {
 			last = g.date
 		}
 	}
+	if !p.recorded() {
+		return 0
+	}
 	if day := p.given.today(p.flags.House()); day.After(last) {
 		last = day
-	}
-	if first.IsZero() {
-		return 0
 	}
 	return int(last.Sub(first) / (24 * time.Hour))
 }

@@ -90,6 +90,10 @@ func (p *plan) simulate(s *setup) error {
 	if err != nil {
 		return cli.ForArg(err, "compartments", "Rig.Coals", "coals", "DrawOff.Until", "draw-to")
 	}
+	if p.run.Burned == 0 && p.run.Heat == 0 && p.run.ToCome == 0 {
+		p.run = nil // no fire is lit under so little
+		return p.intoPot(s)
+	}
 	return p.kettle(s)
 }
 
@@ -180,7 +184,7 @@ func (p page) noSyrup() string {
 	switch {
 	case p.small:
 		return "the sap is out at " + last + ", and the pan is too low to boil on"
-	case p.run.noSap:
+	case !p.sapStays():
 		return "the sap is out, and the last compartment is at " + last
 	}
 	return "the pans are still growing sweeter"

@@ -168,10 +168,7 @@ func (s *setup) checkDepths(f *cli.Flags) error {
 		cli.Within("depth", "depth", s.depth, units.Inch/4, 40*units.Inch, units.Inch, "in", "a pan is kept near 2 in deep"),
 		cli.Within("safe-depth", "safe depth", s.safe, units.Inch/8, 40*units.Inch, units.Inch, "in", "a pan scorches near 1 in, and nobody boils below an eighth"),
 	)
-	most := s.depth
-	if len(s.compartments) > 0 {
-		most *= 0.99 // there must be something to boil off before the level is low
-	}
+	most := 0.99 * s.depth // there must be something to boil off before the level is low
 	switch {
 	case err != nil:
 		return err

@@ -55,7 +55,7 @@ func (p page) standing() {
 	if !p.small {
 		b.Verdict = "No sap waits, but syrup stands in the pan: drain it today, and read it."
 	}
-	b.Answer("sweet", "In the pan", cli.Gallons(p.sap.Volume(), cli.Nearest), p.sap.Brix().Text(1)+", since "+p.sweet.when)
+	b.Answer("sweet", "In the pan", cli.Gallons(p.sap.Volume(), cli.Nearest), p.sap.Brix().Text(1)+", since "+stands(p.sweet.since))
 	if p.small {
 		inPot := p.pot.heating + p.pot.boiling
 		b.Answer("syrup", "It makes", cli.Quarts(p.syrup.Volume(), cli.Down), "if all of it drains")
@@ -63,7 +63,7 @@ func (p page) standing() {
 		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
 		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
 	}
-	b.Told("sweet of " + p.sweet.when)
+	b.Told("sweet of " + stands(p.sweet.since))
 	b.From(p.flags, p.from, p.place())
 	if p.small {
 		b.From(p.flags, "pot-rate", "the pot's rate")

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"time"
 
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -14,8 +15,11 @@ import (
 type sweet struct {
 	sugar.Lot // all of it; empty if nothing stands there
 	in        []pan.Liquid
-	when      string
+	since     time.Time
 }
+
+// stands words since when sweet stands in the pan.
+func stands(since time.Time) string { return since.Format("Jan 2") }
 
 // standing reads the sweet in the pan: no fire has burned under it since. It counts
 // beside sap of the record, and not beside sap that was told.
@@ -41,7 +45,7 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 		}
 		all = append(all, lot)
 		w.in[row.Compartment-1] = pan.Liquid{Sugar: lot.Sugar(), Water: lot.Mass() - lot.Sugar(), Temperature: s.sapTemp}
-		w.when = row.Date.Format("Jan 2")
+		w.since = row.Date
 	}
 	if len(all) > 0 {
 		w.Lot, err = sugar.Blend(all...)
@@ -52,6 +56,6 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
 	if p.sweet.Mass() > 0 {
-		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+p.sweet.when+": boil it before any sap, it spoils first")
+		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
 	}
 }

@@ -18,28 +18,29 @@ func (p *evening) tooFar() units.Brix { return max(p.most, p.given.target) }
 // or to read again.
 func (p *evening) alarms() (lines []string) {
 	target, most := p.given.target, p.tooFar()
+	takeOff := p.takeOff()
 	// The thermometer alone thins nothing: air, depth and probe are all in it.
 	end := ", and thin it."
 	switch {
-	case len(p.apart) > 0:
+	case len(p.apart) > 0, p.tooThin:
 		end = "."
 	case len(p.all) < 2 && (p.heated != nil || p.tooThick):
 		end = ", read it by the hydrometer, and thin it if that says so too."
 	}
 	say := func(name string, b, by units.Brix) {
-		over := fmt.Sprintf("By the %s it is too far, %s, where %s is the most: take it off the fire now", name, b.Text(1), most.Text(1))
+		over := fmt.Sprintf("By the %s it is too far, %s, where %s is the most: %s", name, b.Text(1), most.Text(1), takeOff)
 		switch {
 		case b < target && b.Text(1) != target.Text(1):
 		case p.product != nil && b > most:
-			lines = append(lines, over+" if it is to be syrup; for "+p.product.name+" see its points.")
+			lines = append(lines, over+p.ifSyrup()+"; for "+p.product.name+" see its points.")
 		case b-by > most:
 			lines = append(lines, over+end)
 		case b > most:
-			lines = append(lines, fmt.Sprintf("By the %s it is %s, and %s is the most: take it off the fire now. The reading cannot tell whether that is too far: read again before it is thinned.", name, b.Text(1), most.Text(1)))
+			lines = append(lines, fmt.Sprintf("By the %s it is %s, and %s is the most: %s. The reading cannot tell whether that is too far: read again before it is thinned.", name, b.Text(1), most.Text(1), takeOff))
 		case b >= sugar.KeepsTo && b > target:
-			lines = append(lines, fmt.Sprintf("By the %s it is syrup, %s: take it off the fire now. It is within the rule, but from %s on crystals are likely in the jar.", name, b.Text(1), sugar.KeepsTo.Text(0)))
+			lines = append(lines, fmt.Sprintf("By the %s it is syrup, %s: %s. It is within the rule, but from %s on crystals are likely in the jar.", name, b.Text(1), takeOff, sugar.KeepsTo.Text(0)))
 		default:
-			lines = append(lines, fmt.Sprintf("By the %s it is syrup, %s: take it off the fire now.", name, b.Text(1)))
+			lines = append(lines, fmt.Sprintf("By the %s it is syrup, %s: %s.", name, b.Text(1), takeOff))
 		}
 	}
 	for _, i := range p.all {
@@ -58,6 +59,41 @@ func (p *evening) thin() bool {
 		thin = thin || i.Brix-i.Uncertainty > p.tooFar()
 	}
 	return thin && p.product == nil && len(p.apart) == 0
+}
+
+// cooled tells that the cup is no hotter than what scalds nobody at once (common
+// practice).
+func (p *evening) cooled() bool { return p.given.cup.Fahrenheit() < 120 }
+
+// cold tells that all that was read is a cup that did not come from the fire just now.
+func (p *evening) cold() bool {
+	return p.cooled() && p.heat == 0 && len(p.all) == 1 && p.has("hydrometer")
+}
+
+// takeOff words what to do with the pot once it is syrup.
+func (p *evening) takeOff() string {
+	if p.cold() {
+		return "take it off the fire if it is still on it"
+	}
+	return "take it off the fire now"
+}
+
+// ifSyrup goes behind takeOff where a further product is made.
+func (p *evening) ifSyrup() string {
+	if p.cold() {
+		return " and is to be syrup"
+	}
+	return " if it is to be syrup"
+}
+
+// doubted tells that of several instruments not all say syrup. A thermometer that is
+// too low or too high to tell how sure it is counts, too.
+func (p *evening) doubted() bool {
+	n := len(p.all)
+	if p.tooThin || p.tooThick {
+		n++
+	}
+	return len(p.alarms()) < n
 }
 
 // leap tells of a last reading which by itself says that it is syrup, while the
@@ -86,7 +122,7 @@ func (p page) alarmPart(part *cli.Part, lines []string) {
 	switch {
 	case len(p.apart) > 0:
 		p.apartItems(part)
-	case len(lines) < len(p.all):
+	case p.doubted():
 		part.Remark("Not every instrument says so: take it off first, and read them again then, the hydrometer first.")
 	case p.thin():
 		for _, l := range cli.BringBack(cli.WaterOrSap) {

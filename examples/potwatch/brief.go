@@ -53,28 +53,26 @@ func (p page) brief() {
 // verdict is what to do now.
 func (p page) verdict(alarmed bool) string {
 	now, by := p.strength()
-	take := "take it off the fire now"
-	if p.cold() {
-		take = "take it off the fire if it is still on it"
-	}
+	take := p.takeOff()
+	first := strings.ToUpper(take[:1]) + take[1:]
 	switch target := p.given.target; {
 	case len(p.apart) > 0:
 		a := p.apart[0]
 		off := "Read"
 		if alarmed {
-			off = strings.ToUpper(take[:1]) + take[1:] + ", and read"
+			off = first + ", and read"
 		}
 		return fmt.Sprintf("%s again: %s and %s are %s apart. Go by neither: thin nothing, jar nothing, stay with it.", off, a.a, a.b, max(a.A-a.B, a.B-a.A).Text(1))
 	case alarmed && p.product != nil:
-		return fmt.Sprintf("Take it off the fire now if it is to be syrup: it is %s by the %s.", now.Text(1), by)
-	case alarmed && len(p.alarms()) < len(p.all):
+		return fmt.Sprintf("%s: it is %s by the %s.", first+p.ifSyrup(), now.Text(1), by)
+	case alarmed && p.doubted():
 		return "Take it off the fire now, then read again: not every instrument says syrup, and the " + by + " says " + now.Text(1) + "."
 	case alarmed && now > p.tooFar() && by == "thermometer" && len(p.all) < 2:
 		return fmt.Sprintf("Too far by the thermometer, %s: take it off the fire now, and read it by the hydrometer before you thin it.", now.Text(1))
 	case alarmed && p.thin():
 		return fmt.Sprintf("Too far, %s by the %s: %s, and thin it there.", now.Text(1), by, take)
 	case alarmed && now > p.tooFar():
-		return fmt.Sprintf("Take it off the fire now: %s by the %s may be too far. Read again before you thin it.", now.Text(1), by)
+		return fmt.Sprintf("%s: %s by the %s may be too far. Read again before you thin it.", first, now.Text(1), by)
 	case alarmed:
 		return fmt.Sprintf("It is syrup, %s by the %s: %s.", now.Text(1), by, take)
 	case p.leap() != "":
@@ -102,14 +100,6 @@ const mostSap = 5
 func (p page) underWater() string {
 	return p.In(cli.TenthDegree(p.given.shows, cli.Nearest)) + " is under boiling water (" + p.In(cli.TenthDegree(p.thermometer.boilingShows(), cli.Nearest)) + "): still far off."
 }
-
-// cold tells that all that was read is a cup that did not come from the fire just now:
-// from 120 F down nobody is scalded at once (common practice).
-func (p page) cold() bool {
-	return p.cooled() && p.heat == 0 && len(p.all) == 1 && p.has("hydrometer")
-}
-
-func (p page) cooled() bool { return p.given.cup.Fahrenheit() < 120 }
 
 // cup names the cup by its temperature, first on a line or within it.
 func (p page) cup(first bool) string {
@@ -223,7 +213,7 @@ func (p page) source(b *cli.Brief) {
 	for _, i := range p.all {
 		b.Told(i.name)
 	}
-	if p.cool && len(p.all) == 0 {
+	if p.heated == nil && (f.Given("shows") || p.heat > 0) {
 		b.Told("thermometer")
 	}
 	if t := p.thermometer; t != nil {
@@ -250,7 +240,7 @@ func (p page) briefCautions(b *cli.Brief, alarmed bool) {
 	if p.thermometer != nil {
 		hottest = p.thermometer.syrup
 	}
-	add(p.thin(), "Thin it off the fire: hot water or sap in small pours, stand back, it spits. Boil it up again, filter, read.")
+	add(p.thin() && !p.doubted(), "Thin it off the fire: hot water or sap in small pours, stand back, it spits. Boil it up again, filter, read.")
 	add(len(p.apart) > 0, "Hydrometer first: stem clean and dry, cup full and deep.")
 	add(true, cli.KeepingBrief(p.given.target))
 	now, _ := p.strength()

@@ -26,6 +26,12 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// At 60 F, where the scale is true, the cup reads the target; it was not poured just now.
 		{"67 at 60 F", "", "It is syrup, 67.0 Brix by the hydrometer: take it off the fire if it is still on it.", "fire now"},
 		{"64 at 60 F", "", " Cup reads 66.9 Brix (60 F in the cup;", "Hot cup"},
+		{"69 at 60 F", "", "Take it off the fire if it is still on it: 69.0 Brix by the hydrometer may be too far.", "fire now"},
+		{"70 at 60 F, water 212 F|-make|cream", "", "Take it off the fire if it is still on it and is to be syrup: it is 70.0 Brix", "fire now"},
+		// 3 F over water is near 40 Brix, and 20 F near 85: neither is compared, and both are heard.
+		{"59.5 at 204 F 215 F, water 212 F", "", "not every instrument says syrup, and the hydrometer says 67.0 Brix.", "small pours"},
+		{"54 at 205 F 232 F, water 212 F", "", "Take it off the fire now, then read again: not every instrument says syrup", "small pours"},
+		{"54 at 205 F 232 F, water 212 F", "", "Told: hydrometer, thermometer", ""},
 		// 61 at 205 F is 1.64 over the 59.36 that 66.9 reads there: near 68.5, in the rule and past 68.
 		{"61 at 205 F", "", "68.5 Brix is thick: crystals are likely in the jar.", "thin it"},
 		{"2.1 at 60 F", "", "That is sap, 2.1 Brix by the hydrometer, and far from 66.9 Brix: boilday plans its boil.", "Not yet"},
@@ -56,6 +62,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{pot + "-boils-off|800 lb/h|-coals|10m", "", "none (its coals burn it", ""},
 		{pot + "-boils-off|8 lb/h|-coals|59m|-target|60 Brix|-water-boils|212 F|-shows|214 F", "", "Coals too hot: shut ash door, not flue damper; rake none.", ""},
 		{"-water-boils|212 F|-readings|-", head + "0,217\n1,217\n2,217\n", "it does not climb. It wants more fire.", "Left"},
+		{"-water-boils|212 F|-readings|-", head + "0,214\n2,214.2\n4,214.4\n", "Told: thermometer, water boils", ""}, // under 50 Brix
 		{"-water-boils|212 F|-readings|-", head + "0,180\n5,200\n", "Nothing is read yet", "Left"},
 		{"-water-boils|212 F|-readings|-", head + "0,216\n2,216.2\n4,216.4\n6,216.6\n8,221\n", "Read again at once", ""},
 		{"-water-boils|212 F|-readings|-|-coals|2m", "time,shown_f\n20:00,216\n20:02,216.3\n20:04,216.6\n20:06,217\n", "Last wood in 5 min", ""}, // 5.6

@@ -130,6 +130,11 @@ func (p checkPage) thermometer() error {
 		p.verdict("The thermometer is not what is off: the barometer or the elevation is. Is it set to sea level?")
 	default:
 		write = false
+		const same = units.FahrenheitDegree / 2 // as Probe.CheckedIn counts it
+		if max(c.Boil, -c.Boil) <= same {
+			p.verdict("The thermometer agrees with the pressure at the boil, and shows " + p.off(c.Ice) + " in ice: read it there again, in crushed ice and water, stirred. For syrup the boil counts.")
+			break
+		}
 		if by == cli.ByElevation {
 			p.verdict("The thermometer shows " + off + " for average weather, which may be the weather: give the barometer too.")
 			break

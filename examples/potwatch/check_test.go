@@ -18,6 +18,8 @@ func instruments(t *testing.T, b clitest.Binary) {
 		{here + "-check-boiling|205 F|-check-ice|32 F", "The thermometer is off at the boil: it shows 4.9 F deg low.", ""},
 		{here + "-check-boiling|205 F|-check-ice|32 F", "Settings thermometer off: 4.9 F deg low", ""},
 		{here + "-check-boiling|208.9 F|-check-ice|32 F", "Thermometer and barometer differ, 1.0 F deg low, and weather would explain it", "Settings"},
+		// Right at the boil, and 1.8 F low in ice, which no barometer explains.
+		{here + "-check-boiling|210 F|-check-ice|30.2 F", "agrees with the pressure at the boil, and shows 1.8 F deg low in ice: read it there again", "barometer"},
 		{here + "-check-boiling|211 F", "Without -check-ice nobody knows which of the two is off", "Settings"},
 		{here + "-check-boiling|211 F|-check-ice|33 F|-metric", "it shows 0.6 C deg high", "F deg"},
 		{"-elevation|1150 ft|-check-boiling|211 F|-check-ice|32 F", "for average weather, which may be the weather: give the barometer too", "Settings"},

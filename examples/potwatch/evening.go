@@ -1,6 +1,8 @@
 package main
 
 import (
+	"slices"
+
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
@@ -84,12 +86,13 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*evening, error) {
 	return p, err
 }
 
+// has tells whether an instrument says how strong it is now.
+func (p *evening) has(name string) bool {
+	return slices.ContainsFunc(p.all, func(i instrument) bool { return i.name == name })
+}
+
 // missing lists what the page leaves out, with the flag that gives it.
 func (p *evening) missing() (lines []string) {
-	has := make(map[string]bool)
-	for _, i := range p.all {
-		has[i.name] = true
-	}
 	for _, m := range []struct {
 		out  bool
 		line string
@@ -97,8 +100,8 @@ func (p *evening) missing() (lines []string) {
 		{p.thermometer == nil, "where the thermometer stops today: -water-boils, or -pressure, -altimeter, -elevation"},
 		{p.thermometer != nil && p.thermometer.learned == nil && !(p.thermometer.cost <= 0), "what the depth over the probe does: -over"},
 		{len(p.float.marks) == 0, "a stem with two marks: -hot-mark, -cold-mark"},
-		{!has["hydrometer"], "the strength now by hydrometer: -reading, or -floats-at"},
-		{!has["refractometer"], "the strength now by refractometer: -refractometer"},
+		{!p.has("hydrometer"), "the strength now by hydrometer: -reading, or -floats-at"},
+		{!p.has("refractometer"), "the strength now by refractometer: -refractometer"},
 		{p.heat <= 0 && p.watch == nil, "the strength now by thermometer: -shows, or -readings"},
 		{p.watch == nil, "how fast it climbs and how long is left: -readings"},
 		{p.pot == nil, "the weight to stop at: -tare, -gross, -pot-brix"},

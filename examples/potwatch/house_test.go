@@ -99,8 +99,11 @@ func TestStopIsAdded(t *testing.T) {
 	}
 	for _, c := range []struct{ args, want string }{
 		{"58 at 204 F 217.0 F|-water-boils|209.9 F", "there is nothing to add: a stop is syrup by the hydrometer"}, // not yet syrup
-		{"59.5 at 204 F|-water-boils|209.9 F", "there is nothing to add"},                                          // no thermometer
-		{"59.5 at 204 F 217.6 F|-elevation|1150 ft", "there is nothing to add"},                                    // nobody measured the air
+		// Under boiling water, which makes the file one that is left aside, and 2 F over it: no syrup boils there.
+		{"59.5 at 204 F 205 F|-water-boils|209.9 F", "there is nothing to add"},
+		{"59.5 at 204 F 212 F|-water-boils|209.9 F", "there is nothing to add"},
+		{"59.5 at 204 F|-water-boils|209.9 F", "there is nothing to add"},       // no thermometer
+		{"59.5 at 204 F 217.6 F|-elevation|1150 ft", "there is nothing to add"}, // nobody measured the air
 		{"59.5 at 204 F 217.6 F|-water-boils|209.9 F|-day|soon", "-day: write a date as 2034-03-11"},
 	} {
 		if status, _, errs := b.Run(t, "", append([]string{"-dir", dir, "-write"}, strings.Split(c.args, "|")...)...); status != 2 || !strings.Contains(errs, c.want) {

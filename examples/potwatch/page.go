@@ -26,7 +26,11 @@ func (p *evening) show(e *cli.Env) error {
 	page := page{p, sheet}
 	page.brief()
 	if lines := p.alarms(); len(lines) > 0 {
-		page.alarmPart(sheet.Part("alarm", "Take it off"), lines)
+		title := "Take it off"
+		if p.cold() {
+			title = "Is it still on the fire?"
+		}
+		page.alarmPart(sheet.Part("alarm", title), lines)
 	} else if len(p.apart) > 0 {
 		page.apartItems(sheet.Part("alarm", "Read again: the instruments disagree"))
 	} else if line := p.leap(); line != "" {
@@ -75,7 +79,7 @@ func (p *evening) show(e *cli.Env) error {
 	}
 	stop := page.stopRow()
 	if len(stop.Rows) == 0 && page.flags.Writes() {
-		return cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
+		return cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it in the boiling pot, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
 	}
 	if err := sheet.Add(e, stop); err != nil {
 		return err

@@ -44,15 +44,6 @@ func (p page) nowPart(part *cli.Part) {
 	}
 }
 
-func (p page) has(name string) bool {
-	for _, i := range p.all {
-		if i.name == name {
-			return true
-		}
-	}
-	return false
-}
-
 func (p page) pairTable(part *cli.Part) {
 	var rows [][]cli.Value
 	for _, c := range p.pairs {

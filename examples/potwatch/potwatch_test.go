@@ -180,6 +180,9 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-water-boils|209.6 F|-shows|230 F", "", "The moment it is syrup ====================== Take it off ----------- - By the thermometer it is too far, 82.", "no strength worth"},
 		{"-water-boils|209.6 F|-shows|219 F", "", "too far, 70.9 Brix, where 68.9 Brix is the most: take it off the fire now, read it by the hydrometer, and thin it if", "Not every instrument"},
 		{"-water-boils|209.6 F|-shows|219 F|-make|cream", "", "take it off the fire now if it is to be syrup; for cream see its points", "thin it"},
+		{"67 at 60 F", "", "By the hydrometer it is syrup, 67.0 Brix: take it off the fire if it is still on it.", "fire now"},
+		{"70 at 60 F", "", "where 68.9 Brix is the most: take it off the fire if it is still on it, and thin it.", "fire now"},
+		{"59.5 at 204 F 215 F, water 212 F", "", "Not every instrument says so", "thin it"},
 		{"-water-boils|212 F|-shows|219.56 F", "", "By the thermometer it is syrup, 66.9 Brix: take it off", "past syrup"},
 		{"-refractometer|66.9 Brix|-compensated|-reading|58.8 Brix|-cup|211 F", "", "Not every instrument says so", "disagree"},
 		// By hand: 66.9 to 68.9 Brix is what the rule allows; half of 0.2 of division

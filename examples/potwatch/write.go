@@ -16,11 +16,12 @@ const (
 
 // stopRow is this stop for the record, once it is one: syrup by the hydrometer, what
 // the thermometer showed with it, and the air of the day. Who writes it down must have
-// read both.
+// read both, and what the thermometer showed must be near syrup: a pot that has cooled
+// meanwhile teaches nothing.
 func (p page) stopRow() folder.Rows {
 	rows := folder.Rows{File: folder.StopsFile}
 	day, t := p.given.day, p.thermometer
-	if t == nil || !p.flags.Given("shows") || len(p.apart) > 0 {
+	if p.heated == nil || !p.flags.Given("shows") || len(p.apart) > 0 {
 		return rows
 	}
 	if day.IsZero() {

@@ -240,6 +240,7 @@ func TestClock(t *testing.T) {
 	for d, want := range map[time.Duration]string{
 		0: "20:00", 3*time.Hour + 59*time.Minute + 31*time.Second: "00:00 the next day",
 		5 * time.Hour: "01:00 the next day", 30 * time.Hour: "02:00 2 days on",
+		-20 * time.Hour: "00:00", -21 * time.Hour: "23:00 the day before", -50 * time.Hour: "18:00 2 days before",
 	} {
 		if got := s.In(cli.Clock(start, start.Add(d))); got != want {
 			t.Errorf("%v after 20:00 is %q, want %q", d, got, want)

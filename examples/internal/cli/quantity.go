@@ -216,14 +216,18 @@ func Date(t time.Time) Value {
 	return same(view{t.Format("Mon Jan 2"), "", t.Format(time.DateOnly)})
 }
 
-// Clock shows a time of the day that begins with start; a later day says which.
+// Clock shows a time of the day that begins with start; another day says which.
 func Clock(start, t time.Time) Value {
 	text := t.Round(time.Minute).Format("15:04")
 	day := func(t time.Time) time.Time { return time.Date(t.Year(), t.Month(), t.Day(), 0, 0, 0, 0, time.UTC) }
-	switch n := int(day(t.Round(time.Minute)).Sub(day(start)).Hours() / 24); n {
-	case 0:
-	case 1:
+	switch n := int(day(t.Round(time.Minute)).Sub(day(start)).Hours() / 24); {
+	case n == 0:
+	case n == 1:
 		text += " the next day"
+	case n == -1:
+		text += " the day before"
+	case n < 0:
+		text += fmt.Sprintf(" %d days before", -n)
 	default:
 		text += fmt.Sprintf(" %d days on", n)
 	}
