@@ -25,11 +25,18 @@ func (p page) brief() {
 	pan := max(0, p.Kept-p.waits)
 	filtered, kept := p.filteredOff()
 	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - kept - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar, kept}
-	values := make([]cli.Value, len(steps))
-	for i, m := range steps {
-		values[i] = cli.Mass(m)
+	// The parts of the verdict are parted once more, so that every number of the page is
+	// the sum of those it is made of.
+	out, holds, lost := p.went()
+	of := func(printed cli.Value, parts ...units.Mass) []cli.Value {
+		values := make([]cli.Value, len(parts))
+		for i, m := range parts {
+			values[i] = cli.Mass(m)
+		}
+		return cli.Split(printed, values...)
 	}
-	values = cli.AddUp(briefDigits, cli.Mass(p.gathered()), values...)
+	inPan, astray, inSyrup := of(holds, pan, p.waits), of(lost, steps[0]-p.waits, steps[1], steps[6]), of(out, bottled, steps[4], steps[5], kept)
+	values := []cli.Value{cli.Sum(inPan[1], astray[0]), astray[1], inPan[0], inSyrup[0], inSyrup[1], inSyrup[2], astray[2], inSyrup[3]}
 	step := func(i int, what string) string {
 		switch {
 		case i == 0 && p.moreBoiled() && p.moreLine > 0:
@@ -41,12 +48,9 @@ func (p page) brief() {
 		}
 		return p.In(values[i]) + " " + what
 	}
-	sugar := func(m units.Mass) string {
-		return "sugar " + p.In(cli.AddUp(briefDigits, cli.Mass(p.gathered()), cli.Mass(m))[0])
-	}
-	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), sugar(p.gathered()))
+	b.Answer("gathered", "Gathered", cli.Gallons(p.Sap, cli.Nearest), "sugar "+p.In(cli.Total(briefDigits, cli.Mass(p.gathered()))))
 	if lot, err := p.boiled.lot(); err == nil && !lot.Empty() { // its parts were lots
-		notes := []string{sugar(boiled)}
+		notes := []string{"sugar " + p.In(cli.Sum(out, inPan[0], astray[1]))}
 		if p.thrown.sugar > 0 {
 			notes = append(notes, step(6, "thrown out"))
 		}
@@ -60,7 +64,7 @@ func (p page) brief() {
 		b.Answer("boiled", "Boiled", cli.Gallons(lot.Volume(), cli.Nearest), notes...)
 	}
 	if p.Syrup > 0 {
-		notes := []string{sugar(p.SugarOut), step(1, "lost at the fire")}
+		notes := []string{"sugar " + p.In(out), step(1, "lost at the fire")}
 		if pan > units.Gram {
 			notes = append(notes, step(2, "held in the pan"))
 		}
@@ -104,10 +108,16 @@ func (p page) brief() {
 	b.Cautions = []string{"This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says."}
 }
 
+// went is the sugar in syrup, held and lost, as it is printed.
+func (p page) went() (out, held, lost cli.Value) {
+	went := cli.AddUp(briefDigits, cli.Mass(p.SugarIn), cli.Mass(p.SugarOut), cli.Mass(p.Kept), cli.Mass(p.Lost))
+	return went[0], went[1], went[2]
+}
+
 // verdict is where the sugar went.
 func (p page) verdict() string {
 	in := cli.Mass(p.SugarIn)
-	went := cli.AddUp(briefDigits, in, cli.Mass(p.SugarOut), cli.Mass(p.Kept), cli.Mass(p.Lost))
+	out, held, missing := p.went()
 	came := p.In(cli.Total(briefDigits, in)) + " of sugar"
 	open := p.In(cli.Rough(cli.Mass(p.Uncertainty)))
 	switch {
@@ -116,21 +126,21 @@ func (p page) verdict() string {
 	case p.Impossible:
 		return "More sugar came out than went in, by more than the " + open + " that your instruments leave open: a reading or a row is wrong or missing."
 	}
-	kept := "Of " + came + " " + p.In(went[0]) + " is syrup and "
+	kept := "Of " + came + " " + p.In(out) + " is syrup and "
 	if p.Kept > 0 {
-		kept = "Of " + came + " " + p.In(went[0]) + " is syrup, " + p.In(went[1]) + " is held and "
+		kept = "Of " + came + " " + p.In(out) + " is syrup, " + p.In(held) + " is held and "
 	}
 	if p.Lost < 0 {
 		return strings.TrimSuffix(kept, " and ") + ": " + p.In(cli.Rough(cli.Mass(-p.Lost))) + " more than came in, and your instruments leave " + open + " open."
 	}
 	if math.Abs(float64(p.Lost)) <= float64(p.Uncertainty) {
-		return kept + p.In(went[2]) + " is missing: your instruments leave " + open + " open, so that there may be no loss."
+		return kept + p.In(missing) + " is missing: your instruments leave " + open + " open, so that there may be no loss."
 	}
 	lost := " is lost"
 	if stands := p.gathered() - p.boiled.sugar - p.thrown.sugar - p.waits; p.boiled.rows > 0 && stands > p.gathered()/100 {
 		lost += " or stands unboiled"
 	}
-	return kept + p.In(went[2]) + lost + ", give or take " + open + "."
+	return kept + p.In(missing) + lost + ", give or take " + open + "."
 }
 
 // inBottles is the sugar in what the labels say, by the strength of each batch.

@@ -110,4 +110,15 @@ func traceRefused(t *testing.T, b clitest.Binary) {
 		t.Errorf("status %d, %s%s", status, errs, out)
 	}
 	b.Brief(t, "", "-dir", moldy, "-trace", "A")
+
+	// Moldy, and in no jar but poured into B: what stands there is thrown away, whichever
+	// of the two is asked about.
+	poured := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n", "batches.csv": "batch,date,volume_gal,reading_brix,cup_f,temp_f,mold\nA,2034-03-01,1,66.9,60,68,yes\nB,2034-03-02,1,66.9,60,68,\n",
+		"blends.csv": "date,from,into,volume_gal\n2034-03-04,A,B,0.5\n"})
+	for name, want := range map[string]string{"A": "Batch A was moldy: throw away what stands in B.", "B": "Batch B had moldy syrup poured into it: throw away what stands in B."} {
+		status, out, errs := b.Run(t, "", "-dir", poured, "-trace", name)
+		if words := strings.Join(strings.Fields(out), " "); status != 0 || !strings.HasPrefix(words, want) {
+			t.Errorf("status %d, %s%s", status, errs, out)
+		}
+	}
 }

@@ -34,7 +34,11 @@ func (p page) brief() {
 	} else {
 		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
 	}
-	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), "into warm jars, smallest first; cap at once; probe one: "+p.Degrees(packing.CappingLeast()))
+	pour := "into warm jars, smallest first; cap at once; probe one: " + p.Degrees(packing.CappingLeast())
+	if p.tooCool() {
+		pour = "too cool: no jar seals below " + p.Degrees(packing.CappingLeast()) + ", heat it to " + p.Degrees(packing.PourLeast()) + " first"
+	}
+	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), pour)
 	if p.plan.Left >= units.USQuart/4 { // less is not worth a jar
 		b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
 	}
@@ -54,9 +58,7 @@ func (p page) brief() {
 	if thin := p.thinCans(); p.batches && len(thin) > 0 {
 		add(perhapsSour(thin))
 	}
-	if len(s.moldy) > 0 {
-		add("Moldy, and in no blend: " + list(s.moldy) + ". Throw it away.")
-	}
+	add(s.outOfBlend())
 	b.Warn(p.flags.House().Settings.Roof,
 		cli.Scald("Syrup", p.Degrees(s.filterAt)),
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
@@ -206,6 +208,20 @@ func (p page) jarList(fills []int) {
 	default:
 		p.Brief.List([]cli.Column{cols[0], {Key: "fill", Head: "fill"}}, tall)
 	}
+}
+
+// tooCool reports whether the syrup is too cool to seal any container, however warm.
+func (p page) tooCool() bool {
+	heat, _ := packing.PackingHeatOf(p.given.packAt) // in range, or there were no plan
+	return heat == packing.TooCool
+}
+
+// outOfBlend words which cans are thrown away; nothing if none is.
+func (s *setup) outOfBlend() string {
+	if len(s.moldy) == 0 {
+		return ""
+	}
+	return "Moldy, and in no blend: " + list(s.moldy) + ". Throw it away."
 }
 
 func perhapsSour(thin []string) string {

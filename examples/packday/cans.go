@@ -82,12 +82,17 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	if err != nil {
 		return nil, err
 	}
+	moldy := h.Moldy()
 	for _, r := range h.Batches {
 		if !wanted[r.Name] {
 			continue
 		}
-		if r.Mold {
-			s.moldy = append(s.moldy, r.Name)
+		if moldy[r.Name] {
+			name := r.Name
+			if !r.Mold {
+				name += " (moldy syrup was poured into it)"
+			}
+			s.moldy = append(s.moldy, name)
 			continue
 		}
 		fail := func(column string, err error) error {
@@ -115,7 +120,7 @@ func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	case len(all) > 0:
 		return all, nil
 	case len(s.moldy) > 0:
-		return nil, fmt.Errorf("%s: every can is marked moldy: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
+		return nil, fmt.Errorf("%s: every can is marked moldy, or syrup of such a one was poured into it: throw them away, there is nothing to pack", h.Shown(folder.BatchesFile))
 	}
 	return nil, fmt.Errorf("%s: %s: add one, or say what there is, as 3 gal 67.8 at 66 F", h.Shown(folder.BatchesFile), noneWaits(h, f.Given("season")))
 }

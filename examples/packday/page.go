@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -62,8 +63,8 @@ func (p page) cansPart(part *cli.Part) {
 			cli.Temperature(c.readAt), cli.Brix(c.true.Brix, 2), cli.Share(c.light, 1)})
 		doubt = max(doubt, c.true.Uncertainty)
 	}
-	if len(p.given.moldy) > 0 {
-		part.Item("Moldy, and in no blend: " + list(p.given.moldy) + ". Throw it away with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
+	if words := p.given.outOfBlend(); words != "" {
+		part.Item(strings.TrimSuffix(words, ".") + " with all that was poured to it; do not taste, skim, boil again or blend it, and scald what it touched.")
 	}
 	part.Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "volume", Head: "syrup"}, {Key: "weight", Head: "weighs"}, {Key: "reading", Head: "read"},
 		{Key: "read_at", Head: "cup"}, {Key: "true", Head: "true"}, {Key: "light", Head: "light"}}, rows)

@@ -118,7 +118,7 @@ func (p page) cappingPart(part *cli.Part) {
 		{Key: "warm", Head: "warm empties to"}}, rows)
 	if cold := p.cold(); len(cold) > 0 {
 		part.Item("By the cautious reading, once the glass has warmed, the syrup in the " + list(cold) + " would stand below " + least + ": such a jar may not seal, and mold may grow in it.")
-		if s.packAt.Compare(packing.CappingLeast()) < 0 {
+		if p.tooCool() {
 			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(packing.PourLeast()) + " first.")
 		} else {
 			part.Item(p.howToFill("Warm the empties to what the table says"))

@@ -86,7 +86,10 @@ func (s *setup) reachSheet(f *cli.Flags) (*cli.Sheet, error) {
 	if f.Dir() == "" {
 		b.House = "An invented sugarhouse: give -dir."
 	}
-	b.Told(fmt.Sprintf("%d batches", len(cans)))
+	b.Told(cli.Plural(len(cans), "can"))
+	if moldy := s.outOfBlend(); moldy != "" {
+		b.Cautions = append(b.Cautions, moldy)
+	}
 	if thin := tooThinOf(cans); len(thin) > 0 {
 		b.Cautions = append(b.Cautions, perhapsSour(thin))
 	}

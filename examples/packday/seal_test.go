@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 // sealing is what the page says of the heat at capping.
@@ -106,6 +107,43 @@ func moldy(t *testing.T, b clitest.Binary) {
 	}
 	if !near(got[0].Mark.Volume, got[1].Mark.Volume) || !(got[0].Mark.Volume > 0) {
 		t.Errorf("%v and %v US gal", got[0].Mark.Volume, got[1].Mark.Volume)
+	}
+}
+
+// What moldy syrup was poured into is moldy too, at once or by way of others; what was
+// poured out of a can before the mold came into it is not. Of 4 cans d alone is packed:
+// a is marked, b took of a, c of b after that, d of b before.
+func moldyBlends(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{
+		folder.BatchesFile: "batch,date,volume_l,reading_brix,cup_c,mold\na,2034-03-01,5,66.9,20,yes\nb,2034-03-01,5,66.9,20,\nc,2034-03-01,5,66.9,20,\nd,2034-03-01,5,66.9,20,\n",
+		folder.BlendsFile:  "date,from,into,volume_l\n2034-03-04,b,c,1\n2034-03-03,a,b,1\n2034-03-02,b,d,1\n",
+	})
+	for _, c := range []struct{ args, want string }{
+		{"", "Told: d. Assumed"},
+		{"-batch|b + c + d", "Moldy, and in no blend: b (moldy syrup was poured into it) and c (moldy syrup was poured into it). Throw it away."},
+		{"-batch|b + c + d|-reach|66.5 to 67.5 Brix", "Moldy, and in no blend: b (moldy"},
+	} {
+		args := append([]string{"-dir", dir}, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
+		status, out, errs := b.Run(t, "", args...)
+		if words := strings.Join(strings.Fields(out), " "); status != 0 || !strings.Contains(words, c.want) {
+			t.Errorf("%v: status %d, no %q: %s%s", args, status, c.want, errs, out)
+		}
+	}
+	status, out, errs := b.Run(t, "", "-dir", dir, "-batch", "b")
+	if status == 0 || out != "" || !strings.Contains(errs, "there is nothing to pack") {
+		t.Errorf("status %d, %s%s", status, errs, out)
+	}
+}
+
+// Syrup that is poured below 180 F seals nowhere (the least heat at capping of every
+// source read): the first page says so where it tells the heat.
+func tooCool(t *testing.T, b clitest.Binary) {
+	for at, cool := range map[string]bool{"150 F": true, "179 F": true, "180 F": false, "187 F": false} {
+		_, out, _ := b.Run(t, "", "-pack-at", at)
+		words := strings.Join(strings.Fields(out), " ")
+		if strings.Contains(words, "(too cool: no jar seals below 180 F, heat it to 185 F first)") != cool || strings.Contains(words, "into warm jars, smallest first; cap at once") == cool {
+			t.Errorf("%s: %s", at, out)
+		}
 	}
 }
 

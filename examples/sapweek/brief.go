@@ -28,6 +28,9 @@ func (p page) brief() {
 	b.Answer("tap", "Tap or pull", cli.Words(value), notes...)
 	if sap, age := p.record.waits(); sap > 0 {
 		notes := []string{"oldest first"}
+		if age > p.keep {
+			notes[0] = "look and smell first"
+		}
 		if days := int(age / day); days > 0 {
 			notes = append(notes, number(days, "day", "days")+" old")
 		}

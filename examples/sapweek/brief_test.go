@@ -38,6 +38,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{inv, "", "Light the fire by this evening", ""}, // else two days of 120 overflow the tanks of 120
 		{inv, "", "Tap or pull tap by Wed Mar 12 (if you have not; for the run of March 12)", ""},
 		{inv + "-waiting|20 US gal", "", "Sap waiting now 20 US gal", ""},
+		// At 42 F sap waits a day at most by the shortest of the sources.
+		{inv + "-waiting|20 US gal|-waiting-age|24h", "", "(oldest first; 1 day old)", "look and smell"},
+		{inv + "-waiting|20 US gal|-waiting-age|100h", "", "(look and smell first; 4 days old)", "oldest first"},
 		// What stays frozen or is in bloom.
 		{at + "2030-01-08", table(31, -20, 10), "Tomorrow, Wed Jan 9, stays frozen", "at most"},
 		{at + "2030-01-08", table(31, -20, 10), "Light the fire not in these days", ""},

@@ -107,6 +107,15 @@ func TestPeriodsByHand(t *testing.T) {
 	}
 }
 
+// Who delivered nothing in the period has no mean strength: what was advanced stands, and
+// no zero is called a reading.
+func TestNothingDelivered(t *testing.T) {
+	page, got := statement(t, asked(t, ".txt", twoLanes, paidHeader+"2026-03-12,The far lane,advanced,5,\n"), "The far lane")
+	if !strings.Contains(page, "nothing in this period\n\n") || strings.Contains(page, "Brix in the mean") || got["Owed"] != "-5.00" || got["To be paid now"] != "0.00" {
+		t.Error(page)
+	}
+}
+
 // Statements add up to what is paid: the lines of the ledger of a season, added up in
 // fractions of whole numbers, are the statements' sums, to the cent.
 func TestLedgerAgrees(t *testing.T) {

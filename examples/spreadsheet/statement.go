@@ -52,10 +52,11 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	for _, l := range s.lines {
 		fmt.Fprintln(w, l)
 	}
-	if len(s.lines) == 0 {
+	if s.deliveries == 0 {
 		fmt.Fprint(w, "nothing in this period\n")
+	} else {
+		fmt.Fprintf(w, "\nDelivered %s US gal at %s Brix in the mean of the volume, %s.\n", s.gallons.StringFixed(2), s.mean().StringFixed(2), times(s.deliveries))
 	}
-	fmt.Fprintf(w, "\nDelivered %s US gal at %s Brix in the mean of the volume, %s.\n", s.gallons.StringFixed(2), s.mean().StringFixed(2), times(s.deliveries))
 	if s.refused > 0 {
 		fmt.Fprintf(w, "Not paid for: %s US gal, %s.\n", s.thin.StringFixed(2), times(s.refused))
 	}

@@ -81,13 +81,23 @@ func (p page) brief(f *cli.Flags) {
 	b.Answer("guidelines", "Taps by guidelines", cli.Between(cli.Count(low, ""), cli.Count(high, "")), "this is "+strconv.Itoa(p.asked.Taps))
 	p.drillList(b)
 	p.knownFrom(b, f)
-	b.Cautions = append(b.Cautions,
+	b.Cautions = append(p.tooWide(),
 		"Look up first: dead limbs fall. Helmet, eyes, not alone.",
 		"Leave what is small, slow, sick or not surely a maple.",
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",
 	)
 	b.Further = append(b.Further, "Turn and tape go clockwise, seen from above, from your mark.", "-full: sizes, guidelines, twenty years. -print sheet.html: this sheet on paper.")
+}
+
+// tooWide warns of a bit that no spout fits: the hole leaks, and takes more wood than any
+// needs.
+func (p page) tooWide() []string {
+	widest := tapping.Spouts()[0]
+	if p.given.bit <= widest.Bit+units.Millimeter/1000 {
+		return nil
+	}
+	return []string{"This bit is wider than any spout: " + widest.Name + " at most. Is it meant?"}
 }
 
 // bit shows the size of the bit as drills are sold, if it is one of those.

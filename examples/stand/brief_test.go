@@ -25,10 +25,15 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"-dir|testdata/pasture|-metric", "", []string{"P1 drill A 30.5 cm 104 deg"}},                       // 12 in
 		{"-dir|testdata/pasture|-season|2033", "", []string{"P3 noted A 19 1/4 in 110 deg 42 in 1 1/2 in"}}, // 63 x 110/360 = 19.25
 		{"-dir|testdata/pasture|-bark|0.3 in", "", []string{"Stop on the bit at 1 3/4 in (bark and wood)"}}, // 1.8, down
+		// The widest spout is of 7/16 in (University of Vermont Extension).
+		{"-dir|testdata/pasture|-bit|5/8 in", "", []string{"- This bit is wider than any spout: 7/16 in at most. Is it meant?"}},
+		{"-dir|testdata/pasture|-bit|5/8 in|P3", "", []string{"- This bit is wider than any spout: 7/16 in at most. Is it meant?"}},
+		{"-dir|testdata/pasture|-bit|7/16 in", "", []string{"Bit 7/16 in", "this is 16) tree", "- Look up first"}},
 		{"-dir|testdata/pasture|-open|40 in", "", []string{"No clear place", "no place for 1"}},
 		// One tree: P3 of 63 in (20.05 in through) has two, P4 of 30 in (9.55 in) none.
 		{"-dir|testdata/pasture|P3", "", []string{"P3: drill ", "NAMSPM-conservative gives 2)", "Hole A", "Without P3: the whole stand."}},
 		{"-dir|testdata/pasture|P4", "", []string{"P4: leave it alone: small: the guideline gives it no tap.", "Taps by guidelines"}},
+		{"-dir|testdata/pasture|-guideline|UVM-school|P4", "", []string{"(UVM-school says nothing)"}}, // below 10 in
 		{"-dir|testdata/pasture|P6", "", []string{"P6: choose 1 place by the scars"}},
 		{"-tree-file|-", head + "a,12,sugar maple,healthy\n", []string{"Drill none of 1 trunk: leave all alone.", "a leave: small"}},
 		{"-tree-file|-", head + "a,60,sugar maple,healthy\n", []string{"Drill 2 holes in 1 of 1 trunk.", "a choose 2"}},
@@ -40,6 +45,9 @@ func briefs(t *testing.T, b clitest.Binary) {
 			if !strings.Contains(flat, want) {
 				t.Errorf("%s: no %q in\n%s", c.args, want, page)
 			}
+		}
+		if strings.Contains(c.args, "5/8") != strings.Contains(flat, "wider than any spout") {
+			t.Errorf("%s: %s", c.args, page)
 		}
 		if read.Program != "stand" || len(read.List) == 0 {
 			t.Errorf("%s: %d rows of %s", c.args, len(read.List), read.Program)

@@ -26,7 +26,11 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	b.Verdict = t.name() + ": " + p.what(t)
 	b.Answer("girth", "Girth", cli.Length(t.girth()), t.species(), p.In(cli.Length(t.DBH()))+" through")
 	bySize := t.why == tapped || t.why == small || t.why == silent // what is left for another reason gets no number to drill by
-	switch by := s.guideline.ID() + " gives " + taps(advice.Answer); {
+	by := s.guideline.ID() + " gives " + taps(advice.Answer)
+	if !advice.Covered {
+		by = s.guideline.ID() + " says nothing"
+	}
+	switch {
 	case bySize && t.low == t.high:
 		b.Answer("guidelines", "Taps by guidelines", cli.Count(t.low, ""), by)
 	case bySize:
@@ -51,7 +55,7 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	b.House = f.Invented("print", "map", "svg")
 	b.Told(t.name())
 	b.From(f, "guideline", s.guideline.ID(), "bit", "the bit", "depth", "the depth")
-	b.Cautions = append(b.Cautions,
+	b.Cautions = append(p.tooWide(),
 		"Look up first: dead limbs fall. Helmet, eyes, not alone.",
 		"Not below "+p.Degrees(tapping.ColdestDrilling())+". Clean bit, clean spout, no lead.",
 		"Ask the owner; the local law comes first.",

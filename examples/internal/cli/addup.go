@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -90,4 +91,61 @@ func (v view) written(x float64, decimals int) string {
 		text += " " + unit
 	}
 	return text
+}
+
+// Split shows the parts of a value that is printed already, a part of a total itself, to
+// its last digit and so that they add up to it: see [AddUp].
+func Split(printed Value, parts ...Value) []Value {
+	us, metric := make([]view, len(parts)), make([]view, len(parts))
+	for i, p := range parts {
+		us[i], metric[i] = p.us, p.metric
+	}
+	printed.us.split(us)
+	printed.metric.split(metric)
+	shown := make([]Value, len(parts))
+	for i := range parts {
+		shown[i] = Value{us[i], metric[i]}
+	}
+	return shown
+}
+
+func (v view) split(parts []view) {
+	x, decimals, ok := v.printed()
+	switch {
+	case ok && x != 0:
+		addUp(view{json: x}, parts, decimals)
+	case ok: // of nothing each is nothing, but for what makes no part of it
+		for i, p := range parts {
+			if y, known := p.json.(float64); known {
+				parts[i].text = p.written(y, decimals)
+			}
+		}
+	}
+}
+
+// printed is the number that the view prints, and its decimals.
+func (v view) printed() (x float64, decimals int, ok bool) {
+	text, _, _ := strings.Cut(v.text, " ")
+	_, fraction, _ := strings.Cut(text, ".")
+	x, err := strconv.ParseFloat(text, 64)
+	return x, len(fraction), err == nil
+}
+
+// Sum adds values of one kind as they are printed. What is not known stays so.
+func Sum(first Value, more ...Value) Value {
+	for _, v := range more {
+		first = Value{first.us.plus(v.us), first.metric.plus(v.metric)}
+	}
+	return first
+}
+
+func (v view) plus(w view) view {
+	x, decimals, known := v.printed()
+	y, more, too := w.printed()
+	if !known || !too {
+		v.text, v.json = "-", nil
+		return v
+	}
+	v.json, v.text = x+y, v.written(x+y, max(decimals, more))
+	return v
 }

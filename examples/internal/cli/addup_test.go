@@ -57,6 +57,29 @@ func TestAddUpByHand(t *testing.T) {
 	}
 }
 
+// By hand: of 10 lb 3.5 and 6.5 are printed as 4 and 6, a tie that the first wins. 1.6
+// and 1.9 are the 3.5, rounded down 1 and 1: of 4 two are missing, so 2 and 2. Printed
+// again they are 4, and with the 6 the 10.
+func TestSplitByHand(t *testing.T) {
+	in := Mass(10 * units.Pound)
+	got := AddUp(2, in, Mass(3.5*units.Pound), Mass(6.5*units.Pound))
+	parts := Split(got[0], Mass(1.6*units.Pound), Mass(1.9*units.Pound))
+	if got[0].us.text != "4 lb" || parts[0].us.text != "2 lb" || parts[1].us.text != "2 lb" {
+		t.Errorf("%+v %+v", got, parts)
+	}
+	if sum := Sum(parts[0], parts[1], got[1]); sum.us.text != "10 lb" {
+		t.Errorf("%+v", sum)
+	}
+	// Of nothing each is nothing, to the digit of the total; what nobody knows stays so.
+	none := Split(AddUp(2, in, in, Mass(0))[1], Mass(0.0004*units.Pound), Mass(units.Mass(math.NaN())))
+	if none[0].us.text != "0 lb" || none[1].us.text != "-" {
+		t.Errorf("%+v", none)
+	}
+	if sum := Sum(in, none[1]); sum.us.text != "-" || sum.us.json != nil {
+		t.Errorf("%+v", sum)
+	}
+}
+
 // Printed parts add up to the printed total, and none is off by more than one of
 // its last digit; one that is nothing stays nothing.
 func TestAddUp(t *testing.T) {

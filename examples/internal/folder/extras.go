@@ -39,6 +39,40 @@ func (h *House) readBlends() []error {
 	})
 }
 
+// Moldy names the batches that hold moldy syrup: those marked so, and all into which
+// syrup of one was poured, at once or by way of others. When mold grew is not told: what
+// was poured of a marked batch before it was seen counts too. Poured on one day, one
+// counts as poured after the other.
+func (h *House) Moldy() map[string]bool {
+	since := map[string]time.Time{} // holds it
+	for _, b := range h.Batches {
+		if b.Mold {
+			since[b.Name] = time.Time{}
+		}
+	}
+	called := func(name string) string {
+		if b, ok := h.Batch(name); ok {
+			return b.Name
+		}
+		return name
+	}
+	for more := len(since) > 0; more; {
+		more = false
+		for _, p := range h.Blends {
+			into := called(p.Into)
+			from, holds := since[called(p.From)]
+			if at, already := since[into]; holds && !p.Date.Before(from) && (!already || p.Date.Before(at)) {
+				since[into], more = p.Date, true
+			}
+		}
+	}
+	moldy := map[string]bool{}
+	for name := range since {
+		moldy[name] = true
+	}
+	return moldy
+}
+
 // A Delivery is sap that was bought.
 type Delivery struct {
 	Line    int // of the file
