@@ -209,7 +209,7 @@ func jars(f *Form) {
 	if heat, err := packing.PackingHeatOf(pour); err == nil && heat == packing.TooCool {
 		f.verdict("stop", "Too cool to seal: heat the syrup to "+packing.PourLeast().TextIn(f.System, 0)+" before it is poured.")
 	}
-	f.caution("Pour at 180 F (82 C) or above and never above 190 F (88 C). Hot syrup scalds and sticks, and cold glass may crack: warm the jars.")
+	f.caution("Pour at 185 to 190 F (85 to 87 C), never above, so that it is still 180 F (83 C) as it is capped. Hot syrup scalds and sticks, and cold glass may crack: warm the jars.")
 }
 
 // heatInJar tells whether a jar seals.
