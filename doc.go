@@ -42,8 +42,9 @@
 //
 // # Where a figure is checked
 //
-// Every published figure is a row of a table in internal/proving/check/tables, whose
-// header names the source, how the figure was obtained and its tolerance. The
+// Every figure that a formula is held to is a row of a table in
+// internal/proving/check/tables, whose header names the source, the tolerance, and
+// how the figure was obtained: read, recalled, or computed by this project. The
 // package internal/proving/proof binds each column to the function that must reproduce
 // it, and the tests called TestPublished of each package run them, one subtest
 // for a row:

@@ -152,7 +152,7 @@ func span(xs []float64) (low, high float64) {
 // overview draws all published tables on one page: each figure a dot, by how
 // much of its tolerance it is off.
 func overview(tables []drawn) string {
-	p := &plot{title: "Every published figure that is reckoned, by table: what the library gives less what is printed, in tolerances"}
+	p := &plot{title: "Every figure, read or recalled, that is reckoned, by table: what the library gives less what stands there, in tolerances"}
 	const row = 13.0
 	a := p.panel("what the library gives less what is printed, in tolerances; red: apart from the documented disagreement", row*float64(len(tables)), -2.6, 1.1, float64(len(tables)), 0)
 	n := float64(len(tables))

@@ -76,7 +76,7 @@ func seasonPage(root string) (map[string]string, error) {
 		"households. Each question below has the command that answers it, the line of the page that is the answer, and the few lines of Go that give the same. They\n" +
 		"are examples that run, and their numbers are held to the page's. Errors are left out in them: an answer outside its range is NaN, and prints so. Your own\n" +
 		"folder begins with `go run ./examples/folder new sugar -set \"gallons: US\"`; the words of the\n" +
-		"trade are in the [glossary](glossary.md), and sixty more questions in the [cookbook](cookbook.md).\n")
+		"trade are in the [glossary](glossary.md), and eighty questions of a maker in the [cookbook](cookbook.md).\n")
 	for i, q := range questions {
 		page, ok := pages[q.args]
 		if !ok {

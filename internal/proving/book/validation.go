@@ -21,12 +21,12 @@ func validation(root string) (map[string]string, error) {
 	files := map[string]string{folder + "all.svg": overview(tables)}
 	var b strings.Builder
 	b.WriteString("# Validation\n\n" + made)
-	fmt.Fprintf(&b, "Each figure below is one published table with figures that the library reckons. A dot is a figure: what the library gives less what is\n"+
-		"printed, as a share of the tolerance that the table grants. The shade is the tolerance: half a unit of the last printed digit, plus what the source says of\n"+
+	fmt.Fprintf(&b, "Each figure below is one table of figures that were read or recalled and that the library reckons. A dot is one of them: what the library gives less what\n"+
+		"stands there, as a share of the tolerance that the table grants. The shade is the tolerance: half a unit of the last printed digit, plus what the source says of\n"+
 		"its own fit. Red dots are figures that the library does not meet by a documented amount; what is drawn is what is left of it. Figures that were recalled\n"+
 		"and not seen again are drawn too: their lines say so. Tables that only copy constants and those that this project computed have no figure; [sources](sources.md)\n"+
 		"lists all. A dot outside the shade fails the tests.\n\n")
-	fmt.Fprintf(&b, "## All on one page\n\n%d tables.\n\n![Every published figure that is reckoned, by table](validation/all.svg)\n\n", len(tables))
+	fmt.Fprintf(&b, "## All on one page\n\n%d tables.\n\n![Every figure, read or recalled, that is reckoned, by table](validation/all.svg)\n\n", len(tables))
 	b.WriteString("## Where sources disagree\n")
 	if _, err := os.Stat(filepath.Join(root, "docs", "rules.md")); err == nil {
 		b.WriteString("\nRules of the sugarhouse by name, and what each misses by: [rules and charts audited](rules.md).\n")

@@ -9,7 +9,6 @@ import (
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/yield"
-	"example.org/sapreckoner/yield/packing"
 )
 
 var cardScreen = Screen{
@@ -139,7 +138,7 @@ func cardAmounts(f *Form) {
 		fill.Rows = append(fill.Rows, []string{at.TextIn(f.System, 0), more})
 	}
 	f.answer.Tables = append(f.answer.Tables, ratio, fill)
-	f.caution("Never pour above " + packing.PourMost().TextIn(f.System, 0) + ". " + scalds)
+	f.caution(pours + " " + scalds)
 }
 
 // signed is a correction with its sign, and nothing without one.

@@ -178,6 +178,10 @@ func blend(f *Form) {
 	f.caution("Smell both before they are poured together.")
 }
 
+// pours is how hot syrup is filled, by the sources of package packing. In Celsius
+// each end is rounded inward.
+const pours = "Pour at 185 to 190 F (85 to 87 C), never above, so that it is still 180 F (83 C) as it is capped."
+
 // jars tells how to fill them.
 func jars(f *Form) {
 	lot, m, ok := f.lot()
@@ -209,7 +213,7 @@ func jars(f *Form) {
 	if heat, err := packing.PackingHeatOf(pour); err == nil && heat == packing.TooCool {
 		f.verdict("stop", "Too cool to seal: heat the syrup to "+packing.PourLeast().TextIn(f.System, 0)+" before it is poured.")
 	}
-	f.caution("Pour at 180 F (82 C) or above and never above 190 F (88 C). Hot syrup scalds and sticks, and cold glass may crack: warm the jars.")
+	f.caution(pours + " Hot syrup scalds and sticks, and cold glass may crack: warm the jars.")
 }
 
 // heatInJar tells whether a jar seals.

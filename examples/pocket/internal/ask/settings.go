@@ -1,6 +1,7 @@
 package ask
 
 import (
+	"slices"
 	"time"
 
 	"example.org/sapreckoner/sugar"
@@ -60,12 +61,12 @@ func guidelines() Range {
 }
 
 // setting makes a field that takes a line of the settings where nothing is typed.
+// A name that is not in the table is a line without a range; a test finds it.
 func setting(name, key, start string) Input {
-	for _, in := range settings {
-		if in.Key == name {
-			in.Key, in.Setting, in.Start, in.More = key, name, start, true
-			return in
-		}
+	in := Input{Label: name, Range: words()}
+	if i := slices.IndexFunc(settings, func(s Input) bool { return s.Key == name }); i >= 0 {
+		in = settings[i]
 	}
-	panic("no setting " + name)
+	in.Key, in.Setting, in.Start, in.More = key, name, start, true
+	return in
 }

@@ -81,43 +81,60 @@ func (f *Form) diameter() (d units.Length, ok bool) {
 	return d, !f.blame(err, "girth")
 }
 
-// taps counts them by the guideline.
-func taps(f *Form) {
-	d, ok := f.diameter()
+// advice is what the guideline says of the tree, and why no hole goes into it this
+// year, or nothing.
+func (f *Form) advice(d units.Length) (advice tapping.Advice, level, barred string, ok bool) {
 	species, err := tapping.SpeciesNamed(f.chosen("species"))
-	if !ok || f.failed || f.blame(err, "species") {
-		return
+	if f.failed || f.blame(err, "species") {
+		return advice, "", "", false
 	}
 	var vigor tapping.Vigor
 	if f.blame(vigor.UnmarshalText([]byte(f.chosen("vigor"))), "vigor") {
-		return
+		return advice, "", "", false
 	}
 	trunk, err := tapping.NewTrunk(d, species, vigor)
 	if f.blame(err, "girth") {
-		return
+		return advice, "", "", false
 	}
 	g, err := tapping.GuidelineByID(f.chosen("guideline"))
 	if f.blame(err, "guideline") {
-		return
+		return advice, "", "", false
 	}
-	advice := trunk.Advise(g)
-	f.row("diameter", "Diameter", f.inches(d, 1))
+	advice = trunk.Advise(g)
 	switch {
 	case vigor == tapping.Unhealthy:
-		f.verdict("stop", "No tap: leave an unhealthy tree alone.")
+		level, barred = "stop", "No tap: leave an unhealthy tree alone."
 	case vigor == tapping.Slow:
-		f.verdict("wait", "Slow growth: let it rest this year.")
+		level, barred = "wait", "Slow growth: let it rest this year."
+	case advice.Covered && advice.Taps == 0:
+		level, barred = "stop", "No tap: it is too small."
+	}
+	return advice, level, barred, true
+}
+
+// taps counts them by the guideline.
+func taps(f *Form) {
+	d, ok := f.diameter()
+	if !ok {
+		return
+	}
+	advice, level, barred, ok := f.advice(d)
+	if !ok {
+		return
+	}
+	f.row("diameter", "Diameter", f.inches(d, 1))
+	switch {
+	case barred != "":
+		f.verdict(level, barred)
 	case !advice.Covered:
 		f.verdict("wait", "The guideline says nothing of this tree.")
-	case advice.Taps == 0:
-		f.verdict("stop", "No tap: it is too small.")
 	case advice.Taps == 1:
 		f.verdict("good", "1 tap")
 	default:
 		f.verdict("good", fmt.Sprintf("%d taps", advice.Taps))
 	}
 	low, high := advice.Range()
-	f.row("taps", "By the guideline", fmt.Sprint(advice.Taps), "", g.Info().Source)
+	f.row("taps", "By the guideline", fmt.Sprint(advice.Taps), "", advice.Guideline.Info().Source)
 	f.row("others", "Among all guidelines", fmt.Sprintf("%d to %d", low, high))
 	for _, n := range advice.Notes {
 		f.caution(n)
@@ -141,6 +158,10 @@ func newHole(f *Form) {
 	d, ok := f.diameter()
 	low, high, growth, bit, depth := f.length("low"), f.length("high"), f.length("growth"), f.length("bit"), f.length("depth")
 	if !ok || f.failed {
+		return
+	}
+	_, level, barred, ok := f.advice(d)
+	if !ok {
 		return
 	}
 	girth, err := tapping.GirthFromDiameter(d)
@@ -179,7 +200,7 @@ func newHole(f *Form) {
 	if err != nil && !errors.Is(err, tapping.ErrNoRoom) && f.blame(err, "girth") {
 		return
 	}
-	if len(record) > 0 {
+	if len(record) > 0 && barred == "" {
 		for _, p := range next {
 			s := spot(p)
 			s.Text, s.Fine = "clear", true
@@ -191,6 +212,12 @@ func newHole(f *Form) {
 		f.finger(t, spot(at), planner, record, year, at, girth)
 	} else {
 		f.verdict("", "Set a finger on the trunk.")
+	}
+	if barred != "" { // old holes are still marked, and no place is called clear
+		f.verdict(level, barred)
+		if t.Finger != nil {
+			t.Finger.Fine = false
+		}
 	}
 	f.caution("Drill sound white wood only, and slightly upward. Stained wood gives no sap: go elsewhere.")
 }
