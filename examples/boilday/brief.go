@@ -189,6 +189,10 @@ func (p page) source(b *cli.Brief) {
 			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 		}
 	}
+	if p.given.refractometer == "" {
+		p.Mark(f, "sap-hydrometer", "sap hydrometer", p.given.sapStem)
+	}
+	p.Mark(f, "hydrometer", "syrup hydrometer", p.given.stem)
 	if p.ice != nil {
 		b.Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
 	}

@@ -31,7 +31,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	// A hair of rounding must not fail 190 F.
 	if most := packing.PourMost(); s.pack.Celsius() > most.Celsius()+1e-9 {
 		return cli.For("pack", fmt.Errorf("no source read fills hotter than %s (%s): let the syrup cool to that, or it darkens and throws niter",
-			most.Text(units.ScaleFahrenheit, 0), most.Text(units.ScaleCelsius, 1)))
+			(&cli.Sheet{}).AtMost(most), (&cli.Sheet{Metric: true}).AtMost(most)))
 	}
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
@@ -81,7 +81,7 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
 	if p.given.pack.Compare(packing.CappingLeast()) < 0 {
-		part.Remark("Syrup is sealed at " + p.whole(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
+		part.Remark("Syrup is sealed at " + p.AtLeast(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
 	}
 }
 

@@ -175,6 +175,14 @@ func (p page) known(b *cli.Brief) {
 	if p.unread > 0 {
 		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
 	}
+	marked := func(read bool, of string, at units.Temperature) {
+		if _, told := p.given.Set(of); read && !told {
+			b.Assumed(of + " " + p.Marked(at))
+		}
+	}
+	_, refracts := p.given.Set("sap refractometer")
+	marked(!refracts, "sap hydrometer", p.given.SapHydrometer)
+	marked(p.byBatches(), "syrup hydrometer", p.given.SyrupHydrometer)
 	if len(p.learns) > 0 {
 		if e, err := p.learned(); err == nil {
 			b.Learned(e.Middle().Text(0) + " of the heat, of " + cli.Plural(e.Boils, "boil"))

@@ -201,14 +201,15 @@ func (p page) fireAnswer(b *cli.Brief) {
 		return
 	}
 	e := p.lit
-	words := p.named(i)
+	const latest = " at the latest"
+	words := p.named(i) + latest
 	switch i {
 	case 0:
 		words = "this evening"
 	case 1:
-		words += " evening"
+		words = p.named(i) + " evening" + latest
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
+	b.Answer("fire", "Light the fire", cli.Words(words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.
