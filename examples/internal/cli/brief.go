@@ -187,7 +187,13 @@ const carbonMonoxide = "Carbon monoxide kills unnoticed under a roof: flue and v
 // Outdoors warns of carbon monoxide where nobody tells of a roof.
 const Outdoors = "Boil outdoors, or with vent and carbon monoxide alarm."
 
-// Scald warns of what boils, at a temperature as the page words it. Common practice.
+// Scald warns of sap or syrup that boils, at a temperature as the page words it. Common
+// practice.
 func Scald(what, at string) string {
 	return fmt.Sprintf("%s near %s burns deep and sticks: sleeves, gloves, children and pets away.", what, at)
+}
+
+// ScaldWater warns of boiling water, which does not stick.
+func ScaldWater(at string) string {
+	return fmt.Sprintf("Water near %s scalds, and so does its steam: sleeves, gloves, children and pets away.", at)
 }

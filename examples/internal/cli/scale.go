@@ -17,6 +17,18 @@ const (
 	mostReading = 90 // far past syrup
 )
 
+// Reading declares a flag of what a hydrometer shows, on the scale that its unit names.
+func (f *Flags) Reading(r *Reading, name, help string) {
+	f.add(name, "", help, &value{f: f, name: name, set: func(s string) (err error) {
+		number, unit, _ := strings.Cut(strings.TrimSpace(attached.ReplaceAllString(s, "$1 $2")), " ")
+		if unit = strings.TrimSpace(unit); kindOf(unit) != strength {
+			return fmt.Errorf("%q: write a reading as 59.5 Brix or 31.5 Be", clip.Text(s))
+		}
+		*r, err = f.reading(number, unit)
+		return err
+	}})
+}
+
 // reading reads a strength. A bare one is on the scale that the settings name; without
 // that one which may be on either scale is asked back.
 func (f *Flags) reading(number, unit string) (r Reading, err error) {
@@ -32,11 +44,11 @@ func (f *Flags) reading(number, unit string) (r Reading, err error) {
 		}
 		return r, fmt.Errorf("%s: no hydrometer reads so much: if a thermometer shows it, write %s F%s", number, number, or)
 	}
-	scale := f.own().Scale
-	switch u := strings.ToLower(unit); {
-	case strings.HasPrefix(u, "b") && u != "brix" && u != "bx":
-		r.Baume = true
-	case u != "":
+	if u := strings.ToLower(unit); u != "" {
+		r.Baume = strings.HasPrefix(u, "b") && u != "brix" && u != "bx"
+		return r, nil
+	}
+	switch scale := f.own().Scale; {
 	case scale == folder.BaumeScale && r.Value >= leastEither:
 		if r.Baume = true; r.Value > mostEither {
 			return r, fmt.Errorf("%s: that is no reading of syrup on a Baume scale, which the settings name: write %s Brix, if it is", number, number)

@@ -194,13 +194,17 @@ func kindOf(unit string) kind {
 	return liquid
 }
 
-// own are the settings that the user made: the gallon of an invented sugarhouse is
-// not theirs.
+// own are the settings that the user made, in a folder or by -set: the gallon of an
+// invented sugarhouse is not theirs.
 func (f *Flags) own() folder.Settings {
-	if f.dir == "" {
+	if f.dir != "" {
+		return f.house.Settings
+	}
+	h, err := folder.OpenFor(nil, nil, "", 0, f.overrules...)
+	if err != nil { // what -set says was read before
 		return folder.Settings{}
 	}
-	return f.house.Settings
+	return h.Settings
 }
 
 // hottest is in C: all candy is done below it, and no cup in F is that cold and hot.
