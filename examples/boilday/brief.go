@@ -42,6 +42,7 @@ func (p page) brief() {
 	if n := len(p.given.again); n > 0 {
 		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
 	}
+	p.askOld(b)
 	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
 }
 

@@ -143,3 +143,30 @@ func TestSweetAlone(t *testing.T) {
 		t.Error(page)
 	}
 }
+
+// Sap that is over a week old is neither planned nor lost: the page asks after it, and a
+// flag plans it. 12 gal of the 2nd are 9 days old on the 11th, 30 of the 4th are 7.
+func TestOldSap(t *testing.T) {
+	b := clitest.Build(t)
+	const settings, head = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n", "date,sap_gal,sugar_brix,read_at_f,thrown_gal\n2034-03-02,12,2.1,40,\n"
+	both := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-04,30,2.1,40,\n2034-03-11,20,2.1,40,\n"})
+	const asks = "Not counted: 12 US gal of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown."
+	for args, want := range map[string][2]string{
+		"":         {"50 US gal of sap make", asks},
+		"-old-sap": {"62 US gal of sap make", "Sap of 9 days: cloudy, ropy or sour goes out untasted."},
+	} {
+		page, _ := b.Brief(t, "", append([]string{"-dir", both}, strings.Fields(args)...)...)
+		flat := strings.Join(strings.Fields(page), " ")
+		if !strings.Contains(flat, want[0]) || !strings.Contains(flat, want[1]) || strings.Contains(flat, "Not counted") != (args == "") {
+			t.Errorf("%q: %s", args, page)
+		}
+	}
+	alone := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head})
+	if status, out, errs := b.Run(t, "", "-dir", alone, "-day", "2034-03-11"); status != 2 || out != "" || !strings.Contains(errs, asks) || strings.Contains(errs, "no sap waits") {
+		t.Errorf("%d %s%s", status, out, errs)
+	}
+	thrown := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-11,20,2.1,40,12\n"})
+	if page, _ := b.Brief(t, "", "-dir", thrown); strings.Contains(page, "Not counted") {
+		t.Error(page)
+	}
+}

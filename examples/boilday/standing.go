@@ -12,7 +12,7 @@ import (
 // alone shows what stands in the pan where the record has no sap for it, and what to
 // do with it: such sweet spoils as sap does. It reports whether there is any.
 func (s *setup) alone(e *cli.Env, f *cli.Flags) (shown bool, err error) {
-	if s.sapFile != "" || f.Given("sap") || f.Dir() == "" || len(f.House().Waiting(s.today(f.House()))) > 0 {
+	if s.sapFile != "" || f.Given("sap") || f.Dir() == "" || len(s.fresh(f.House())) > 0 {
 		return false, nil
 	}
 	if err := s.check(f); err != nil {
@@ -75,7 +75,8 @@ func (p page) standing() {
 		"Never leave the pot: it foams over and scorches in minutes.",
 	}
 	b.Warn(p.roof())
-	b.Further = []string{"Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name."}
+	p.askOld(b)
+	b.Further = append(b.Further, "Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name.")
 	part := p.Part("sweet", "Sweet in the pan")
 	p.sweetRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.sap.Sugar()))

@@ -99,8 +99,9 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
-	waits   units.Mass // sugar of the sap that still waits for the fire
-	thrown  total      // sap out of the tanks
+	waits   units.Mass   // sugar of the sap that still waits for the fire
+	tooOld  units.Volume // sap that nobody boiled, and that is too old to wait
+	thrown  total        // sap out of the tanks
 	water   units.Mass
 
 	more     units.Volume // sap that a boil took beyond what stood, the most of any

@@ -98,6 +98,9 @@ func (p page) brief() {
 		}
 	}
 	p.known(b)
+	if p.tooOld > 0 {
+		b.Further = append(b.Further, p.OldSap(p.tooOld, "-held-after"))
+	}
 	if words := p.tellApart(); words != "" {
 		b.Further = append(b.Further, words)
 	}

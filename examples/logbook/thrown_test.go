@@ -28,3 +28,29 @@ func thrown(t *testing.T, b clitest.Binary) {
 		}
 	}
 }
+
+// Sap that nobody boiled and that is over a week old is in no step of what waits, and the
+// page asks after it: 20 gal of the 1st on the 12th. The steps still add up: of 100 gal 60
+// were boiled, 20 wait and 20 spoiled or stand; of a strength all through, the sugar goes
+// the same way, 16.8 lb by 60, 20 and 20 percent.
+func TestOldSap(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nsap hydrometer: marked at 68 F\n",
+		"days.csv": "date,sap_gal,sugar_brix,boiled_gal\n2034-03-01,20,2.0,\n2034-03-10,60,2.0,60\n2034-03-12,20,2.0,\n"})
+	page, _ := b.Brief(t, "", "-dir", dir)
+	flat := strings.Join(strings.Fields(page), " ")
+	for _, want := range []string{"Not counted: 20 US gal of sap over a week old.", "sugar 16.8 lb", "sugar 10.1 lb; 6.7 lb stands or spoiled"} {
+		if !strings.Contains(flat, want) {
+			t.Errorf("no %q: %s", want, page)
+		}
+	}
+	var sheet struct {
+		Balance struct {
+			In   float64 `json:"sugar_in_lb"`
+			Kept float64 `json:"kept_lb"`
+		} `json:"balance"`
+	}
+	if parts(t, b, &sheet, "-dir", dir); !near(sheet.Balance.Kept, sheet.Balance.In/5, 1e-3) {
+		t.Errorf("%+v", sheet)
+	}
+}

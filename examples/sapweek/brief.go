@@ -287,6 +287,6 @@ func (p page) knownFrom(b *cli.Brief) {
 		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
 	}
 	if p.gone > 0 {
-		b.Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
+		b.Further = append(b.Further, p.OldSap(p.gone, "-waiting"))
 	}
 }

@@ -3,6 +3,8 @@ package cli
 import (
 	"fmt"
 	"strings"
+
+	"example.org/sapreckoner/units"
 )
 
 // A Brief is the first page of a program: what to do, and what not to forget. It
@@ -191,6 +193,13 @@ const Outdoors = "Boil outdoors, or with vent and carbon monoxide alarm."
 // practice.
 func Scald(what, at string) string {
 	return fmt.Sprintf("%s near %s burns deep and sticks: sleeves, gloves, children and pets away.", what, at)
+}
+
+// OldSap asks after sap that is older than any source lets it wait, which no program
+// counts: see
+// [example.org/sapreckoner/examples/internal/folder.LongestWait]. The flag counts it.
+func (s *Sheet) OldSap(v units.Volume, flag string) string {
+	return "Not counted: " + s.In(Gallons(v, Up)) + " of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown. Clear and sweet: " + flag + " counts it."
 }
 
 // ScaldWater warns of boiling water, which does not stick.
