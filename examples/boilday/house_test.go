@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -168,5 +169,39 @@ func TestOldSap(t *testing.T) {
 	thrown := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-11,20,2.1,40,12\n"})
 	if page, _ := b.Brief(t, "", "-dir", thrown); strings.Contains(page, "Not counted") {
 		t.Error(page)
+	}
+}
+
+// Sweet that stood for over a week is no longer a plan of the day, and syrup beside sweet
+// is drawn first: 12 Brix and 66.9 side by side.
+func TestSweetThatStoodLong(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 2 x 3 ft, 2 x 1 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-03,90,2.1,40,90\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-03,1,1,12\n2034-03-03,2,2,66.9\n"})
+	for day, want := range map[string]string{"2034-03-10": "boil it down in a pot today, or drain it", "2034-03-11": "over a week. Sour, cloudy or ropy: drain it untasted. Only if it is clear and smells fresh boil it down in a pot today."} {
+		page, _ := b.Brief(t, "", "-dir", dir, "-day", day)
+		if flat := strings.Join(strings.Fields(page), " "); !strings.Contains(flat, want) || !strings.Contains(flat, "Draw first no. 2 (it is syrup:") {
+			t.Errorf("%s: %s", day, page)
+		}
+	}
+}
+
+// What -write adds stands in the numbers of the page: 380 L of a metric folder come back
+// as 380, and depths in tenths of a centimeter.
+func TestWritesRoundNumbers(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\nelevation: 350 m\ncompartments: 60 x 90 cm, 60 x 30 cm\n",
+		"days.csv": "date,sap_l,sugar_brix,read_at_c,boiled_l,lit\n2034-04-02,380,2.2,3,,\n"})
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write"); status != 0 {
+		t.Fatal(errs)
+	}
+	days, err := os.ReadFile(filepath.Join(dir, "days.csv"))
+	if err != nil || !strings.Contains(string(days), "2034-04-02,,,,380,08:00") {
+		t.Errorf("%v: %s", err, days)
+	}
+	pan, err := os.ReadFile(filepath.Join(dir, "pan.csv"))
+	if lines := strings.Split(strings.TrimSpace(string(pan)), "\n"); err != nil || len(lines) != 3 || !regexp.MustCompile(`^2034-04-02,1,[0-9]+(\.[0-9])?,`).MatchString(lines[1]) {
+		t.Errorf("%v: %s", err, pan)
 	}
 }

@@ -29,8 +29,8 @@ type setup struct {
 	day time.Time
 	old bool // sap of the record that waited too long is boiled too
 
-	tooOld units.Volume // of it, where it is not
-	refractometer string // how it minds its temperature; empty for a hydrometer
+	tooOld        units.Volume // of it, where it is not
+	refractometer string       // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
 
 	place cli.Place

@@ -2,9 +2,11 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -52,8 +54,15 @@ func (p page) standing() {
 	b := &p.Brief
 	cold := p.whole(units.Fahrenheit(40))
 	b.Verdict = "No sap waits, but sweet stands in the pan: boil it down in a pot today, or drain it and keep it below " + cold + " for the next fire."
+	day := p.given.today(p.flags.House())
+	if p.small && (folder.Gathering{Day: folder.Day{Date: p.sweet.since}}).Old(day) {
+		b.Verdict = "No sap waits, but sweet has stood in the pan for over a week. Sour, cloudy or ropy: drain it untasted. Only if it is clear and smells fresh boil it down in a pot today."
+	}
 	if !p.small {
 		b.Verdict = "No sap waits, but syrup stands in the pan: drain it today, and read it."
+	}
+	if n := p.sweet.syrup(p.given.target); p.small && n > 0 {
+		b.Answer("draw", "Draw first", cli.Words(fmt.Sprintf("no. %d", n)), "it is syrup: read it, and keep it from the sweet")
 	}
 	b.Answer("sweet", "In the pan", cli.Gallons(p.sap.Volume(), cli.Nearest), p.sap.Brix().Text(1)+", since "+stands(p.sweet.since))
 	if p.small {
