@@ -184,8 +184,7 @@ func (p page) known(b *cli.Brief) {
 			b.Assumed(of + " " + p.Marked(at))
 		}
 	}
-	_, refracts := p.given.Set("sap refractometer")
-	marked(!refracts, "sap hydrometer", p.given.SapHydrometer)
+	marked(p.given.Refractometer == "", "sap hydrometer", p.given.SapHydrometer)
 	marked(p.byBatches(), "syrup hydrometer", p.given.SyrupHydrometer)
 	if len(p.learns) > 0 {
 		if e, err := p.learned(); err == nil {

@@ -54,3 +54,25 @@ func TestOldSap(t *testing.T) {
 		t.Errorf("%+v", sheet)
 	}
 }
+
+// The logbook reads a refractometer as one. Of a prism of 10 C 0.52 Brix is taken off (the
+// international table of 1936, good to 0.03): 2.52 are 2.00, and 378.5 L of 1.008 kg/L hold
+// 7.63 kg or 16.8 lb; where the instrument compensates, of 1.010 kg/L, 21.2. As a hydrometer's, marked at
+// 38 F and read at 50 F, it would be 22.
+func TestRefractometer(t *testing.T) {
+	b := clitest.Build(t)
+	for settings, want := range map[string]float64{"sap refractometer: plain\n": 16.82, "sap refractometer: compensated\n": 21.24} {
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\n" + settings, "days.csv": "date,sap_gal,sugar_brix,read_at_f\n2034-03-01,100,2.52,50\n"})
+		var sheet struct {
+			Balance struct {
+				In float64 `json:"sugar_in_lb"`
+			} `json:"balance"`
+		}
+		if parts(t, b, &sheet, "-dir", dir); !near(sheet.Balance.In, want, want*0.03/2) {
+			t.Errorf("%s: %v lb, want %v", settings, sheet.Balance.In, want)
+		}
+		if page, _ := b.Brief(t, "", "-dir", dir); strings.Contains(page, "marked at 38") {
+			t.Error(page)
+		}
+	}
+}
