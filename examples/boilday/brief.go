@@ -15,7 +15,7 @@ const by = 5 * time.Minute
 // brief fills the first page.
 func (p page) brief() {
 	b := &p.Brief
-	overrun := p.overrun || p.run != nil && p.run.ToCome > 0
+	overrun := p.runsAway()
 	switch {
 	case overrun:
 		p.doNotLight(b)

@@ -205,3 +205,17 @@ func TestWritesRoundNumbers(t *testing.T) {
 		t.Errorf("%v: %s", err, pan)
 	}
 }
+
+// A fire that is not to be lit is no line of the record. 8 gal/h with coals of 2 h boil off
+// 227 lb, and 12 gal hold 98 lb to boil off: see [TestLookAgainAndWait].
+func TestRunawayIsNotWritten(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\ncoals: 2 h\n"})
+	page, _ := b.Brief(t, "", "-dir", dir, "12", "gal", "2.1", "at", "40", "F")
+	if !strings.Contains(page, "Do not light this fire") || strings.Contains(page, "-write") {
+		t.Error(page)
+	}
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write", "12", "gal", "2.1", "at", "40", "F"); status != 2 || !strings.Contains(errs, "this fire is not to be lit") {
+		t.Errorf("%d %s", status, errs)
+	}
+}

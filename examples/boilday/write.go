@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -12,6 +13,12 @@ import (
 // when, and what then stands in a pan of compartments. When the fire was out and what
 // came of it nobody knows yet: a person writes it behind.
 func (p page) rows() ([]folder.Rows, error) {
+	if p.runsAway() {
+		if p.flags.Writes() {
+			return nil, cli.For("write", errors.New("this fire is not to be lit, so there is no boil to add: the program folder adds the sap"))
+		}
+		return nil, nil
+	}
 	f, day := p.flags, p.given.today(p.flags.House())
 	if day.IsZero() || !p.recorded() && p.given.day.IsZero() {
 		day = time.Now()

@@ -149,7 +149,11 @@ func (p page) heatPart(part *cli.Part) {
 	}
 	p.shares(part, t.shares(), t.total())
 	if t.from != cli.ByWaterBoils {
-		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
+		as := "The thermometer is taken as true."
+		if t.off != 0 {
+			as = "The thermometer is taken to be off by what the settings say."
+		}
+		part.Remark(as + " Read it in boiling water and give that as -water-boils: then its own error drops out.")
 	}
 }
 
