@@ -99,7 +99,7 @@ func (p page) brief() {
 	}
 	p.known(b)
 	if p.tooOld > 0 {
-		b.Further = append(b.Further, p.OldSap(p.tooOld, "-held-after"))
+		b.Further = append(b.Further, p.OldSap(p.tooOld, ""))
 	}
 	if words := p.tellApart(); words != "" {
 		b.Further = append(b.Further, words)

@@ -197,9 +197,14 @@ func Scald(what, at string) string {
 
 // OldSap asks after sap that is older than any source lets it wait, which no program
 // counts: see
-// [example.org/sapreckoner/examples/internal/folder.LongestWait]. The flag counts it.
+// [example.org/sapreckoner/examples/internal/folder.LongestWait]. The flag counts it,
+// where the program has one.
 func (s *Sheet) OldSap(v units.Volume, flag string) string {
-	return "Not counted: " + s.In(Gallons(v, Up)) + " of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown. Clear and sweet: " + flag + " counts it."
+	words := "Not counted: " + s.In(Gallons(v, Up)) + " of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown."
+	if flag != "" {
+		words += " Clear and fresh to the nose: " + flag + " counts it."
+	}
+	return words
 }
 
 // ScaldWater warns of boiling water, which does not stick.
