@@ -140,7 +140,7 @@ func (p page) membranePart(part *cli.Part) {
 	part.Row("permeate", "Water taken out", cli.Volume(m.Removed.Volume()))
 	p.savedRows(part, &m.parted)
 	if m.time > 0 {
-		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.whole(rated))
+		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.Degrees(rated))
 		part.Row("from", "Before the fire, start it by", cli.Clock(p.start, p.start.Add(-m.time)))
 		p.beside(part)
 	}

@@ -32,9 +32,7 @@ func (p page) brief() {
 		b.Verdict = "Boil " + p.sapWords() + ". " + b.Verdict
 	}
 	if !overrun {
-		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
-		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
-		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
+		p.takeOffAnswer(b)
 		b.Answer("fuel", "Have ready", p.ready(), p.fuelName())
 	}
 	p.source(b)
@@ -43,6 +41,13 @@ func (p page) brief() {
 		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
 	}
 	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
+}
+
+// takeOffAnswer tells when it is syrup: stopped at or before it by the thermometer, at
+// or past it by the hydrometer.
+func (p page) takeOffAnswer(b *cli.Brief) {
+	own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
+	b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.Degrees(p.given.cup))
 }
 
 // at is a time of the day, to [by].
@@ -83,9 +88,9 @@ func (p page) panBrief(b *cli.Brief) {
 	long := p.done - p.lastWood
 	switch {
 	case p.given.coals > 0 && long > watched:
-		b.Verdict = "Such coals suit no flat pan: from the last wood they take " + minutes(long) + ". Boil " + sap + " down only part of the way, and end in a pot."
+		b.Verdict = "Such coals suit no flat pan: from the last wood they take " + p.In(cli.Hours(long)) + ". Boil " + sap + " down only part of the way, and end in a pot."
 	case p.done > 24*time.Hour:
-		b.Verdict = "Too much for this pan in a day: " + sap + " take " + minutes(p.done) + ". Share it out, or concentrate it first."
+		b.Verdict = "Too much for this pan in a day: " + sap + " take " + p.In(cli.Hours(p.done)) + ". Share it out, or concentrate it first."
 	case p.small:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + ", the end of it in a pot, near " + p.In(p.at(p.potDone(), cli.Down)) + "."
 	default:
@@ -145,13 +150,8 @@ func (p page) rigBrief(b *cli.Brief) {
 
 // doNotLight is all that there is to say of a fire that would run away.
 func (p page) doNotLight(b *cli.Brief) {
-	area := p.given.pan.Area
-	if p.run != nil {
-		area = p.run.first
-	}
 	b.Verdict = "Do not light this fire as it is: its coals alone boil off " + p.atLeast(p.coals) + ". Gather more sap, or boil it in a pot."
-	need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(area))
-	b.Answer("deep", "Needed depth", cli.Eighths(need, cli.Up), "at the last stick, or sap to pour in")
+	b.Answer("deep", "Needed depth", cli.Eighths(p.needed(), cli.Up), "at the last stick, or sap to pour in")
 }
 
 // source tells where the numbers come from.
@@ -205,9 +205,9 @@ func (p page) source(b *cli.Brief) {
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
+	b.From(f, p.from, p.given.place.Words(p.Sheet, p.waterBoils), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
 	if p.given.fuel == "wood" {
-		b.From(f, "coals", "coals "+minutes(p.given.coals))
+		b.From(f, "coals", "coals "+p.In(cli.Hours(p.given.coals)))
 	}
 	if p.given.wood.Learned {
 		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
@@ -218,14 +218,10 @@ func (p page) source(b *cli.Brief) {
 
 // briefCautions are those of the day's work.
 func (p page) briefCautions(b *cli.Brief) {
-	add := func(needed bool, caution string) {
-		if needed && caution != "" {
-			b.Cautions = append(b.Cautions, caution)
-		}
-	}
+	add := b.Caution
 	add(true, cli.KeepingBrief(p.given.target))
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
-	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
+	add(true, cli.Scald("Syrup", p.Degrees(p.syrupBoils)))
 	add(true, p.morningCaution())
 	if m := p.membrane; m != nil {
 		on := "before the fire"
@@ -244,7 +240,7 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
 		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
 	}
-	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
+	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.Degrees(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
 		what := "Sap"
 		if p.sweet.Mass() > 0 {
@@ -253,12 +249,4 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(true, fmt.Sprintf("%s of %d days: cloudy, ropy or sour goes out untasted.", what, n))
 	}
 	b.Warn(p.roof())
-}
-
-// place words what tells the boiling points.
-func (p page) place() string {
-	if p.from == cli.ByElevation {
-		return "at " + p.In(cli.Feet(p.given.place.Elevation))
-	}
-	return "water boils at " + p.In(cli.Temperature(p.waterBoils))
 }

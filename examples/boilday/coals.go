@@ -55,21 +55,24 @@ func (p *plan) power(s *setup) (units.Power, error) {
 	return power.Middle, err
 }
 
-// upward rounds a depth up to a quarter of an inch, or to half a centimeter.
-func upward(l units.Length, metric bool) units.Length {
-	step := units.Inch / 4
-	if metric {
-		step = units.Centimeter / 2
+// needed is the depth that keeps the pan, or the compartment at the sap's end, above the
+// safe depth whatever its coals boil off.
+func (p page) needed() units.Length {
+	area := p.given.pan.Area
+	if p.run != nil {
+		area = p.run.first
 	}
-	return step * units.Length(math.Ceil(float64(l/step)*(1-1e-9)))
+	return p.given.safe + units.Length(float64(p.coals)/hotWater/float64(area))
 }
 
-// deep words a depth that is needed.
+// deep words a depth that is needed, rounded up to a quarter of an inch, or to half a
+// centimeter.
 func (p page) deep(l units.Length) string {
-	if l = upward(l, p.given.metric); p.given.metric {
-		return strconv.FormatFloat(math.Round(l.Centimeters()*2)/2, 'g', -1, 64) + " cm"
+	unit, parts, name := units.Inch, 4.0, " in"
+	if p.given.metric {
+		unit, parts, name = units.Centimeter, 2, " cm"
 	}
-	return strconv.FormatFloat(math.Round(l.Inches()*4)/4, 'g', -1, 64) + " in"
+	return strconv.FormatFloat(math.Ceil(float64(l/unit)*parts*(1-1e-9))/parts, 'g', -1, 64) + name
 }
 
 // atLeast words a mass that is needed, with two digits rounded up.
@@ -101,10 +104,8 @@ func (p page) lastWoodRows(part *cli.Part) {
 // coalsOverrun says first what the coals do whenever the wood stops.
 func (p page) coalsOverrun(part *cli.Part) {
 	o := &p.run.Outcome
-	water := p.coals
-	need := p.given.safe + units.Length(float64(water)/hotWater/float64(p.run.first))
 	if p.given.coals > 0 && slices.ContainsFunc(p.run.stops, func(s stop) bool { return s.what == pan.EventBanked.String() }) {
-		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(water), p.deep(need)))
+		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(p.coals), p.deep(p.needed())))
 	}
 	if !(o.ToCome > 0) {
 		return
@@ -114,7 +115,7 @@ func (p page) coalsOverrun(part *cli.Part) {
 		what = "take it past the target"
 	}
 	part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s and %s at %s, even if no more wood goes on after the first. Without sap to pour in, no. 1 would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s",
-		p.atLeast(water), what, p.start.Add(o.Ended).Format("15:04"), p.deep(need), damp))
+		p.atLeast(p.coals), what, p.start.Add(o.Ended).Format("15:04"), p.deep(p.needed()), damp))
 }
 
 // hotWater is the least that a cubic meter of boiling sap weighs, in kg.

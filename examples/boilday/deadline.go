@@ -159,10 +159,10 @@ func (p *plan) part(share float64) (q plan, err error) {
 			return q, err
 		}
 	}
-	if q.gathered, err = some(p.gathered); err != nil {
-		return q, err
+	if q.gathered, err = some(p.gathered); err == nil {
+		q.tank, err = some(p.tank)
 	}
-	if q.tank, err = some(p.tank); err != nil {
+	if err != nil {
 		return q, err
 	}
 	q.firing, q.run = firing{}, nil

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 
@@ -9,18 +10,13 @@ import (
 
 // hear takes the sap of the day: how much, and what the hydrometer reads in it.
 func (s *setup) hear(said *cli.Spoken) error {
-	if said.HasShow {
+	switch {
+	case said.HasShow:
 		return errors.New("a temperature belongs to a reading here: write it as 40 gal 2.1 at 41 F")
-	}
-	if said.Weight != "" {
+	case said.Weight != "":
 		return fmt.Errorf("%s: sap is told by its volume here: write it as 40 gal 2.1 at 41 F", said.Weight)
 	}
-	if said.Amount != "" {
-		if err := said.Say("sap", said.Amount); err != nil {
-			return err
-		}
-	}
-	if err := said.SayHeat("read-at", ""); err != nil {
+	if err := cmp.Or(said.Say("sap", said.Amount), said.SayHeat("read-at", "")); err != nil {
 		return err
 	}
 	const sweetest = 12 // as of a bare number in days.csv

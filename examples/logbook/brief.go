@@ -159,9 +159,7 @@ func (b *book) inBottles() (all units.Mass) {
 
 // known tells where the numbers come from.
 func (p page) known(b *cli.Brief) {
-	if p.flags.Dir() == "" {
-		b.House = "An invented sugarhouse: give -dir."
-	}
+	b.House = p.flags.Demo()
 	days := 0
 	for i := range p.days {
 		if p.days[i].sap.rows > 0 {

@@ -200,9 +200,7 @@ func (b *book) layCost(sheet *cli.Sheet, v money.Venture, r money.Result, told b
 		brief.Answer("hourly", "An hour earned", amount(r.Hourly.Decimal), v.Hours.String()+" hours")
 	}
 	brief.Answer("costs", "Costs in all", amount(r.Costs), cli.Plural(len(v.Costs), "thing")+", for "+v.USGallons.String()+" US gal")
-	if b.flags.Dir() == "" {
-		brief.House = "An invented sugarhouse: give -dir."
-	}
+	brief.House = b.flags.Demo()
 	brief.Told(fmt.Sprintf("costs and syrup of %d", b.year))
 	switch {
 	case !told:

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -24,20 +25,13 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	sheet := &cli.Sheet{Title: "The book of a season", Metric: b.given.metric}
 	p := page{b, sheet, a}
 	p.brief()
-	if b.again.rows > 0 || b.unseen > 0 {
-		p.againPart(sheet.Part("again", "Look again"))
-	}
+	sheet.PartIf(b.again.rows > 0 || b.unseen > 0, "again", "Look again", p.againPart)
 	p.seasonPart(sheet.Part("season", "Season"))
 	p.balancePart(sheet.Part("balance", "Where the sugar went"))
-	if err := p.daysPart(sheet.Part("days", "By day")); err != nil {
+	if err := cmp.Or(p.daysPart(sheet.Part("days", "By day")), p.sourcesPart(sheet.Part("sources", "By source"))); err != nil {
 		return nil, err
 	}
-	if err := p.sourcesPart(sheet.Part("sources", "By source")); err != nil {
-		return nil, err
-	}
-	if len(b.boils) > 0 {
-		p.boilsPart(sheet.Part("boils", "Boils"))
-	}
+	sheet.PartIf(len(b.boils) > 0, "boils", "Boils", p.boilsPart)
 	if b.wood > 0 && b.given.Fuel != "pellets" {
 		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
 			return nil, err
@@ -48,12 +42,10 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 			return nil, err
 		}
 	}
-	if len(b.sizes) > 0 {
-		p.bottledPart(sheet.Part("bottled", "Bottled"))
-	}
-	care := sheet.Part("care", "Take care")
-	care.Item("This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.")
-	care.Item("Where syrup is sold, records by lot are often asked for: local rules come first.")
+	sheet.PartIf(len(b.sizes) > 0, "bottled", "Bottled", p.bottledPart)
+	sheet.Part("care", "Take care").Item(
+		"This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.",
+		"Where syrup is sold, records by lot are often asked for: local rules come first.")
 	return sheet, nil
 }
 
@@ -94,9 +86,7 @@ func (p page) seasonPart(part *cli.Part) {
 	if p.unread > 0 {
 		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
 	}
-	if words := p.tellApart(); words != "" {
-		part.Remark(words)
-	}
+	part.Remark(p.tellApart())
 }
 
 // lacks names the files without a row of the season.

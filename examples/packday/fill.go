@@ -43,10 +43,8 @@ func (d *day) filter() (err error) {
 	if d.kept, err = sugar.NewLot(keeps, l.Brix(), label); err != nil {
 		return cli.For("filter-keeps", err)
 	}
-	if d.pack, err = sugar.NewLotByMass(l.Mass()-d.kept.Mass(), l.Brix(), s.packAt); err != nil {
-		return cli.For("pack-at", err)
-	}
-	return nil
+	d.pack, err = sugar.NewLotByMass(l.Mass()-d.kept.Mass(), l.Brix(), s.packAt)
+	return cli.For("pack-at", err)
 }
 
 // fill plans the containers.

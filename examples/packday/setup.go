@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"errors"
 	"math"
 	"strings"
 	"time"
@@ -114,21 +113,11 @@ func (s *setup) declare(f *cli.Flags) {
 
 // check tests what the library does not, and which flags go together.
 func (s *setup) check(f *cli.Flags) error {
-	if _, err := s.pan.Given(); err != nil {
-		return err
-	}
-	for _, pair := range [][]string{{"volume", "weight"}, {"aid-dose", "filter-each"}} {
-		if err := f.Alone(pair...); err != nil {
-			return err
-		}
-	}
-	for _, name := range []string{"reading", "read-at", "light"} {
-		if f.Given(name) && !f.Given("volume") && !f.Given("weight") {
-			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
-		}
-	}
+	_, err := s.pan.Given()
 	const hot = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
-	err := cmp.Or(
+	err = cmp.Or(err,
+		f.Alone("volume", "weight"), f.Alone("aid-dose", "filter-each"),
+		f.With([]string{"volume", "weight"}, "give -volume or -weight of the lot too", "reading", "read-at", "light"),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
 		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),
@@ -139,13 +128,9 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.WithinTemperature("wall", "temperature", s.wall, 0, 110, "the empty containers"),
 		cli.WithinTemperature("store", "temperature", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
 	)
-	if err != nil {
-		return err
+	if err == nil && f.Given("thin-light") {
+		_, err = sugar.AbsorbanceOf(s.thinLight)
+		err = cli.For("thin-light", err)
 	}
-	if f.Given("thin-light") {
-		if _, err := sugar.AbsorbanceOf(s.thinLight); err != nil {
-			return cli.For("thin-light", err)
-		}
-	}
-	return nil
+	return err
 }

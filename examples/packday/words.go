@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -18,26 +19,12 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 	case said.Reading.IsRead && !said.HasAt && !f.Given("read-at"):
 		return errors.New("how warm is the cup? A hot reading is far lower than a cold one" + as)
 	}
-	if said.Amount != "" {
-		if err := said.Say("volume", said.Amount); err != nil {
-			return err
-		}
-	}
-	if said.Weight != "" {
-		if err := said.Say("weight", said.Weight); err != nil {
-			return err
-		}
-	}
-	if err := said.SayHeat("read-at", ""); err != nil {
+	if err := cmp.Or(said.Say("volume", said.Amount), said.Say("weight", said.Weight), said.SayHeat("read-at", "")); err != nil {
 		return err
 	}
 	if said.HasAt && !f.Given("temp") {
-		at, err := said.At.MarshalText()
-		if err == nil {
-			err = said.Say("temp", string(at))
-		}
-		if err != nil {
-			return cli.For("temp", err)
+		if err := said.SayTemperature("temp", said.At); err != nil {
+			return err
 		}
 	}
 	return said.SayReading("reading", s.stem, s.readAt)

@@ -1,15 +1,5 @@
 package main
 
-import "example.org/sapreckoner/examples/internal/cli"
-
-// cautions warn of a target at which syrup does not keep, then of the work.
-func (p *evening) cautions() []string {
-	if warning := cli.Keeping(p.given.target); warning != "" {
-		return append([]string{warning}, cautions...)
-	}
-	return cautions
-}
-
 // cautions of the finish, as those of the other programs. Sources: US CPSC;
 // University of Vermont; Cornell maple program; CFIA; regulation M-35.1 r. 18.1;
 // University of Maine Extension; common practice.

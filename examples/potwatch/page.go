@@ -42,25 +42,13 @@ func (p *evening) show(e *cli.Env) error {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
 	}
 	page.stopPart(sheet.Part("stop", "Where it stops"))
-	if p.thermometer != nil {
-		page.heatPart(sheet.Part("thermometer", "By thermometer"))
-	}
+	sheet.PartIf(p.thermometer != nil, "thermometer", "By thermometer", page.heatPart)
 	page.floatPart(sheet.Part("hydrometer", "By hydrometer"))
-	if len(p.float.marks) > 0 {
-		page.markPart(sheet.Part("marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup))))
-	}
-	if len(p.all) > 0 || p.heat > 0 {
-		page.nowPart(sheet.Part("now", "Now"))
-	}
-	if p.watch != nil {
-		page.watchPart(sheet.Part("watch", "How it climbs"))
-	}
-	if p.pot != nil {
-		page.potPart(sheet.Part("scale", "On the scale"))
-	}
-	if p.own != nil {
-		page.ownPart(sheet.Part("own", "Your thermometer"))
-	}
+	sheet.PartIf(len(p.float.marks) > 0, "marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup)), page.markPart)
+	sheet.PartIf(len(p.all) > 0 || p.heat > 0, "now", "Now", page.nowPart)
+	sheet.PartIf(p.watch != nil, "watch", "How it climbs", page.watchPart)
+	sheet.PartIf(p.pot != nil, "scale", "On the scale", page.potPart)
+	sheet.PartIf(p.own != nil, "own", "Your thermometer", page.ownPart)
 	if p.aside != "" {
 		sheet.Part("aside", "Past stops, left aside").Item(p.aside)
 	}
@@ -68,15 +56,9 @@ func (p *evening) show(e *cli.Env) error {
 		page.productPart(sheet.Part("product", "Further: "+p.product.name))
 	}
 	if lines := p.missing(); len(lines) > 0 {
-		part := sheet.Part("left_out", "Not on this page, and the flag that gives it")
-		for _, l := range lines {
-			part.Item(l)
-		}
+		sheet.Part("left_out", "Not on this page, and the flag that gives it").Item(lines...)
 	}
-	care := sheet.Part("care", "Take care")
-	for _, c := range p.cautions() {
-		care.Item(c)
-	}
+	sheet.Part("care", "Take care").Item(append([]string{cli.Keeping(p.given.target)}, cautions...)...)
 	stop := page.stopRow()
 	if len(stop.Rows) == 0 && page.flags.Writes() {
 		return cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it in the boiling pot, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
@@ -93,9 +75,7 @@ func (p page) stopPart(part *cli.Part) {
 		part.Row("water", "Water boils today at", cli.Temperature(t.water), cli.KnownBy[t.from])
 		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.stopNotes()...)
 	}
-	for _, told := range p.given.place.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(p.given.place.Told(p.Sheet)...)
 	h := p.float
 	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), append(p.InCup(h.stop.Cup, p.given.cupTold), p.flags.Off("").NoteHydrometer()...)...)
 	if p.thermometer != nil {

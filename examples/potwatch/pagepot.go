@@ -29,12 +29,10 @@ func (p page) potPart(part *cli.Part) {
 }
 
 func (p page) firePart(part *cli.Part) {
-	k := p.pot
-	if k.fire.past {
-		return
+	if f := p.pot.fire; !f.past {
+		part.Row("left_min", "At an even fire it takes", minutes(f.left), "from the last weighing")
+		p.fireRows(part, f, func(time.Duration) string { return "from the last weighing" })
 	}
-	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left), "from the last weighing")
-	p.fireRows(part, k.fire, func(time.Duration) string { return "from the last weighing" })
 }
 
 func (p page) productPart(part *cli.Part) {
@@ -73,11 +71,7 @@ func (p page) productPart(part *cli.Part) {
 	if t := p.thermometer; t.learned != nil || t.over > 0 {
 		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
 	}
-	cool := label.Text(units.ScaleFahrenheit, 0)
-	if p.Metric {
-		cool = label.Text(units.ScaleCelsius, 0)
-	}
-	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + cool + ", with nothing left in pan and molds: no more is possible.")
+	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + p.Degrees(label) + ", with nothing left in pan and molds: no more is possible.")
 	for i, f := range m.figures {
 		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(printed(f.Low), printed(f.High)), f.Source, obtained(f.Obtained))
 	}

@@ -32,7 +32,7 @@ func (p page) brief() {
 			notes[0] = "look and smell first"
 		}
 		if days := int(age / day); days > 0 {
-			notes = append(notes, number(days, "day", "days")+" old")
+			notes = append(notes, cli.Plural(days, "day")+" old")
 		}
 		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), notes...)
 	}
@@ -51,7 +51,7 @@ func (p page) sapAnswer(b *cli.Brief) {
 			notes = append(notes, p.eightInTen(s))
 		}
 		if n := len(p.days); n > 2 && p.likelyIn.Middle > 0 {
-			notes = append(notes, "in "+number(n, "day", "days")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest)))
+			notes = append(notes, "in "+cli.Plural(n, "day")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest)))
 		}
 		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), notes...)
 		return
@@ -228,7 +228,7 @@ func (p page) tapOrPull() (value string, notes []string) {
 		if dry.After(p.today) {
 			return "leave in", []string{"holes dry about " + p.In(cli.Date(dry))}
 		}
-		return "pull when little comes", []string{"the holes are " + number(int(p.today.Sub(p.tapped)/day), "day", "days") + " old"}
+		return "pull when little comes", []string{"the holes are " + cli.Plural(int(p.today.Sub(p.tapped)/day), "day") + " old"}
 	}
 	on := p.call.On
 	switch p.call.Verdict {
@@ -259,7 +259,7 @@ func (p page) briefCautions() (list []string) {
 // knownFrom tells where the numbers come from.
 func (p page) knownFrom(b *cli.Brief) {
 	f, s := p.flags, p.given
-	b.From(f, "taps", number(s.taps, "tap", "taps"))
+	b.From(f, "taps", cli.Plural(s.taps, "tap"))
 	if !p.line {
 		b.From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
 	}
@@ -280,7 +280,7 @@ func (p page) knownFrom(b *cli.Brief) {
 		b.From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
 	}
 	if n, _ := p.learnt.Taught(); n > 0 {
-		b.Learned("sap of a running day from " + number(n, "gathering", "gatherings"))
+		b.Learned("sap of a running day from " + cli.Plural(n, "gathering"))
 	}
 	if !f.Given("keep") {
 		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))

@@ -27,15 +27,10 @@ func (p *plan) sheet() *cli.Sheet {
 	page.tapPart(sheet.Part("tapping", "When to tap"))
 	page.endPart(sheet.Part("end", "The end of the season"))
 	page.sapPart(sheet.Part("sap", "Sap to come"))
-	if !p.line {
-		page.pailPart(sheet.Part("pails", "Pails"))
-	}
+	sheet.PartIf(!p.line, "pails", "Pails", page.pailPart)
 	page.eveningPart(sheet.Part("evenings", "Evenings at the pan"))
 	page.storePart(sheet.Part("stores", "The season, and what to lay in"))
-	care := sheet.Part("care", "Take care")
-	for _, c := range page.cautions() {
-		care.Item(c)
-	}
+	sheet.Part("care", "Take care").Item(page.cautions()...)
 	return sheet
 }
 
@@ -108,14 +103,14 @@ func (p page) standingPart(part *cli.Part) {
 	since := "since " + p.start.Format("January 2")
 	notes := []string{since}
 	if p.history && p.asRead.Years > 0 {
-		notes = append(notes, fmt.Sprintf("the median of %s is %g in the whole season", number(p.asRead.Years, "past spring", "past springs"), p.asRead.FlowDays))
+		notes = append(notes, fmt.Sprintf("the median of %s is %g in the whole season", cli.Plural(p.asRead.Years, "past spring"), p.asRead.FlowDays))
 	}
 	if words := p.seasonWords(); words != "" {
 		part.Row("season", "The season", cli.Words(words))
 	}
 	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), notes...)
 	if !p.soFar.First.IsZero() {
-		part.Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+number(p.rule.RunDays, "running day", "running days")+" within a week")
+		part.Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+cli.Plural(p.rule.RunDays, "running day")+" within a week")
 	}
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
 	first, full := season.SilverMapleBloom()
@@ -158,14 +153,6 @@ func (p page) weeksTable(part *cli.Part, since string) {
 }
 
 func warmth(d season.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
-
-// number words a count.
-func number(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
-}
 
 // median shows a median of whole numbers, which may fall between two of them.
 func median(x float64) cli.Value {

@@ -17,9 +17,7 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
-	for _, told := range s.place.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(s.place.Told(p.Sheet)...)
 	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
 	keep := cli.Words(waits(p.growth).words)
 	if s.keep > 0 {

@@ -43,10 +43,7 @@ func (p page) sapPart(part *cli.Part) {
 		stages += "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 			"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it."
 	}
-	if stages != "" {
-		part.Remark(stages)
-	}
-	part.Remark(p.usualRun())
+	part.Remark(stages, p.usualRun())
 }
 
 // usualRun tells of the hours and the size of runs elsewhere.
@@ -84,7 +81,7 @@ func (p page) sugarRow(part *cli.Part) {
 
 func (p page) pailPart(part *cli.Part) {
 	s := p.given
-	part.Row("pail", "A pail holds", cli.Volume(s.pail), number(s.perPail, "tap", "taps")+" in it; a round every "+p.In(cli.Hours(s.round)))
+	part.Row("pail", "A pail holds", cli.Volume(s.pail), cli.Plural(s.perPail, "tap")+" in it; a round every "+p.In(cli.Hours(s.round)))
 	daily := s.round <= day
 	cols := []cli.Column{{Key: "from", Head: "sap of"}}
 	if !daily {
@@ -134,7 +131,7 @@ func (p page) storePart(part *cli.Part) {
 	notes := []string{"at the least and the most syrup of a tap"}
 	if f.Basis == yield.OwnSeasons {
 		part.Row("seasons", "Seasons", cli.Count(f.Seasons, ""))
-		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+number(s.taps, "tap", "taps"))
+		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+cli.Plural(s.taps, "tap"))
 	} else {
 		notes = p.sweet()
 		if p.gain.High > 0 {
@@ -178,21 +175,17 @@ func (p page) jar() cli.Value {
 // sap; OMAFRA for cold bark; US CPSC and NIOSH for burns and carbon monoxide; the
 // rest is common practice.
 func (p page) cautions() []string {
-	var list []string
-	if warning := cli.Keeping(p.given.syrup); warning != "" {
-		list = append(list, warning)
+	warm := ""
+	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
+		warm = "This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."
 	}
-	list = append(list,
+	return []string{warm, cli.Keeping(p.given.syrup),
 		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",
-		"Do not drill wood colder than "+p.Degrees(tapping.ColdestDrilling())+": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
+		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
 		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
 		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
-		"Sap spoils like milk: keep it below "+p.Degrees(cold)+", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
+		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
-	)
-	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
-		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}
-	return list
 }

@@ -109,7 +109,7 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 	if !f.Given("flow-days") {
 		p.flowFrom = "a guess: give -history or -flow-days"
 		if p.history && p.asRead.Years > 0 {
-			p.flowDays, p.flowFrom = p.asRead.FlowDays, "median of "+number(p.asRead.Years, "spring", "springs")
+			p.flowDays, p.flowFrom = p.asRead.FlowDays, "median of "+cli.Plural(p.asRead.Years, "spring")
 			if flag = "history"; p.flowDays < fewestFlowDays {
 				p.flowFrom += fmt.Sprintf(" is %g: fewer than %d bring less sap in all, and not more on a day", p.flowDays, fewestFlowDays)
 				p.flowDays = fewestFlowDays

@@ -169,7 +169,7 @@ func (p page) spills(g gear) (string, error) {
 		return "", err
 	}
 	over, err := record.Over(min(g.pail, 100*units.Liter))
-	return number(int(math.Ceil(over.Fraction()*float64(p.given.flowDays))), "day", "days"), err
+	return cli.Plural(int(math.Ceil(over.Fraction()*float64(p.given.flowDays))), "day"), err
 }
 
 func rough(f season.Figure[units.Volume]) cli.Value {

@@ -38,21 +38,15 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 	if err := p.aheadPart(p.Part("ahead", "The years ahead")); err != nil {
 		return p, err
 	}
+	var err error
 	if p.given.ahead != "" {
-		if err := p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year")); err != nil {
-			return p, err
-		}
+		err = p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year"))
 	}
-	if len(p.gears) > 0 {
-		if err := p.gearPart(p.Part("gear", "Gear over a season"), p.gears); err != nil {
-			return p, err
-		}
+	if err == nil && len(p.gears) > 0 {
+		err = p.gearPart(p.Part("gear", "Gear over a season"), p.gears)
 	}
-	care := p.Part("care", "Take care")
-	for _, c := range p.cautions() {
-		care.Item(c)
-	}
-	return p, nil
+	p.Part("care", "Take care").Item(p.cautions()...)
+	return p, err
 }
 
 func (p page) standPart(part *cli.Part) error {
@@ -139,10 +133,10 @@ func (p page) treePart(part *cli.Part) {
 		{Key: "taps", Head: "taps"}, {Key: "all", Head: "all guidelines"}}, rows)
 	unjudged, untold := p.unknown()
 	if unjudged > 0 {
-		part.Remark(number(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
+		part.Remark(cli.Plural(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
 	}
 	if untold > 0 {
-		part.Remark("Of " + number(untold, "trunk", "trunks") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
+		part.Remark("Of " + cli.Plural(untold, "trunk") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
 	}
 }
 
@@ -159,14 +153,6 @@ func (st *stand) unknown() (unjudged, untold int) {
 		}
 	}
 	return unjudged, untold
-}
-
-// number words a count.
-func number(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
 }
 
 func (p page) restPart(part *cli.Part) {
@@ -196,10 +182,8 @@ func (p page) restPart(part *cli.Part) {
 func (p page) holePart(part *cli.Part) {
 	s := p.given
 	var size []string
-	for _, spout := range tapping.Spouts() {
-		if math.Abs(float64(spout.Bit-s.bit)) < float64(units.Millimeter)/1000 {
-			size = []string{spout.Name}
-		}
+	if name := s.bitName(); name != "" {
+		size = []string{name}
 	}
 	part.Row("bit", "Bit", cli.Length(s.bit), size...)
 	low, high := tapping.DepthAdvised(tapping.Healthy)
@@ -270,7 +254,7 @@ func (p page) placePart(part *cli.Part) {
 	}
 	for i := range p.trunks {
 		if t := &p.trunks[i]; t.short() > 0 {
-			part.Item(fmt.Sprintf("%s: no clear place for %s of %d. Let it rest, or reach further with -low and -high.", t.name(), number(t.short(), "hole", "holes"), t.taps))
+			part.Item(fmt.Sprintf("%s: no clear place for %s of %d. Let it rest, or reach further with -low and -high.", t.name(), cli.Plural(t.short(), "hole"), t.taps))
 		}
 	}
 	in := func(l units.Length) string { return p.In(cli.Length(l)) }

@@ -54,6 +54,13 @@ func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Lear
 // Assumed adds to what nobody told.
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
 
+// Caution adds a caution where it is needed, unless it is empty.
+func (b *Brief) Caution(needed bool, caution string) {
+	if needed && caution != "" {
+		b.Cautions = append(b.Cautions, caution)
+	}
+}
+
 // From adds things by the flags that fill them, a flag and its words in turn: told
 // on the command line or in the folder, learned from the record, or else assumed, as
 // what stands in an invented folder is.

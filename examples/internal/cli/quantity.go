@@ -190,12 +190,17 @@ func Shown(x, drawn float64, decimals int) Value {
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
 
-// Plural words a count of things: 1 row, 2 rows.
-func Plural(n int, what string) string {
-	if n != 1 {
-		what += "s"
+// Plural words a count of things: 1 row, 2 rows. Many is what several are called where
+// that is not an s more.
+func Plural(n int, one string, many ...string) string {
+	switch {
+	case n == 1:
+	case len(many) > 0:
+		one = many[0]
+	default:
+		one += "s"
 	}
-	return fmt.Sprintf("%d %s", n, what)
+	return fmt.Sprintf("%d %s", n, one)
 }
 
 // Words shows words.

@@ -51,6 +51,13 @@ func (s *Sheet) Part(key, title string) *Part {
 	return p
 }
 
+// PartIf is [Sheet.Part] laid out by a function, where there is something to tell.
+func (s *Sheet) PartIf(told bool, key, title string, lay func(*Part)) {
+	if told {
+		lay(s.Part(key, title))
+	}
+}
+
 // Row adds a labeled value; notes follow it in brackets.
 func (p *Part) Row(key, label string, v Value, notes ...string) {
 	p.items = append(p.items, item{key: key, label: label, value: v, notes: notes})
@@ -61,11 +68,19 @@ func (p *Part) Table(key string, cols []Column, rows [][]Value) {
 	p.items = append(p.items, item{key: key, table: &table{cols, rows}})
 }
 
-// Remark adds a paragraph.
-func (p *Part) Remark(s string) { p.items = append(p.items, item{remark: s}) }
+// Remark adds paragraphs, but for empty ones.
+func (p *Part) Remark(all ...string) { p.remarks(false, all) }
 
-// Item adds a point of a list.
-func (p *Part) Item(s string) { p.items = append(p.items, item{remark: s, list: true}) }
+// Item adds points of a list, but for empty ones.
+func (p *Part) Item(all ...string) { p.remarks(true, all) }
+
+func (p *Part) remarks(list bool, all []string) {
+	for _, s := range all {
+		if s != "" {
+			p.items = append(p.items, item{remark: s, list: list})
+		}
+	}
+}
 
 // Print writes the sheet as a page.
 func (s *Sheet) Print(e *Env) {
