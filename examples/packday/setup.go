@@ -68,7 +68,7 @@ const metricJars = "any 1 L, any 500 mL, any 250 mL"
 
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
-	s.allowance = units.Volume(math.NaN())
+	s.volume, s.weight, s.allowance = units.Volume(math.NaN()), units.Mass(math.NaN()), units.Volume(math.NaN())
 	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
 	f.Group("Batches (of the folder, or one lot)")
 	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled. Beside -volume or -weight it is the name under which -write adds the lot, else the day`)

@@ -4,12 +4,30 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"math"
 
+	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
 
 // ErrNoRows tells that a file has a header and no more.
 var ErrNoRows = errors.New("nothing below the header")
+
+// Or is the number of a cell, or what an empty one is taken for.
+func Or[Q ~float64](x, empty Q) Q {
+	if math.IsNaN(float64(x)) {
+		return empty
+	}
+	return x
+}
+
+// OrAt is [Or] for a temperature.
+func OrAt(t, empty units.Temperature) units.Temperature {
+	if math.IsNaN(t.Celsius()) {
+		return empty
+	}
+	return t
+}
 
 // Rows calls row for each record of a file, and tells the first 20 mistakes at once. A
 // file of more rows than most is refused; why says what to do then.
