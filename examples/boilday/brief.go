@@ -131,12 +131,8 @@ func (p page) rigBrief(b *cli.Brief) {
 		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
 	}
 	b.Answer("lit", "Light at", p.lit(), "sooner if the arch is cold")
-	if drawn {
-		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
-	}
-	if p.run.wooded {
-		b.Answer("last_wood", "Last wood", p.at(o.LastWood, cli.Down), "no. 1 then "+p.In(cli.Eighths(p.run.depth, cli.Up))+" deep")
-	}
+	b.If(drawn).Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
+	b.If(p.run.wooded).Answer("last_wood", "Last wood", p.at(o.LastWood, cli.Down), "no. 1 then "+p.In(cli.Eighths(p.run.depth, cli.Up))+" deep")
 	if p.small {
 		p.offThePan(b)
 		return
@@ -167,15 +163,9 @@ func (p page) source(b *cli.Brief) {
 		b.Told("gatherings")
 	case p.recorded():
 		b.Told(sap + " of " + p.span())
-		if f.Given("reading") {
-			b.Told("read " + p.given.reading.Text(1))
-		}
-		if p.given.noTemp && p.given.refractometer != compensated {
-			b.From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
-		}
-		if p.sweet.Mass() > 0 {
-			b.Told("sweet in the pan")
-		}
+		b.If(f.Given("reading")).Told("read " + p.given.reading.Text(1))
+		b.If(p.given.noTemp && p.given.refractometer != compensated).From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
+		b.If(p.sweet.Mass() > 0).Told("sweet in the pan")
 	case p.given.readings != "":
 		b.From(f, "sap", "sap "+sap)
 		b.Learned(p.given.reading.Text(2) + " from " + p.given.readings)
@@ -185,30 +175,18 @@ func (p page) source(b *cli.Brief) {
 			read += " (truly " + g.lot.Brix().Text(2) + ")"
 		}
 		b.From(f, "sap", "sap "+sap, "reading", read)
-		if p.given.refractometer != compensated {
-			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
-		}
+		b.If(p.given.refractometer != compensated).From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 	}
-	if p.ice != nil {
-		b.Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
-	}
-	if p.membrane != nil {
-		b.Told("membrane to " + p.given.membraneTo.Text(1))
-	}
-	if !p.deadline.by.IsZero() {
-		b.Told("done by " + p.deadline.by.Format("15:04"))
-	}
-	if p.deadline.wood > 0 {
-		b.Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
-	}
+	b.If(p.ice != nil).Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
+	b.If(p.membrane != nil).Told("membrane to " + p.given.membraneTo.Text(1))
+	b.If(!p.deadline.by.IsZero()).Told("done by " + p.deadline.by.Format("15:04"))
+	b.If(p.deadline.wood > 0).Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
 	rate := "boil-rate"
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
 	b.From(f, p.from, p.given.place.Words(p.Sheet, p.waterBoils), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
-	if p.given.fuel == "wood" {
-		b.From(f, "coals", "coals "+p.In(cli.Hours(p.given.coals)))
-	}
+	b.If(p.given.fuel == "wood").From(f, "coals", "coals "+p.In(cli.Hours(p.given.coals)))
 	if p.given.wood.Learned {
 		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
 	} else {

@@ -9,7 +9,6 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -47,12 +46,7 @@ func (p *plan) power(s *setup) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	rate, err := p.massRate(s)
-	if err != nil {
-		return 0, err
-	}
-	power, err := fuel.PowerFor(rate, fuel.Delivered, demand, fuel.Efficiency{})
-	return power.Middle, err
+	return s.pan.Power(demand)
 }
 
 // needed is the depth that keeps the pan, or the compartment at the sap's end, above the
@@ -178,9 +172,7 @@ func (p page) drawTable(part *cli.Part) {
 		}
 	}
 	part.Table("draws", []cli.Column{{Key: "opens", Head: "valve opens"}, {Key: "shuts", Head: "shuts"}, {Key: key, Head: head}, {Key: "brix", Head: "mean Brix"}, {Key: "total", Head: "total " + head}}, rows)
-	if p.run.thin() {
-		part.Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
-	}
+	part.If(p.run.thin()).Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
 }
 
 // thin reports whether a draw is too thin to keep.

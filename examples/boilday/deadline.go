@@ -97,7 +97,7 @@ func (p *plan) lightFor(s *setup, by time.Time) (bool, error) {
 		if err != nil {
 			return false, err
 		}
-		day.Sap = p.loadsFrom(s, midnight)
+		day.Sap = p.loads(s, midnight)
 		after, _, err := rig.LightBy(day, by.Sub(midnight)-p.pot.heating-p.pot.boiling)
 		if errors.Is(err, pan.ErrNoRoom) {
 			return false, nil

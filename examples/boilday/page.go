@@ -94,9 +94,7 @@ func (p page) syrupPart(part *cli.Part) {
 }
 
 func (p page) clockPart(part *cli.Part) {
-	if p.overrun {
-		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(p.needed()), damp))
-	}
+	part.If(p.overrun).Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(p.needed()), damp))
 	if tail := p.done - p.lastWood; !p.overrun && tail > watched {
 		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", p.In(cli.Hours(tail))))
 	}
@@ -123,9 +121,7 @@ func (p page) clockPart(part *cli.Part) {
 		end += " within 0.1 Brix"
 	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+p.In(cli.Hours(p.done)))
-	if p.batches > 1 {
-		part.Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
-	}
+	part.If(p.batches > 1).Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
 	var after []string
 	if p.small {
 		after = []string{"the pot comes after"}
@@ -134,12 +130,8 @@ func (p page) clockPart(part *cli.Part) {
 	p.stoppedRow(part)
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 	part.Remark(coldArch)
-	if p.comes > 0 {
-		part.Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
-	}
-	if p.done > 24*time.Hour {
-		part.Remark("That is more than a day and a night at one pan. Sap does not wait so long: share it out, concentrate it first, or boil what comes in each day.")
-	}
+	part.If(p.comes > 0).Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
+	part.If(p.done > 24*time.Hour).Remark("That is more than a day and a night at one pan. Sap does not wait so long: share it out, concentrate it first, or boil what comes in each day.")
 }
 
 func (p page) finishPart(part *cli.Part) {
@@ -147,9 +139,7 @@ func (p page) finishPart(part *cli.Part) {
 	part.Remark(p.given.place.Told(p.Sheet)...)
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
-	if p.miss.Thermometer != 0 {
-		part.Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
-	}
+	part.If(p.miss.Thermometer != 0).Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
@@ -160,9 +150,7 @@ func (p page) finishPart(part *cli.Part) {
 
 func (p page) waitPart(part *cli.Part) {
 	part.Row("volume", "Waits for the pan", cli.Volume(p.waits), "room in the pan at the start: "+p.In(cli.Volume(p.firing.first)))
-	if !p.overrun {
-		part.Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
-	}
+	part.If(!p.overrun).Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
 	part.Row("temperature", "It is now at", cli.Temperature(p.sap.Temperature()), p.keeping(p.sap.Temperature()))
 	part.Remark("Sap that is cloudy, ropy or sour is thrown away whatever the clock says, and not tasted.")
 }

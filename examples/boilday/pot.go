@@ -96,9 +96,7 @@ func (p page) potPart(part *cli.Part) {
 	}
 	part.Row("off", "Water left for the pot", cli.Mass(p.takeoff.Mass()-p.given.target.Of(p.takeoff.Sugar())))
 	part.Row("rate", "The pot boils off", cli.Flow(p.given.pot), "give -pot-rate as measured on your own burner")
-	if p.alone {
-		part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+p.In(cli.Hours(p.pot.heating)))
-	}
+	part.If(p.alone).Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+p.In(cli.Hours(p.pot.heating)))
 	if inPot := p.pot.heating + p.pot.boiling; p.overrun && !p.alone {
 		part.Row("takes", "In the pot it takes", cli.Hours(inPot))
 	} else {

@@ -64,9 +64,7 @@ func (p page) standing() {
 	}
 	b.Told("sweet of " + stands(p.sweet.since))
 	b.From(p.flags, p.from, p.given.place.Words(p.Sheet, p.waterBoils))
-	if p.small {
-		b.From(p.flags, "pot-rate", "the pot's rate")
-	}
+	b.If(p.small).From(p.flags, "pot-rate", "the pot's rate")
 	b.Cautions = []string{
 		"Light no fire under a pan that is less than " + p.In(cli.Eighths(p.given.safe, cli.Up)) + " deep: it scorches.",
 		"Sweet spoils like milk, cold too within days: what is cloudy, ropy or sour goes out untasted.",

@@ -80,7 +80,7 @@ func (p *plan) rig(s *setup) (pan.Rig, pan.Day, error) {
 	for _, a := range areas {
 		rig.Compartments = append(rig.Compartments, pan.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
 	}
-	day := pan.Day{Pressure: p.pressure, Sap: p.loads(s)}
+	day := pan.Day{Pressure: p.pressure, Sap: p.loads(s, p.start)}
 	if p.sweet.Mass() > 0 && len(s.compartments) > 0 {
 		day.Start = p.sweet.in
 	}

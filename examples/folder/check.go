@@ -48,17 +48,19 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	}
 	b.Answer("settings", "Settings", cli.Count(len(h.Settings.Lines()), "set"))
 	if h.Season() != 0 {
+		years := map[int]bool{}
+		for _, d := range h.Days {
+			years[d.Date.Year()] = true
+		}
 		b.Answer("season", "Season", cli.Words(strconv.Itoa(h.Season())))
-		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+cli.Plural(len(seasons(f)), "year")))
+		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+cli.Plural(len(years), "year")))
 		b.Answer("batches", "Batches", cli.Count(len(h.Batches), "and "+cli.Plural(len(h.Bottled), "row of jars", "rows of jars")))
 	}
 	var rows [][]cli.Value
 	for _, l := range lessons {
 		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(taught[l.Name] + l.From)})
 	}
-	if len(rows) > 0 {
-		b.List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
-	}
+	b.If(len(rows) > 0).List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
 	b.Cautions = append(b.Cautions, remarks[:min(len(remarks), few)]...)
 	if more := len(remarks) - few; more > 0 {
 		b.Cautions = append(b.Cautions, cli.Plural(more, "row more", "rows more")+" behind -full.")
@@ -89,13 +91,4 @@ func settings(s *cli.Sheet, f *cli.Flags) {
 	}
 	part := s.Part("settings", "Settings")
 	part.Table("settings", []cli.Column{{Key: "setting", Head: "setting"}, {Key: "value", Head: "value"}, {Key: "for", Head: "for"}}, rows)
-}
-
-// seasons are the years of the days.
-func seasons(f *cli.Flags) map[int]bool {
-	years := map[int]bool{}
-	for _, d := range f.House().Days {
-		years[d.Date.Year()] = true
-	}
-	return years
 }

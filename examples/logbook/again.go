@@ -42,10 +42,6 @@ func whole(cells ...any) string { return fmt.Sprintln(cells...) }
 func (p page) againPart(part *cli.Part) {
 	part.Row("findings", "To look at again", cli.Count(p.again.rows, ""), "these rows are in the count")
 	part.Item(p.again.first...)
-	if p.again.rows > len(p.again.first) {
-		part.Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
-	}
-	if p.unseen > 0 {
-		part.Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file.", p.unseen, mostLooked))
-	}
+	part.If(p.again.rows > len(p.again.first)).Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
+	part.If(p.unseen > 0).Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file.", p.unseen, mostLooked))
 }

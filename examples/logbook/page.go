@@ -77,15 +77,11 @@ func (p page) seasonPart(part *cli.Part) {
 	part.Row("last", "Last gathering", cli.Words(p.date(last).Format(time.DateOnly)))
 	part.Row("days", "Days with sap", cli.Count(days, ""))
 	part.Row("gatherings", "Gatherings", cli.Count(rows, ""))
-	if p.given.Taps > 0 {
-		part.Row("taps", "Taps", cli.Count(p.given.Taps, ""))
-	}
+	part.If(p.given.Taps > 0).Row("taps", "Taps", cli.Count(p.given.Taps, ""))
 	if lacks := p.lacks(); len(lacks) > 0 {
 		part.Remark("Nothing of the season in " + strings.Join(lacks, ", ") + ".")
 	}
-	if p.unread > 0 {
-		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
-	}
+	part.If(p.unread > 0).Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
 	part.Remark(p.tellApart())
 }
 
@@ -139,9 +135,7 @@ func (p page) balancePart(part *cli.Part) {
 	in := cli.Mass(a.SugarIn)
 	went := cli.AddUp(sugarDigits, in, cli.Mass(a.SugarOut), cli.Mass(a.Kept), cli.Mass(a.Lost))
 	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), notes...)
-	if a.Syrup > 0 {
-		part.Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
-	}
+	part.If(a.Syrup > 0).Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
 	part.Row("sugar_out", "Sugar out", went[0])
 	part.Row("kept", "Held now", went[1])
 	part.Row("lost", "Lost", went[2], a.LostShare.Text(0)+" of the sugar")
@@ -154,9 +148,7 @@ func (p page) balancePart(part *cli.Part) {
 		part.Row("sap_a_tap", "Sap by the tap", gauged(cli.Volume(a.SapPerTap)))
 		part.Row("sap_a_tap_day", "By the tap and day with sap", gauged(cli.Volume(a.SapPerTapDay)))
 		part.Row("sugar_a_tap", "Sugar by the tap", gauged(cli.Mass(a.SugarPerTap)))
-		if a.Syrup > 0 {
-			part.Row("syrup_a_tap", "Syrup by the tap", gauged(cli.SmallVolume(a.SyrupPerTap)))
-		}
+		part.If(a.Syrup > 0).Row("syrup_a_tap", "Syrup by the tap", gauged(cli.SmallVolume(a.SyrupPerTap)))
 	}
 	switch {
 	case a.Syrup == 0:

@@ -157,9 +157,7 @@ func (t *traced) inside() error {
 			name = ""
 		}
 	}
-	if len(rows) > 0 {
-		part.Table("inside", []cli.Column{{Key: "filled", Head: "filled"}, {Key: "boil", Head: "of batch"}, {Key: "drawn", Head: "drawn"}, {Key: "share", Head: "share"}}, rows)
-	}
+	part.If(len(rows) > 0).Table("inside", []cli.Column{{Key: "filled", Head: "filled"}, {Key: "boil", Head: "of batch"}, {Key: "drawn", Head: "drawn"}, {Key: "share", Head: "share"}}, rows)
 	if blended {
 		t.Brief.Further = append(t.Brief.Further, "Other batches were poured into it: -full tells what is in its jars.")
 	} else {

@@ -43,9 +43,7 @@ func (d *day) sheet() *cli.Sheet {
 		care.Item(thick)
 	}
 	care.Item(p.cautions()...)
-	if !math.IsNaN(float64(d.aid)) {
-		care.Item("Filter aid is dust that harms the lungs (NIOSH limits: 6 mg/m3, 0.05 of crystalline silica): food grade only, pour it low, wet it at once, wear a respirator made for such dust.")
-	}
+	care.If(!math.IsNaN(float64(d.aid))).Item("Filter aid is dust that harms the lungs (NIOSH limits: 6 mg/m3, 0.05 of crystalline silica): food grade only, pour it low, wet it at once, wear a respirator made for such dust.")
 	return sheet
 }
 
@@ -67,9 +65,7 @@ func (p page) cansPart(part *cli.Part) {
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
-	if len(thinCans(p.cans)) > 0 {
-		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
-	}
+	part.If(len(thinCans(p.cans)) > 0).Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and give batches.csv a column mold with yes. Sour or yeasty: keep it out too.")
 }
 

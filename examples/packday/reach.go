@@ -106,9 +106,7 @@ func (s *setup) layBlend(sheet *cli.Sheet, cans []can, blend sugar.Reached, clas
 	}
 	b.Verdict = "Pour these together: " + sheet.In(cli.Quarts(volume, cli.Down)) + " of " + what + "."
 	b.Answer("strength", "Strength", cli.Brix(blend.Lot.Brix(), 1))
-	if class != 0 {
-		b.Answer("light", "Light", cli.Share(blend.Transmission, 1), "by the absorbances of the cans")
-	}
+	b.If(class != 0).Answer("light", "Light", cli.Share(blend.Transmission, 1), "by the absorbances of the cans")
 	b.Answer("left", "Left over", cli.Weight(blend.Left, cli.Nearest))
 	var rows [][]cli.Value
 	for i, c := range cans {

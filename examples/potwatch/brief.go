@@ -208,9 +208,7 @@ func (p page) source(b *cli.Brief) {
 	for _, i := range p.all {
 		b.Told(i.name)
 	}
-	if p.heated == nil && (f.Given("shows") || p.heat > 0) {
-		b.Told("thermometer")
-	}
+	b.If(p.heated == nil && (f.Given("shows") || p.heat > 0)).Told("thermometer")
 	if t := p.thermometer; t != nil {
 		if t.from == cli.ByElevation {
 			b.Assumed("average weather")

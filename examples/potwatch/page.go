@@ -117,20 +117,14 @@ func (p page) trust(part *cli.Part) {
 func (p page) heatPart(part *cli.Part) {
 	t := p.thermometer
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(t.pressure))
-	if t.learned != nil {
-		part.Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+(k2*t.parts.Total).Text(2))
-	}
-	if p.given.inverted > 0 {
-		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
-	}
+	part.If(t.learned != nil).Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+(k2*t.parts.Total).Text(2))
+	part.If(p.given.inverted > 0).Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
 	if t.cost <= 0 {
 		part.Row("surface", "At the surface", cli.Temperature(t.plain), p.that()+" counts "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup over the probe, and boiling water read at the surface")
 		part.Row("over", "Left out, it misses by", cli.Brix(t.cost, 2), "too thin")
 	}
 	p.shares(part, t.shares(), t.total())
-	if t.from != cli.ByWaterBoils {
-		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
-	}
+	part.If(t.from != cli.ByWaterBoils).Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
 }
 
 // that is the stop which -inverted and -over go into.

@@ -13,13 +13,9 @@ func (p page) ownPart(part *cli.Part) {
 		from = "water boiled with it that day"
 	}
 	part.Row("stops", "Past stops", cli.Count(o.Stops, ""), "counted from "+from)
-	if o.twice > 0 {
-		part.Row("twice", "Rows that stand twice", cli.Count(o.twice, ""), "same day and same figures: counted once")
-	}
+	part.If(o.twice > 0).Row("twice", "Rows that stand twice", cli.Count(o.twice, ""), "same day and same figures: counted once")
 	part.Row("offset", "Above sucrose syrup it shows", cli.TempDiff(o.Mean), "probe, depth and the sugar of your sap together")
-	if o.Stops > 1 {
-		part.Row("spread", "Spread from stop to stop", cli.TempDiff(o.Spread), "standard deviation")
-	}
+	part.If(o.Stops > 1).Row("spread", "Spread from stop to stop", cli.TempDiff(o.Spread), "standard deviation")
 	const enough = 6
 	switch {
 	case o.Drifts:
@@ -35,9 +31,7 @@ func (p page) ownPart(part *cli.Part) {
 		part.Remark("The stop above and all that the thermometer says now are reckoned without it: two stops and more are counted.")
 	case o.stops:
 		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(k2*o.by)), "in strength "+(k2*o.cost).Text(2))
-		if o.floored {
-			part.Remark("The stops agree better than that: they may by chance, and no stop is known closer than your thermometer is read, as -probe-by says.")
-		}
+		part.If(o.floored).Remark("The stops agree better than that: they may by chance, and no stop is known closer than your thermometer is read, as -probe-by says.")
 		if p.thermometer.learned != nil {
 			part.Remark("They count in the stop above and in all that the thermometer says now, instead of -inverted and -over: probe, depth and the sugar of your sap are in the offset. It is taken as true of weaker liquid too.")
 		} else {

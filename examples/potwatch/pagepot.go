@@ -52,9 +52,7 @@ func (p page) productPart(part *cli.Part) {
 		}
 		part.Item(letter(i) + ": " + note)
 	}
-	if len(m.points) > 1 {
-		part.Remark("The sources disagree, and so each is shown.")
-	}
+	part.If(len(m.points) > 1).Remark("The sources disagree, and so each is shown.")
 	if p.pot != nil {
 		p.productStops(part)
 	}
@@ -65,9 +63,7 @@ func (p page) productPart(part *cli.Part) {
 		}
 		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)), notes...)
 	}
-	if len(m.grains) == 0 {
-		part.Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
-	}
+	part.If(len(m.grains) == 0).Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
 	if t := p.thermometer; t.learned != nil || t.over > 0 {
 		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
 	}
@@ -75,9 +71,7 @@ func (p page) productPart(part *cli.Part) {
 	for i, f := range m.figures {
 		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(printed(f.Low), printed(f.High)), f.Source, obtained(f.Obtained))
 	}
-	if len(m.figures) == 0 {
-		part.Remark("No published weight is at hand.")
-	}
+	part.If(len(m.figures) == 0).Remark("No published weight is at hand.")
 	if m.syrup > 0 {
 		low, high := m.syrup.Inverted()
 		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")

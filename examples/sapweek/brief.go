@@ -15,9 +15,7 @@ func (p page) brief() {
 	b := &p.Brief
 	b.House = p.flags.Invented()
 	b.Verdict = p.verdict()
-	if len(p.days) > 1 {
-		b.Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
-	}
+	b.If(len(p.days) > 1).Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
 	p.sapAnswer(b)
 	if !p.line {
 		value, notes := p.walkBy()
@@ -260,9 +258,7 @@ func (p page) briefCautions() (list []string) {
 func (p page) knownFrom(b *cli.Brief) {
 	f, s := p.flags, p.given
 	b.From(f, "taps", cli.Plural(s.taps, "tap"))
-	if !p.line {
-		b.From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
-	}
+	b.If(!p.line).From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
 	b.From(f, "storage", "tanks of "+p.In(cli.Rough(cli.Volume(s.storage))), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
 	if f.Given("heat") {
 		b.Told("the heat")
@@ -273,19 +269,11 @@ func (p page) knownFrom(b *cli.Brief) {
 		}
 		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.pan.Rate))))
 	}
-	if f.Given("sugar") {
-		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))
-	}
-	if f.Given("peak") {
-		b.From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
-	}
+	b.If(f.Given("sugar")).From(f, "sugar", p.In(cli.Brix(s.reading, 1)))
+	b.If(f.Given("peak")).From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
 	if n, _ := p.learnt.Taught(); n > 0 {
 		b.Learned("sap of a running day from " + cli.Plural(n, "gathering"))
 	}
-	if !f.Given("keep") {
-		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
-	}
-	if p.gone > 0 {
-		b.Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
-	}
+	b.If(!f.Given("keep")).From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
+	b.If(p.gone > 0).Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
 }

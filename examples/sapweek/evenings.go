@@ -8,7 +8,6 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping/season"
@@ -143,12 +142,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	if err != nil {
 		return 0, cli.ForArg(err, "sap-temp", "to", "syrup", "pressure", p.from)
 	}
-	water, err := density.Water(label)
-	if err != nil {
-		return 0, err
-	}
-	power, err := fuel.PowerFor(water.MassRate(s.pan.Rate), fuel.Delivered, demand, fuel.Efficiency{})
-	return power.Middle, err
+	return s.pan.Power(demand)
 }
 
 // syrupOf is the volume of the syrup that holds an amount of sugar.

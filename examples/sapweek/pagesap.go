@@ -18,15 +18,9 @@ func rough(s season.Figure[units.Volume]) cli.Value {
 
 func (p page) sapPart(part *cli.Part) {
 	part.Row("taps", "Taps", cli.Count(p.given.taps, ""), p.how)
-	if p.gain.High > 0 {
-		part.Row("gain", "That gives more by", cli.Between(cli.Rough(cli.Share(p.gain.Low, 1)), cli.Rough(cli.Share(p.gain.High, 1))), p.gain.Source+": the sources do not agree")
-	}
-	if p.how == "by a falling line" {
-		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
-	}
-	if p.given.drop > season.LongestDrop {
-		part.Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
-	}
+	part.If(p.gain.High > 0).Row("gain", "That gives more by", cli.Between(cli.Rough(cli.Share(p.gain.Low, 1)), cli.Rough(cli.Share(p.gain.High, 1))), p.gain.Source+": the sources do not agree")
+	part.If(p.how == "by a falling line").Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
+	part.If(p.given.drop > season.LongestDrop).Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
 	if p.likely != nil {
@@ -142,9 +136,7 @@ func (p page) storePart(part *cli.Part) {
 	if w := f.Basis.Warning(); w != "" {
 		part.Remark("Mind: " + w + ".")
 	}
-	if f.Basis == yield.OwnSeasons && f.Seasons < 3 {
-		part.Remark("So few seasons say little of the range: three or more are worth having.")
-	}
+	part.If(f.Basis == yield.OwnSeasons && f.Seasons < 3).Remark("So few seasons say little of the range: three or more are worth having.")
 	part.Remark("For the high end of it:")
 	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")

@@ -62,12 +62,8 @@ func (p page) brief(f *cli.Flags) {
 		notes = []string{strconv.Itoa(n.choose) + " to choose by the scars"}
 	}
 	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
-	if n.done > 0 {
-		b.Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
-	}
-	if n.short > 0 {
-		b.Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
-	}
+	b.If(n.done > 0).Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
+	b.If(n.short > 0).Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
 	b.Answer("bit", "Bit", p.bit())
 	if s.bark > 0 {
 		b.Answer("stop", "Stop on the bit at", cli.Eighths(s.hole.DepthWithBark(), cli.Down), "bark and wood")
@@ -154,15 +150,9 @@ func (p page) drillList(b *cli.Brief) {
 func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
 	b.House = f.Invented("print", "map", "svg")
 	b.Told(cli.Plural(len(p.trunks), "trunk"))
-	if p.holes > 0 {
-		b.Told(cli.Plural(p.holes, "old hole"))
-	}
+	b.If(p.holes > 0).Told(cli.Plural(p.holes, "old hole"))
 	b.From(f, "guideline", p.given.guideline.ID(), "bit", "the bit", "depth", "the depth")
 	unjudged, untold := p.unknown()
-	if unjudged > 0 {
-		b.Assumed(cli.Plural(unjudged, "unjudged trunk") + " healthy")
-	}
-	if untold > 0 {
-		b.Assumed("no growth of " + cli.Plural(untold, "trunk"))
-	}
+	b.If(unjudged > 0).Assumed(cli.Plural(unjudged, "unjudged trunk") + " healthy")
+	b.If(untold > 0).Assumed("no growth of " + cli.Plural(untold, "trunk"))
 }

@@ -49,9 +49,7 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	for _, a := range append([]tapping.Answer{advice.Answer}, advice.Others...) {
 		rows = append(rows, []cli.Value{cli.Words(a.Guideline.ID()), cli.Words(taps(a))})
 	}
-	if bySize {
-		b.List([]cli.Column{{Key: "guideline", Head: "guideline"}, {Key: "taps", Head: "taps"}}, rows)
-	}
+	b.If(bySize).List([]cli.Column{{Key: "guideline", Head: "guideline"}, {Key: "taps", Head: "taps"}}, rows)
 	b.House = f.Invented("print", "map", "svg")
 	b.Told(t.name())
 	b.From(f, "guideline", s.guideline.ID(), "bit", "the bit", "depth", "the depth")

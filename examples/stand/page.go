@@ -132,12 +132,8 @@ func (p page) treePart(part *cli.Part) {
 	part.Table("trees", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "girth", Head: "girth"}, {Key: "dbh", Head: "diameter"}, {Key: "species", Head: "species"}, {Key: "vigor", Head: "vigor"},
 		{Key: "taps", Head: "taps"}, {Key: "all", Head: "all guidelines"}}, rows)
 	unjudged, untold := p.unknown()
-	if unjudged > 0 {
-		part.Remark(cli.Plural(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
-	}
-	if untold > 0 {
-		part.Remark("Of " + cli.Plural(untold, "trunk") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
-	}
+	part.If(unjudged > 0).Remark(cli.Plural(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
+	part.If(untold > 0).Remark("Of " + cli.Plural(untold, "trunk") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
 }
 
 // unknown counts the trunks to tap whose vigor was not judged, and those with old
@@ -240,9 +236,7 @@ func (p page) placePart(part *cli.Part) {
 		}
 	}
 	part.Row("holes", "Holes to drill", cli.Count(len(rows), ""))
-	if open > 0 {
-		part.Row("open", "Already drilled this year", cli.Count(open, ""))
-	}
+	part.If(open > 0).Row("open", "Already drilled this year", cli.Count(open, ""))
 	if len(rows) > 0 {
 		part.Table("holes_at", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "hole", Head: "hole"}, {Key: "bearing_deg", Head: "bearing"}, {Key: "from_mark", Head: "from mark"}, {Key: "height", Head: "height"},
 			{Key: "depth", Head: "into wood"}, {Key: "nearest", Head: "nearest"}, {Key: "nearest_year", Head: "of"}}, rows)

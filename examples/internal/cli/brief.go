@@ -54,6 +54,14 @@ func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Lear
 // Assumed adds to what nobody told.
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
 
+// If is the brief where that is to be told, as [Part.If].
+func (b *Brief) If(told bool) *Brief {
+	if told {
+		return b
+	}
+	return new(Brief)
+}
+
 // Caution adds a caution where it is needed, unless it is empty.
 func (b *Brief) Caution(needed bool, caution string) {
 	if needed && caution != "" {

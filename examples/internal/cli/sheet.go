@@ -58,6 +58,15 @@ func (s *Sheet) PartIf(told bool, key, title string, lay func(*Part)) {
 	}
 }
 
+// If is the part where that is to be told, and else one that nobody sees. What is told is
+// worded in either case.
+func (p *Part) If(told bool) *Part {
+	if told {
+		return p
+	}
+	return new(Part)
+}
+
 // Row adds a labeled value; notes follow it in brackets.
 func (p *Part) Row(key, label string, v Value, notes ...string) {
 	p.items = append(p.items, item{key: key, label: label, value: v, notes: notes})
