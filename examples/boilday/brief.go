@@ -137,11 +137,8 @@ func (p page) rigBrief(b *cli.Brief) {
 		p.offThePan(b)
 		return
 	}
-	notes := []string{"stay until then"}
-	if left := p.sap.Volume() * units.Volume(o.SapLeft/p.sap.Mass()); left > units.Liter {
-		notes = append(notes, p.In(cli.Gallons(left, cli.Up))+" of sap left")
-	}
-	b.Answer("done", "Fire out", p.at(o.Ended, cli.Up), notes...)
+	left := p.sap.Volume() * units.Volume(o.SapLeft/p.sap.Mass())
+	b.Answer("done", "Fire out", p.at(o.Ended, cli.Up), "stay until then", cli.When(left > units.Liter, p.In(cli.Gallons(left, cli.Up))+" of sap left"))
 }
 
 // doNotLight is all that there is to say of a fire that would run away.

@@ -86,11 +86,8 @@ func (p page) lastWoodRows(part *cli.Part) {
 	if !p.run.wooded || o.ToCome > 0 {
 		return
 	}
-	notes := []string{"no. 1 must then stand " + p.deep(p.run.depth) + " deep"}
-	if p.run.tank > 0 {
-		notes = append(notes, p.atLeast(p.run.tank)+" of sap still to go in")
-	}
-	part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(o.LastWood)), notes...)
+	part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(o.LastWood)), "no. 1 must then stand "+p.deep(p.run.depth)+" deep",
+		cli.When(p.run.tank > 0, p.atLeast(p.run.tank)+" of sap still to go in"))
 	part.Row("done", "The coals have done by", cli.Clock(p.start, p.start.Add(o.Ended)), "stay until then and look at no. 1: as it nears the safe depth pour in sap or water")
 	part.Remark(damp)
 }

@@ -122,11 +122,7 @@ func (p page) clockPart(part *cli.Part) {
 	}
 	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+p.In(cli.Hours(p.done)))
 	part.If(p.batches > 1).Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
-	var after []string
-	if p.small {
-		after = []string{"the pot comes after"}
-	}
-	part.Row("hours", "Hours at the fire", cli.Hours(p.done), after...)
+	part.Row("hours", "Hours at the fire", cli.Hours(p.done), cli.When(p.small, "the pot comes after"))
 	p.stoppedRow(part)
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 	part.Remark(coldArch)

@@ -128,13 +128,9 @@ func gauged(v cli.Value) cli.Value { return cli.Digits(v, 3) }
 func (p page) balancePart(part *cli.Part) {
 	a := p.Account
 	part.Row("sap", "Sap at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Sap)), a.SapBrix.Text(2)+" on average")
-	var notes []string
-	if p.given.heldBefore > 0 {
-		notes = append(notes, "with what was held before")
-	}
 	in := cli.Mass(a.SugarIn)
 	went := cli.AddUp(sugarDigits, in, cli.Mass(a.SugarOut), cli.Mass(a.Kept), cli.Mass(a.Lost))
-	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), notes...)
+	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), cli.When(p.given.heldBefore > 0, "with what was held before"))
 	part.If(a.Syrup > 0).Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
 	part.Row("sugar_out", "Sugar out", went[0])
 	part.Row("kept", "Held now", went[1])

@@ -179,11 +179,7 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem))), s.miss.NoteHydrometer()...)...)
 	p.strength(part, p.mark, "by such a reading")
-	notes := []string{"local rules come first"}
-	if p.standard.Note != "" {
-		notes = append(notes, p.standard.Note)
-	}
-	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
+	part.Row("rule", "Rule", cli.Words(p.standard.Source), "local rules come first", p.standard.Note)
 	sure := p.standard.Min + p.mark.doubt
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
 	part.Remark(s.pan.Told(p.Sheet)...)

@@ -57,11 +57,8 @@ func (p page) productPart(part *cli.Part) {
 		p.productStops(part)
 	}
 	for _, g := range m.grains {
-		notes := []string{g.Source, obtained(g.Obtained), g.Note}
-		if g.Least.Compare(g.Low) < 0 {
-			notes = append([]string{"not below " + p.Degrees(g.Least)}, notes...)
-		}
-		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)), notes...)
+		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)),
+			cli.When(g.Least.Compare(g.Low) < 0, "not below "+p.Degrees(g.Least)), g.Source, obtained(g.Obtained), g.Note)
 	}
 	part.If(len(m.grains) == 0).Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
 	if t := p.thermometer; t.learned != nil || t.over > 0 {

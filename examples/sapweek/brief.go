@@ -25,14 +25,11 @@ func (p page) brief() {
 	value, notes := p.tapOrPull()
 	b.Answer("tap", "Tap or pull", cli.Words(value), notes...)
 	if sap, age := p.record.waits(); sap > 0 {
-		notes := []string{"oldest first"}
+		first, days := "oldest first", int(age/day)
 		if age > p.keep {
-			notes[0] = "look and smell first"
+			first = "look and smell first"
 		}
-		if days := int(age / day); days > 0 {
-			notes = append(notes, cli.Plural(days, "day")+" old")
-		}
-		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), notes...)
+		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), first, cli.When(days > 0, cli.Plural(days, "day")+" old"))
 	}
 	p.knownFrom(b)
 	b.Warn(p.flags.House().Settings.Roof, p.briefCautions()...)
@@ -44,22 +41,14 @@ func (p page) sapAnswer(b *cli.Brief) {
 	i := p.asked()
 	if p.likely != nil {
 		s := p.likely[i]
-		var notes []string
-		if s.High > 0 {
-			notes = append(notes, p.eightInTen(s))
-		}
-		if n := len(p.days); n > 2 && p.likelyIn.Middle > 0 {
-			notes = append(notes, "in "+cli.Plural(n, "day")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest)))
-		}
-		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), notes...)
+		n := len(p.days)
+		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), cli.When(s.High > 0, p.eightInTen(s)),
+			cli.When(n > 2 && p.likelyIn.Middle > 0, "in "+cli.Plural(n, "day")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest))))
 		return
 	}
 	band, most := p.band()
-	var notes []string
-	if most > band.High {
-		notes = []string{"at most " + p.In(cli.Gallons(most, cli.Up))}
-	}
-	b.Answer("sap", "Sap "+p.named(i), cli.Between(cli.Gallons(band.Low, cli.Down), cli.Gallons(band.High, cli.Up)), notes...)
+	b.Answer("sap", "Sap "+p.named(i), cli.Between(cli.Gallons(band.Low, cli.Down), cli.Gallons(band.High, cli.Up)),
+		cli.When(most > band.High, "at most "+p.In(cli.Gallons(most, cli.Up))))
 }
 
 // asked is the day that the page is asked about: tomorrow, or today where the

@@ -99,14 +99,11 @@ func (p page) daysPart(part *cli.Part) {
 
 func (p page) standingPart(part *cli.Part) {
 	since := "since " + p.start.Format("January 2")
-	notes := []string{since}
-	if p.history && p.asRead.Years > 0 {
-		notes = append(notes, fmt.Sprintf("the median of %s is %g in the whole season", cli.Plural(p.asRead.Years, "past spring"), p.asRead.FlowDays))
-	}
 	if words := p.seasonWords(); words != "" {
 		part.Row("season", "The season", cli.Words(words))
 	}
-	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), notes...)
+	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), since,
+		cli.When(p.history && p.asRead.Years > 0, fmt.Sprintf("the median of %s is %g in the whole season", cli.Plural(p.asRead.Years, "past spring"), p.asRead.FlowDays)))
 	part.If(!p.soFar.First.IsZero()).Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+cli.Plural(p.rule.RunDays, "running day")+" within a week")
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
 	first, full := season.SilverMapleBloom()

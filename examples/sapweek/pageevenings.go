@@ -35,7 +35,7 @@ func (p page) eveningPart(part *cli.Part) {
 	p.trouble(part, "overdue", "Sap has waited too long", func(f *firing) int { return f.FirstOverdue })
 	p.fewestRow(part)
 	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
-	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
+	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), "at "+s.syrup.Text(1), p.sweet())
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
 	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Rough(cli.Energy(f.Heat)) }))
 	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
@@ -98,11 +98,7 @@ func (p page) fewestRow(part *cli.Part) {
 		return strings.Join(on, ", ")
 	}
 	low, high := words(&p.low), words(&p.high)
-	notes := []string{"no more spills or grows too old than with a fire on each"}
-	if low != high {
-		notes = append(notes, "at the high end; at the low end "+low)
-	}
-	part.Row("fewest", "Fewest evenings", cli.Words(high), notes...)
+	part.Row("fewest", "Fewest evenings", cli.Words(high), "no more spills or grows too old than with a fire on each", cli.When(low != high, "at the high end; at the low end "+low))
 }
 
 // trouble tells the first day of it at either end of the band.

@@ -122,17 +122,14 @@ func (p page) held() string {
 func (p page) storePart(part *cli.Part) {
 	s, f := p.given, p.forecast
 	part.Row("basis", "Syrup of the season by", cli.Words(f.Basis.String()))
-	notes := []string{"at the least and the most syrup of a tap"}
+	note, vacuum := "at the least and the most syrup of a tap", ""
 	if f.Basis == yield.OwnSeasons {
 		part.Row("seasons", "Seasons", cli.Count(f.Seasons, ""))
 		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+cli.Plural(s.taps, "tap"))
 	} else {
-		notes = p.sweet()
-		if p.gain.High > 0 {
-			notes = append(notes, "with what the vacuum adds")
-		}
+		note, vacuum = p.sweet(), cli.When(p.gain.High > 0, "with what the vacuum adds")
 	}
-	part.Row("syrup", "Syrup to expect", cli.Between(cli.Rough(cli.Volume(f.Low)), cli.Rough(cli.Volume(f.High))), notes...)
+	part.Row("syrup", "Syrup to expect", cli.Between(cli.Rough(cli.Volume(f.Low)), cli.Rough(cli.Volume(f.High))), note, vacuum)
 	if w := f.Basis.Warning(); w != "" {
 		part.Remark("Mind: " + w + ".")
 	}
@@ -149,11 +146,8 @@ func (p page) storePart(part *cli.Part) {
 }
 
 // sweet tells which sap the ends of a range of syrup are of.
-func (p page) sweet() []string {
-	if p.measured {
-		return nil
-	}
-	return []string{"thin sap at the low end, sweet at the high"}
+func (p page) sweet() string {
+	return cli.When(!p.measured, "thin sap at the low end, sweet at the high")
 }
 
 func (p page) jar() cli.Value {

@@ -81,11 +81,8 @@ func (p page) callRows(part *cli.Part) {
 	case season.TapWait:
 		words = "wait until " + on
 	}
-	notes := []string{c.Why}
-	if c.Verdict != season.TapTooLate {
-		notes = append(notes, "do not drill below "+p.Degrees(tapping.ColdestDrilling()))
-	}
-	part.Row("call", "If you have not tapped", cli.Words(words), notes...)
+	part.Row("call", "If you have not tapped", cli.Words(words), c.Why,
+		cli.When(c.Verdict != season.TapTooLate, "do not drill below "+p.Degrees(tapping.ColdestDrilling())))
 	part.Row("life", "A hole gives sap for", cli.Number(life.Hours()/24, 0, "days"), from)
 	if c.Verdict == season.TapNow {
 		end := c.On.Add(life - day)

@@ -57,11 +57,7 @@ func (p page) verdict() string {
 func (p page) brief(f *cli.Flags) {
 	b, n, s := &p.Brief, p.tally(), p.given
 	b.Verdict = p.verdict()
-	var notes []string
-	if n.choose > 0 {
-		notes = []string{strconv.Itoa(n.choose) + " to choose by the scars"}
-	}
-	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
+	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), cli.When(n.choose > 0, strconv.Itoa(n.choose)+" to choose by the scars"))
 	b.If(n.done > 0).Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
 	b.If(n.short > 0).Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
 	b.Answer("bit", "Bit", p.bit())

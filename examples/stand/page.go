@@ -177,11 +177,7 @@ func (p page) restPart(part *cli.Part) {
 
 func (p page) holePart(part *cli.Part) {
 	s := p.given
-	var size []string
-	if name := s.bitName(); name != "" {
-		size = []string{name}
-	}
-	part.Row("bit", "Bit", cli.Length(s.bit), size...)
+	part.Row("bit", "Bit", cli.Length(s.bit), s.bitName())
 	low, high := tapping.DepthAdvised(tapping.Healthy)
 	part.Row("depth", "Depth into the wood", cli.Length(s.depth), p.In(cli.Between(cli.Length(low), cli.Length(high)))+" into clean white sapwood is the advice; bark not counted")
 	bark := "bark is not counted: add its thickness"

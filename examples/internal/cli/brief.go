@@ -36,7 +36,7 @@ type Sources struct {
 // Answer adds one of the numbers to act on. The value is rounded to its safe side:
 // see [Side].
 func (b *Brief) Answer(key, label string, v Value, notes ...string) {
-	b.answers = append(b.answers, item{key: key, label: label, value: v, notes: notes})
+	b.answers = append(b.answers, item{key: key, label: label, value: v, notes: worded(notes)})
 }
 
 // List sets what has a row for each thing that the user brought: trees to drill,

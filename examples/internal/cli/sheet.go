@@ -67,9 +67,22 @@ func (p *Part) If(told bool) *Part {
 	return new(Part)
 }
 
-// Row adds a labeled value; notes follow it in brackets.
+// Row adds a labeled value; notes follow it in brackets, but for empty ones.
 func (p *Part) Row(key, label string, v Value, notes ...string) {
-	p.items = append(p.items, item{key: key, label: label, value: v, notes: notes})
+	p.items = append(p.items, item{key: key, label: label, value: v, notes: worded(notes)})
+}
+
+// When is words where that is to be told, and else empty, which is not shown.
+func When(told bool, words string) string {
+	if told {
+		return words
+	}
+	return ""
+}
+
+// worded are those of the words that are not empty.
+func worded(words []string) []string {
+	return slices.DeleteFunc(slices.Clone(words), func(s string) bool { return s == "" })
 }
 
 // Table adds a table. Each row has one value a column.
@@ -84,10 +97,8 @@ func (p *Part) Remark(all ...string) { p.remarks(false, all) }
 func (p *Part) Item(all ...string) { p.remarks(true, all) }
 
 func (p *Part) remarks(list bool, all []string) {
-	for _, s := range all {
-		if s != "" {
-			p.items = append(p.items, item{remark: s, list: list})
-		}
+	for _, s := range worded(all) {
+		p.items = append(p.items, item{remark: s, list: list})
 	}
 }
 
