@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -108,4 +109,15 @@ func (p page) toTheCord() units.Volume {
 		return 0
 	}
 	return p.Syrup * units.Volume(units.Cord/p.wood)
+}
+
+// liquid reports whether the fuel is measured as a liquid.
+func (s *setup) liquid() bool { return s.Fuel == "oil" || s.Fuel == "propane" }
+
+// fuelName is the fuel in words.
+func (s *setup) fuelName() string {
+	if s.liquid() {
+		return s.Fuel
+	}
+	return strings.ToLower(s.Wood) + ", " + s.Moisture.Text(0) + " moisture"
 }
