@@ -66,17 +66,9 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 		return nil, err
 	}
 	p := &plan{given: s, flags: f, line: s.line(f)}
-	for _, step := range []func() error{
-		func() error { return p.readSeason(e, f) },
-		p.readRecord,
-		func() error { return p.readHistory(e) },
-		p.lookForEnd,
-		func() error { return p.expectSap(f) },
-		func() error { return p.walk(f) },
-		func() error { return p.fire(f) },
-		p.expectSyrup,
-		p.layIn,
-	} {
+	weather := func() error { return p.readSeason(e) }
+	history := func() error { return p.readHistory(e) }
+	for _, step := range []func() error{weather, p.readRecord, history, p.lookForEnd, p.expectSap, p.walk, p.fire, p.expectSyrup, p.layIn} {
 		if err := step(); err != nil {
 			return nil, err
 		}
