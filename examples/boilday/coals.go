@@ -15,9 +15,6 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// near is as close to a strength as a hydrometer tells.
-const near units.Brix = 0.1
-
 // watched is as long as anybody stays with a pan after the last wood: common
 // practice, generously.
 const watched = 3 * time.Hour
@@ -113,7 +110,7 @@ func (p page) coalsOverrun(part *cli.Part) {
 const hotWater = 955.0
 
 // coalsEnd finds the last wood of a single pan, with the water that the coals boil off
-// behind it, and the time at which they have done so but for near.
+// behind it, and the time at which they have done so within 0.1 Brix.
 func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	p.lastWood = p.done
 	if s.coals == 0 {
@@ -121,19 +118,18 @@ func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	}
 	rate := at.Evaporation
 	p.lastWood = p.done - rate.Time(p.coals)
-	solids := float64(end.Brix.Sugar(end.Mass))
+	last := units.Brix(100 * float64(end.Brix.Sugar(end.Mass)/(end.Mass+p.coals)))
 	if left := p.coals - (at.Mass - end.Mass); left > 0 {
 		// The sap that is left goes in as the coals make room for it.
 		p.sapThen, p.stopAt = left, 0
 		p.lastSap = max(p.lastWood, 0) + time.Duration(math.Log2(float64(p.coals/(p.coals-left)))*float64(s.coals))
 	} else {
-		p.stopAt = units.Brix(100 * solids / float64(end.Mass+p.coals))
+		p.stopAt = last
 	}
 	p.overrun = p.lastWood < p.heating
-	missing := solids / (end.Brix - near).Fraction() * (1 - (end.Brix-near).Fraction()/end.Brix.Fraction())
-	halves := max(0, math.Log2(float64(p.coals)/missing))
-	p.done = max(p.lastWood, 0) + time.Duration(halves*float64(s.coals))
-	return nil
+	take, err := finish.CoalsTime(max(last, 0.1), end.Brix, s.coals) // no fire is lit over more coals
+	p.done = max(p.lastWood, 0) + take
+	return cli.For("coals", err)
 }
 
 // cold is the volume of a liquid at the temperature of a label.
