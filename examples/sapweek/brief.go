@@ -1,7 +1,6 @@
 package main
 
 import (
-	"math"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -116,27 +115,6 @@ func (p page) band() (span units.Span[units.Volume], most units.Volume) {
 	return span, most
 }
 
-// Between these hours the air is taken to warm from the low of a night to the high
-// of the day, as half a wave. Common practice: it is coldest about sunrise and
-// warmest in mid-afternoon.
-const (
-	coldest = 6 * time.Hour
-	warmest = 15 * time.Hour
-)
-
-// thawBegins is the hour in which the air passes freezing, and whether it does.
-func thawBegins(d season.Day) (after time.Duration, ok bool) {
-	low, high := d.Min.Celsius(), d.Max.Celsius()
-	switch {
-	case !(high > 0):
-		return 0, false
-	case low >= 0:
-		return coldest, true
-	}
-	part := math.Acos(1-2*(-low)/(high-low)) / math.Pi
-	return coldest + time.Duration(part*float64(warmest-coldest)), true
-}
-
 // walkBy tells when the pails may be full at the earliest, the first day of it.
 func (p page) walkBy() (value string, notes []string) {
 	for i, r := range p.rounds {
@@ -146,7 +124,7 @@ func (p page) walkBy() (value string, notes []string) {
 		if p.given.round > day {
 			return "sooner than every " + p.In(cli.Hours(p.given.round)), []string{"they may run over by " + p.In(cli.Date(r.last))}
 		}
-		thaw, ok := thawBegins(p.days[i])
+		thaw, ok := p.days[i].Thaws()
 		if !ok {
 			continue
 		}
