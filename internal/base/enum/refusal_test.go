@@ -45,8 +45,10 @@ func TestGap(t *testing.T) {
 	if got := doors.List(); !slices.Equal(got, []door{1, 3}) {
 		t.Errorf("%v", got)
 	}
-	if s := doors.String(2); s != "Door(2)" {
-		t.Error(s)
+	for v, want := range []string{"Door(0)", "left", "Door(2)", "right", "Door(4)"} {
+		if s := doors.String(door(v)); s != want {
+			t.Errorf("%d is %s, want %s", v, s, want)
+		}
 	}
 	for _, v := range []door{0, 2, 4} {
 		if b, err := doors.Marshal(v); !errors.Is(err, units.ErrName) {

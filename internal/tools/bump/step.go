@@ -20,7 +20,7 @@ type wrap struct {
 }
 
 // symmetric functions give the same for arguments in either order.
-var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "example.org/sapreckoner/internal/base/limit.Same": true, "example.org/sapreckoner/internal/base/numeric.middle": true}
+var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "strings.EqualFold": true, "example.org/sapreckoner/internal/base/limit.Same": true, "example.org/sapreckoner/internal/base/numeric.middle": true}
 
 // A walker gathers the steps of one package.
 type walker struct {
