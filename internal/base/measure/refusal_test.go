@@ -34,6 +34,8 @@ func TestRefusals(t *testing.T) {
 		{read("20"), units.ParseError{Input: "20", Err: units.ErrNoUnit, Hint: "write the unit behind the number, one of: mg/dL, mmol/L"}},
 		{read("20 kg"), units.ParseError{Input: "20 kg", Err: units.ErrUnit, Hint: "use one of: mg/dL, mmol/L"}},
 		{read("20 %"), units.ParseError{Input: "20 %", Err: units.ErrUnit, Hint: "use one of: mg/dL, mmol/L"}},
+		{read("20 kg mg/dL"), units.ParseError{Input: "20 kg mg/dL", Err: units.ErrUnit, Hint: "use one of: mg/dL, mmol/L"}},
+		{read("-1e308 mmol/L"), units.ParseError{Input: "-1e308 mmol/L", Err: units.ErrRange, Hint: "the number is too large"}},
 		{read("1,5 mg/dL"), units.ParseError{Input: "1,5 mg/dL", Err: units.ErrSyntax, Hint: number.Hint}},
 		{read("1,5"), units.ParseError{Input: "1,5", Err: units.ErrSyntax, Hint: number.Hint}},
 		{read("1e308 mmol/L"), units.ParseError{Input: "1e308 mmol/L", Err: units.ErrRange, Hint: "the number is too large"}},
@@ -85,6 +87,7 @@ func TestPlusMinusEdges(t *testing.T) {
 	}{
 		{12.34, 0.2, "12.3 +/- 0.2 Brix"}, {12.34, -0.2, "12.3 +/- 0.2 Brix"}, {45, 30, "50 +/- 30 Brix"}, {7.6, 2, "8 +/- 2 Brix"},
 		{1234, 96, "1230 +/- 100 Brix"}, {inf, 1, "+Inf +/- 1 Brix"}, {-inf, 1, "-Inf +/- 1 Brix"}, {1, inf, "1 +/- +Inf Brix"}, {1, -inf, "1 +/- -Inf Brix"},
+		{66.94, 0.186, "66.94 +/- 0.19 Brix"}, {1234, 225, "1200 +/- 200 Brix"}, {12.3456, 0, "12.35 +/- 0 Brix"}, {math.NaN(), 1.234, "NaN +/- 1.2 Brix"},
 		{1, math.NaN(), "1 +/- NaN Brix"}, {12.34, 0, "12.34 +/- 0 Brix"},
 		{1, 3e-12, "1.000000000000 +/- 0.000000000003 Brix"}, {1, 3e-15, "1.000000000000 +/- 0.000000000000 Brix"},
 		{1, math.SmallestNonzeroFloat64, "1.000000000000 +/- 0.000000000000 Brix"},
