@@ -48,7 +48,7 @@ func TestReasons(t *testing.T) {
 
 // Fields of an embedded struct must be given too, and the first that is missing
 // is told by its name in JSON. Where the outer struct has a field of the name, it
-// is that which is read.
+// is that which is read, and that whose type says what null is.
 func TestWholeEmbedded(t *testing.T) {
 	type Size struct {
 		Wide int `json:"wide"`
@@ -57,23 +57,24 @@ func TestWholeEmbedded(t *testing.T) {
 	type Tagged struct{ Color string }
 	type tank struct {
 		Size
-		Wide  int    `json:"wide"`
-		Paint Tagged `json:"paint"`
-		Taps  int    `json:",omitempty"`
+		Wide  units.Length `json:"wide"`
+		Paint Tagged       `json:"paint"`
+		Taps  int          `json:",omitempty"`
 	}
 	for _, tc := range []struct{ text, missing string }{
-		{`{"wide":1,"deep":2,"paint":{},"taps":3}`, ""},
+		{`{"wide":"1 m","deep":2,"paint":{},"taps":3}`, ""},
 		{`{"deep":2,"paint":{},"taps":3}`, "wide"},
-		{`{"wide":1,"paint":{},"taps":3}`, "deep"},
-		{`{"wide":1,"deep":null,"paint":{},"taps":3}`, "deep"},
-		{`{"wide":1,"deep":2,"taps":3}`, "paint"},
-		{`{"wide":1,"deep":2,"paint":{}}`, "Taps"},
-		{`{"wide":1}`, "paint"}, // before the embedded one
+		{`{"wide":null,"paint":{},"taps":3}`, "deep"}, // null is what a length makes of it
+		{`{"wide":"1 m","paint":{},"taps":3}`, "deep"},
+		{`{"wide":"1 m","deep":null,"paint":{},"taps":3}`, "deep"},
+		{`{"wide":"1 m","deep":2,"taps":3}`, "paint"},
+		{`{"wide":"1 m","deep":2,"paint":{}}`, "Taps"},
+		{`{"wide":"1 m"}`, "paint"}, // before the embedded one
 	} {
 		var in tank
 		err := object.Whole("f", []byte(tc.text), &in)
 		if tc.missing == "" {
-			if err != nil || in.Wide != 1 || in.Size.Wide != 0 || in.Deep != 2 || in.Taps != 3 {
+			if err != nil || math.Abs(in.Wide.Meters()-1) > 1e-12 || in.Size.Wide != 0 || in.Deep != 2 || in.Taps != 3 {
 				t.Errorf("%s: %+v, %v", tc.text, in, err)
 			}
 		} else if want := "f: " + tc.missing + ": missing"; !errors.Is(err, object.ErrMissing) || err.Error() != want {

@@ -26,7 +26,8 @@ func TestStrength(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for sugar, want := range map[float64]units.Brix{0: 0, most: MaxBrix} {
+	// A hair beyond the end is the end.
+	for sugar, want := range map[float64]units.Brix{0: 0, most: MaxBrix, most * (1 + 5e-12): MaxBrix} {
 		if b, err := Strength("f", "a", sugar); err != nil || math.Abs(float64(b-want)) > 1e-9 {
 			t.Errorf("%v kg are %v, want %v, %v", sugar, b, want, err)
 		}
