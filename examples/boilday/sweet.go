@@ -67,7 +67,5 @@ func (w *sweet) syrup(target units.Brix) int {
 
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
-	if p.sweet.Mass() > 0 {
-		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
-	}
+	part.If(p.sweet.Mass() > 0).Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
 }

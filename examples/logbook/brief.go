@@ -163,9 +163,7 @@ func (b *book) inBottles() (all units.Mass) {
 
 // known tells where the numbers come from.
 func (p page) known(b *cli.Brief) {
-	if p.flags.Dir() == "" {
-		b.House = "An invented sugarhouse: give -dir."
-	}
+	b.House = p.flags.Demo()
 	days := 0
 	for i := range p.days {
 		if p.days[i].sap.rows > 0 {
@@ -173,16 +171,11 @@ func (p page) known(b *cli.Brief) {
 		}
 	}
 	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
-	if !p.byBatches() && p.Syrup > 0 {
-		b.Assumed("syrup of the days at " + p.given.Target.Text(1))
-	}
-	if p.unread > 0 {
-		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
-	}
+	b.If(!p.byBatches() && p.Syrup > 0).Assumed("syrup of the days at " + p.given.Target.Text(1))
+	b.If(p.unread > 0).Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
 	marked := func(read bool, of string, at units.Temperature) {
-		if _, told := p.given.Set(of); read && !told {
-			b.Assumed(of + " " + p.Marked(at))
-		}
+		_, told := p.given.Set(of)
+		b.If(read && !told).Assumed(of + " " + p.Marked(at))
 	}
 	marked(p.given.Refractometer == "", "sap hydrometer", p.given.SapHydrometer)
 	marked(p.byBatches(), "syrup hydrometer", p.given.SyrupHydrometer)

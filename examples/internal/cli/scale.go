@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
@@ -16,6 +17,26 @@ const (
 	mostEither  = 45
 	mostReading = 90 // far past syrup
 )
+
+// A Reading is what a hydrometer shows.
+type Reading struct {
+	Value  float64
+	Baume  bool // or Brix
+	Bare   bool // no scale was said
+	IsRead bool
+}
+
+// Brix returns what the hydrometer would read on a scale of Brix.
+func (r Reading) Brix(h density.Hydrometer, at units.Temperature) (units.Brix, error) {
+	if !r.Baume {
+		return units.Brix(r.Value), nil
+	}
+	b, err := h.BrixFromBaume(density.Baume145(r.Value), at)
+	if err != nil {
+		return 0, err
+	}
+	return h.Reading(b, at)
+}
 
 // Reading declares a flag of what a hydrometer shows, on the scale that its unit names.
 func (f *Flags) Reading(r *Reading, name, help string) {

@@ -52,17 +52,13 @@ type Spoken struct {
 	inC   bool
 }
 
-// A Reading is what a hydrometer shows.
-type Reading struct {
-	Value  float64
-	Baume  bool // or Brix
-	Bare   bool // no scale was said
-	IsRead bool
-}
-
-// Say sets a flag as if it stood on the command line.
+// Say sets a flag as if it stood on the command line, unless the value is empty: then
+// nothing was said.
 func (s *Spoken) Say(name, value string) error {
 	f := s.flags
+	if value == "" {
+		return nil
+	}
 	if f.Given(name) && f.Source(name).Kind == Told {
 		return For(name, errors.New("the words behind the program's name say it already: give one of them"))
 	}
@@ -280,22 +276,13 @@ func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
 	return s.say(name, b)
 }
 
+// SayTemperature is [Spoken.Say] of a temperature.
+func (s *Spoken) SayTemperature(name string, t units.Temperature) error { return s.say(name, t) }
+
 func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()
 	if err != nil {
 		return For(name, err)
 	}
 	return s.Say(name, string(text))
-}
-
-// Brix returns what the hydrometer would read on a scale of Brix.
-func (r Reading) Brix(h density.Hydrometer, at units.Temperature) (units.Brix, error) {
-	if !r.Baume {
-		return units.Brix(r.Value), nil
-	}
-	b, err := h.BrixFromBaume(density.Baume145(r.Value), at)
-	if err != nil {
-		return 0, err
-	}
-	return h.Reading(b, at)
 }
