@@ -34,7 +34,7 @@ type usual struct {
 	middle, away float64 // median, and median distance from it
 }
 
-// usualOf sorts values and describes them.
+// usualOf describes values, and puts them into another order.
 func usualOf(values []float64) usual {
 	u := usual{n: len(values)}
 	if u.n == 0 {
@@ -49,11 +49,49 @@ func usualOf(values []float64) usual {
 	return u
 }
 
-// median sorts the values, which are not empty.
+// median is that of values, which are not empty and are put into another order.
 func median(values []float64) float64 {
-	slices.Sort(values)
 	n := len(values)
-	return values[(n-1)/2]/2 + values[n/2]/2 // halves first: no overflow
+	high := nth(values, n/2)
+	low := high
+	if n%2 == 0 {
+		low = slices.Max(values[:n/2])
+	}
+	return low/2 + high/2 // halves first: no overflow
+}
+
+// nth returns the value that has k smaller ones, or as many that are equal, before it
+// when all are sorted, and puts these before it: by halves as a sort does, but into
+// one of them alone.
+func nth(values []float64, k int) float64 {
+	from, to := 0, len(values) // where it is
+	for rounds := 64; to-from > 12 && rounds > 0; rounds-- {
+		a, b, c := values[from], values[(from+to)/2], values[to-1]
+		middle := max(min(a, b), min(max(a, b), c))
+		i, j := from, to-1
+		for i <= j {
+			for values[i] < middle {
+				i++
+			}
+			for values[j] > middle {
+				j--
+			}
+			if i <= j {
+				values[i], values[j] = values[j], values[i]
+				i, j = i+1, j-1
+			}
+		}
+		switch {
+		case k <= j:
+			to = j + 1
+		case k >= i:
+			from = i
+		default:
+			return values[k]
+		}
+	}
+	slices.Sort(values[from:to]) // few, or in an order that defies halving
+	return values[k]
 }
 
 // beyond reports whether x scatters from the others more than chance has it.

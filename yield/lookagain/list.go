@@ -147,6 +147,9 @@ func (l *List) Add(r Row) {
 	if r.Whole != "" {
 		k.whole = maphash.String(seed, r.Whole) | 1
 	}
+	if len(l.rows) == cap(l.rows) { // doubled: by less, long lists are copied many times
+		l.rows = slices.Grow(l.rows, max(64, len(l.rows)))
+	}
 	l.rows = append(l.rows, k)
 }
 
