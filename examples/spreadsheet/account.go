@@ -68,6 +68,7 @@ type account struct {
 	sellers    []seller        // in the order in which producers first appear
 	posted     []money.Posting // advances, deductions and payments
 	postedAt   []records.Error // where each stands, for a message
+	paidWho    string          // what their header calls the producer
 	period     span
 	listed     bool // statements list the deliveries
 	settled    money.Settlement
@@ -78,7 +79,7 @@ type account struct {
 }
 
 func newAccount(s settings, f *file) *account {
-	return &account{settings: s, file: f, strengths: map[[2]plain]*measured{}, period: s.ask, again: lookagain.List{VolumeUnit: "US gal"}}
+	return &account{settings: s, file: f, strengths: map[[2]plain]*measured{}, period: s.ask, paidWho: "seller", again: lookagain.List{VolumeUnit: "US gal"}}
 }
 
 type totals struct{ gallons, syrup hundredths }

@@ -56,6 +56,7 @@ func (a *account) postings(name string, in io.Reader) error {
 	if err == nil && rows.Names("seller") {
 		who = "seller"
 	}
+	a.paidWho = who
 	cols := []records.Col{
 		records.Cell("date", &cell.date, nil), records.Cell(who, &cell.who, nil), records.Cell("kind", &cell.kind, nil),
 		records.Cell("amount", &cell.amount, nil), records.Cell("what", &cell.what, nil).Optional(),

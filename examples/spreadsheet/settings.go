@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -29,7 +30,9 @@ type settings struct {
 	house      string // that buys the sap; empty if no folder names it
 	in, out    string
 	paid       string
-	ask        span // pay period; the zero span is all of the file
+	ask        span      // pay period; the zero span is all of the file
+	pay        time.Time // day on which what is due is paid; zero if nobody asks
+	metric     bool
 	currency   string
 	hydrometer density.Hydrometer
 	doubt      density.Doubt
@@ -137,6 +140,11 @@ var options = []option{
 		}},
 }
 
+// saysOf is what the help says of an option.
+func saysOf(name string) string {
+	return options[slices.IndexFunc(options, func(o option) bool { return o.name == name })].says
+}
+
 // currencyPattern holds the name of a currency, or none.
 var currencyPattern = regexp.MustCompile(`^[A-Za-z$€£ ]{0,16}$`)
 
@@ -146,11 +154,15 @@ func (s *settings) ending() string { return strings.ToLower(filepath.Ext(s.out))
 // declare declares the flags and returns what reads them.
 func declare(f *cli.Flags) func() (settings, error) {
 	texts := make([]string, len(options))
+	var pay time.Time
+	var metric bool
 	for i, o := range options {
 		switch o.name {
 		case "in":
 			f.Group("Files and period")
 		case "sap-hydrometer":
+			f.Date(&pay, payFlag, "day on which what is due is paid, not before the period ends: shows who is due what, and what paid.csv of the folder would keep of it. No spreadsheet is then written unless -out names one")
+			f.Adds("what is paid on the day of -pay to paid.csv")
 			f.Group("Instruments")
 		case "minimum":
 			f.Group("Bargain")
@@ -161,11 +173,20 @@ func declare(f *cli.Flags) func() (settings, error) {
 		}
 		f.String(&texts[i], o.name, o.def, help)
 	}
+	f.Page(&metric)
 	return func() (settings, error) {
+		switch {
+		case f.Writes() && pay.IsZero():
+			return settings{}, cli.For("write", errors.New("say by -pay on which day what is due is paid"))
+		case !pay.IsZero() && f.Given("out") && texts[1] == "-":
+			return settings{}, cli.For("out", errors.New("the page of -pay takes standard output: name a file"))
+		case pay.IsZero() && f.JSON():
+			return settings{}, cli.For("json", errors.New("it has the page of -pay: give that day too"))
+		}
 		if f.Dir() != "" && texts[0] == "" { // an invented bill belongs to nobody
 			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
 		}
-		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
+		s := settings{pay: pay, metric: metric, offer: money.Offer{PriceStep: priceStep, Cent: cent}}
 		if f.Dir() != "" {
 			s.house = f.House().Settings.Name
 		}
