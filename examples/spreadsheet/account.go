@@ -71,6 +71,8 @@ type account struct {
 	paidWho    string          // what their header calls the producer
 	period     span
 	listed     bool // statements list the deliveries
+	loads      int  // that statements of the workbook list, as many as may be
+	counted    int  // deliveries
 	settled    money.Settlement
 	ledger     []money.LedgerLine
 	last       time.Time // day of the latest delivery
@@ -144,6 +146,7 @@ func (a *account) count(r *row) {
 		a.sellers = append(a.sellers, seller{name: r.producer})
 	}
 	s := &a.sellers[r.who]
+	a.counted++
 	a.credit(s, r)
 	a.delivered.add(r)
 	if r.Bought {

@@ -162,7 +162,7 @@ func declare(f *cli.Flags) func() (settings, error) {
 			f.Group("Files and period")
 		case "sap-hydrometer":
 			f.Date(&pay, payFlag, "day on which what is due is paid, not before the period ends: shows who is due what, and what paid.csv of the folder would keep of it. No spreadsheet is then written unless -out names one")
-			f.Adds("what is paid on the day of -pay to paid.csv")
+			f.Adds("what is paid on the day of -pay, in paid.csv,")
 			f.Group("Instruments")
 		case "minimum":
 			f.Group("Bargain")

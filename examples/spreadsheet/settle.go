@@ -19,6 +19,7 @@ type seller struct {
 	strength            int64      // gallons times Brix, in ten thousandths
 	early, earned       sum
 	lines               []byte // of the deliveries, where statements list them
+	loads               []load // where the workbook does
 }
 
 // mean is the strength of all that was delivered, by volume.
@@ -50,6 +51,10 @@ func (a *account) credit(s *seller, r *row) {
 	}
 	if a.listed {
 		s.lines = a.line(s.lines, r)
+	}
+	if a.loads > 0 {
+		a.loads--
+		s.loads = append(s.loads, a.load(r))
 	}
 }
 

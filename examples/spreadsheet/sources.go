@@ -23,7 +23,7 @@ func sources(a *account) [][]any {
 		{"Syrup", "yield.Ratio", "Conservation of mass with the densities above; no sugar is lost.",
 			"0.02 percent from the densities and that of the strength: 5 percent for 0.1 Brix at 2 Brix. Volumes count at 20 C; sap metered at 40 F holds 0.17 percent more."},
 		{"Price per US gal", "money.Offer.Statement",
-			"Share times price per pound times pounds of syrup in a gallon: Farming Magazine, Boiling it down. The pounds are those of the balance of mass and not of a rule of thumb.",
+			"Share times price per pound times pounds of syrup in a gallon: Farming Magazine, Boiling it down. The pounds are those of the balance of mass and not of a rule of thumb. The column Live of a delivery reckons them anew, with the densities above at 20 C as a polynomial.",
 			"As for the syrup. Rounded to " + priceStep.String() + ", halves up."},
 		{"Payment", "money.Offer.Statement", "Volume on the sheet times price on the sheet, in exact decimals.",
 			"None: each line is rounded to " + cent.String() + ", halves up, and only then added."},

@@ -55,6 +55,7 @@ func (b *book) fill(a *account) error {
 	if err := b.prepare(); err != nil {
 		return err
 	}
+	a.loads = mostLoads
 	// Only the long sheet is streamed: it is the first thing in the file, and with a
 	// second one the order of the two would be left to chance.
 	if err := b.deliveries(a); err != nil {
