@@ -60,8 +60,9 @@ type account struct {
 	*file
 	strengths  map[[2]plain]*measured // by reading and cup
 	batch      []row                  // that were read and priced together
-	deliveries []money.Delivery
-	at         int // the next of them
+	deliveries []money.Delivery       // of them, at one price
+	places     []int                  // of these
+	at         int                    // the next of them
 	delivered  totals
 	paid       totals
 	amount     sum             // of the lines
@@ -107,7 +108,7 @@ func (a *account) delivery() (*row, error) {
 
 // fetch reads and prices the next deliveries.
 func (a *account) fetch() error {
-	a.batch, a.deliveries, a.at = a.batch[:0], a.deliveries[:0], 0
+	a.batch, a.at = a.batch[:0], 0
 	for len(a.batch) < atOnce {
 		a.batch = append(a.batch, row{})
 		r := &a.batch[len(a.batch)-1]
@@ -123,17 +124,36 @@ func (a *account) fetch() error {
 			return err
 		}
 		r.syrup = hundredthsOf(r.gallons.float() / r.ratio)
-		a.deliveries = append(a.deliveries, money.Delivery{Seller: r.producer, USGallons: r.gallons.decimal(), Sap: units.Brix(r.strength.float())})
+	}
+	for k, p := range a.prices {
+		if err := a.priceAll(k, a.offer(p)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// priceAll prices the rows at hand for which one of the prices holds.
+func (a *account) priceAll(k int, offer money.Offer) error {
+	a.deliveries, a.places = a.deliveries[:0], a.places[:0]
+	for i := range a.batch {
+		if r := &a.batch[i]; a.priceOn(r.date) == k {
+			a.places = append(a.places, i)
+			a.deliveries = append(a.deliveries, money.Delivery{Seller: r.producer, USGallons: r.gallons.decimal(), Sap: units.Brix(r.strength.float())})
+		}
+	}
+	if len(a.places) == 0 {
+		return nil
 	}
 	// Lines are rounded one by one and only then added: those of one long statement are
 	// those of many.
-	statement, err := a.offer.Statement(a.deliveries)
+	statement, err := offer.Statement(a.deliveries)
 	if err != nil {
 		return a.rows.Fail("", err)
 	}
-	for i := range a.batch {
+	for n, i := range a.places {
 		r := &a.batch[i]
-		r.Line = &statement.Lines[i]
+		r.Line = &statement.Lines[n]
 		r.verdict = verdict(r.Bought, r.near)
 	}
 	return nil

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-
-	"example.org/sapreckoner/yield/money"
 )
 
 // manyRows are deliveries of forty sellers, as a file has them.
@@ -40,7 +38,7 @@ func BenchmarkSettlement(b *testing.B) {
 // demoSettings are the settings without flags.
 func demoSettings(tb testing.TB) settings {
 	tb.Helper()
-	s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
+	var s settings
 	for _, o := range options {
 		if err := o.read(&s, o.def); err != nil {
 			tb.Fatal(err)

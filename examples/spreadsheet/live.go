@@ -52,7 +52,7 @@ func (s *settings) payFormula() (func(row int) string, error) {
 	if err != nil {
 		return nil, err
 	}
-	number := func(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+	number := func(x float64) string { return strconv.FormatFloat(x, 'g', 13, 64) } // the same on every machine
 	sucrose := coef.Sucrose()[0]
 	rho := "" // by Horner's rule, from within
 	for i := len(sucrose) - 1; i >= 0; i-- {
@@ -61,8 +61,12 @@ func (s *settings) payFormula() (func(row int) string, error) {
 	}
 	rho = number(float64(water)) + rho
 	pounds := density.InAir(syrup).PoundsPerUSGallon() / (float64(syrup) * s.syrup.Fraction())
-	const little = "0.000000000001" // a half that binary fractions hold a hair too low goes up
-	price := fmt.Sprintf("ROUND(%s*ROUND(%s*X*(%s),9)+%s,%d)", s.offer.Share.Mul(s.offer.SyrupPerPound), number(pounds), rho, little, -priceStep.Exponent())
+	const little = "0.000000000001"                     // a half that binary fractions hold a hair too low goes up
+	worth := s.share.Mul(s.prices[0].perPound).String() // the last that holds, from within
+	for _, p := range s.prices[1:] {
+		worth = fmt.Sprintf("IF(D!A#<DATE(%d,%d,%d),%s,%s)", p.from.Year(), p.from.Month(), p.from.Day(), worth, s.share.Mul(p.perPound))
+	}
+	price := fmt.Sprintf("ROUND(%s*ROUND(%s*X*(%s),9)+%s,%d)", worth, number(pounds), rho, little, -priceStep.Exponent())
 	formula := fmt.Sprintf("IF(D!F#<%s,0,ROUND(D!C#*%s+0.000000001,2))", number(float64(s.minimum)), strings.ReplaceAll(price, "X", "(D!F#/100)"))
 	return func(row int) string {
 		return strings.NewReplacer("D!", sheetDeliveries+"!$", "#", "$"+strconv.Itoa(row)).Replace(formula)

@@ -88,7 +88,7 @@ func converted(t *testing.T, tool, book, sheet string) [][]string {
 }
 
 // What each delivery pays is what a second program makes of its volume and strength,
-// for 600 deliveries at a price and a share of many digits, thin sap among them.
+// for 600 deliveries at prices and a share of many digits, thin sap among them.
 func TestOracleLivePrices(t *testing.T) {
 	tool := oracle(t)
 	var b strings.Builder
@@ -97,7 +97,7 @@ func TestOracleLivePrices(t *testing.T) {
 		fmt.Fprintf(&b, "2026-03-%02d,Lane %d,%d.%02d,%d.%d,%d\n", 1+i%28, i%3, 100+i%97, i*37%100, 1+i%3, i*7%10, 33+i%23)
 	}
 	book := filepath.Join(t.TempDir(), "payments.xlsx")
-	data := written(t, b.String(), "-in", "-", "-syrup-price", "3.377/lb", "-share", "47.35 %", "-syrup", "67.2 Brix", "-minimum", "1.61 Brix")
+	data := written(t, b.String(), "-in", "-", "-syrup-price", "3.377/lb, 3.4/lb from 2026-03-09, 2.999/lb from 2026-03-20", "-share", "47.35 %", "-syrup", "67.2 Brix", "-minimum", "1.61 Brix")
 	if err := os.WriteFile(book, data, 0o644); err != nil {
 		t.Fatal(err)
 	}

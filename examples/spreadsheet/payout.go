@@ -112,10 +112,7 @@ func (a *account) brief(b *cli.Brief, f *cli.Flags, due []money.Posting) {
 	if len(a.posted) > 0 {
 		b.Told(cli.Plural(len(a.posted), "row") + " of payments")
 	}
-	words := func(name string) string {
-		return a.asked[slices.IndexFunc(a.asked, func(x [2]string) bool { return x[0] == upperFirst(saysOf(name)) })][1]
-	}
-	b.From(f, "syrup-price", words("syrup-price")+" of syrup", "share", words("share")+" of it for sap", "minimum", "paid from "+words("minimum"))
+	b.From(f, "syrup-price", a.told("syrup-price")+" of syrup", "share", a.told("share")+" of it for sap", "minimum", "paid from "+a.told("minimum"))
 	b.Cautions = []string{"Add the lines once the money has gone out, and not before: what stands there counts as paid."}
 	b.Further = append(b.Further, "-out statements.txt writes the pages to sign.")
 }

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strings"
 	"time"
@@ -38,9 +37,10 @@ type settings struct {
 	doubt      density.Doubt
 	minimum    units.Brix
 	syrup      units.Brix
-	offer      money.Offer
+	share      decimal.Decimal
+	prices     []price // of a pound of that syrup, by their days
 	accepts    []lines
-	asked      [][2]string // each flag that the sheets show, in words
+	asked      []said // each flag that the sheets show
 }
 
 // An option is one flag. Whether its value is allowed the library decides: args
@@ -103,30 +103,17 @@ var options = []option{
 		"0.5 to 30 Brix", []string{"sap", "Offer.MinBrix"},
 		func(s *settings, text string) (err error) {
 			s.minimum, err = units.ParseBrix(text)
-			s.offer.MinBrix = s.minimum
 			return err
 		}},
 	{"syrup", "66.9 Brix", "strength of the syrup that the price is for",
 		"60 to 70 Brix", []string{"Offer.Syrup"},
 		func(s *settings, text string) (err error) {
 			s.syrup, err = units.ParseBrix(text)
-			s.offer.Syrup = s.syrup
 			return err
 		}},
-	{"syrup-price", "2.50/lb", "price of a pound of that syrup, in your currency",
+	{"syrup-price", "2.50/lb", "price of a pound of that syrup, in your currency. Where it changed, with the day: 2.50/lb, 2.60/lb from 2026-03-20; what was delivered before keeps its price",
 		"0 or more; 2.50 USD/lb names the currency", []string{"Offer.SyrupPerPound"},
-		func(s *settings, text string) (err error) {
-			number, ok := strings.CutSuffix(text, "/lb")
-			if !ok {
-				return fmt.Errorf("%q has no unit: write the price of a pound as 2.50/lb", text)
-			}
-			number, s.currency, _ = strings.Cut(strings.TrimSpace(number), " ")
-			if !currencyPattern.MatchString(s.currency) {
-				return fmt.Errorf("%q is no currency: write the price of a pound as 2.50 USD/lb", clip.Text(s.currency))
-			}
-			s.offer.SyrupPerPound, err = plainNumber(number)
-			return err
-		}},
+		(*settings).readPrices},
 	{"share", "50 %", "part of the syrup's price that is paid for its sap",
 		"0 to 100 %", []string{"Offer.Share"},
 		func(s *settings, text string) error {
@@ -135,18 +122,18 @@ var options = []option{
 				return fmt.Errorf("%q has no unit: write it as 50 %%", text)
 			}
 			percent, err := plainNumber(number)
-			s.offer.Share = percent.Shift(-2)
+			s.share = percent.Shift(-2)
 			return err
 		}},
 }
 
-// saysOf is what the help says of an option.
-func saysOf(name string) string {
-	return options[slices.IndexFunc(options, func(o option) bool { return o.name == name })].says
-}
+// said is what the command line says by a flag.
+type said struct{ flag, what, text string }
 
-// currencyPattern holds the name of a currency, or none.
-var currencyPattern = regexp.MustCompile(`^[A-Za-z$€£ ]{0,16}$`)
+// told is the text of a flag.
+func (s *settings) told(flag string) string {
+	return s.asked[slices.IndexFunc(s.asked, func(x said) bool { return x.flag == flag })].text
+}
 
 // ending is that of the file to write.
 func (s *settings) ending() string { return strings.ToLower(filepath.Ext(s.out)) }
@@ -186,7 +173,7 @@ func declare(f *cli.Flags) func() (settings, error) {
 		if f.Dir() != "" && texts[0] == "" { // an invented bill belongs to nobody
 			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
 		}
-		s := settings{pay: pay, metric: metric, offer: money.Offer{PriceStep: priceStep, Cent: cent}}
+		s := settings{pay: pay, metric: metric}
 		if f.Dir() != "" {
 			s.house = f.House().Settings.Name
 		}
@@ -195,7 +182,8 @@ func declare(f *cli.Flags) func() (settings, error) {
 				return settings{}, cli.For(o.name, err)
 			}
 			if o.name != "in" && o.name != "out" && o.name != "paid" {
-				s.asked = append(s.asked, [2]string{upperFirst(o.says), texts[i]})
+				what, _, _ := strings.Cut(o.says, ". ")
+				s.asked = append(s.asked, said{o.name, upperFirst(what), texts[i]})
 			}
 		}
 		err := s.try()
@@ -216,8 +204,12 @@ func (s *settings) try() error {
 	if _, err := s.hydrometer.Measure(2, units.Celsius(10), s.doubt); err != nil {
 		return err
 	}
-	_, err := s.offer.PerUSGallon(s.minimum)
-	return err
+	for _, p := range s.prices {
+		if _, err := s.offer(p).PerUSGallon(s.minimum); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // argument tells which argument the library refused.

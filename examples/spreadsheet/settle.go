@@ -15,6 +15,8 @@ type seller struct {
 	bought              hundredths // gallons that are paid for, in and out of the period
 	amount              sum        // and what they pay
 	deliveries, refused int
+	near                int        // too close to call
+	syrup               hundredths // of what is paid for
 	gallons, thin       hundredths // delivered, and of it not paid for
 	strength            int64      // gallons times Brix, in ten thousandths
 	early, earned       sum
@@ -45,9 +47,14 @@ func (a *account) credit(s *seller, r *row) {
 	s.gallons += r.gallons
 	s.strength += int64(r.gallons) * int64(r.strength)
 	s.earned.add(r.Amount)
-	if !r.Bought {
+	if r.Bought {
+		s.syrup += r.syrup
+	} else {
 		s.refused++
 		s.thin += r.gallons
+	}
+	if r.near {
+		s.near++
 	}
 	if a.listed {
 		s.lines = a.line(s.lines, r)

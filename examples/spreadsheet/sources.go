@@ -74,7 +74,7 @@ func moduleVersion(m *debug.Module) (version, date string) {
 func notes(a *account) [][]any {
 	lines := [][]any{{"Settings", "Value"}}
 	for _, asked := range a.asked {
-		lines = append(lines, []any{asked[0], asked[1]})
+		lines = append(lines, []any{asked.what, asked.text})
 	}
 	lines = append(lines, []any{"Latest delivery", a.last.Format(time.DateOnly)}, []any{"Period of the statements", a.periodText()})
 	for _, text := range []string{

@@ -44,6 +44,9 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	fmt.Fprintf(w, "%s%*s\n", title, 76-utf8.RuneCountInString(title), fmt.Sprintf("page %d of %d", page, len(a.settled.Balances)))
 	fmt.Fprintf(w, "%s\n", visible(b.Payee))
 	fmt.Fprintf(w, "Season %d: %s, %s.\n", a.period.through.Year(), a.periodText(), a.inMoney())
+	for i, p := range strings.Split(a.told("syrup-price"), ",") {
+		fmt.Fprintf(w, "%s %s of %s syrup at %s\n", [2]string{"Price:", "      "}[min(i, 1)], a.told("share"), a.told("syrup"), strings.TrimSpace(p))
+	}
 	if a.demo {
 		fmt.Fprint(w, "These deliveries and producers are invented.\n")
 	}
@@ -56,6 +59,12 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	}
 	if s.refused > 0 {
 		fmt.Fprintf(w, "Not paid for: %s US gal, %s.\n", s.thin.fixed(), times(s.refused))
+	}
+	if s.syrup > 0 {
+		fmt.Fprintf(w, "Paid sap makes %s US gal of %s syrup: on halves each has half of it.\n", s.syrup.fixed(), a.told("syrup"))
+	}
+	if s.near > 0 {
+		fmt.Fprint(w, "Too close to call: the minimum lies within the uncertainty of the reading.\n")
 	}
 	fmt.Fprintln(w)
 	line := func(what string, amount decimal.Decimal, less bool) {

@@ -71,7 +71,7 @@ func TestSeasonByFractions(t *testing.T) {
 				if strength.LessThan(decimal.NewFromFloat(1.5)) {
 					continue
 				}
-				price, err := s.offer.PerUSGallon(units.Brix(strength.InexactFloat64()))
+				price, err := s.offer(s.prices[0]).PerUSGallon(units.Brix(strength.InexactFloat64()))
 				if err != nil {
 					t.Fatal(err)
 				}
