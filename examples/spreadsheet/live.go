@@ -39,9 +39,10 @@ func (a *account) load(r *row) load {
 //
 //	share x price of a pound x pounds of syrup in a gallon of sap
 //
-// where the pounds are X rho(X) of the sap over that of the syrup, times the pounds in
-// a gallon of syrup by a scale in air. At 20 C rho is a polynomial, which a sheet can
-// hold; each figure is rounded as the library rounds it.
+// where the pounds by the balance are X rho(X) of the sap over that of the syrup, times
+// the pounds in a gallon of syrup by a scale in air. At 20 C rho is a polynomial, which
+// a sheet can hold. By a rule they are the pounds of a gallon over a/X - b, which is
+// X/(a - b X). Each figure is rounded as the library rounds it.
 func (s *settings) payFormula() (func(row int) string, error) {
 	at := units.Celsius(20)
 	water, err := density.Solution(0, at)
@@ -61,12 +62,22 @@ func (s *settings) payFormula() (func(row int) string, error) {
 	}
 	rho = number(float64(water)) + rho
 	pounds := density.InAir(syrup).PoundsPerUSGallon() / (float64(syrup) * s.syrup.Fraction())
-	const little = "0.000000000001"                     // a half that binary fractions hold a hair too low goes up
-	worth := s.share.Mul(s.prices[0].perPound).String() // the last that holds, from within
-	for _, p := range s.prices[1:] {
-		worth = fmt.Sprintf("IF(D!A#<DATE(%d,%d,%d),%s,%s)", p.from.Year(), p.from.Month(), p.from.Day(), worth, s.share.Mul(p.perPound))
+	const little = "0.000000000001" // a half that binary fractions hold a hair too low goes up
+	worth := ""
+	for _, p := range s.prices { // the last that holds, from without
+		o := s.offer(p)
+		if k := o.Share.Mul(o.SyrupPerPound).String(); worth == "" {
+			worth = k
+		} else {
+			worth = fmt.Sprintf("IF(D!A#<DATE(%d,%d,%d),%s,%s)", p.from.Year(), p.from.Month(), p.from.Day(), worth, k)
+		}
 	}
-	price := fmt.Sprintf("ROUND(%s*ROUND(%s*X*(%s),9)+%s,%d)", worth, number(pounds), rho, little, -priceStep.Exponent())
+	in := fmt.Sprintf("ROUND(%s*X*(%s),9)", number(pounds), rho)
+	if s.rule != 0 {
+		a, b := s.rule.Constants()
+		in = fmt.Sprintf("%s*X/(%s-%s*X)", poundsByRule, number(a/100), number(b))
+	}
+	price := fmt.Sprintf("ROUND(%s*%s+%s,%d)", worth, in, little, -priceStep.Exponent())
 	formula := fmt.Sprintf("IF(D!F#<%s,0,ROUND(D!C#*%s+0.000000001,2))", number(float64(s.minimum)), strings.ReplaceAll(price, "X", "(D!F#/100)"))
 	return func(row int) string {
 		return strings.NewReplacer("D!", sheetDeliveries+"!$", "#", "$"+strconv.Itoa(row)).Replace(formula)

@@ -88,7 +88,7 @@ func converted(t *testing.T, tool, book, sheet string) [][]string {
 }
 
 // What each delivery pays is what a second program makes of its volume and strength,
-// for 600 deliveries at prices and a share of many digits, thin sap among them.
+// for 600 deliveries under three bargains with prices of many digits, thin sap among them.
 func TestOracleLivePrices(t *testing.T) {
 	tool := oracle(t)
 	var b strings.Builder
@@ -96,27 +96,33 @@ func TestOracleLivePrices(t *testing.T) {
 	for i := range 600 {
 		fmt.Fprintf(&b, "2026-03-%02d,Lane %d,%d.%02d,%d.%d,%d\n", 1+i%28, i%3, 100+i%97, i*37%100, 1+i%3, i*7%10, 33+i%23)
 	}
-	book := filepath.Join(t.TempDir(), "payments.xlsx")
-	data := written(t, b.String(), "-in", "-", "-syrup-price", "3.377/lb, 3.4/lb from 2026-03-09, 2.999/lb from 2026-03-20", "-share", "47.35 %", "-syrup", "67.2 Brix", "-minimum", "1.61 Brix")
-	if err := os.WriteFile(book, data, 0o644); err != nil {
-		t.Fatal(err)
-	}
-	compared, thin := 0, 0
-	for y, row := range converted(t, tool, book, sheetStatements)[1:] {
-		if len(row) < 3 || row[2] == "" {
-			continue
+	for _, bargain := range [][]string{
+		{"-syrup-price", "3.377/lb, 3.4/lb from 2026-03-09, 2.999/lb from 2026-03-20", "-share", "47.35 %", "-syrup", "67.2 Brix"},
+		{"-sugar-price", "1.8734/lb", "-syrup", "66.5 Brix"},
+		{"-rule", "87.1/X - 0.32", "-syrup-price", "3.377/lb"},
+	} {
+		book := filepath.Join(t.TempDir(), "payments.xlsx")
+		data := written(t, b.String(), append(bargain, "-in", "-", "-minimum", "1.61 Brix")...)
+		if err := os.WriteFile(book, data, 0o644); err != nil {
+			t.Fatal(err)
 		}
-		if compared++; row[1] != row[2] {
-			t.Errorf("row %d: %s: %s was reckoned, %s is live", y+2, row[0], row[1], row[2])
+		compared, thin := 0, 0
+		for y, row := range converted(t, tool, book, sheetStatements)[1:] {
+			if len(row) < 3 || row[2] == "" {
+				continue
+			}
+			if compared++; row[1] != row[2] {
+				t.Errorf("%q: row %d: %s: %s was reckoned, %s is live", bargain, y+2, row[0], row[1], row[2])
+			}
+			if strings.HasSuffix(row[0], "not paid") {
+				thin++
+			}
 		}
-		if strings.HasSuffix(row[0], "not paid") {
-			thin++
+		if compared != 600+3*12 || thin < 20 {
+			t.Errorf("%q: %d figures compared, %d of thin sap", bargain, compared, thin)
 		}
+		t.Logf("%d comparisons with gnumeric", compared)
 	}
-	if compared != 600+3*12 || thin < 20 {
-		t.Errorf("%d figures compared, %d of thin sap", compared, thin)
-	}
-	t.Logf("%d figures compared", compared)
 }
 
 // A second program reads the spreadsheet and finds the same figures: Debian's

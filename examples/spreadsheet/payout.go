@@ -27,7 +27,13 @@ func (a *account) payout(e *cli.Env, f *cli.Flags) error {
 	s := &cli.Sheet{Title: "What is due for sap", Metric: a.metric}
 	a.brief(&s.Brief, f, due)
 	a.balancesPart(s.Part("balances", "All accounts"))
+	if err := a.pricesPart(s.Part("prices", "To post on the tank")); err != nil {
+		return err
+	}
 	part := s.Part("how", "How it is reckoned")
+	for _, term := range a.terms() {
+		part.Remark("Price: " + term + ".")
+	}
 	part.Remark("Owed is what was carried and earned, less what was deducted, advanced and paid in the period. Due is that less what was paid since, and nothing if that is negative: what was paid too much is carried on.")
 	part.Remark("Lines are rounded to " + cent.String() + ", halves up, and only then added. -out writes a statement for each seller.")
 	if f.Source("in").File == "" && !f.Writes() { // deliveries of no folder: it keeps nothing of them
@@ -58,7 +64,11 @@ func (a *account) payable(f *cli.Flags, due []money.Posting) error {
 			return cli.For(own, errors.New("the folder keeps what its own files settle: leave this out with -write"))
 		}
 	}
-	for _, told := range []string{"syrup-price", "share", "minimum"} {
+	bargain := []string{"syrup-price", "share", "minimum"}
+	if a.bySugar {
+		bargain = bargain[2:]
+	}
+	for _, told := range bargain {
 		if f.Source(told).Kind == cli.Assumed {
 			return cli.For(told, errors.New("say what was agreed: money is not paid by what this program takes for granted"))
 		}
@@ -112,7 +122,12 @@ func (a *account) brief(b *cli.Brief, f *cli.Flags, due []money.Posting) {
 	if len(a.posted) > 0 {
 		b.Told(cli.Plural(len(a.posted), "row") + " of payments")
 	}
-	b.From(f, "syrup-price", a.told("syrup-price")+" of syrup", "share", a.told("share")+" of it for sap", "minimum", "paid from "+a.told("minimum"))
+	if a.bySugar {
+		b.From(f, "sugar-price", a.told("sugar-price")+" of sugar")
+	} else {
+		b.From(f, "syrup-price", a.told("syrup-price")+" of syrup", "share", a.told("share")+" of it for sap")
+	}
+	b.From(f, "minimum", "paid from "+a.told("minimum"))
 	b.Cautions = []string{"Add the lines once the money has gone out, and not before: what stands there counts as paid."}
 	b.Further = append(b.Further, "-out statements.txt writes the pages to sign.")
 }
@@ -134,6 +149,22 @@ func (a *account) balancesPart(part *cli.Part) {
 	}
 	part.Table("accounts", cols, rows)
 	part.Remark("Less is what was deducted, advanced and paid in the period; since, what was paid after it.")
+}
+
+// pricesPart lists what sap is worth by its strength, by tenths of a Brix from the
+// minimum on, at the price of the day.
+func (a *account) pricesPart(part *cli.Part) error {
+	const span, step = 2, 0.1 // Brix
+	prices, err := a.offer(a.prices[a.priceOn(a.pay)]).Prices(nil, a.minimum, min(a.minimum+span, maxSap), step)
+	if err != nil {
+		return err
+	}
+	var rows [][]cli.Value
+	for _, p := range prices {
+		rows = append(rows, []cli.Value{cli.Brix(p.Sap, 1), cli.Amount(p.PerUSGallon.StringFixed(4)), cli.Amount(p.PerPoundOfSugar.StringFixed(4))})
+	}
+	part.Table("prices", []cli.Column{{Key: "sap", Head: "Sap"}, {Key: "per_us_gal", Head: "A US gallon"}, {Key: "per_lb_sugar", Head: "A pound of its sugar"}}, rows)
+	return nil
 }
 
 // inCurrency words an amount.

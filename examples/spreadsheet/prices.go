@@ -61,9 +61,36 @@ func (s *settings) readPrices(text string) error {
 // currencyPattern holds the name of a currency, or none.
 var currencyPattern = regexp.MustCompile(`^[A-Za-z$€£ ]{0,16}$`)
 
+// poundsByRule is what a gallon of syrup weighs by custom, where a rule of thumb counts
+// gallons.
+var poundsByRule = decimal.NewFromInt(11)
+
 // offer is the bargain at a price.
 func (s *settings) offer(p price) money.Offer {
-	return money.Offer{SyrupPerPound: p.perPound, Share: s.share, Syrup: s.syrup, MinBrix: s.minimum, PriceStep: priceStep, Cent: cent}
+	o := money.Offer{SyrupPerPound: p.perPound, Share: s.share, Syrup: s.syrup, MinBrix: s.minimum, PriceStep: priceStep, Cent: cent}
+	if s.bySugar { // of which a pound of syrup holds its strength
+		o.SyrupPerPound, o.Share = p.perPound.Mul(decimal.NewFromFloat(float64(s.syrup)).Shift(-2)), decimal.NewFromInt(1)
+	}
+	if s.rule != 0 {
+		o.Rule, o.PoundsPerUSGallon, o.Syrup = s.rule, poundsByRule, 0
+	}
+	return o
+}
+
+// terms tell what a price is made of, a line for each.
+func (s *settings) terms() []string {
+	of, prices, by := s.told("share")+" of "+s.told("syrup")+" syrup at ", s.told("syrup-price"), ""
+	switch {
+	case s.bySugar:
+		of, prices = "the sugar in the sap at ", s.told("sugar-price")
+	case s.rule != 0: // which has a syrup of its own
+		of, by = s.told("share")+" of syrup at ", ", 1 gal of 11 lb from "+s.rule.String()
+	}
+	all := strings.Split(prices, ",")
+	for i, p := range all {
+		all[i] = of + strings.TrimSpace(p) + by
+	}
+	return all
 }
 
 // priceOn tells which price holds on a day.

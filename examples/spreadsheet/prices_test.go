@@ -63,3 +63,32 @@ func TestPaidUnderAnOldName(t *testing.T) {
 		}
 	}
 }
+
+// Other bargains, by hand. A pound of sugar at 1.87: a gallon of 2.20 Brix holds 0.2761
+// lb of syrup of 66.9 Brix, 0.1847 lb of sugar, and is worth 0.3454; 61.5 gal are 21.24.
+// By the rule of 86 sap of 2 Brix at half of 2.50 is worth 0.3198 (Farming Magazine,
+// Boiling it down), and of 2.2 Brix 1.25 x 11 x 2.2/86 = 0.3517; 61.5 gal are 21.63.
+func TestOtherBargainsByHand(t *testing.T) {
+	for _, c := range []struct {
+		args               []string
+		term, line, posted string
+	}{
+		{[]string{"-sugar-price", "1.87 USD/lb"}, "Price: the sugar in the sap at 1.87 USD/lb\n", "2.20        0.3454       21.24\n", "2.2 Brix 0.3454 1.8700"},
+		{[]string{"-rule", "86/X"}, "Price: 50 % of syrup at 2.50/lb, 1 gal of 11 lb from 86/X\n", "2.20        0.3517       21.63\n", "2.0 Brix 0.3198 "},
+	} {
+		page, _ := statement(t, asked(t, ".txt", twoLanes, paidHeader, c.args...), "North lane")
+		if !strings.Contains(page, c.term) || !strings.Contains(page, c.line) {
+			t.Errorf("%q:\n%s", c.args, page)
+		}
+		full := string(written(t, "", append(c.args, "-in", put(t, "bought.csv", twoLanes), "-pay", "2026-03-31", "-full")...))
+		if !strings.Contains(strings.Join(strings.Fields(full), " "), c.posted) {
+			t.Errorf("%q: no %q in\n%s", c.args, c.posted, full)
+		}
+	}
+	for _, c := range [][]string{{"-rule: ", "-rule", "86"}, {"-rule: sugar has one price", "-rule", "86/X", "-sugar-price", "1/lb"},
+		{"-sugar-price: it takes the place of", "-share", "40 %", "-sugar-price", "1/lb"}, {`-sugar-price: "-1/lb" is out of range: it must be 0 or more`, "-sugar-price", "-1/lb"}} {
+		if status, out, errs := call(t, "", c[1:]...); status != cli.BadInput || len(out) != 0 || !strings.Contains(errs, c[0]) {
+			t.Errorf("%q: status %d, %s", c[1:], status, errs)
+		}
+	}
+}

@@ -15,6 +15,7 @@ import (
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/money"
 )
 
@@ -39,6 +40,8 @@ type settings struct {
 	syrup      units.Brix
 	share      decimal.Decimal
 	prices     []price // of a pound of that syrup, by their days
+	bySugar    bool    // they are of a pound of sugar, and the share is all
+	rule       yield.Rule
 	accepts    []lines
 	asked      []said // each flag that the sheets show
 }
@@ -125,6 +128,24 @@ var options = []option{
 			s.share = percent.Shift(-2)
 			return err
 		}},
+	{"sugar-price", "", "price of a pound of the sugar in sap, in place of -syrup-price and -share, as 1.87/lb, with days as there",
+		"0 or more", []string{"Offer.SyrupPerPound"},
+		func(s *settings, text string) error {
+			if text == "" {
+				return nil
+			}
+			s.prices, s.bySugar = nil, true
+			return s.readPrices(text)
+		}},
+	{"rule", "", "rule of thumb by which the syrup in sap is priced, in place of the balance of its sugar: 86/X, 87.1/X, 88.2/X, 87.1/X - 0.32 or 88.2/X - 0.32 gallons to one of 11 lb",
+		"", []string{"Offer.Rule"},
+		func(s *settings, text string) error {
+			err := s.rule.UnmarshalText([]byte(text))
+			if err == nil && s.rule != 0 && s.bySugar {
+				err = errors.New("sugar has one price by its balance: leave the rule out, or -sugar-price")
+			}
+			return err
+		}},
 }
 
 // said is what the command line says by a flag.
@@ -167,6 +188,8 @@ func declare(f *cli.Flags) func() (settings, error) {
 			return settings{}, cli.For("write", errors.New("say by -pay on which day what is due is paid"))
 		case !pay.IsZero() && f.Given("out") && texts[1] == "-":
 			return settings{}, cli.For("out", errors.New("the page of -pay takes standard output: name a file"))
+		case f.Given("sugar-price") && (f.Given("syrup-price") || f.Given("share")):
+			return settings{}, cli.For("sugar-price", errors.New("it takes the place of -syrup-price and -share: leave these out"))
 		case pay.IsZero() && f.JSON():
 			return settings{}, cli.For("json", errors.New("it has the page of -pay: give that day too"))
 		}
@@ -190,7 +213,9 @@ func declare(f *cli.Flags) func() (settings, error) {
 		if err == nil {
 			return s, nil
 		}
-		k := slices.IndexFunc(options, func(o option) bool { return slices.Contains(o.args, argument(err)) })
+		k := slices.IndexFunc(options, func(o option) bool {
+			return slices.Contains(o.args, argument(err)) && !(s.bySugar && o.name == "syrup-price")
+		})
 		if k < 0 {
 			return settings{}, err
 		}

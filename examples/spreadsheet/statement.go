@@ -44,8 +44,8 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	fmt.Fprintf(w, "%s%*s\n", title, 76-utf8.RuneCountInString(title), fmt.Sprintf("page %d of %d", page, len(a.settled.Balances)))
 	fmt.Fprintf(w, "%s\n", visible(b.Payee))
 	fmt.Fprintf(w, "Season %d: %s, %s.\n", a.period.through.Year(), a.periodText(), a.inMoney())
-	for i, p := range strings.Split(a.told("syrup-price"), ",") {
-		fmt.Fprintf(w, "%s %s of %s syrup at %s\n", [2]string{"Price:", "      "}[min(i, 1)], a.told("share"), a.told("syrup"), strings.TrimSpace(p))
+	for i, term := range a.terms() {
+		fmt.Fprintf(w, "%s %s\n", [2]string{"Price:", "      "}[min(i, 1)], term)
 	}
 	if a.demo {
 		fmt.Fprint(w, "These deliveries and producers are invented.\n")
