@@ -71,7 +71,6 @@ var with = []struct{ table, column, fn, words string }{
 	{"evaporation-published", "heat_Btu", "", "for a US gallon of syrup at 20 C: sap warmed from 40 F to 99.974 C at 4.145 kJ/(kg K), and its water boiled there"},
 	{"evaporation-worked", "value", "", "for a US gallon of syrup at 20 C; sap measured at 20 C"},
 	{"boiling-heat-worked", "value", "PreheaterCeiling", "sap of 2 Brix to syrup of 66 at 1 atm"},
-	{"boiling-heat-worked", "value", "Share", "100 over what is given"},
 	{"boiling-heat-worked", "value", "LearnEfficiency", "22 times 400,000 Btu into the pan from a cord of that gross heat"},
 	{"boiling-heat-worked", "value", "Area.Volume", "of a square foot"},
 	{"confections", "low_F", "", lookedUp},
