@@ -52,6 +52,11 @@ func Fuel() []check.Claim {
 				h, err := fuel.WoodHeat(fuel.WetMoisture(r.Float("wet")))
 				return h.Energy(units.Kilogram).In(units.Megajoule), err
 			}},
+		{Table: "wood-heat-published", Column: "value", Func: "fuel.WoodHeat",
+			Got: func(r check.Row) (float64, error) {
+				h, err := fuel.WoodHeat(fuel.WetMoisture(r.Float("wet")))
+				return h.Energy(units.Kilogram).In(units.Megajoule), err
+			}},
 		{Table: "wood-net-heat", Column: "dry", Func: "fuel.WetMoisture.Dry",
 			Got: func(r check.Row) (float64, error) { return float64(fuel.WetMoisture(r.Float("wet")).Dry()), nil }},
 		{Table: "firewood-net-constants", Column: "value", Func: "fuel.WoodHeat", Got: woodConstant},
