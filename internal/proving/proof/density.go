@@ -229,6 +229,14 @@ func volumes() []check.Claim {
 		return m.Pounds(), err
 	}
 	return []check.Claim{
+		{Table: "cup-weights-published", Column: "grams", Func: "density.Mass", Got: func(r check.Row) (float64, error) {
+			measure := units.USCup
+			if r.Text("measure") == "tablespoon" {
+				measure = units.USFluidOunce / 2
+			}
+			m, err := density.Mass(measure, brix(r), c20)
+			return m.Grams(), err
+		}},
 		{Table: "weight-per-gallon", Column: "in_vacuo_icumsa", Func: "density.Mass", Got: func(r check.Row) (float64, error) {
 			return pounds(r, density.Mass)
 		}},

@@ -34,6 +34,7 @@ var with = []struct{ table, column, fn, words string }{
 	{"hydrometer-traps-worked", "value", "", "ICUMSA; at 68 F, or at 60 F for the Baume; how far the wrong answer is off: a 60 F scale floats at 68 F, 145/(145 - 36) is taken for the true SG 60/60 F, a density is 370e-6 too high"},
 	{"refractometer-correction-1936", "correction", "", "a prism without compensation, true at 20 C; the answer less the reading"},
 	{"refractometer-temperature-worked", "correction", "", "a prism without compensation, true at 20 C; the strength less the answer"},
+	{"cup-weights-published", "grams", "", "a US cup or half a US fluid ounce at 20 C"},
 	{"weight-per-gallon", "in_vacuo_icumsa", "", "a US gallon at 20 C"},
 	{"weight-per-gallon", "in_air_icumsa", "", "a US gallon at 20 C"},
 	{"weight-per-gallon", "in_air_nbs_c440", "", "a US gallon at 20 C weighed in air, of the ICUMSA strength that has the SG of brix on the NBS C440 scale"},
