@@ -150,7 +150,7 @@ func strength(t *check.Table, row check.Row) float64 {
 // warmth is the temperature that a row states in Celsius, NaN if none.
 func warmth(t *check.Table, row check.Row) float64 {
 	for _, c := range t.Columns {
-		if c.Kind == check.Text || math.IsNaN(row.Float(c.Name)) {
+		if c.Kind == check.Text || math.IsNaN(row.Float(c.Name)) || strings.Contains(c.Words, "a difference") {
 			continue
 		}
 		switch c.Unit {
