@@ -93,8 +93,8 @@ func stop(f *Form) {
 	if f.failed {
 		return
 	}
-	f.verdict("", "Stop at "+f.temp(syrup.Add(shift)))
-	f.row("stop", "The thermometer stops at", f.temp(syrup.Add(shift)), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
+	f.verdict("", "Stop at "+f.below(syrup.Add(shift)))
+	f.row("stop", "The thermometer stops at", f.below(syrup.Add(shift)), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
 	f.row("water", "Water boils at", f.temp(p.water), "", f.told(p))
 	f.row("rise", "So much above water", syrup.Sub(p.water).TextIn(f.System, 3))
 	if p.by != "water" && shift == 0 {
