@@ -179,6 +179,9 @@ func (o dateOrder) cell(text string) (string, error) {
 		return "", fmt.Errorf("%q is not a date such as 2034-03-10", clip.Text(text))
 	}
 	y, _ := strconv.Atoi(year)
+	if y <= 31 && dashed.MatchString(text) { // 30-3-28 may be the 30th or the 28th
+		return "", fmt.Errorf("%q: which is the year? write it as 2034-03-10", clip.Text(text))
+	}
 	if y < 100 {
 		return "", fmt.Errorf("%q: the year %s? write all of it, as %d", clip.Text(text), year, 2000+y)
 	}

@@ -65,7 +65,7 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	if h.Settings.Taps == 0 {
 		holes := h.holes()
 		for year := h.Season(); year > h.Season()-oldest; year-- {
-			if n := holes[year]; n > 0 {
+			if n := holes[year]; n > 0 && !h.tooFew(n, year) {
 				learn("taps", strconv.Itoa(n), "the holes of "+strconv.Itoa(year), "", "sapweek.taps")
 				break
 			}
