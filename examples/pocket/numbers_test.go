@@ -132,6 +132,9 @@ func TestSyrupNumbers(t *testing.T) {
 		rule := must(sugar.UnitedStates.Standard())
 		verdict := map[sugar.Remedy]string{sugar.Leave: "It is syrup: take it off the fire now.", sugar.BoilOn: "Not yet syrup: boil on, and read again.",
 			sugar.ThinDown: "Too far: take it off the fire now.", sugar.ReadAgain: "Too close to tell: read again."}[must(rule.Advise(m.Brix, m.Uncertainty, 0)).Do]
+		if verdict == "It is syrup: take it off the fire now." && m.Brix < target-0.05 {
+			verdict = fmt.Sprintf("Syrup by the rule, and not yet your %.1f Brix: boil on a little, and read again.", float64(target))
+		}
 		return fields{"by": "water", "water": waterText, "target": targetText, "cup": cupText, "reads": readsText}, map[string]want{
 			"stop": {"stop": down(syrup, in) + "|" + (k2 * parts.Total).Text(1), "water": water.TextIn(in, 1), "rise": syrup.Sub(water).TextIn(in, 3)},
 			"cup":  {"must": must(h.Reading(target, cup)).Text(1), "true": m.Brix.Text(1) + "|" + m.Uncertainty.Text(1), "verdict": verdict},

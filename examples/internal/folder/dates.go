@@ -191,6 +191,13 @@ func (o dateOrder) cell(text string) (string, error) {
 	mo, _ := strconv.Atoi(month)
 	d, _ := strconv.Atoi(day)
 	t := time.Date(y, time.Month(mo), d, 0, 0, 0, 0, time.UTC)
+	if mo > 12 && d >= 1 && d <= 12 && slashed.MatchString(text) {
+		first := "month"
+		if o == dayFirst {
+			first = "day"
+		}
+		return "", fmt.Errorf("%q: the other dates have the %s first, and there is no month %d: write it as 2034-03-10", clip.Text(text), first, mo)
+	}
 	if mo < 1 || mo > 12 || t.Day() != d || d < 1 {
 		return "", fmt.Errorf("%q: there is no such day", clip.Text(text))
 	}
