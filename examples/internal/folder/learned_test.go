@@ -138,6 +138,19 @@ func TestLearnNextYear(t *testing.T) {
 	}
 }
 
+// The figures are in the units of the pages: 2 of 20 gallons are 7.57 L, and boils of
+// 400 gallons an hour, less the 3 parts of 100 that stay as syrup, 1470 L.
+func TestLearnMetric(t *testing.T) {
+	days := ""
+	for _, day := range []string{"01", "04", "07"} {
+		days += "2034-03-" + day + ",20,2.0,400,14:00,15:00,,\n"
+	}
+	got, _ := taught(t, "units: metric\ntaps: 10", days, 0)
+	if got["best day"] != "7.57 L from 3 days" || got["boils off"] != "1470 L/h from 3 boils" {
+		t.Errorf("%q", got)
+	}
+}
+
 // Where no setting tells the taps, the holes of last year do: three.
 func TestLearnTaps(t *testing.T) {
 	for settings, want := range map[string]string{"gallons: US\n": "3 from the holes of 2034", "gallons: US\ntaps: 9\n": ""} {
