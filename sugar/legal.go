@@ -105,7 +105,7 @@ func (j *Jurisdiction) UnmarshalText(text []byte) error { return places.Unmarsha
 // ontario-119-11, fr-7579-1967.
 func (j Jurisdiction) Standard() (Standard, error) {
 	if !j.known() {
-		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: j.String() + " is not listed",
+		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: "that place is not listed, or none is given",
 			Hint: "take a listed place such as Vermont, or give the rule in force"}
 	}
 	return standards[j], nil
