@@ -149,7 +149,7 @@ func (c Confection) check(fn string) error {
 	if c.known() {
 		return nil
 	}
-	return &InfeasibleError{Func: fn, Why: "that confection is not listed, or none is given", Hint: "take molded sugar or maple cream"}
+	return &InfeasibleError{Func: fn, Why: c.String() + " is not listed", Hint: "take molded sugar or maple cream"}
 }
 
 // draw moves a share that is a hair outside two ends to the end.
