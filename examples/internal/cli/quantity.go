@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"strings"
@@ -153,6 +154,10 @@ func Shown(x, drawn float64, decimals int) Value {
 
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
+
+// Amount shows an amount of money as it is written, with its cents: JSON has the same
+// digits.
+func Amount(text string) Value { return same(view{text, "", json.Number(text)}) }
 
 // Plural words a count of things: 1 row, 2 rows. Many is what several are called where
 // that is not an s more.
