@@ -108,12 +108,14 @@ func TestStemThatNobodyTold(t *testing.T) {
 		"units: metric\nelevation: 350 m\nsyrup hydrometer: marked at 20 C\n": false,
 	} {
 		dir := clitest.Folder(t, map[string]string{folder.SettingsFile: settings, folder.BatchesFile: batches})
-		var out, complaint bytes.Buffer
-		if status := program().Main([]string{"-dir", dir}, strings.NewReader(""), &out, &complaint); status != 0 {
-			t.Fatal(complaint.String())
-		}
-		if said := strings.Contains(strings.Join(strings.Fields(out.String()), " "), "Assumed: hydrometer marked at 15.6 C"); said != assumed {
-			t.Errorf("%q: %s", settings, out.String())
+		for _, args := range [][]string{{"-dir", dir}, {"-dir", dir, "-reach", "66 to 68 Brix"}} {
+			var out, complaint bytes.Buffer
+			if status := program().Main(args, strings.NewReader(""), &out, &complaint); status != 0 {
+				t.Fatal(complaint.String())
+			}
+			if said := strings.Contains(strings.Join(strings.Fields(out.String()), " "), "Assumed: hydrometer marked at 15.6 C"); said != assumed {
+				t.Errorf("%q, %v: %s", settings, args, out.String())
+			}
 		}
 	}
 }
