@@ -52,7 +52,7 @@ func (s *setup) alone(e *cli.Env, f *cli.Flags) (shown bool, err error) {
 // standing fills the page.
 func (p page) standing() {
 	b := &p.Brief
-	cold := p.Degrees(units.Fahrenheit(40))
+	cold := p.AtMost(units.Fahrenheit(40))
 	b.Verdict = "No sap waits, but sweet stands in the pan: boil it down in a pot today, or drain it and keep it below " + cold + " for the next fire."
 	day := p.given.today(p.flags.House())
 	if p.small && (folder.Gathering{Day: folder.Day{Date: p.sweet.since}}).Old(day) {

@@ -215,7 +215,7 @@ func (p page) briefCautions() (list []string) {
 		list = append(list, "Drill above "+p.Degrees(tapping.ColdestDrilling())+"; small, slow and sick trees are left alone.")
 	}
 	list = append(list,
-		"Sap spoils like milk: below "+p.Degrees(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",
+		"Sap spoils like milk: below "+p.AtMost(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",
 		"Look up: dead limbs fall in wind and thaw. Mind the ice.",
 		cli.Scald("Boiling sap", p.Degrees(units.Fahrenheit(212))),
 	)
