@@ -196,6 +196,9 @@ func (p page) source(b *cli.Brief) {
 	}
 }
 
+// longDay is the longest that one person tends a fire. Common practice.
+const longDay = 16 * time.Hour
+
 // briefCautions are those of the day's work.
 func (p page) briefCautions(b *cli.Brief) {
 	add := b.Caution
@@ -220,11 +223,13 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
 		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
 	}
+	unsuited := p.runsAway() || p.given.coals > 0 && p.done-p.lastWood > watched // and the verdict says so
+	add(!unsuited && p.ends() > longDay, "Into the night: -done-by tells what fits in a day. Tired, nobody tends a fire.")
 	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.Degrees(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
 		what := "Sap"
-		if p.sweet.Mass() > 0 {
-			what = "Sweet" // it is the older
+		if p.sweet.Mass() > 0 && !p.gatherings[0].date.Before(p.sweet.since) {
+			what = "Sweet"
 		}
 		add(true, fmt.Sprintf("%s of %d days: cloudy, ropy or sour goes out untasted.", what, n))
 	}

@@ -219,3 +219,23 @@ func TestRunawayIsNotWritten(t *testing.T) {
 		t.Errorf("%d %s", status, errs)
 	}
 }
+
+// A fire of more than 16 hours is no day's work of one person. By hand: 8 gal/h take 150 gal
+// near 18 h and 90 near 11, less what is syrup.
+func TestLongDay(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\nboils off: 8 gallons an hour\n"})
+	for sap, long := range map[string]bool{"150": true, "90": false} {
+		page, _ := b.Brief(t, "", "-dir", dir, sap, "gal", "2.1", "at", "40", "F")
+		if strings.Contains(page, "Into the night: -done-by tells what fits in a day.") != long {
+			t.Error(page)
+		}
+	}
+	// The older of sap and sweet is named.
+	dir = clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 6 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-01,20,2.1,40,\n2034-03-08,30,2.1,40,10\n2034-03-10,40,2.1,40,\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-08,1,1.25,5\n"})
+	if page, _ := b.Brief(t, "", "-dir", dir, "-old-sap"); !strings.Contains(page, "Sap of 9 days") {
+		t.Error(page)
+	}
+}
