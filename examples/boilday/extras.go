@@ -19,7 +19,7 @@ func (s *setup) declareBottles(f *cli.Flags) {
 func (p *plan) sure(s *setup) error {
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	var err error
-	p.measured, err = h.Measure(p.reads, s.cup, s.doubt)
+	p.measured, err = h.Measure(p.reads, p.flags.TrueCup(s.cup, s.cupTold), s.doubt)
 	return cli.For("cup", err)
 }
 

@@ -239,3 +239,26 @@ func TestLongDay(t *testing.T) {
 		t.Error(page)
 	}
 }
+
+// The thermometer of the settings is in the cup too: one that is 0.9 F high shows 205.9 F of
+// a cup of 205 F, and the hydrometer must read the same in it.
+func TestCupOfAThermometerThatIsOff(t *testing.T) {
+	b := clitest.Build(t)
+	const settings = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n"
+	reads := func(settings, cup string) (brix float64) {
+		var page struct {
+			Finish struct {
+				Reads float64 `json:"reads_brix"`
+			} `json:"finish"`
+		}
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings})
+		_, out, errs := b.Run(t, "", "-json", "-dir", dir, "-cup", cup, "40", "gal", "2.1", "at", "40", "F")
+		if err := json.Unmarshal([]byte(out), &struct{ Parts any }{&page}); err != nil {
+			t.Fatalf("%v %s", err, errs)
+		}
+		return page.Finish.Reads
+	}
+	if right, off := reads(settings, "205 F"), reads(settings+"thermometer off: 0.9 F deg high\n", "205.9 F"); !(right > 50) || math.Abs(right-off) > 1e-6 {
+		t.Errorf("%v and %v Brix", right, off)
+	}
+}
