@@ -91,13 +91,9 @@ func sapCup(c *column, x float64, on time.Time) string {
 
 // heat asks back a summer's heat in spring, and air that no place has.
 func heat(c *column, x float64, on time.Time) string {
-	f := x
+	f, unit := x, "F"
 	if c.out.suffix == "c" {
-		f = units.Celsius(x).Fahrenheit()
-	}
-	unit := "F"
-	if c.out.suffix == "c" {
-		unit = "C"
+		f, unit = units.Celsius(x).Fahrenheit(), "C"
 	}
 	switch _, runs := early(on, c.south); {
 	case !runs || f <= 90:
