@@ -43,6 +43,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	for _, note := range h.Turned() {
 		b.Cautions = append(b.Cautions, note+".")
 	}
+	b.Cautions = append(b.Cautions, h.Doubts()...)
 	if f.Dir() == "" {
 		b.House = "An invented sugarhouse: give your own with -dir."
 	}
