@@ -5,6 +5,7 @@
 //
 //	go -C examples/spreadsheet run . -out "$PWD/demo.xlsx"
 //	go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"
+//	go -C examples/spreadsheet run . -dir testdata/coop -pay 2026-03-31
 //
 // # How it is built
 //
@@ -37,6 +38,7 @@ func sheets() cli.Program {
 		Calls: []string{
 			`go -C examples/spreadsheet run . -out "$PWD/demo.xlsx"`,
 			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
+			`go -C examples/spreadsheet run . -dir testdata/coop -pay 2026-03-31`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -out "$PWD/statements.txt"`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -out "$PWD/ledger.csv"`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -pay 2026-04-02 -syrup-price "2.50 USD/lb" -share "50 %" -minimum "1.5 Brix" -write`,

@@ -193,3 +193,14 @@ func TestPayoutPage(t *testing.T) {
 		t.Errorf("%+v", doc)
 	}
 }
+
+// The folder of the invented co-op settles as the demo does: that is its files.
+func TestDemoFolder(t *testing.T) {
+	page := string(written(t, "", "-dir", "testdata/coop", "-pay", "2026-03-31"))
+	if !strings.HasPrefix(page, "4 accounts are due 139.45 on 2026-03-31.") || !strings.Contains(strings.Join(strings.Fields(page), " "), "-write adds 4 lines to paid.csv") {
+		t.Error(page)
+	}
+	if status, out, errs := call(t, "", "-pay", "2026-03-31"); status != cli.OK || errs != "" || !strings.HasPrefix(string(out), "4 accounts are due 139.45 on 2026-03-31.") {
+		t.Errorf("%s%s", out, errs)
+	}
+}
