@@ -143,6 +143,6 @@ var table = []row{
 	{part: "Sap that is bought", name: "syrup price", example: "2.50 USD/lb", remark: "of a pound of syrup, and behind a comma where it changed: 2.60 USD/lb from 2034-03-20", beaten: "sugar-price",
 		fills: []Fill{to("spreadsheet.syrup-price")}, read: asTyped},
 	{name: "sap share", example: "50 %", remark: "of that price, for the sap", beaten: "sugar-price", fills: []Fill{to("spreadsheet.share")},
-		read: percent(0, 100, "the part of that price that sap earns")},
-	{name: "least sap", example: "1.5 Brix", remark: "thinner sap is not paid for", fills: []Fill{to("spreadsheet.minimum")}, read: leastSap},
+		read: inRange(units.ParseShare, "share", 0, 100, units.Percent, "%", "the part of that price that sap earns")},
+	{name: "least sap", example: "1.5 Brix", remark: "thinner sap is not paid for", fills: []Fill{to("spreadsheet.minimum")}, read: inRange(units.ParseBrix, "strength", 0.5, 30, units.DegreeBrix, "Brix", "sap is 1 to 4 Brix")},
 }

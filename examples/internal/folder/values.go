@@ -79,11 +79,6 @@ func target(s *Settings, v string) ([]string, error) {
 	return within(v, "target", b, err, 60, 75, units.DegreeBrix, "Brix", "syrup is 66 to 68.9 Brix")
 }
 
-func leastSap(_ *Settings, v string) ([]string, error) {
-	b, err := units.ParseBrix(v)
-	return within(v, "strength", b, err, 0.5, 30, units.DegreeBrix, "Brix", "sap is 1 to 4 Brix")
-}
-
 // asTyped leaves what is told to the flag that it fills.
 func asTyped(_ *Settings, v string) ([]string, error) { return one(v, nil) }
 
