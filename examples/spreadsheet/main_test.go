@@ -138,11 +138,11 @@ func TestTooManyDeliveries(t *testing.T) {
 		t.Fatal(err)
 	}
 	for range maxDeliveries {
-		if _, err := f.next(); err != nil {
+		if err := f.next(new(reading)); err != nil {
 			t.Fatal(err)
 		}
 	}
-	if _, err := f.next(); err == nil || !strings.HasPrefix(err.Error(), "f:1000002: more than 1000000 deliveries") {
+	if err := f.next(new(reading)); err == nil || !strings.HasPrefix(err.Error(), "f:1000002: more than 1000000 deliveries") {
 		t.Errorf("one more: %v", err)
 	}
 }

@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"strings"
@@ -24,12 +25,6 @@ type view struct {
 	json   any
 }
 
-// unit is a unit of a page.
-type unit[Q ~float64] struct {
-	size           Q
-	symbol, suffix string
-}
-
 // number is x as JSON gives it: null if nobody knows it.
 func number(x float64) any {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
@@ -46,65 +41,66 @@ func known(x float64, text string) string {
 	return text
 }
 
-func both[Q ~float64](q Q, us, metric unit[Q]) Value {
-	in := func(u unit[Q]) view {
-		x := float64(q / u.size)
-		return view{known(x, significant(x, digits)+" "+u.symbol), u.suffix, number(x)}
+// both shows a quantity in two units: the size, the symbol and the suffix of each.
+func both[Q ~float64](q, us Q, usSymbol, usSuffix string, metric Q, symbol, suffix string) Value {
+	in := func(size Q, symbol, suffix string) view {
+		x := float64(q / size)
+		return view{known(x, significant(x, digits)+" "+symbol), suffix, number(x)}
 	}
-	return Value{in(us), in(metric)}
+	return Value{in(us, usSymbol, usSuffix), in(metric, symbol, suffix)}
 }
 
 func same(v view) Value { return Value{v, v} }
 
 // Volume shows a volume in US gallons and liters.
 func Volume(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.USGallon, "US gal", "us_gal"}, unit[units.Volume]{units.Liter, "L", "l"})
+	return both(v, units.USGallon, "US gal", "us_gal", units.Liter, "L", "l")
 }
 
 // SmallVolume shows a volume in US fluid ounces and milliliters.
 func SmallVolume(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.USFluidOunce, "US fl oz", "us_fl_oz"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+	return both(v, units.USFluidOunce, "US fl oz", "us_fl_oz", units.Milliliter, "mL", "ml")
 }
 
 // Wood shows a volume of stacked wood in cords and cubic meters.
 func Wood(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.Cord, "cord", "cord"}, unit[units.Volume]{units.CubicMeter, "m3", "m3"})
+	return both(v, units.Cord, "cord", "cord", units.CubicMeter, "m3", "m3")
 }
 
 // TinyVolume shows a volume in cubic inches and milliliters: the wood of a hole.
 func TinyVolume(v units.Volume) Value {
 	const cubicInch = units.USGallon / 231
-	return both(v, unit[units.Volume]{cubicInch, "in3", "in3"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+	return both(v, cubicInch, "in3", "in3", units.Milliliter, "mL", "ml")
 }
 
 // Mass shows a mass in pounds and kilograms.
 func Mass(m units.Mass) Value {
-	return both(m, unit[units.Mass]{units.Pound, "lb", "lb"}, unit[units.Mass]{units.Kilogram, "kg", "kg"})
+	return both(m, units.Pound, "lb", "lb", units.Kilogram, "kg", "kg")
 }
 
 // Length shows a length in inches and centimeters.
 func Length(l units.Length) Value {
-	return both(l, unit[units.Length]{units.Inch, "in", "in"}, unit[units.Length]{units.Centimeter, "cm", "cm"})
+	return both(l, units.Inch, "in", "in", units.Centimeter, "cm", "cm")
 }
 
 // Area shows an area in square feet and square meters.
 func Area(a units.Area) Value {
-	return both(a, unit[units.Area]{units.SquareFoot, "ft2", "ft2"}, unit[units.Area]{units.SquareMeter, "m2", "m2"})
+	return both(a, units.SquareFoot, "ft2", "ft2", units.SquareMeter, "m2", "m2")
 }
 
 // Pressure shows a pressure in inches of mercury and kilopascals.
 func Pressure(p units.Pressure) Value {
-	return both(p, unit[units.Pressure]{units.InchMercury, "inHg", "inhg"}, unit[units.Pressure]{units.Kilopascal, "kPa", "kpa"})
+	return both(p, units.InchMercury, "inHg", "inhg", units.Kilopascal, "kPa", "kpa")
 }
 
 // Energy shows heat in Btu and megajoules.
 func Energy(e units.Energy) Value {
-	return both(e, unit[units.Energy]{units.BtuIT, "Btu", "btu"}, unit[units.Energy]{units.Megajoule, "MJ", "mj"})
+	return both(e, units.BtuIT, "Btu", "btu", units.Megajoule, "MJ", "mj")
 }
 
 // Flow shows a volume flow by the hour.
 func Flow(q units.VolumeRate) Value {
-	return both(q, unit[units.VolumeRate]{units.USGallonPerHour, "US gal/h", "us_gal_per_h"}, unit[units.VolumeRate]{units.LiterPerHour, "L/h", "l_per_h"})
+	return both(q, units.USGallonPerHour, "US gal/h", "us_gal_per_h", units.LiterPerHour, "L/h", "l_per_h")
 }
 
 // Temperature shows a temperature in F and C to a tenth.
@@ -159,12 +155,21 @@ func Shown(x, drawn float64, decimals int) Value {
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
 
-// Plural words a count of things: 1 row, 2 rows.
-func Plural(n int, what string) string {
-	if n != 1 {
-		what += "s"
+// Amount shows an amount of money as it is written, with its cents: JSON has the same
+// digits.
+func Amount(text string) Value { return same(view{text, "", json.Number(text)}) }
+
+// Plural words a count of things: 1 row, 2 rows. Many is what several are called where
+// that is not an s more.
+func Plural(n int, one string, many ...string) string {
+	switch {
+	case n == 1:
+	case len(many) > 0:
+		one = many[0]
+	default:
+		one += "s"
 	}
-	return fmt.Sprintf("%d %s", n, what)
+	return fmt.Sprintf("%d %s", n, one)
 }
 
 // Words shows words.

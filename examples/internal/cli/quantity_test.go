@@ -58,3 +58,13 @@ func TestDegrees(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// Money keeps all its digits in JSON, where other numbers have nine.
+func TestAmount(t *testing.T) {
+	e := &Env{Out: new(bytes.Buffer)}
+	s := Sheet{Title: "t"}
+	s.Part("p", "P").Row("due", "Due", Amount("1234567890123.05"))
+	if err := s.JSON(e); err != nil || !strings.Contains(e.Out.String(), `"due": 1234567890123.05`) {
+		t.Errorf("%s, %v", e.Out, err)
+	}
+}
