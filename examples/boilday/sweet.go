@@ -55,7 +55,5 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
-	if p.sweet.Mass() > 0 {
-		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
-	}
+	part.If(p.sweet.Mass() > 0).Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
 }
