@@ -198,7 +198,7 @@ func TestDoubtHoles(t *testing.T) {
 			t.Errorf("%d holes: %d taps, learned %v, doubts %q", n, got, learned, doubts)
 		}
 		for _, doubt := range doubts {
-			if doubt != "hill/holes.csv: the holes of 2033 are too few for the sap of their days, and do not count as the taps. Write down all of a year, or its taps into seasons.csv." {
+			if doubt != "hill/holes.csv: too few holes of 2033 for the sap of their days. Write down all, or the taps into seasons.csv." {
 				t.Errorf("%s", doubt)
 			}
 		}
