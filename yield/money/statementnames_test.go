@@ -2,6 +2,7 @@ package money_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/sapreckoner/units"
@@ -22,5 +23,19 @@ func TestStatementNames(t *testing.T) {
 	var e *units.RangeError
 	if !errors.As(err, &e) || e.Func != "money.Offer.Statement" || e.Arg != "deliveries[1].Sap" || e.What != "entry 2: strength of the sap" {
 		t.Errorf("strength: %+v", err)
+	}
+}
+
+// So are the amount and the step of a thing that is written off.
+func TestStraightLineNames(t *testing.T) {
+	for arg, tc := range map[string]struct{ paid, cent, what, reason string }{
+		"paid": {"-1", "0.01", "amount paid", "what was paid"},
+		"cent": {"100", "0", "step of payments", "0.01 for cents"},
+	} {
+		var d *money.DecimalError
+		_, err := money.StraightLine(dec(tc.paid), 5, dec(tc.cent))
+		if !errors.As(err, &d) || d.Func != "money.StraightLine" || d.Arg != arg || d.What != tc.what || !strings.HasSuffix(d.Reason, ": "+tc.reason) {
+			t.Errorf("%s: %+v", arg, err)
+		}
 	}
 }
