@@ -253,6 +253,15 @@ func TestEndOfGappySprings(t *testing.T) {
 	}
 }
 
+// Four days of 60 F, to April 5, bring 40 F degree-days: the window has begun on the
+// day that is known, whatever past springs did.
+func TestEndHasBegun(t *testing.T) {
+	s := look(t, pastSprings(t, springOf(2034, 0, 95)), in34(4, 5), season.EndQuestion{Species: tapping.SugarMaple}).Signs[season.Warmth]
+	if s.State != season.EndNear || !s.From.Equal(in34(4, 5)) || !s.To.After(in34(4, 5)) {
+		t.Errorf("%+v", s)
+	}
+}
+
 // Four days of 60 F bring 40 F degree-days: the 34 that warn, but not the 44 of the
 // end. Without past springs nobody knows when those come, and no window is told.
 func TestEndNearWithoutPastSprings(t *testing.T) {
