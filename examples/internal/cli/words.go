@@ -138,7 +138,7 @@ func (s *Spoken) hear(before, number, unit string) (err error) {
 	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
 	case said == "C":
 		s.inC = true
-	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && !strings.HasSuffix(said, "L"):
+	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && (strings.HasSuffix(said, "GAL") || !strings.HasSuffix(said, "L")):
 		s.inUS = true
 	}
 	switch {
