@@ -189,6 +189,12 @@ func (p page) source(b *cli.Brief) {
 			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 		}
 	}
+	for _, n := range []night{p.sweet.night, p.night} {
+		if n.from != "" {
+			b.Told("nights to " + p.whole(n.air))
+			break
+		}
+	}
 	if p.ice != nil {
 		b.Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
 	}
@@ -227,6 +233,7 @@ func (p page) briefCautions(b *cli.Brief) {
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
 	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
 	add(true, p.morningCaution())
+	add(p.night.ice && p.chased == nil, "Tonight's "+p.whole(p.night.air)+" freezes the pan: leave it deep, cover it, drain float and pipes.")
 	if m := p.membrane; m != nil {
 		on := "before the fire"
 		if m.time > 0 {
