@@ -63,12 +63,11 @@ func (s *simulation) flowGauge(e int, f flowing) float64 {
 	return min(room, -f.richer)
 }
 
-// due returns an event that is due at the present state.
+// due returns an event that is due at the present state, from which the simulation
+// was resumed.
 func (s *simulation) due() int {
-	s.glowAt(s.now)
-	now := s.flows(s.y)
 	for e := range s.valveTurns() + 1 {
-		if s.gauge(e, now) < 0 {
+		if s.gauge(e, s.seen) < 0 {
 			return e
 		}
 	}
@@ -135,7 +134,7 @@ func (s *simulation) allow() {
 		total += m
 		s.scale[i], s.scale[s.water(i)], s.scale[s.lack(i)] = s.tolerance*m, s.tolerance*m, s.tolerance*m*joules
 	}
-	for i := s.inTank(); i < s.size(); i++ {
+	for i := s.inTank(); i <= s.drawnWater(); i++ {
 		s.scale[i] = s.tolerance * total
 	}
 }
@@ -165,12 +164,11 @@ func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	first, x := none, end
 	for _, e := range found {
 		root, ok := numeric.Root(func(x float64) float64 {
-			y := taken.between(x)
 			if !s.asksFlows(e) {
-				return s.stateGauge(e, y)
+				return s.stateGauge(e, s.part(taken, x, e))
 			}
 			s.glowAt(s.now + x*taken.h)
-			return s.flowGauge(e, s.flows(y))
+			return s.flowGauge(e, s.flows(taken.between(x)))
 		}, lookFrom, end, 1e-10)
 		if ok {
 			root = min(root+overstep, end) // where the event is beyond doubt
@@ -182,6 +180,24 @@ func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 		}
 	}
 	return first, x
+}
+
+// part returns the state at the share x of a step as far as the gauge of event e
+// looks at it.
+func (s *simulation) part(taken leg, x float64, e int) []float64 {
+	i := 0
+	switch {
+	case e < 2*s.n:
+		i = e % s.n
+	case e == s.valveTurns():
+		i = s.n - 1
+	}
+	for _, at := range [...]int{i, s.water(i), s.lack(i), s.inTank()} {
+		if at < s.live {
+			taken.number(x, at)
+		}
+	}
+	return s.mid
 }
 
 // overdue appends the events that are past due.
