@@ -189,13 +189,14 @@ func (k *kernel) flows(y []float64) flowing {
 			in, off = need, need-out
 			left = q - c*(out*l.volume/room)
 		case k.boils[i]:
-			// Were it just not to boil, the heat left would be so by a factor over
-			// zero.
-			in = (out*l.volume*l.latent + v*q) / (room*l.latent + v*c)
+			// The factors do not wait for the flow out of it. Were it just not to boil,
+			// the heat left would be another by a factor over zero.
+			each := 1 / (room*l.latent + v*c)
+			in = out*(l.volume*l.latent*each) + v*q*each
 			left = q - in*c
 			off = left / l.latent
 		default:
-			in = out * l.volume / room
+			in = out * (l.volume / room)
 			left = q - c*in
 		}
 		k.spare[i] = left
