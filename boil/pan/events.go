@@ -79,29 +79,15 @@ func (s *simulation) due() int {
 // it short. A blind step looks for no events.
 func (s *simulation) step(stop float64, blind bool) (int, error) {
 	s.allow()
-	wish := &s.wish[s.valve]
-	var taken leg
-	h := min(*wish, longestStep)
-	for tries := 0; ; tries++ {
-		full := h
-		if left := stop - s.now; h >= left*(1-1e-12) {
-			h = left
-		}
-		var e float64
-		taken, e = s.try(h)
-		if !(e <= 1) {
-			h *= min(0.9, factor(e))
-			if tries == 100 || s.now+h <= s.now {
-				return none, ErrTooBusy
-			}
-			continue
-		}
-		*wish = h * factor(e)
-		if h < full {
-			*wish = max(*wish, full)
-		}
-		break
+	next := s.explicit
+	if s.chain.order > 0 {
+		next = s.implicit
 	}
+	taken, err := next(stop)
+	if err != nil {
+		return none, err
+	}
+	h := taken.h
 	cut, x := none, 1.0
 	if !blind {
 		cut, x = s.firstEvent(taken, s.seen)
@@ -118,11 +104,39 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 	})
 	if cut == none {
 		taken.accept()
+		if taken.chain == nil {
+			s.watch(h)
+		}
 	} else {
 		taken.land(x)
 	}
 	s.now = end
 	return cut, nil
+}
+
+// explicit takes a step of at most to the time stop, and returns it.
+func (s *simulation) explicit(stop float64) (leg, error) {
+	wish := &s.wish[s.valve]
+	h := min(*wish, longestStep)
+	for tries := 0; ; tries++ {
+		full := h
+		if left := stop - s.now; h >= left*(1-1e-12) {
+			h = left
+		}
+		taken, e := s.try(h)
+		if !(e <= 1) {
+			h *= min(0.9, factor(e))
+			if tries == 100 || s.now+h <= s.now {
+				return leg{}, ErrTooBusy
+			}
+			continue
+		}
+		*wish = h * factor(e)
+		if h < full {
+			*wish = max(*wish, full)
+		}
+		return taken, nil
+	}
 }
 
 // allow sets the error that a step may make.

@@ -132,19 +132,21 @@ type flowing struct {
 // what the compartment lacks.
 func (k *kernel) flows(y []float64) flowing {
 	n := k.n
-	for i := range n {
-		s, w := y[i], y[k.water(i)]
-		m := s + w
-		k.m[i], k.w[i] = m, s/m
-		k.l[i] = k.hot.at(k.w[i])
+	mass, ls, ws, qs := k.m[:n], k.l[:n], k.w[:n], k.q[:n] // known to be as long, they are not checked again
+	sugar, water := y[:n], y[n:][:n]
+	for i, s := range sugar {
+		m := s + water[i]
+		mass[i], ws[i] = m, s/m
+		k.hot.set(&ls[i], ws[i])
 	}
+	ins, offs, spares, warms, boils := k.in[:n], k.off[:n], k.spare[:n], k.warm[:n], k.boils[:n]
 	out := 0.0
 	if k.valve == open || k.valve == wide {
 		out = k.cap(&k.l[n-1])
 	}
 	k.in[n] = out
 	for i := n - 1; i >= 0; i-- {
-		l, b, q := &k.l[i], k.w[i], k.q[i]*k.glow
+		l, b, q := &ls[i], ws[i], qs[i]*k.glow
 		if i == 0 && !k.fed {
 			k.in[0], k.warm[0], k.off[0], k.spare[0] = 0, 0, 0, q
 			if k.boils[0] {
@@ -159,10 +161,10 @@ func (k *kernel) flows(y []float64) flowing {
 		if i == 0 {
 			c = k.tank.warm(l.point)
 		} else {
-			from := &k.l[i-1]
-			a, c = k.w[i-1], from.heat*(l.point-from.point)
-			if !k.boils[i-1] {
-				c += y[k.lack(i-1)] / k.m[i-1]
+			from := &ls[i-1]
+			a, c = ws[i-1], from.heat*(l.point-from.point)
+			if !boils[i-1] {
+				c += y[k.lack(i-1)] / mass[i-1]
 			}
 		}
 		v := l.waterVolume(b)
@@ -188,7 +190,7 @@ func (k *kernel) flows(y []float64) flowing {
 		case i == n-1 && k.valve == holding:
 			in, off = need, need-out
 			left = q - c*(out*l.volume/room)
-		case k.boils[i]:
+		case boils[i]:
 			// The factors do not wait for the flow out of it. Were it just not to boil,
 			// the heat left would be another by a factor over zero.
 			each := 1 / (room*l.latent + v*c)
@@ -199,8 +201,7 @@ func (k *kernel) flows(y []float64) flowing {
 			in = out * (l.volume / room)
 			left = q - c*in
 		}
-		k.spare[i] = left
-		k.in[i], k.off[i], k.warm[i] = in, off, c
+		ins[i], offs[i], spares[i], warms[i] = in, off, left, c
 		out = in
 	}
 	return flowing{k, y}
@@ -212,10 +213,13 @@ func (f flowing) rates(dy []float64) {
 	n := k.n
 	a := k.tank.w
 	steam := 0.0
-	for i := range n {
-		in, out, b, off := k.in[i], k.in[i+1], k.w[i], k.off[i]
-		dy[i] = in*a - out*b
-		dy[k.water(i)] = in*(1-a) - out*(1-b) - off
+	ins, outs, ws, offs := k.in[:n], k.in[1:][:n], k.w[:n], k.off[:n]
+	sugar, water := dy[:n], dy[n:][:n]
+	for i, in := range ins {
+		out, b, off := outs[i], ws[i], offs[i]
+		flow := in*a - out*b
+		sugar[i] = flow
+		water[i] = in - out - off - flow
 		if !k.all {
 			lack := 0.0
 			if !k.boils[i] {

@@ -10,6 +10,7 @@ import (
 // resume starts anew after the state or the regime has changed.
 func (s *simulation) resume() {
 	s.changed = true
+	s.chain.order, s.chain.stiff = 0, 0
 	if s.banked || s.ended {
 		return
 	}

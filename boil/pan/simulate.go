@@ -75,6 +75,7 @@ var traceEvery = limit.Range{Arg: "every", What: "time between readings", Low: 1
 type simulation struct {
 	*kernel
 	*stepper
+	chain chain
 	day   *Day
 	pail  float64 // m3; zero under a float
 	until float64 // strength at which the valve shuts; zero for a thin stream

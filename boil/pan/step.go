@@ -57,7 +57,8 @@ func newStepper(size int, f func(after float64, y, dy []float64)) *stepper {
 // leg is a step that was tried, h long. It is good until the next one is.
 type leg struct {
 	*stepper
-	h float64
+	h     float64
+	chain *chain // that has the states along an implicit step; nil along another
 }
 
 // try steps by h and returns the step, and its error as a share of the allowed
@@ -99,11 +100,11 @@ func (s *stepper) try(h float64) (leg, float64) {
 	for i := range y {
 		e := math.Abs(h*(v[0]*k0[i]+v[2]*k2[i]+v[3]*k3[i]+v[4]*k4[i]+v[5]*k5[i]+v[6]*k6[i])) / scale[i]
 		if math.IsNaN(e) {
-			return leg{s, h}, e
+			return leg{s, h, nil}, e
 		}
 		worst = max(worst, e)
 	}
-	return leg{s, h}, worst
+	return leg{s, h, nil}, worst
 }
 
 // stage finds the slope of stage k of a step by h.
@@ -131,6 +132,10 @@ func (s leg) between(x float64) []float64 {
 // number puts one number of the state at the share x of the step where between puts
 // all of them.
 func (s leg) number(x float64, i int) {
+	if s.chain != nil {
+		s.mid[i] = s.chain.number(x, i)
+		return
+	}
 	if !s.dense {
 		s.prepare()
 	}

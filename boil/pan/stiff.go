@@ -1,0 +1,287 @@
+package pan
+
+import "math"
+
+// Where liquid passes a part of the pan faster than the whole of it changes, a step
+// of an explicit method may be no longer than the liquid stays there, or it grows
+// unstable. Then the steps are taken by backward differentiation, which is stable:
+// the state at the end of a step is that in which the slope agrees with the
+// differences to the states before,
+//
+//	sum over j to the order k of (the j-th backward difference)/j = h slope
+//
+// with the method of orders 1 to 5, differences of even steps, and their change
+// of length and order as in L. F. Shampine and M. W. Reichelt, SIAM Journal on
+// Scientific Computing 18 (1997) 1-22 (from memory).
+//
+// Cites shampine-reichelt-1997.
+
+// mostOrder is the highest order at which it is stable.
+const mostOrder = 5
+
+// harmonic holds 1 + 1/2 + ... + 1/k.
+var harmonic = [mostOrder + 1]float64{0, 1, 3.0 / 2, 11.0 / 6, 25.0 / 12, 137.0 / 60}
+
+// When to go over to it: a step in which a part empties more than once, while little of
+// the whole pan passes, so many times in succession. Dormand and Prince's method is
+// stable to 3.3 on the real axis, and to about half of that for a row of parts, each
+// of which passes on what it is told. Implicit steps follow the pan as a whole, and
+// are no longer than what the last figure says.
+const (
+	emptied = 1.3
+	little  = 0.08
+	stiffly = 3
+)
+
+// chain is the state as backward differences of even steps.
+type chain struct {
+	order int // of the next step; 0 while the steps are explicit
+	took  int // of the last one
+	h     float64
+	even  int                      // steps since the length changed
+	turn  float64                  // by how much the next step is to be longer
+	diff  [mostOrder + 3][]float64 // those of the end of the last step, from the state itself on
+	d     []float64                // what the end of a step is off from where the differences led
+	psi   []float64
+	move  []float64
+	stiff int // explicit steps in succession that a part hardly stood
+}
+
+// watch goes over to implicit steps after explicit ones that were kept short by the
+// stay of the liquid in a part.
+func (s *simulation) watch(h float64) {
+	fast, mass := 0.0, 0.0
+	for i := range s.n {
+		fast = max(fast, s.in[i+1]/s.m[i])
+		mass += s.m[i]
+	}
+	c := &s.chain
+	if c.stiff++; !(h*fast > emptied && h*s.in[0] < little*mass) {
+		c.stiff = 0
+	}
+	if c.stiff < stiffly {
+		return
+	}
+	if c.d == nil {
+		size := s.size()
+		room := make([]float64, (mostOrder+6)*size)
+		cut := func() []float64 {
+			row := room[:size:size]
+			room = room[size:]
+			return row
+		}
+		for j := range c.diff {
+			c.diff[j] = cut()
+		}
+		c.d, c.psi, c.move = cut(), cut(), cut()
+	}
+	const short = 0.02 // the first step is of order 1
+	c.order, c.h, c.even, c.turn = 1, short*h, 0, 1
+	for j := range c.diff {
+		clear(c.diff[j])
+	}
+	copy(c.diff[0], s.y)
+	for i, slope := range s.slope[0][:s.live] {
+		c.diff[1][i] = c.h * slope
+	}
+}
+
+// implicit takes a step of at most to the time stop, and returns it.
+func (s *simulation) implicit(stop float64) (leg, error) {
+	c := &s.chain
+	c.stretch(c.turn, s.live)
+	for tries := 0; ; tries++ {
+		if left := min(longestStep, stop-s.now); c.h > left*(1-1e-12) {
+			c.stretch(left/c.h, s.live)
+			c.h = left
+		}
+		e := s.solve()
+		if e <= 1 {
+			break
+		}
+		if tries == 100 || s.now+c.h/2 <= s.now {
+			return leg{}, ErrTooBusy
+		}
+		c.stretch(max(0.2, min(0.5, 0.9*math.Pow(e, -1/float64(c.order+1)))), s.live)
+	}
+	c.took = c.order
+	taken := leg{s.stepper, c.h, c}
+	c.learn(s)
+	return taken, nil
+}
+
+// solve finds the end of a step, and its error as a share of the allowed one; 2 if
+// it was not found.
+func (s *simulation) solve() float64 {
+	c := &s.chain
+	k, n := c.order, s.live
+	next, psi, d, move, slope := s.next[:n], c.psi[:n], c.d[:n], c.move[:n], s.slope[6][:n]
+	first, second := c.diff[0][:n], c.diff[1][:n]
+	for i := range next {
+		next[i], psi[i], d[i] = first[i]+second[i], second[i], 0
+	}
+	for j := 2; j <= k; j++ {
+		h, row := harmonic[j], c.diff[j][:n]
+		for i := range next {
+			next[i] += row[i]
+			psi[i] += h * row[i]
+		}
+	}
+	part, inverse := c.h/harmonic[k], 1/harmonic[k]
+	const (
+		near   = 0.1 // of the error that is allowed
+		rounds = 4
+	)
+	last := math.Inf(1)
+	for round := range rounds {
+		s.f(c.h, s.next, slope)
+		for i := range next {
+			move[i] = part*slope[i] - inverse*psi[i] - d[i]
+		}
+		s.sweep(part, move)
+		by := s.share(move)
+		switch {
+		case by <= near && round > 0:
+			return s.share(d) / float64(k+1)
+		case !(by < last):
+			return 2
+		}
+		last = by
+		for i := range next {
+			next[i] += move[i]
+			d[i] += move[i]
+		}
+	}
+	return 2
+}
+
+// share is the largest of the numbers of a row, as a share of its allowed error, or
+// NaN.
+func (s *simulation) share(row []float64) (most float64) {
+	scale := s.scale[:len(row)]
+	for i, e := range row {
+		e = math.Abs(e) / scale[i]
+		if math.IsNaN(e) {
+			return e
+		}
+		most = max(most, e)
+	}
+	return most
+}
+
+// sweep solves (1 - part J) x = r for x, in the place of r, where J tells how the
+// rates change with the sugar and the heat that the flows carry on, the flows
+// being what they are. From the sap's end on every part is told by the one before.
+// What r adds up to x does, so that nothing is lost.
+func (s *simulation) sweep(part float64, r []float64) {
+	n := s.n
+	a, lacks := 0.0, 0.0 // change of the liquid that comes in: its sugar, and what it lacks to boil
+	for i := range n {
+		in, out, m, b := part*s.in[i], part*s.in[i+1], s.m[i], s.w[i]
+		sugar, water := r[i], r[s.water(i)]
+		comes := in * a
+		a = ((1-b)*sugar - b*water + comes) / (m + out)
+		r[i], r[s.water(i)] = sugar+comes-out*a, water-comes+out*a
+		if s.all {
+			continue
+		}
+		comes = in * lacks
+		lacks = 0
+		if at := s.lack(i); !s.boils[i] {
+			lacks = (r[at] + comes - s.seen.y[at]/m*(sugar+water)) / (m + out)
+			r[at] += comes - out*lacks
+		}
+	}
+	r[s.drawnSugar()] += part * s.in[n] * a
+	r[s.drawnWater()] -= part * s.in[n] * a
+}
+
+// learn takes the end of a step into the differences, and decides on the next one.
+func (c *chain) learn(s *simulation) {
+	k, n := c.order, s.live
+	d, next, after := c.d[:n], c.diff[k+1][:n], c.diff[k+2][:n]
+	for i := range d {
+		after[i], next[i] = d[i]-next[i], d[i]
+	}
+	for j := k; j >= 0; j-- {
+		row, above := c.diff[j][:n], c.diff[j+1][:n]
+		for i := range row {
+			row[i] += above[i]
+		}
+	}
+	c.turn = 1
+	if c.even++; c.even <= k {
+		return
+	}
+	best, order := 0.0, k
+	for q := max(1, k-1); q <= min(mostOrder, k+1); q++ {
+		e := s.share(c.diff[q+1][:n]) / float64(q+1)
+		if by := math.Pow(max(e, 1e-10), -1/float64(q+1)); by > best {
+			best, order = by, q
+		}
+	}
+	// Small changes are not worth their cost.
+	c.even = 0
+	if by := min(10, 0.9*best); order != k || by > 1.1 || by < 0.9 {
+		c.order, c.turn = order, by
+	}
+}
+
+// stretch makes the next step longer by a factor: the same polynomial through other
+// states.
+func (c *chain) stretch(by float64, live int) {
+	if by == 1 {
+		return
+	}
+	k := c.order
+	var to [mostOrder + 1][mostOrder + 1]float64
+	old, even := steps(k, by), steps(k, 1)
+	for i := range k + 1 {
+		for j := range k + 1 {
+			for m := range k + 1 {
+				to[i][j] += old[i][m] * even[m][j]
+			}
+		}
+	}
+	var row [mostOrder + 1][]float64
+	for j := range k + 1 {
+		row[j] = c.diff[j][:live]
+	}
+	for i := range live { // the state itself stays
+		var d [mostOrder + 1]float64
+		for m := 1; m <= k; m++ {
+			x := row[m][i]
+			for j := 1; j <= k; j++ {
+				d[j] += to[m][j] * x
+			}
+		}
+		for j := 1; j <= k; j++ {
+			row[j][i] = d[j]
+		}
+	}
+	c.h *= by
+	c.even = 0
+}
+
+// steps holds the products that a polynomial has as factors of its differences at
+// steps of another length.
+func steps(k int, by float64) (r [mostOrder + 1][mostOrder + 1]float64) {
+	for j := range k + 1 {
+		r[0][j] = 1
+		for i := 1; i <= k; i++ {
+			r[i][j] = r[i-1][j] * (float64(i-1) - by*float64(j)) / float64(i)
+		}
+	}
+	return r
+}
+
+// number returns a number of the state at the share x of the last step, by the
+// polynomial through its end and the states before.
+func (c *chain) number(x float64, i int) float64 {
+	sum, p := c.diff[0][i], 1.0
+	for j := 1; j <= c.took; j++ {
+		p *= (x - 1 + float64(j-1)) / float64(j)
+		sum += p * c.diff[j][i]
+	}
+	return sum
+}
