@@ -66,10 +66,9 @@ func (s *simulation) flowGauge(e int, f flowing) float64 {
 // due returns an event that is due at the present state, from which the simulation
 // was resumed.
 func (s *simulation) due() int {
-	for e := range s.valveTurns() + 1 {
-		if s.gauge(e, s.seen) < 0 {
-			return e
-		}
+	var room [4]int
+	if found := s.overdue(s.seen, room[:0]); len(found) > 0 {
+		return found[0]
 	}
 	s.changed = false
 	return none
@@ -146,10 +145,11 @@ func (s *simulation) allow() {
 	for i := range s.n {
 		m := s.y[i] + s.y[s.water(i)]
 		total += m
-		s.scale[i], s.scale[s.water(i)], s.scale[s.lack(i)] = s.tolerance*m, s.tolerance*m, s.tolerance*m*joules
+		each := 1 / (s.tolerance * m)
+		s.scale[i], s.scale[s.water(i)], s.scale[s.lack(i)] = each, each, each/joules
 	}
 	for i := s.inTank(); i <= s.drawnWater(); i++ {
-		s.scale[i] = s.tolerance * total
+		s.scale[i] = 1 / (s.tolerance * total)
 	}
 }
 
@@ -214,9 +214,20 @@ func (s *simulation) part(taken leg, x float64, e int) []float64 {
 	return s.mid
 }
 
-// overdue appends the events that are past due.
+// overdue appends the events that are past due, of which most are gauged here as
+// [simulation.gauge] does it, with what the flows have found.
 func (s *simulation) overdue(f flowing, found []int) []int {
-	for e := range s.valveTurns() + 1 {
+	for i, boils := range s.boils {
+		if boils && f.spare[i] < 0 || !boils && f.y[s.lack(i)] < 0 {
+			found = append(found, i)
+		}
+	}
+	for i, w := range f.w {
+		if w > thickest/100 {
+			found = append(found, s.n+i)
+		}
+	}
+	for e := s.tankEmpty(); e <= s.valveTurns(); e++ {
 		if s.gauge(e, f) < 0 {
 			found = append(found, e)
 		}

@@ -34,7 +34,7 @@ type stepper struct {
 	y     []float64                            // where the step starts
 	next  []float64                            // where it ends
 	slope [7][]float64                         // the stages; the first is at y, the last at next
-	scale []float64                            // the error that is allowed of each number
+	scale []float64                            // the inverse of the error that is allowed of each number
 	mid   []float64                            // where between puts its answer
 	poly  [][4]float64                         // the state along the step, once dense
 	dense bool
@@ -70,39 +70,56 @@ func (s *stepper) try(h float64) (leg, float64) {
 	n := s.live
 	y, next, scale := s.y[:n], s.next[:n], s.scale[:n]
 	k0, k1, k2, k3, k4, k5, k6 := s.slope[0][:n], s.slope[1][:n], s.slope[2][:n], s.slope[3][:n], s.slope[4][:n], s.slope[5][:n], s.slope[6][:n]
-	w := &stageWeights
+	var w *[6]float64
+	var a, b, c, d, e float64
+	w = &stageWeights[1]
+	a = h * w[0]
 	for i := range y {
-		next[i] = y[i] + h*w[1][0]*k0[i]
+		next[i] = y[i] + a*k0[i]
 	}
 	s.stage(1, h)
+	w = &stageWeights[2]
+	a, b = h*w[0], h*w[1]
 	for i := range y {
-		next[i] = y[i] + h*(w[2][0]*k0[i]+w[2][1]*k1[i])
+		next[i] = y[i] + a*k0[i] + b*k1[i]
 	}
 	s.stage(2, h)
+	w = &stageWeights[3]
+	a, b, c = h*w[0], h*w[1], h*w[2]
 	for i := range y {
-		next[i] = y[i] + h*(w[3][0]*k0[i]+w[3][1]*k1[i]+w[3][2]*k2[i])
+		next[i] = y[i] + a*k0[i] + b*k1[i] + c*k2[i]
 	}
 	s.stage(3, h)
+	w = &stageWeights[4]
+	a, b, c, d = h*w[0], h*w[1], h*w[2], h*w[3]
 	for i := range y {
-		next[i] = y[i] + h*(w[4][0]*k0[i]+w[4][1]*k1[i]+w[4][2]*k2[i]+w[4][3]*k3[i])
+		next[i] = y[i] + a*k0[i] + b*k1[i] + c*k2[i] + d*k3[i]
 	}
 	s.stage(4, h)
+	w = &stageWeights[5]
+	a, b, c, d, e = h*w[0], h*w[1], h*w[2], h*w[3], h*w[4]
 	for i := range y {
-		next[i] = y[i] + h*(w[5][0]*k0[i]+w[5][1]*k1[i]+w[5][2]*k2[i]+w[5][3]*k3[i]+w[5][4]*k4[i])
+		next[i] = y[i] + a*k0[i] + b*k1[i] + c*k2[i] + d*k3[i] + e*k4[i]
 	}
 	s.stage(5, h)
+	w = &stageWeights[6]
+	a, b, c, d, e = h*w[0], h*w[2], h*w[3], h*w[4], h*w[5]
 	for i := range y {
-		next[i] = y[i] + h*(w[6][0]*k0[i]+w[6][2]*k2[i]+w[6][3]*k3[i]+w[6][4]*k4[i]+w[6][5]*k5[i])
+		next[i] = y[i] + a*k0[i] + b*k2[i] + c*k3[i] + d*k4[i] + e*k5[i]
 	}
 	s.stage(6, h)
-	worst := 0.0
 	v := &errorWeights
+	a, b, c, d, e = h*v[0], h*v[2], h*v[3], h*v[4], h*v[5]
+	f, worst, all := h*v[6], 0.0, 0.0
 	for i := range y {
-		e := math.Abs(h*(v[0]*k0[i]+v[2]*k2[i]+v[3]*k3[i]+v[4]*k4[i]+v[5]*k5[i]+v[6]*k6[i])) / scale[i]
-		if math.IsNaN(e) {
-			return leg{s, h, nil}, e
+		off := math.Abs(a*k0[i]+b*k2[i]+c*k3[i]+d*k4[i]+e*k5[i]+f*k6[i]) * scale[i]
+		if off > worst {
+			worst = off
 		}
-		worst = max(worst, e)
+		all += off
+	}
+	if math.IsNaN(all) {
+		return leg{s, h, nil}, all
 	}
 	return leg{s, h, nil}, worst
 }
@@ -123,6 +140,10 @@ func factor(e float64) float64 {
 // Like the step itself it is y plus a combination of the stages, and conserves
 // what they conserve.
 func (s leg) between(x float64) []float64 {
+	if s.chain != nil {
+		s.chain.between(x, s.mid[:s.live])
+		return s.mid
+	}
 	for i := range s.live {
 		s.number(x, i)
 	}

@@ -158,13 +158,16 @@ func (s *simulation) solve() float64 {
 // share is the largest of the numbers of a row, as a share of its allowed error, or
 // NaN.
 func (s *simulation) share(row []float64) (most float64) {
-	scale := s.scale[:len(row)]
+	scale, all := s.scale[:len(row)], 0.0
 	for i, e := range row {
-		e = math.Abs(e) / scale[i]
-		if math.IsNaN(e) {
-			return e
+		e = math.Abs(e) * scale[i]
+		if e > most {
+			most = e
 		}
-		most = max(most, e)
+		all += e
+	}
+	if math.IsNaN(all) {
+		return all
 	}
 	return most
 }
@@ -273,6 +276,18 @@ func steps(k int, by float64) (r [mostOrder + 1][mostOrder + 1]float64) {
 		}
 	}
 	return r
+}
+
+// between sets the state at the share x of the last step.
+func (c *chain) between(x float64, to []float64) {
+	copy(to, c.diff[0])
+	p := 1.0
+	for j := 1; j <= c.took; j++ {
+		p *= (x - 1 + float64(j-1)) / float64(j)
+		for i, d := range c.diff[j][:len(to)] {
+			to[i] += p * d
+		}
+	}
 }
 
 // number returns a number of the state at the share x of the last step, by the
