@@ -1,6 +1,10 @@
 package pan
 
-import "example.org/sapreckoner/internal/base/numeric"
+import (
+	"math"
+
+	"example.org/sapreckoner/internal/base/numeric"
+)
 
 // The events of a simulation of n compartments are numbered: 0 to n-1 for a
 // compartment that starts or ceases to boil, n to 2n-1 for one that becomes too
@@ -166,7 +170,7 @@ const (
 func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	var room [4]int
 	found, end := s.overdue(last, room[:0]), 1.0
-	if s.unsteady(last) {
+	if s.unsteady(taken, last) {
 		// A compartment may cease to boil and start again within the step.
 		y := taken.between(0.5)
 		s.glowAt(s.now + taken.h/2)
@@ -235,10 +239,19 @@ func (s *simulation) overdue(f flowing, found []int) []int {
 	return found
 }
 
-// unsteady reports whether a compartment is off the boil or not far from it.
-func (s *simulation) unsteady(f flowing) bool {
+// unsteady reports whether a compartment is near to going on or off the boil within a
+// step.
+func (s *simulation) unsteady(taken leg, last flowing) bool {
 	for i, boils := range s.boils {
-		if !boils || f.spare[i] < s.q[i]*f.glow/2 {
+		if boils {
+			if last.spare[i] < s.q[i]*last.glow/2 {
+				return true
+			}
+			continue
+		}
+		at := s.lack(i)
+		most := taken.h * max(math.Abs(s.slope[0][at]), math.Abs(s.slope[6][at]))
+		if min(s.y[at], last.y[at]) < 2*most {
 			return true
 		}
 	}
