@@ -104,11 +104,14 @@ func (j *Jurisdiction) UnmarshalText(text []byte) error { return places.Unmarsha
 // Cites usda-2015, canada-grades, new-york-270, maine-892a, vermont-rule,
 // ontario-119-11, fr-7579-1967.
 func (j Jurisdiction) Standard() (Standard, error) {
-	if !j.known() {
-		return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: j.String() + " is not listed",
-			Hint: "take a listed place such as Vermont, or give the rule in force"}
+	if j.known() {
+		return standards[j], nil
 	}
-	return standards[j], nil
+	why := j.String() + " is not listed"
+	if j == 0 {
+		why = "no place is given"
+	}
+	return Standard{}, &InfeasibleError{Func: "sugar.Jurisdiction.Standard", Why: why, Hint: "take a listed place such as Vermont, or give the rule in force"}
 }
 
 // A Verdict is what a measured strength says about a rule. The zero value calls

@@ -48,6 +48,17 @@ func (l *Lot) UnmarshalJSON(b []byte) error {
 		return err
 	}
 	if in.Mass == 0 && (math.IsNaN(float64(in.Sugar)) || in.Sugar == 0) {
+		// Nothing needs neither strength nor heat; one that is told must be possible.
+		brix, at := in.Brix, in.Temperature
+		if math.IsNaN(float64(brix)) {
+			brix = 0
+		}
+		if math.IsNaN(at.Celsius()) {
+			at = units.Celsius(coldestLot)
+		}
+		if _, err := NewLotByMass(0, brix, at); err != nil {
+			return units.Under(fn, err)
+		}
 		*l = Lot{}
 		return nil
 	}

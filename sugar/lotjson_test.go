@@ -64,6 +64,10 @@ func TestLotJSONRefused(t *testing.T) {
 		`{"mass":"10 kg","brix":"66 Brix","sugar":"-6.6 kg","temperature":"20 C"}`: "sugar",
 		`{"mass":"10 kg","sugar":"11 kg","temperature":"20 C"}`:                    "brix",
 		`{"mass":null,"brix":"66 Brix","temperature":"20 C"}`:                      "mass",
+		// Of nothing too, as NewLotByMass refuses it.
+		`{"mass":"0 kg","brix":"86 Brix","temperature":"20 C"}`:  "brix",
+		`{"mass":"0 kg","brix":"-1 Brix"}`:                       "brix",
+		`{"mass":"0 kg","brix":"66 Brix","temperature":"120 C"}`: "at",
 	} {
 		l := want
 		err := json.Unmarshal([]byte(text), &l)

@@ -71,8 +71,10 @@ func (s *Solubility) UnmarshalText(text []byte) error { return authors.Unmarshal
 // the other matter of syrup move the limit and slow the crystals.
 //
 // Source: Vavrinecz; Charles; both from memory. Herzfeld; Sokolovsky; both as
-// printed by Mohos (2010), tables A2.2 and A2.3 (read). Check values: 66.72 Brix at
-// 20 C (Vavrinecz, from memory), 67.09 (Herzfeld, read).
+// printed by Mohos (2010), tables A2.2 and A2.3 (read). They agree to 0.005 Brix but
+// for a figure of each that breaks its own run, Herzfeld's at 30 C and Sokolovsky's
+// at 90: a misprint, and the other's stands there. Check values: 66.72 Brix at 20 C
+// (Vavrinecz, from memory), 67.09 (Herzfeld, read).
 //
 // Cites vavrinecz, charles, mohos-2010.
 func (s Solubility) Saturation(at units.Temperature) (units.Brix, error) {

@@ -98,7 +98,7 @@ func TestFormulasDiffer(t *testing.T) {
 
 // At 20 C 66.60 Brix are saturated by Charles, 66.72 by Vavrinecz, 67.09 by
 // Herzfeld and Sokolovsky; at 10 C Herzfeld has 190.5 g to 100 of water, 65.58
-// percent; at 30 C 219.9 g, 68.74, and Vavrinecz 68.29. Practice has crystals above
+// percent; at 30 C 219.5 g, 68.70, and Vavrinecz 68.29. Practice has crystals above
 // 68 (OMAFRA 2013), and 68 is counted with it, so that 66.9 on a cold shelf are above all, and not likely.
 func TestCrystals(t *testing.T) {
 	for _, tc := range []struct {

@@ -43,6 +43,11 @@
 // significant digits. Text prints in the unit and with the decimals that the
 // reader of a page wants.
 //
+// In JSON a quantity is that text in quotes, and NaN, which nobody knows, is
+// null both ways. A field that was not sent keeps what it held, and zero is an
+// amount, 0 C a cup of ice water: set it to NaN before it is decoded, and the
+// function that uses it refuses what is missing.
+//
 // # Carriers
 //
 // Quantities are carriers: arithmetic on them is plain float64 arithmetic and

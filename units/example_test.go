@@ -5,6 +5,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"math"
 	"time"
 
 	"example.org/sapreckoner/units"
@@ -35,6 +36,19 @@ func ExampleTemperature_Compare() {
 	sap, ice := units.Fahrenheit(38), units.Celsius(0)
 	fmt.Println(sap.Compare(ice), ice.Equal(units.Fahrenheit(32)))
 	// Output: 1 true
+}
+
+// A cup that was not sent is no cup of ice water: it begins as NaN, and null is NaN.
+func ExampleTemperature_UnmarshalJSON() {
+	for _, body := range []string{`{"cup":"204 F"}`, `{"cup":null}`, `{}`} {
+		ask := struct{ Cup units.Temperature }{units.Celsius(math.NaN())}
+		err := json.Unmarshal([]byte(body), &ask)
+		fmt.Println(ask.Cup.Text(units.ScaleFahrenheit, 0), err)
+	}
+	// Output:
+	// 204 F <nil>
+	// NaN F <nil>
+	// NaN F <nil>
 }
 
 func ExampleTemperature_Text() {

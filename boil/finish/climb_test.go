@@ -188,3 +188,39 @@ func FuzzBatch(f *testing.F) {
 		}
 	})
 }
+
+// Coals do what a batch under a dying boil does: after the time that they take, the water
+// that they have boiled off, all of it times 1 - 2^(-t/halving), has brought the batch to
+// within 0.1 Brix, and a halving time more leaves half of the rest.
+func TestCoalsTime(t *testing.T) {
+	const halving = 7 * time.Minute
+	for _, target := range []units.Brix{0.5, 10, 60, 66.9, 90} {
+		for _, share := range []float64{0.2, 0.8, 0.99} {
+			last := max(0.1, units.Brix(share)*target)
+			d, err := finish.CoalsTime(last, target, halving)
+			if err != nil {
+				t.Fatal(err)
+			}
+			sugar := last.Sugar(units.Kilogram)
+			all := units.Kilogram - target.Of(sugar)
+			off := all * units.Mass(1-math.Exp2(-d.Seconds()/halving.Seconds()))
+			if got := float64(sugar) / float64(units.Kilogram-off) * 100; !near(got, float64(max(last, target-0.1)), 1e-6) {
+				t.Errorf("from %v for %v: %v after %v", last, target, got, d)
+			}
+		}
+	}
+	for _, at := range []units.Brix{66.85, 66.9} {
+		if d, err := finish.CoalsTime(at, 66.9, halving); d != 0 || err != nil {
+			t.Errorf("near enough at %v: %v, %v", at, d, err)
+		}
+	}
+	nan, inf := units.Brix(math.NaN()), units.Brix(math.Inf(1))
+	for _, c := range []struct {
+		last, target units.Brix
+		halving      time.Duration
+	}{{0.09, 66, halving}, {67, 66, halving}, {nan, 66, halving}, {-inf, 66, halving}, {0.1, 0.19, halving}, {60, 92.1, halving}, {60, nan, halving}, {60, inf, halving}, {60, 66, -1}} {
+		if d, err := finish.CoalsTime(c.last, c.target, c.halving); d != 0 || !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v, %v", c, d, err)
+		}
+	}
+}

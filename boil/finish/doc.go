@@ -11,7 +11,7 @@
 //
 // and the strength climbs ever faster. A [Watch] fits that line to readings of
 // the thermometer and tells the minutes left and their uncertainty. A batch
-// climbs on after the last firing: [Batch.Coast], [Batch.LastFiring].
+// climbs on after the last firing: [Batch.Coast], [Batch.LastFiring], [CoalsTime].
 //
 // [ThermometerStop.Parts] and [HydrometerStop.Parts] tell how uncertain a stop by
 // each instrument is, [ErrorCost] and [DepthCost] what an error does to the syrup,

@@ -118,6 +118,14 @@ func ExampleBatch_LastFiring() {
 	// Output: 65.0 Brix <nil>
 }
 
+// What is still to go at 63.9 Brix is 31.36 times what is at 66.8, of 66.9: 4.97 halvings
+// of 2 minutes.
+func ExampleCoalsTime() {
+	d, err := finish.CoalsTime(63.9, 66.9, 2*time.Minute)
+	fmt.Println(d.Round(time.Second), err)
+	// Output: 9m57s <nil>
+}
+
 // A tenth of a degree Fahrenheit.
 func ExampleErrorCost() {
 	b, err := finish.ErrorCost(66, units.Atmosphere, 0.1*units.FahrenheitDegree)

@@ -22,6 +22,8 @@ type Graining struct {
 // Cool without moving it: a jolt starts coarse grain. It is far hotter than syrup
 // when it leaves the fire, and it sticks. Check value: soft molded candy cools
 // to 200 to 210 F and not below 160 (read).
+//
+// Cites ontario-producers, usda-handbook-134, cornell-208.
 func Grainings() []Graining {
 	f := units.Fahrenheit
 	return []Graining{

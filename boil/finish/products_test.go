@@ -1,6 +1,7 @@
 package finish_test
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -62,6 +63,19 @@ func TestProductFigures(t *testing.T) {
 		}
 		if f.High > ceiling {
 			t.Errorf("%s: %v is above the ceiling %v", f.Product, f.High, ceiling)
+		}
+	}
+}
+
+// Of an empty lot nothing comes, and the refusal names the lot.
+func TestProductOfNothing(t *testing.T) {
+	for fn, ask := range map[string]func() error{
+		"finish.ProductWeight":   func() error { _, err := finish.ProductWeight(sugar.Lot{}, 5*units.Percent); return err },
+		"finish.ProductMoisture": func() error { _, err := finish.ProductMoisture(sugar.Lot{}, units.Pound); return err },
+	} {
+		var e *units.RangeError
+		if err := ask(); !errors.As(err, &e) || e.Func != fn || e.Arg != "lot" || e.What != "sugar in the lot" || e.Unit != "kg" || e.Hint != "there is nothing to boil down" {
+			t.Errorf("%s: %+v", fn, err)
 		}
 	}
 }

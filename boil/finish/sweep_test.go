@@ -24,7 +24,7 @@ func swept(t testing.TB) sweep.Package {
 		Contract: true,
 		Funcs: []any{
 			finish.ProductFigures, finish.ProductMoisture, finish.ProductWeight,
-			finish.ConfectionFinishes, finish.DepthCost, finish.Grainings, finish.ErrorCost, finish.FixedRise, finish.LearnOffset, finish.SyrupFinishes,
+			finish.CoalsTime, finish.ConfectionFinishes, finish.DepthCost, finish.Grainings, finish.ErrorCost, finish.FixedRise, finish.LearnOffset, finish.SyrupFinishes,
 		},
 		Values: []any{
 			p, 0.98 * p, 66 * units.DegreeBrix, 80 * units.DegreeBrix, 2 * units.DegreeBrix, units.TempDiff(0.1), units.TempDiff(4),

@@ -94,10 +94,13 @@ func TestLearnEfficiencyRefuses(t *testing.T) {
 		_, err = fuel.LearnEfficiency(fuel.Firing{Into: 10, Burned: fuel.Heat{Energy: units.Energy(x), Basis: fuel.Net}})
 		wantRange(t, "fuel", err)
 	}
-	_, err = fuel.LearnEfficiency(firing(111))
-	wantRange(t, "more than all", err)
-	_, err = fuel.LearnEfficiency(firing(0.5))
-	wantRange(t, "nearly none", err)
+	for percent, name := range map[float64]string{111: "more than all", 0.5: "nearly none"} {
+		_, err = fuel.LearnEfficiency(firing(percent))
+		wantRange(t, name, err)
+		if e := (*units.RangeError)(nil); !errors.As(err, &e) || !near(e.Value, percent, 1e-9) || e.Arg != "answer" {
+			t.Errorf("%s tells %+v", name, e)
+		}
+	}
 }
 
 func TestPublishedEfficiencies(t *testing.T) {

@@ -34,6 +34,38 @@ func TestMoistureText(t *testing.T) {
 	}
 }
 
+// A moisture comes back from its text and its JSON on its own basis; what is
+// refused leaves it alone and says so.
+func TestMoistureBack(t *testing.T) {
+	for _, x := range []float64{0, 20, 1.0 / 3} {
+		wet, dry := fuel.WetMoisture(x), fuel.DryMoisture(x)
+		text, err := wet.MarshalText()
+		json1, err2 := json.Marshal(wet)
+		var a, b fuel.WetMoisture = -1, -1
+		if err != nil || err2 != nil || a.UnmarshalText(text) != nil || json.Unmarshal(json1, &b) != nil || !near(float64(a), x, 1e-15) || !near(float64(b), x, 1e-15) || !strings.HasSuffix(string(text), " % wet basis") {
+			t.Errorf("%v wet: %s is %v, %s is %v, %v, %v", x, text, a, json1, b, err, err2)
+		}
+		text, err = dry.MarshalText()
+		json1, err2 = json.Marshal(dry)
+		var c, d fuel.DryMoisture = -1, -1
+		if err != nil || err2 != nil || c.UnmarshalText(text) != nil || json.Unmarshal(json1, &d) != nil || !near(float64(c), x, 1e-15) || !near(float64(d), x, 1e-15) || !strings.HasSuffix(string(text), " % dry basis") {
+			t.Errorf("%v dry: %s is %v, %s is %v, %v, %v", x, text, c, json1, d, err, err2)
+		}
+	}
+	wet, dry := fuel.WetMoisture(7), fuel.DryMoisture(7)
+	for name, err := range map[string]error{
+		"wet text": wet.UnmarshalText([]byte("20 % dry")), "dry text": dry.UnmarshalText([]byte("20 % wet")),
+		"wet JSON": wet.UnmarshalJSON([]byte(`"20 %"`)), "dry JSON": dry.UnmarshalJSON([]byte(`"20 %"`)),
+	} {
+		if !errors.Is(err, units.ErrUnit) || !near(float64(wet), 7, 0) || !near(float64(dry), 7, 0) {
+			t.Errorf("%s: %v, and then %v and %v", name, err, wet, dry)
+		}
+	}
+	if s, d := wet.Text(1), dry.Text(2); s != "7.0 % wet basis" || d != "7.00 % dry basis" {
+		t.Errorf("%s, %s", s, d)
+	}
+}
+
 // What a person reads has no name of Go in it, whatever the bases are.
 func TestBasisErrorText(t *testing.T) {
 	for heat := range fuel.Delivered + 2 {

@@ -113,7 +113,7 @@ type membraneRun struct {
 func (p page) savedRows(part *cli.Part, q *parted) {
 	part.Row("saved", "Evaporation saved", cli.Share(q.saved, 1))
 	hours := time.Duration(0)
-	if rate, err := p.massRate(p.given); err == nil {
+	if rate, err := p.given.pan.Evaporation(); err == nil {
 		hours = rate.Time(q.Removed.Mass())
 	}
 	part.Row("spared", "Hours at the fire saved", cli.Hours(hours))
@@ -128,9 +128,7 @@ func (p page) icePart(part *cli.Part) {
 		part.Row("lost", "Sugar thrown away with it", cli.Mass(lost), units.FractionShare(float64(lost/q.before.Sugar())).Text(1)+" of all")
 	}
 	p.savedRows(part, q)
-	if !p.flags.Given("ice-reads") {
-		part.Remark("The ice is taken as pure water, and it is not: melt a piece, read it, and give it with -ice-reads. What it reads is thrown away.")
-	}
+	part.If(!p.flags.Given("ice-reads")).Remark("The ice is taken as pure water, and it is not: melt a piece, read it, and give it with -ice-reads. What it reads is thrown away.")
 }
 
 func (p page) membranePart(part *cli.Part) {
@@ -140,7 +138,7 @@ func (p page) membranePart(part *cli.Part) {
 	part.Row("permeate", "Water taken out", cli.Volume(m.Removed.Volume()))
 	p.savedRows(part, &m.parted)
 	if m.time > 0 {
-		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.whole(rated))
+		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.Degrees(rated))
 		part.Row("from", "Before the fire, start it by", cli.Clock(p.start, p.start.Add(-m.time)))
 		p.beside(part)
 	}

@@ -32,9 +32,7 @@ func (p page) brief() {
 		b.Verdict = "Boil " + p.sapWords() + ". " + b.Verdict
 	}
 	if !overrun {
-		// Stopped at or before it by the thermometer, at or past it by the hydrometer.
-		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
-		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
+		p.takeOffAnswer(b)
 		b.Answer("fuel", "Have ready", p.ready(), p.fuelName())
 	}
 	p.source(b)
@@ -43,6 +41,13 @@ func (p page) brief() {
 		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
 	}
 	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
+}
+
+// takeOffAnswer tells when it is syrup: stopped at or before it by the thermometer, at
+// or past it by the hydrometer.
+func (p page) takeOffAnswer(b *cli.Brief) {
+	own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
+	b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.Degrees(p.given.cup))
 }
 
 // at is a time of the day, to [by].
@@ -83,9 +88,9 @@ func (p page) panBrief(b *cli.Brief) {
 	long := p.done - p.lastWood
 	switch {
 	case p.given.coals > 0 && long > watched:
-		b.Verdict = "Such coals suit no flat pan: from the last wood they take " + minutes(long) + ". Boil " + sap + " down only part of the way, and end in a pot."
+		b.Verdict = "Such coals suit no flat pan: from the last wood they take " + p.In(cli.Hours(long)) + ". Boil " + sap + " down only part of the way, and end in a pot."
 	case p.done > 24*time.Hour:
-		b.Verdict = "Too much for this pan in a day: " + sap + " take " + minutes(p.done) + ". Share it out, or concentrate it first."
+		b.Verdict = "Too much for this pan in a day: " + sap + " take " + p.In(cli.Hours(p.done)) + ". Share it out, or concentrate it first."
 	case p.small:
 		b.Verdict = "Light at " + p.start.Format("15:04") + ": " + sap + " make " + p.syrupWords() + ", the end of it in a pot, near " + p.In(p.at(p.potDone(), cli.Down)) + "."
 	default:
@@ -126,32 +131,20 @@ func (p page) rigBrief(b *cli.Brief) {
 		b.Verdict = "No syrup is drawn today: " + p.noSyrup() + "."
 	}
 	b.Answer("lit", "Light at", p.lit(), "sooner if the arch is cold")
-	if drawn {
-		b.Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
-	}
-	if p.run.wooded {
-		b.Answer("last_wood", "Last wood", p.at(o.LastWood, cli.Down), "no. 1 then "+p.In(cli.Eighths(p.run.depth, cli.Up))+" deep")
-	}
+	b.If(drawn).Answer("first", "First draw", p.at(first, cli.Down), "stand by before")
+	b.If(p.run.wooded).Answer("last_wood", "Last wood", p.at(o.LastWood, cli.Down), "no. 1 then "+p.In(cli.Eighths(p.run.depth, cli.Up))+" deep")
 	if p.small {
 		p.offThePan(b)
 		return
 	}
-	notes := []string{"stay until then"}
-	if left := p.sap.Volume() * units.Volume(o.SapLeft/p.sap.Mass()); left > units.Liter {
-		notes = append(notes, p.In(cli.Gallons(left, cli.Up))+" of sap left")
-	}
-	b.Answer("done", "Fire out", p.at(o.Ended, cli.Up), notes...)
+	left := p.sap.Volume() * units.Volume(o.SapLeft/p.sap.Mass())
+	b.Answer("done", "Fire out", p.at(o.Ended, cli.Up), "stay until then", cli.When(left > units.Liter, p.In(cli.Gallons(left, cli.Up))+" of sap left"))
 }
 
 // doNotLight is all that there is to say of a fire that would run away.
 func (p page) doNotLight(b *cli.Brief) {
-	area := p.given.pan.Area
-	if p.run != nil {
-		area = p.run.first
-	}
 	b.Verdict = "Do not light this fire as it is: its coals alone boil off " + p.atLeast(p.coals) + ". Gather more sap, or boil it in a pot."
-	need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(area))
-	b.Answer("deep", "Needed depth", cli.Eighths(need, cli.Up), "at the last stick, or sap to pour in")
+	b.Answer("deep", "Needed depth", cli.Eighths(p.needed(), cli.Up), "at the last stick, or sap to pour in")
 }
 
 // source tells where the numbers come from.
@@ -167,15 +160,9 @@ func (p page) source(b *cli.Brief) {
 		b.Told("gatherings")
 	case p.recorded():
 		b.Told(sap + " of " + p.span())
-		if f.Given("reading") {
-			b.Told("read " + p.given.reading.Text(1))
-		}
-		if p.given.noTemp && p.given.refractometer != compensated {
-			b.From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
-		}
-		if p.sweet.Mass() > 0 {
-			b.Told("sweet in the pan")
-		}
+		b.If(f.Given("reading")).Told("read " + p.given.reading.Text(1))
+		b.If(p.given.noTemp && p.given.refractometer != compensated).From(f, "read-at", "read at "+p.Degrees(p.given.readAt))
+		b.If(p.sweet.Mass() > 0).Told("sweet in the pan")
 	case p.given.readings != "":
 		b.From(f, "sap", "sap "+sap)
 		b.Learned(p.given.reading.Text(2) + " from " + p.given.readings)
@@ -185,36 +172,23 @@ func (p page) source(b *cli.Brief) {
 			read += " (truly " + g.lot.Brix().Text(2) + ")"
 		}
 		b.From(f, "sap", "sap "+sap, "reading", read)
-		if p.given.refractometer != compensated {
-			b.From(f, "read-at", "at "+p.Degrees(p.given.readAt))
-		}
+		b.If(p.given.refractometer != compensated).From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 	}
-	for _, n := range []night{p.sweet.night, p.night} {
-		if n.from != "" {
-			b.Told("nights to " + p.whole(n.air))
-			break
-		}
+	n := p.sweet.night
+	if n.from == "" {
+		n = p.night
 	}
-	if p.ice != nil {
-		b.Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
-	}
-	if p.membrane != nil {
-		b.Told("membrane to " + p.given.membraneTo.Text(1))
-	}
-	if !p.deadline.by.IsZero() {
-		b.Told("done by " + p.deadline.by.Format("15:04"))
-	}
-	if p.deadline.wood > 0 {
-		b.Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
-	}
+	b.If(n.from != "").Told("nights to " + p.Degrees(n.air))
+	b.If(p.ice != nil).Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
+	b.If(p.membrane != nil).Told("membrane to " + p.given.membraneTo.Text(1))
+	b.If(!p.deadline.by.IsZero()).Told("done by " + p.deadline.by.Format("15:04"))
+	b.If(p.deadline.wood > 0).Told("wood left " + p.In(cli.Rough(cli.Wood(p.deadline.wood))))
 	rate := "boil-rate"
 	if !f.Given(rate) {
 		rate = "pan-rate"
 	}
-	b.From(f, p.from, p.place(), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
-	if p.given.fuel == "wood" {
-		b.From(f, "coals", "coals "+minutes(p.given.coals))
-	}
+	b.From(f, p.from, p.given.place.Words(p.Sheet, p.waterBoils), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
+	b.If(p.given.fuel == "wood").From(f, "coals", "coals "+p.In(cli.Hours(p.given.coals)))
 	if p.given.wood.Learned {
 		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
 	} else {
@@ -224,16 +198,12 @@ func (p page) source(b *cli.Brief) {
 
 // briefCautions are those of the day's work.
 func (p page) briefCautions(b *cli.Brief) {
-	add := func(needed bool, caution string) {
-		if needed && caution != "" {
-			b.Cautions = append(b.Cautions, caution)
-		}
-	}
+	add := b.Caution
 	add(true, cli.KeepingBrief(p.given.target))
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
-	add(true, cli.Scald("Syrup", p.whole(p.syrupBoils)))
+	add(true, cli.Scald("Syrup", p.Degrees(p.syrupBoils)))
 	add(true, p.morningCaution())
-	add(p.night.ice && p.chased == nil, "Tonight's "+p.whole(p.night.air)+" freezes the pan: leave it deep, cover it, drain float and pipes.")
+	add(p.night.ice && p.chased == nil, "Tonight's "+p.Degrees(p.night.air)+" freezes the pan: leave it deep, cover it, drain float and pipes.")
 	if m := p.membrane; m != nil {
 		on := "before the fire"
 		if m.time > 0 {
@@ -251,7 +221,7 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
 		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
 	}
-	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.whole(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
+	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.Degrees(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
 		what := "Sap"
 		if p.sweet.Mass() > 0 {
@@ -260,12 +230,4 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(true, fmt.Sprintf("%s of %d days: cloudy, ropy or sour goes out untasted.", what, n))
 	}
 	b.Warn(p.roof())
-}
-
-// place words what tells the boiling points.
-func (p page) place() string {
-	if p.from == cli.ByElevation {
-		return "at " + p.In(cli.Feet(p.given.place.Elevation))
-	}
-	return "water boils at " + p.In(cli.Temperature(p.waterBoils))
 }

@@ -9,15 +9,11 @@ import (
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
-	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
-
-// near is as close to a strength as a hydrometer tells.
-const near units.Brix = 0.1
 
 // watched is as long as anybody stays with a pan after the last wood: common
 // practice, generously.
@@ -47,29 +43,27 @@ func (p *plan) power(s *setup) (units.Power, error) {
 	if err != nil {
 		return 0, err
 	}
-	rate, err := p.massRate(s)
-	if err != nil {
-		return 0, err
-	}
-	power, err := fuel.PowerFor(rate, fuel.Delivered, demand, fuel.Efficiency{})
-	return power.Middle, err
+	return s.pan.Power(demand)
 }
 
-// upward rounds a depth up to a quarter of an inch, or to half a centimeter.
-func upward(l units.Length, metric bool) units.Length {
-	step := units.Inch / 4
-	if metric {
-		step = units.Centimeter / 2
+// needed is the depth that keeps the pan, or the compartment at the sap's end, above the
+// safe depth whatever its coals boil off.
+func (p page) needed() units.Length {
+	area := p.given.pan.Area
+	if p.run != nil {
+		area = p.run.first
 	}
-	return step * units.Length(math.Ceil(float64(l/step)*(1-1e-9)))
+	return p.given.safe + units.Length(float64(p.coals)/hotWater/float64(area))
 }
 
-// deep words a depth that is needed.
+// deep words a depth that is needed, rounded up to a quarter of an inch, or to half a
+// centimeter.
 func (p page) deep(l units.Length) string {
-	if l = upward(l, p.given.metric); p.given.metric {
-		return strconv.FormatFloat(math.Round(l.Centimeters()*2)/2, 'g', -1, 64) + " cm"
+	unit, parts, name := units.Inch, 4.0, " in"
+	if p.given.metric {
+		unit, parts, name = units.Centimeter, 2, " cm"
 	}
-	return strconv.FormatFloat(math.Round(l.Inches()*4)/4, 'g', -1, 64) + " in"
+	return strconv.FormatFloat(math.Ceil(float64(l/unit)*parts*(1-1e-9))/parts, 'g', -1, 64) + name
 }
 
 // atLeast words a mass that is needed, with two digits rounded up.
@@ -89,11 +83,8 @@ func (p page) lastWoodRows(part *cli.Part) {
 	if !p.run.wooded || o.ToCome > 0 {
 		return
 	}
-	notes := []string{"no. 1 must then stand " + p.deep(p.run.depth) + " deep"}
-	if p.run.tank > 0 {
-		notes = append(notes, p.atLeast(p.run.tank)+" of sap still to go in")
-	}
-	part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(o.LastWood)), notes...)
+	part.Row("last_wood", "Last wood on the fire", cli.Clock(p.start, p.start.Add(o.LastWood)), "no. 1 must then stand "+p.deep(p.run.depth)+" deep",
+		cli.When(p.run.tank > 0, p.atLeast(p.run.tank)+" of sap still to go in"))
 	part.Row("done", "The coals have done by", cli.Clock(p.start, p.start.Add(o.Ended)), "stay until then and look at no. 1: as it nears the safe depth pour in sap or water")
 	part.Remark(damp)
 }
@@ -101,10 +92,8 @@ func (p page) lastWoodRows(part *cli.Part) {
 // coalsOverrun says first what the coals do whenever the wood stops.
 func (p page) coalsOverrun(part *cli.Part) {
 	o := &p.run.Outcome
-	water := p.coals
-	need := p.given.safe + units.Length(float64(water)/hotWater/float64(p.run.first))
 	if p.given.coals > 0 && slices.ContainsFunc(p.run.stops, func(s stop) bool { return s.what == pan.EventBanked.String() }) {
-		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(water), p.deep(need)))
+		part.Remark(fmt.Sprintf("The coals of a banked fire still boil off %s, which the timeline leaves out: put on the last wood before that while no. 1 stands %s deep, or pour in sap or water before it is low.", p.atLeast(p.coals), p.deep(p.needed())))
 	}
 	if !(o.ToCome > 0) {
 		return
@@ -114,14 +103,14 @@ func (p page) coalsOverrun(part *cli.Part) {
 		what = "take it past the target"
 	}
 	part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s and %s at %s, even if no more wood goes on after the first. Without sap to pour in, no. 1 would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s",
-		p.atLeast(water), what, p.start.Add(o.Ended).Format("15:04"), p.deep(need), damp))
+		p.atLeast(p.coals), what, p.start.Add(o.Ended).Format("15:04"), p.deep(p.needed()), damp))
 }
 
 // hotWater is the least that a cubic meter of boiling sap weighs, in kg.
 const hotWater = 955.0
 
 // coalsEnd finds the last wood of a single pan, with the water that the coals boil off
-// behind it, and the time at which they have done so but for near.
+// behind it, and the time at which they have done so within 0.1 Brix.
 func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	p.lastWood = p.done
 	if s.coals == 0 {
@@ -129,19 +118,18 @@ func (p *plan) coalsEnd(s *setup, at, end finish.Batch) error {
 	}
 	rate := at.Evaporation
 	p.lastWood = p.done - rate.Time(p.coals)
-	solids := float64(end.Brix.Sugar(end.Mass))
+	last := units.Brix(100 * float64(end.Brix.Sugar(end.Mass)/(end.Mass+p.coals)))
 	if left := p.coals - (at.Mass - end.Mass); left > 0 {
 		// The sap that is left goes in as the coals make room for it.
 		p.sapThen, p.stopAt = left, 0
 		p.lastSap = max(p.lastWood, 0) + time.Duration(math.Log2(float64(p.coals/(p.coals-left)))*float64(s.coals))
 	} else {
-		p.stopAt = units.Brix(100 * solids / float64(end.Mass+p.coals))
+		p.stopAt = last
 	}
 	p.overrun = p.lastWood < p.heating
-	missing := solids / (end.Brix - near).Fraction() * (1 - (end.Brix-near).Fraction()/end.Brix.Fraction())
-	halves := max(0, math.Log2(float64(p.coals)/missing))
-	p.done = max(p.lastWood, 0) + time.Duration(halves*float64(s.coals))
-	return nil
+	take, err := finish.CoalsTime(max(last, 0.1), end.Brix, s.coals) // no fire is lit over more coals
+	p.done = max(p.lastWood, 0) + take
+	return cli.For("coals", err)
 }
 
 // cold is the volume of a liquid at the temperature of a label.
@@ -177,9 +165,7 @@ func (p page) drawTable(part *cli.Part) {
 		}
 	}
 	part.Table("draws", []cli.Column{{Key: "opens", Head: "valve opens"}, {Key: "shuts", Head: "shuts"}, {Key: key, Head: head}, {Key: "brix", Head: "mean Brix"}, {Key: "total", Head: "total " + head}}, rows)
-	if p.run.thin() {
-		part.Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
-	}
+	part.If(p.run.thin()).Remark("A draw of less than " + sugar.KeepsFrom.Text(0) + " in the mean may not be sold as syrup and ferments: shut the valve earlier, or finish what was drawn in a pot.")
 }
 
 // thin reports whether a draw is too thin to keep.

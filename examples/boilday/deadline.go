@@ -97,7 +97,7 @@ func (p *plan) lightFor(s *setup, by time.Time) (bool, error) {
 		if err != nil {
 			return false, err
 		}
-		day.Sap = p.loadsFrom(s, midnight)
+		day.Sap = p.loads(s, midnight)
 		after, _, err := rig.LightBy(day, by.Sub(midnight)-p.pot.heating-p.pot.boiling)
 		if errors.Is(err, pan.ErrNoRoom) {
 			return false, nil
@@ -159,10 +159,10 @@ func (p *plan) part(share float64) (q plan, err error) {
 			return q, err
 		}
 	}
-	if q.gathered, err = some(p.gathered); err != nil {
-		return q, err
+	if q.gathered, err = some(p.gathered); err == nil {
+		q.tank, err = some(p.tank)
 	}
-	if q.tank, err = some(p.tank); err != nil {
+	if err != nil {
 		return q, err
 	}
 	q.firing, q.run = firing{}, nil

@@ -80,9 +80,7 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
-	if p.given.pack.Compare(packing.CappingLeast()) < 0 {
-		part.Remark("Syrup is sealed at " + p.whole(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
-	}
+	part.If(p.given.pack.Compare(packing.CappingLeast()) < 0).Remark("Syrup is sealed at " + p.Degrees(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
 }
 
 // pooled is the sap as it was gathered.

@@ -111,7 +111,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 		return cli.For("moisture", err)
 	}
 	p.burn.cords = need.High
-	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), p.carried().Carried(need.High, cli.Up)
+	p.burn.low, p.burn.high, p.burn.ready = cli.Wood(need.Low), cli.Wood(need.High), cli.Measure(p.flags.House().Settings.Measure).Carried(need.High, cli.Up)
 	weight := func(v units.Volume) cli.Value { return cli.Mass(cord * units.Mass(v/units.Cord)) }
 	p.burn.weight = &[2]cli.Value{weight(need.Low), weight(need.High)}
 	return nil
@@ -152,8 +152,6 @@ func (p page) fuelPart(part *cli.Part) {
 	part.Row("burns", "It burns", show(p.burn.low, p.burn.high), name, p.burn.how)
 	if w := p.burn.weight; w != nil {
 		part.Row("wood", "Of wood, by weight", show(w[0], w[1]), p.given.wood.Moisture.Text(0)+" moisture on the dry basis, as a pin meter shows it")
-		if p.given.wood.Moisture > 20 {
-			part.Remark("That is the least: wood wetter than 20 % also weakens the fire, and makes more smoke and tar in the flue. Split it and dry it first; green wood is not for this fire.")
-		}
+		part.If(p.given.wood.Moisture > 20).Remark("That is the least: wood wetter than 20 % also weakens the fire, and makes more smoke and tar in the flue. Split it and dry it first; green wood is not for this fire.")
 	}
 }

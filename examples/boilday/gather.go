@@ -1,8 +1,8 @@
 package main
 
 import (
+	"errors"
 	"fmt"
-	"math"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -104,15 +104,11 @@ func (s *setup) readFile(e *cli.Env) ([]gathering, error) {
 		if err != nil {
 			return r.Fail("reading", err)
 		}
-		at := temp
-		if math.IsNaN(at.Celsius()) {
-			at = s.sapTemp
-		}
 		if !(sap > 0) {
-			return r.Fail("volume", fmt.Errorf("a gathering holds more than nothing"))
+			return r.Fail("volume", errors.New("a gathering holds more than nothing"))
 		}
 		gathered := g
-		if gathered.lot, err = sugar.NewLot(sap, m.Brix, at); err != nil {
+		if gathered.lot, err = sugar.NewLot(sap, m.Brix, cli.OrAt(temp, s.sapTemp)); err != nil {
 			return r.Fail("volume", err)
 		}
 		gathered.doubt = m.Uncertainty

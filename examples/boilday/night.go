@@ -69,7 +69,7 @@ func (p page) nightPart(part *cli.Part) {
 func (p page) morningCaution() string {
 	const ice = ": look for ice first; no fire under ice."
 	if n := p.sweet.night; p.sweet.Mass() > 0 && n.ice {
-		return "Sweet since " + stands(p.sweet.since) + ", air down to " + p.whole(n.air) + ": expect ice; no fire under ice."
+		return "Sweet since " + stands(p.sweet.since) + ", air down to " + p.Degrees(n.air) + ": expect ice; no fire under ice."
 	}
 	if p.sweet.Mass() > 0 {
 		return "Sweet since " + stands(p.sweet.since) + ice

@@ -26,37 +26,18 @@ func (p *plan) show(e *cli.Env) error {
 		sheet.Part("about", "About this page").Remark("Not given, and so as on an invented day: " + p.kept + ".")
 	}
 	page.sapPart(sheet.Part("sap", "Sap"))
-	if p.ice != nil {
-		page.icePart(sheet.Part("ice", "Ice"))
-	}
-	if p.membrane != nil {
-		page.membranePart(sheet.Part("membrane", "Membrane"))
-	}
+	sheet.PartIf(p.ice != nil, "ice", "Ice", page.icePart)
+	sheet.PartIf(p.membrane != nil, "membrane", "Membrane", page.membranePart)
 	page.syrupPart(sheet.Part("syrup", "Syrup to expect"))
-	switch {
-	case p.run != nil:
-		page.rigPart(sheet.Part("timeline", "At the pan"))
-	case !p.alone:
-		page.clockPart(sheet.Part("clock", "At the pan"))
-	}
-	if p.run != nil && !p.small && p.run.Held.Sugar() > 0 {
-		page.nightPart(sheet.Part("night", "The night, and the next morning"))
-	}
+	sheet.PartIf(p.run != nil, "timeline", "At the pan", page.rigPart)
+	sheet.PartIf(p.run == nil && !p.alone, "clock", "At the pan", page.clockPart)
+	sheet.PartIf(p.run != nil && !p.small && p.run.Held.Sugar() > 0, "night", "The night, and the next morning", page.nightPart)
 	page.fuelPart(sheet.Part("fuel", "Fire"))
 	page.finishPart(sheet.Part("finish", "When it is syrup"))
-	if p.small {
-		page.potPart(sheet.Part("pot", page.potTitle()))
-	}
-	if p.waits > 0 {
-		page.waitPart(sheet.Part("waiting", "Sap that must wait"))
-	}
-	if p.filling.Hot > 0 {
-		page.bottlePart(sheet.Part("bottles", "Bottles"))
-	}
-	care := sheet.Part("care", "Take care")
-	for _, c := range page.cautions() {
-		care.Item(c)
-	}
+	sheet.PartIf(p.small, "pot", page.potTitle(), page.potPart)
+	sheet.PartIf(p.waits > 0, "waiting", "Sap that must wait", page.waitPart)
+	sheet.PartIf(p.filling.Hot > 0, "bottles", "Bottles", page.bottlePart)
+	sheet.Part("care", "Take care").Item(page.cautions()...)
 	rows, err := page.rows()
 	if err == nil {
 		err = sheet.Add(e, rows...)
@@ -113,22 +94,19 @@ func (p page) syrupPart(part *cli.Part) {
 }
 
 func (p page) clockPart(part *cli.Part) {
-	if p.overrun {
-		need := p.given.safe + units.Length(float64(p.coals)/hotWater/float64(p.given.pan.Area))
-		part.Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(need), damp))
-	}
+	part.If(p.overrun).Remark(fmt.Sprintf("DO NOT LIGHT THIS FIRE as it is: its coals alone boil off %s, more than there is to boil. It would have to stand %s deep at the last stick. Gather more sap or boil it in a pot, and if the fire burns already pour in sap, or water, before the level is low. %s", p.atLeast(p.coals), p.deep(p.needed()), damp))
 	if tail := p.done - p.lastWood; !p.overrun && tail > watched {
-		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", minutes(tail)))
+		part.Remark(fmt.Sprintf("SUCH COALS SUIT NO FLAT PAN boiled down at one go: from the last wood they take %s, and nobody watches a pan so long. Put the last wood on as told below, pour in sap as the level falls, then take the last inches off into a pot on a burner of its own while they are deep yet. Fill the pan with water at once, and keep it above the safe depth as long as there are coals under it.", p.In(cli.Hours(tail))))
 	}
 	part.Row("off", "Water to boil off", cli.Mass(p.off))
 	part.Row("rate", "The pan boils off", cli.Flow(p.given.pan.Rate))
 	part.Row("fire", "Fire lit", cli.Clock(p.start, p.start))
-	part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.heating)), "after "+minutes(p.heating))
+	part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.heating)), "after "+p.In(cli.Hours(p.heating)))
 	if p.overrun { // it ends when somebody pours in what is missing, and no clock knows that
 		part.Remark(coldArch)
 		return
 	}
-	part.Row("last_sap", "Last sap in the pan", cli.Clock(p.start, p.start.Add(p.lastSap)), "after "+minutes(p.lastSap))
+	part.Row("last_sap", "Last sap in the pan", cli.Clock(p.start, p.start.Add(p.lastSap)), "after "+p.In(cli.Hours(p.lastSap)))
 	end := "It is syrup"
 	if p.small {
 		end = "Take it off the pan"
@@ -142,49 +120,33 @@ func (p page) clockPart(part *cli.Part) {
 		part.Remark(damp)
 		end += " within 0.1 Brix"
 	}
-	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+minutes(p.done))
-	if p.batches > 1 {
-		part.Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
-	}
-	if p.small {
-		part.Row("hours", "Hours at the fire", cli.Hours(p.done), "the pot comes after")
-	} else {
-		part.Row("hours", "Hours at the fire", cli.Hours(p.done))
-	}
+	part.Row("done", end, cli.Clock(p.start, p.start.Add(p.done)), "after "+p.In(cli.Hours(p.done)))
+	part.If(p.batches > 1).Row("batches", "Draw syrup off", cli.Count(p.batches, "times"), "the pan does not hold all of it")
+	part.Row("hours", "Hours at the fire", cli.Hours(p.done), cli.When(p.small, "the pot comes after"))
 	p.stoppedRow(part)
 	part.Remark("The clock assumes that the rate holds all day, sap is added as the level falls, and the last of it is boiled down in the same pan.")
 	part.Remark(coldArch)
-	if p.comes > 0 {
-		part.Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
-	}
-	if p.done > 24*time.Hour {
-		part.Remark("That is more than a day and a night at one pan. Sap does not wait so long: share it out, concentrate it first, or boil what comes in each day.")
-	}
+	part.If(p.comes > 0).Remark("It also takes all sap as being there when the fire is lit, though the last of it comes at " + p.start.Add(p.comes).Format("15:04") + ": light the fire later, or expect to bank it.")
+	part.If(p.done > 24*time.Hour).Remark("That is more than a day and a night at one pan. Sap does not wait so long: share it out, concentrate it first, or boil what comes in each day.")
 }
 
 func (p page) finishPart(part *cli.Part) {
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
-	for _, told := range p.given.place.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(p.given.place.Told(p.Sheet)...)
 	part.Row("water", "Water boils today at", cli.Temperature(p.waterBoils))
 	part.Row("syrup", "Syrup boils at", cli.Temperature(p.syrupBoils))
-	if p.miss.Thermometer != 0 {
-		part.Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
-	}
+	part.If(p.miss.Thermometer != 0).Row("shows", "Your thermometer then shows", cli.Temperature(p.syrupBoils.Add(p.miss.Thermometer)), p.miss.NoteThermometer(p.Sheet)...)
 	part.Row("rise", "That is above water", cli.TempDiff(p.syrupBoils.Sub(p.waterBoils)))
 	notes := append(p.InCup(p.given.cup, p.given.cupTold), fmt.Sprintf("%.1f Baume, graduated at %s", float64(p.baume), p.In(cli.Temperature(p.given.stem))))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads+p.miss.Hydrometer, 1), append(notes, p.miss.NoteHydrometer()...)...)
 	part.Row("doubt", "Give or take", cli.Brix(p.measured.Uncertainty, 1), "divisions, thermometer, calibration and the formula together")
 	p.invertedRow(part)
-	part.Remark("Near the end go by the hydrometer: " + p.slip() + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
+	part.Remark("Near the end go by the hydrometer: " + p.Difference(slip(p.given.metric)) + " on the thermometer is " + p.slipBrix.Text(2) + ", and the barometer moves during the day.")
 }
 
 func (p page) waitPart(part *cli.Part) {
 	part.Row("volume", "Waits for the pan", cli.Volume(p.waits), "room in the pan at the start: "+p.In(cli.Volume(p.firing.first)))
-	if !p.overrun {
-		part.Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
-	}
+	part.If(!p.overrun).Row("until", "The last of it until", cli.Clock(p.start, p.start.Add(p.lastSap)))
 	part.Row("temperature", "It is now at", cli.Temperature(p.sap.Temperature()), p.keeping(p.sap.Temperature()))
 	part.Remark("Sap that is cloudy, ropy or sour is thrown away whatever the clock says, and not tasted.")
 }
@@ -192,7 +154,7 @@ func (p page) waitPart(part *cli.Part) {
 // keeping words how sap keeps at a temperature. Source: Ohio State University
 // Extension, Handling Sap and Syrup During the Season.
 func (p page) keeping(t units.Temperature) string {
-	cold, warm := p.whole(units.Fahrenheit(40)), p.whole(units.Fahrenheit(50))
+	cold, warm := p.Degrees(units.Fahrenheit(40)), p.Degrees(units.Fahrenheit(50))
 	switch f := t.Fahrenheit(); {
 	case f < 40:
 		return "boil it by tomorrow: hold it below " + cold + ", shaded and on ice"
@@ -207,43 +169,16 @@ func (p page) keeping(t units.Temperature) string {
 // maple program; NIOSH; CFIA; regulation M-35.1 r. 18.1; of acid and bleach,
 // common practice.
 func (p page) cautions() []string {
-	var all []string
-	if warning := cli.Keeping(p.given.target); warning != "" {
-		all = append(all, warning)
-	}
-	return append(all,
-		fmt.Sprintf("Sap near %s and syrup near %s burn through the skin at once and stick: keep children and pets away from the pan.", p.whole(p.waterBoils), p.whole(p.syrupBoils)),
+	return []string{
+		cli.Keeping(p.given.target),
+		fmt.Sprintf("Sap near %s and syrup near %s burn through the skin at once and stick: keep children and pets away from the pan.", p.Degrees(p.waterBoils), p.Degrees(p.syrupBoils)),
 		"A pan foams over or boils dry in minutes: never leave it, and keep the level above the safe depth.",
 		"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm.",
 		"Keep the stack clear of all that burns where it passes wall and roof, and wood and dry grass away from the fire. The local fire code comes before this page.",
 		"No lead solder, old galvanized ware, brass or bronze in touch with sap or syrup. Dairy fat against foam is an allergen.",
 		"Acid for cleaning pans never meets bleach, nor a rag or a drain with bleach in it: together they give off chlorine gas. Rinse the pan well before the next sap.",
-	)
-}
-
-// slip is a small step of a thermometer.
-func (p page) slip() string {
-	if p.given.metric {
-		return slip(true).Text(units.CelsiusDegree, 1)
 	}
-	return slip(false).Text(units.FahrenheitDegree, 1)
 }
 
 // cool words the temperature of a label's volume.
-func (p page) cool() string { return p.whole(label) }
-
-// whole words a temperature of the trade to a whole degree.
-func (p page) whole(t units.Temperature) string {
-	if p.given.metric {
-		return t.Text(units.ScaleCelsius, 0)
-	}
-	return t.Text(units.ScaleFahrenheit, 0)
-}
-
-func minutes(d time.Duration) string {
-	m := int(d.Round(time.Minute).Minutes())
-	if m < 60 {
-		return fmt.Sprintf("%d min", m)
-	}
-	return fmt.Sprintf("%d h %02d min", m/60, m%60)
-}
+func (p page) cool() string { return p.Degrees(label) }

@@ -202,16 +202,10 @@ func (p *plan) amounts(s *setup) error {
 	return nil
 }
 
-// massRate is the rate of the pan as a mass of water.
-func (p *plan) massRate(s *setup) (units.MassRate, error) {
-	water, err := density.Water(label)
-	return water.MassRate(s.pan.Rate), err
-}
-
 // clock lets the fire burn. The rate of the pan is that of water boiled off
 // while cold sap is added; sap is added as the level falls.
 func (p *plan) clock(s *setup) error {
-	rate, err := p.massRate(s)
+	rate, err := s.pan.Evaporation()
 	if err != nil {
 		return err
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"time"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
@@ -96,13 +97,11 @@ func (p page) potPart(part *cli.Part) {
 	}
 	part.Row("off", "Water left for the pot", cli.Mass(p.takeoff.Mass()-p.given.target.Of(p.takeoff.Sugar())))
 	part.Row("rate", "The pot boils off", cli.Flow(p.given.pot), "give -pot-rate as measured on your own burner")
-	if p.alone {
-		part.Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+minutes(p.pot.heating))
-	}
+	part.If(p.alone).Row("boils", "It boils", cli.Clock(p.start, p.start.Add(p.pot.heating)), "after "+p.In(cli.Hours(p.pot.heating)))
 	if inPot := p.pot.heating + p.pot.boiling; p.overrun && !p.alone {
 		part.Row("takes", "In the pot it takes", cli.Hours(inPot))
 	} else {
-		part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), minutes(inPot)+" in the pot")
+		part.Row("done", "It is syrup", cli.Clock(p.start, p.start.Add(p.potDone())), p.In(cli.Hours(inPot))+" in the pot")
 	}
 	watch := "stay with it"
 	switch {
@@ -113,4 +112,50 @@ func (p page) potPart(part *cli.Part) {
 	}
 	part.Row("climbs", "It then climbs in a minute", cli.Rough(cli.Brix(p.pot.climbs, 1)), watch)
 	part.Row("syrup", "Syrup from the pot, at "+p.cool(), cli.Volume(units.Volume(float64(p.syrup.Volume())*float64(p.takeoff.Sugar())/float64(p.sap.Sugar()))))
+}
+
+// pour puts the sweet of a single pan to its sap: it is no sap of the tank, but all
+// goes one way.
+func (p *plan) pour(s *setup) error {
+	if len(s.compartments) == 0 {
+		return p.together()
+	}
+	p.sap = p.tank
+	return nil
+}
+
+// together counts the sweet as sap.
+func (p *plan) together() (err error) {
+	p.sap, err = sugar.Blend(p.tank, p.sweet.Lot)
+	return err
+}
+
+// down boils the sap down.
+func (p *plan) down(s *setup) error {
+	err := cmp.Or(p.pour(s), p.amounts(s))
+	if err != nil {
+		return err
+	}
+	if p.coals, err = p.coalsWater(s); err != nil {
+		return err
+	}
+	atPan := p.clock
+	switch {
+	case p.tank.Volume()+p.sweet.Volume() < s.pan.Area.Volume(s.safe):
+		atPan = p.intoPot
+	case len(s.compartments) > 0:
+		atPan = p.simulate
+	}
+	return cmp.Or(atPan(s), p.finishInPot(s))
+}
+
+// heatingTime is how long the first filling takes to boil over a fire that
+// boils off the given rate afterwards.
+func (p *plan) heatingTime(l sugar.Lot, rate units.MassRate) (time.Duration, error) {
+	latent, err := boil.LatentHeat(p.waterBoils)
+	if err != nil {
+		return 0, err
+	}
+	warm, err := boil.Heat(l, l.Brix(), p.pressure)
+	return rate.Time(warm.Sensible.Divide(latent)), err
 }

@@ -98,12 +98,6 @@ func (g gathering) told() string {
 // roof tells whether the fire stands under one.
 func (p *plan) roof() bool { return p.flags.House().Settings.Roof }
 
-// carried is what the settings carry wood in.
-func (p *plan) carried() cli.Measure {
-	m := p.flags.House().Settings.Measure
-	return cli.Measure{Name: m.Name, Size: m.Wood}
-}
-
 // recorded tells that the sap is that of the record.
 func (p *plan) recorded() bool { return len(p.gatherings) > 0 && !p.gatherings[0].date.IsZero() }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -58,8 +59,10 @@ type run struct {
 	wooded bool         // there was a last wood before the end
 }
 
-// most is the longest timeline that a page shows.
-const most = 60
+const (
+	most       = 60 // stops of the longest timeline that a page shows
+	firstSyrup = "first syrup"
+)
 
 // simulate runs the day through the compartments.
 func (p *plan) simulate(s *setup) error {
@@ -117,12 +120,10 @@ func (p *plan) kettle(s *setup) error {
 	return p.takeOff(s, lot)
 }
 
-// loads is the sap as it comes to the tank at the pan: each gathering from a
-// file at its time, and what ice or a membrane left all at the start.
-func (p *plan) loads(s *setup) []pan.Sap { return p.loadsFrom(s, p.start) }
-
-// loadsFrom counts their times from another than the lighting.
-func (p *plan) loadsFrom(s *setup, from time.Time) []pan.Sap {
+// loads is the sap as it comes to the tank at the pan, counted from a time such as the
+// lighting: each gathering from a file at its time, and what ice or a membrane left all
+// at the start.
+func (p *plan) loads(s *setup, from time.Time) []pan.Sap {
 	load := func(at time.Duration, l sugar.Lot) pan.Sap {
 		return pan.Sap{At: at, Volume: l.Volume(), Brix: l.Brix(), Temperature: l.Temperature()}
 	}
@@ -147,7 +148,7 @@ func (r *run) note(m pan.Moment) {
 	case pan.EventDrawShuts, pan.EventPailIn, pan.EventOffBoil:
 		return
 	case pan.EventDrawOpens:
-		if r.opened() {
+		if slices.ContainsFunc(r.stops, func(s stop) bool { return s.what == firstSyrup }) {
 			return
 		}
 	}
@@ -161,21 +162,12 @@ func (r *run) note(m pan.Moment) {
 	case pan.EventBoils, pan.EventLow, pan.EventTooThick:
 		s.what = fmt.Sprintf("%s, no. %d", s.what, m.Compartment+1)
 	case pan.EventDrawOpens:
-		s.what = "first syrup"
+		s.what = firstSyrup
 	}
 	for i := range m.Len() {
 		s.brix = append(s.brix, m.Liquid(i).Brix())
 	}
 	r.stops = append(r.stops, s)
-}
-
-func (r *run) opened() bool {
-	for _, s := range r.stops {
-		if s.what == "first syrup" {
-			return true
-		}
-	}
-	return false
 }
 
 // noSyrup tells why none was drawn.
@@ -192,13 +184,6 @@ func (p page) noSyrup() string {
 
 // upTo shows a mass in a column to a tenth of what it is known to.
 func upTo(m, known units.Mass) cli.Value { return cli.Known(cli.Mass(m), cli.Mass(known)) }
-
-func draws(n int) string {
-	if n == 1 {
-		return "1 draw"
-	}
-	return fmt.Sprintf("%d draws", n)
-}
 
 // rigPart shows the simulated day.
 func (p page) rigPart(part *cli.Part) {
@@ -226,7 +211,7 @@ func (p page) rigPart(part *cli.Part) {
 	} else {
 		part.Row("first_syrup", "First syrup", cli.Words("none today"), p.noSyrup())
 	}
-	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), p.In(cli.Volume(cold(o.Syrup)))+" at "+p.cool(), draws(len(o.Draws)))
+	part.Row("drawn", "Syrup drawn", cli.Mass(o.Syrup.Mass()), p.In(cli.Volume(cold(o.Syrup)))+" at "+p.cool(), cli.Plural(len(o.Draws), "draw"))
 	part.Row("off", "Water boiled off", cli.Mass(o.Evaporated))
 	sweet := "the sweet for the next day: boil it up or keep it cold"
 	if p.small {
@@ -235,9 +220,7 @@ func (p page) rigPart(part *cli.Part) {
 	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), sweet)
 	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))
 	p.lastWoodRows(part)
-	if o.WasLow && p.given.coals == 0 {
-		part.Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")
-	}
+	part.If(o.WasLow && p.given.coals == 0).Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")
 	p.drawTable(part)
 	part.Remark(coldArch)
 }

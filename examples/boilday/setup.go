@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"slices"
 	"time"
 
 	"example.org/sapreckoner/density"
@@ -118,13 +117,10 @@ func (s *setup) check(f *cli.Flags) error {
 	if _, err := s.place.Given(); err != nil {
 		return err
 	}
-	if err := f.Alone("compartments", "pan-area"); err != nil {
+	err := cmp.Or(f.Alone("compartments", "pan-area"),
+		f.With([]string{"compartments"}, "this belongs to a pan of several compartments: give -compartments too", "draw-to", "out", "chase"))
+	if err != nil {
 		return err
-	}
-	for _, name := range []string{"draw-to", "out", "chase"} {
-		if f.Given(name) && !f.Given("compartments") {
-			return cli.For(name, errors.New("this belongs to a pan of several compartments: give -compartments too"))
-		}
 	}
 	if f.Given("compartments") {
 		s.pan.Area = 0
@@ -132,21 +128,12 @@ func (s *setup) check(f *cli.Flags) error {
 			s.pan.Area += a
 		}
 	}
-	if err := s.checkRefractometer(f); err != nil {
+	err = cmp.Or(s.checkRefractometer(f), f.Alone("sap-file", "sap"), f.Alone("sap-file", "reading"), f.Alone("sap-file", "read-at"), s.checkDepths(f))
+	if err == nil && f.Given("draw-to") {
+		err = cli.Within("draw-to", "strength at which the draw ends", s.drawTo, s.target-10, s.target-0.05, 1, "Brix", "what is drawn is syrup: shut the valve a few Brix below the target, or it is sap that comes out")
+	}
+	if err != nil {
 		return err
-	}
-	for _, name := range []string{"sap", "reading", "read-at"} {
-		if err := f.Alone("sap-file", name); err != nil {
-			return err
-		}
-	}
-	if err := s.checkDepths(f); err != nil {
-		return err
-	}
-	if f.Given("draw-to") {
-		if err := cli.Within("draw-to", "strength at which the draw ends", s.drawTo, s.target-10, s.target-0.05, 1, "Brix", "what is drawn is syrup: shut the valve a few Brix below the target, or it is sap that comes out"); err != nil {
-			return err
-		}
 	}
 	switch burner := s.fuel == "oil" || s.fuel == "propane"; {
 	case s.fuel != "wood" && !f.Given("coals"):
@@ -189,26 +176,22 @@ func length(l units.Length, metric bool) string {
 // borrowed lists the flags of the sap, the place and the pan that were not given,
 // directly or by another way to say the same.
 func (p *plan) borrowed(f *cli.Flags) string {
+	told := p.recorded() || f.Given("sap-file")
+	read := told || p.given.readings != ""
 	var names []string
-	if p.small {
-		names = append(names, "pot-rate")
-	}
 	for _, n := range []struct {
-		flag   string
-		others []string
+		asked bool
+		flag  string
 	}{
-		{"sap", []string{"sap-file"}},
-		{"reading", []string{"sap-file"}},
-		{"read-at", []string{"sap-file"}},
-		{"elevation", []string{"pressure", "water-boils"}},
-		{"pan-area", []string{"compartments"}},
-		{"pan-rate", []string{"boil-rate"}},
+		{p.small, "pot-rate"},
+		{!told, "sap"},
+		{!read, "reading"},
+		{!read && p.given.refractometer != compensated, "read-at"},
+		{!f.Given("pressure") && !f.Given("water-boils"), "elevation"},
+		{!f.Given("compartments"), "pan-area"},
+		{!f.Given("boil-rate") && !p.alone, "pan-rate"},
 	} {
-		if (p.recorded() || p.given.readings != "" && n.flag != "sap") && slices.Contains([]string{"sap", "reading", "read-at"}, n.flag) {
-			continue
-		}
-		unasked := n.flag == "read-at" && p.given.refractometer == compensated || p.alone && n.flag == "pan-rate"
-		if !unasked && !slices.ContainsFunc(n.others, f.Given) {
+		if n.asked {
 			names = append(names, n.flag)
 		}
 	}

@@ -50,7 +50,7 @@ func (s *setup) alone(e *cli.Env, f *cli.Flags) (shown bool, err error) {
 // standing fills the page.
 func (p page) standing() {
 	b := &p.Brief
-	cold := p.whole(units.Fahrenheit(40))
+	cold := p.Degrees(units.Fahrenheit(40))
 	b.Verdict = "No sap waits, but sweet stands in the pan: boil it down in a pot today, or drain it and keep it below " + cold + " for the next fire."
 	if !p.small {
 		b.Verdict = "No sap waits, but syrup stands in the pan: drain it today, and read it."
@@ -60,22 +60,19 @@ func (p page) standing() {
 		inPot := p.pot.heating + p.pot.boiling
 		b.Answer("syrup", "It makes", cli.Quarts(p.syrup.Volume(), cli.Down), "if all of it drains")
 		b.Answer("takes", "In a pot", cli.Hours(inPot.Round(10*time.Minute)), "at "+p.In(cli.Rough(cli.Flow(p.given.pot)))+" of water")
-		own, _ := p.flags.OnScale(p.reads + p.miss.Hydrometer)
-		b.Answer("take_off", "Take off at", cli.TenthDegree(p.syrupBoils.Add(p.miss.Thermometer), cli.Down), "hydrometer "+p.In(own)+" at "+p.whole(p.given.cup))
+		p.takeOffAnswer(b)
 	}
 	b.Told("sweet of " + stands(p.sweet.since))
-	b.From(p.flags, p.from, p.place())
-	if p.small {
-		b.From(p.flags, "pot-rate", "the pot's rate")
-	}
+	b.From(p.flags, p.from, p.given.place.Words(p.Sheet, p.waterBoils))
+	b.If(p.small).From(p.flags, "pot-rate", "the pot's rate")
 	b.Cautions = []string{
 		"Light no fire under a pan that is less than " + p.In(cli.Eighths(p.given.safe, cli.Up)) + " deep: it scorches.",
 		"Sweet spoils like milk, cold too within days: what is cloudy, ropy or sour goes out untasted.",
-		cli.Scald("Syrup", p.whole(p.syrupBoils)),
+		cli.Scald("Syrup", p.Degrees(p.syrupBoils)),
 		"Never leave the pot: it foams over and scorches in minutes.",
 	}
 	if n := p.sweet.night; n.ice {
-		b.Cautions = append([]string{"Air down to " + p.whole(n.air) + " since: ice may lie in it. Melt it with warm sap or water, never by a fire under it."}, b.Cautions...)
+		b.Cautions = append([]string{"Air down to " + p.Degrees(n.air) + " since: ice may lie in it. Melt it with warm sap or water, never by a fire under it."}, b.Cautions...)
 	}
 	b.Warn(p.roof())
 	b.Further = []string{"Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name."}
@@ -83,8 +80,5 @@ func (p page) standing() {
 	p.sweetRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.sap.Sugar()))
 	part.Row("off", "Water to boil off", cli.Mass(max(0, p.sap.Mass()-p.given.target.Of(p.sap.Sugar()))))
-	care := p.Part("care", "Take care")
-	for _, c := range b.Cautions {
-		care.Item(c)
-	}
+	p.Part("care", "Take care").Item(b.Cautions...)
 }

@@ -44,14 +44,11 @@ func (p page) stoppedRow(part *cli.Part) {
 	if p.stopped.End != pan.EventLow {
 		what = "from full to syrup under full fire: sap or water must be in by then"
 	}
-	notes := []string{what}
-	switch {
-	case p.stopped.Overruns:
-		notes = append(notes, "the coals alone do it: no more wood, and pour in what there is")
-	case p.given.coals > 0:
-		notes = append(notes, "no more wood after "+p.In(cli.Minutes(p.stopped.LastWood, cli.Down)))
+	wood := cli.When(p.given.coals > 0, "no more wood after "+p.In(cli.Minutes(p.stopped.LastWood, cli.Down)))
+	if p.stopped.Overruns {
+		wood = "the coals alone do it: no more wood, and pour in what there is"
 	}
-	part.Row("stopped", "If the sap stops", cli.Minutes(p.stopped.After, cli.Down), notes...)
+	part.Row("stopped", "If the sap stops", cli.Minutes(p.stopped.After, cli.Down), what, wood)
 }
 
 // stoppedCaution is the same in short.
@@ -80,7 +77,7 @@ func (p *plan) rig(s *setup) (pan.Rig, pan.Day, error) {
 	for _, a := range areas {
 		rig.Compartments = append(rig.Compartments, pan.Compartment{Area: a, Depth: s.depth, SafeDepth: s.safe})
 	}
-	day := pan.Day{Pressure: p.pressure, Sap: p.loads(s)}
+	day := pan.Day{Pressure: p.pressure, Sap: p.loads(s, p.start)}
 	if p.sweet.Mass() > 0 && len(s.compartments) > 0 {
 		day.Start = p.sweet.in
 	}

@@ -41,3 +41,38 @@ func TestEveryTable(t *testing.T) {
 		}
 	}
 }
+
+// A cell that is copied by one claim and reckoned by another is reckoned, and
+// once; what is met exactly is copied unless the claim says that it reckons.
+func TestSplit(t *testing.T) {
+	table, err := check.Load("nass-yield-per-tap")
+	if err != nil {
+		t.Fatal(err)
+	}
+	claim := check.Claim{Column: "gal_per_tap"}
+	result := func(exact int, reckons bool) check.Result {
+		c := claim
+		c.Exact = reckons
+		return check.Result{Claim: c, Table: table, Rows: len(table.Rows), Exact: exact, Compared: table.Rows}
+	}
+	all := len(table.Rows)
+	for _, tt := range []struct {
+		name             string
+		results          []check.Result
+		copied, reckoned int
+	}{
+		{"copied", []check.Result{result(all, false)}, all, 0},
+		{"reckoned after copied", []check.Result{result(all, false), result(0, false)}, 0, all},
+		{"copied after reckoned", []check.Result{result(0, false), result(all, false)}, 0, all},
+		{"exact arithmetic", []check.Result{result(all, true)}, 0, all},
+	} {
+		s := newSplit()
+		for _, r := range tt.results {
+			s.count(r)
+		}
+		by, _ := s.tally()
+		if got := by["read"]; got.copied != tt.copied || got.reckoned != tt.reckoned {
+			t.Errorf("%s: %d copied, %d reckoned", tt.name, got.copied, got.reckoned)
+		}
+	}
+}

@@ -39,54 +39,78 @@ func of(regions []region, x float64) int {
 }
 
 // A split counts the cells of the tables: a cell that two functions must
-// reproduce is one.
-type split struct {
-	seen             map[string]bool
-	copied, reckoned map[string]int             // by how obtained
-	sources          map[string]map[string]bool // tables with reckoned figures, by how obtained
-	byRegion         [][]int                    // reckoned and read, by strength and temperature
+// reproduce is one, and reckoned if one of them reckons it.
+type split struct{ cells map[string]cell }
+
+// A cell is a figure in a table.
+type cell struct {
+	way, key, table string
+	reckoned        bool
+	strength        int
+	warmth          int
 }
 
-func newSplit() *split {
-	s := &split{seen: map[string]bool{}, copied: map[string]int{}, reckoned: map[string]int{}, sources: map[string]map[string]bool{}}
-	for range strengths {
-		s.byRegion = append(s.byRegion, make([]int, len(warmths)))
-	}
-	return s
-}
+func newSplit() *split { return &split{cells: map[string]cell{}} }
 
 // count takes in what one claim compared. A claim that is met exactly in every
-// row copies constants, or counts.
+// row copies constants, or counts, unless it says that its arithmetic is exact.
 func (s *split) count(r check.Result) {
+	reckons := r.Exact < r.Rows || r.Claim.Exact
 	for _, row := range r.Compared {
-		cell := r.Table.ID + "\x00" + row.Name() + "\x00" + r.Claim.Column
-		if s.seen[cell] {
+		id := r.Table.ID + "\x00" + row.Name() + "\x00" + r.Claim.Column
+		c, seen := s.cells[id]
+		if !seen {
+			c = cell{way: way(row), key: row.Key(), table: r.Table.ID,
+				strength: of(strengths, strength(r.Table, row)), warmth: of(warmths, warmth(r.Table, row))}
+		}
+		c.reckoned = c.reckoned || reckons
+		s.cells[id] = c
+	}
+}
+
+// A tally is what came of the cells that were obtained in one way.
+type tally struct {
+	copied, reckoned int
+	tables, sources  map[string]bool // of the reckoned
+}
+
+// tally counts them up. The last answer is of those that were read and reckoned,
+// by strength and temperature.
+func (s *split) tally() (map[string]*tally, [][]int) {
+	by := map[string]*tally{}
+	for _, w := range ways {
+		by[w.word] = &tally{tables: map[string]bool{}, sources: map[string]bool{}}
+	}
+	regions := make([][]int, len(strengths))
+	for i := range regions {
+		regions[i] = make([]int, len(warmths))
+	}
+	for _, c := range s.cells {
+		t := by[c.way]
+		if !c.reckoned {
+			t.copied++
 			continue
 		}
-		s.seen[cell] = true
-		way := way(row)
-		if r.Exact == r.Rows {
-			s.copied[way]++
-			continue
+		t.reckoned++
+		t.tables[c.table] = true
+		if c.key != "" {
+			t.sources[c.key] = true
 		}
-		s.reckoned[way]++
-		if s.sources[way] == nil {
-			s.sources[way] = map[string]bool{}
-		}
-		s.sources[way][r.Table.ID] = true
-		if way == "read" {
-			s.byRegion[of(strengths, strength(r.Table, row))][of(warmths, warmth(r.Table, row))]++
+		if c.way == "read" {
+			regions[c.strength][c.warmth]++
 		}
 	}
+	return by, regions
 }
 
 // print writes both counts in Markdown.
 func (s *split) print(w io.Writer) {
-	fmt.Fprintln(w, "| how the figures were obtained | distinct | copied constants and counts | reckoned | tables of these |")
-	fmt.Fprintln(w, "|---|--:|--:|--:|--:|")
+	by, regions := s.tally()
+	fmt.Fprintln(w, "| how the figures were obtained | distinct | copied constants and counts | reckoned | tables of these | sources of these |")
+	fmt.Fprintln(w, "|---|--:|--:|--:|--:|--:|")
 	for _, way := range ways {
-		if n := s.copied[way.word] + s.reckoned[way.word]; n > 0 {
-			fmt.Fprintf(w, "| %s | %d | %d | %d | %d |\n", way.said, n, s.copied[way.word], s.reckoned[way.word], len(s.sources[way.word]))
+		if t := by[way.word]; t.copied+t.reckoned > 0 {
+			fmt.Fprintf(w, "| %s | %d | %d | %d | %d | %d |\n", way.said, t.copied+t.reckoned, t.copied, t.reckoned, len(t.tables), len(t.sources))
 		}
 	}
 	fmt.Fprint(w, "\nThe figures that were read and reckoned, by region of the domain:\n\n| |")
@@ -97,7 +121,7 @@ func (s *split) print(w io.Writer) {
 	for i, r := range strengths {
 		fmt.Fprintf(w, "| %s |", r.name)
 		for j := range warmths {
-			fmt.Fprintf(w, " %s |", some(s.byRegion[i][j]))
+			fmt.Fprintf(w, " %s |", some(regions[i][j]))
 		}
 		fmt.Fprintln(w)
 	}
@@ -126,7 +150,7 @@ func strength(t *check.Table, row check.Row) float64 {
 // warmth is the temperature that a row states in Celsius, NaN if none.
 func warmth(t *check.Table, row check.Row) float64 {
 	for _, c := range t.Columns {
-		if c.Kind == check.Text {
+		if c.Kind == check.Text || math.IsNaN(row.Float(c.Name)) || strings.Contains(c.Words, "a difference") {
 			continue
 		}
 		switch c.Unit {

@@ -27,7 +27,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	b := &s.Brief
 	switch {
 	case len(remarks) > 0:
-		b.Verdict = "All of the folder can be read, and " + count(len(remarks), "row looks", "rows look") + " wrong."
+		b.Verdict = "All of the folder can be read, and " + cli.Plural(len(remarks), "row looks", "rows look") + " wrong."
 	case h.Season() == 0:
 		b.Verdict = "All of the folder can be read, and no day is written down yet."
 	default:
@@ -35,7 +35,7 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	}
 	const few = 2
 	if unread := h.Unread(); len(unread) > 0 { // all are told by name on the way
-		b.Verdict = strings.Replace(b.Verdict, "All of the folder can be read", "What is read of the folder is whole, but "+count(len(unread), "file is", "files are")+" not read", 1)
+		b.Verdict = strings.Replace(b.Verdict, "All of the folder can be read", "What is read of the folder is whole, but "+cli.Plural(len(unread), "file is", "files are")+" not read", 1)
 		for _, note := range unread[:min(len(unread), few)] {
 			b.Cautions = append(b.Cautions, note+".")
 		}
@@ -43,34 +43,34 @@ func check(e *cli.Env, f *cli.Flags, metric bool) error {
 	for _, note := range h.Turned() {
 		b.Cautions = append(b.Cautions, note+".")
 	}
+	b.Cautions = append(b.Cautions, h.Doubts()...)
 	if f.Dir() == "" {
 		b.House = "An invented sugarhouse: give your own with -dir."
 	}
 	b.Answer("settings", "Settings", cli.Count(len(h.Settings.Lines()), "set"))
 	if h.Season() != 0 {
+		years := map[int]bool{}
+		for _, d := range h.Days {
+			years[d.Date.Year()] = true
+		}
 		b.Answer("season", "Season", cli.Words(strconv.Itoa(h.Season())))
-		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+cli.Plural(len(seasons(f)), "year")))
-		b.Answer("batches", "Batches", cli.Count(len(h.Batches), "and "+count(len(h.Bottled), "row of jars", "rows of jars")))
+		b.Answer("days", "Rows of days", cli.Count(len(h.Days), "in "+cli.Plural(len(years), "year")))
+		b.Answer("batches", "Batches", cli.Count(len(h.Batches), "and "+cli.Plural(len(h.Bottled), "row of jars", "rows of jars")))
 	}
 	var rows [][]cli.Value
 	for _, l := range lessons {
 		rows = append(rows, []cli.Value{cli.Words(l.Name), cli.Words(l.Value), cli.Words(taught[l.Name] + l.From)})
 	}
-	if len(rows) > 0 {
-		b.List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
-	}
+	b.If(len(rows) > 0).List([]cli.Column{{Key: "learned", Head: "learned"}, {Key: "value", Head: "value"}, {Key: "from", Head: "from"}}, rows)
 	b.Cautions = append(b.Cautions, remarks[:min(len(remarks), few)]...)
 	if more := len(remarks) - few; more > 0 {
-		b.Cautions = append(b.Cautions, count(more, "row more", "rows more")+" behind -full.")
+		b.Cautions = append(b.Cautions, cli.Plural(more, "row more", "rows more")+" behind -full.")
 	}
 	b.Cautions = append(b.Cautions, "What was learned holds for the pan, fire and trees of the record: where you change one, say the figure yourself.")
 	b.Further = []string{"-full lists the settings and what each is for."}
 	settings(s, f)
 	if len(remarks) > 0 {
-		part := s.Part("look", "Rows to look at")
-		for _, remark := range remarks {
-			part.Remark(remark)
-		}
+		s.Part("look", "Rows to look at").Remark(remarks...)
 	}
 	return s.Show(e)
 }
@@ -92,20 +92,4 @@ func settings(s *cli.Sheet, f *cli.Flags) {
 	}
 	part := s.Part("settings", "Settings")
 	part.Table("settings", []cli.Column{{Key: "setting", Head: "setting"}, {Key: "value", Head: "value"}, {Key: "for", Head: "for"}}, rows)
-}
-
-// seasons are the years of the days.
-func seasons(f *cli.Flags) map[int]bool {
-	years := map[int]bool{}
-	for _, d := range f.House().Days {
-		years[d.Date.Year()] = true
-	}
-	return years
-}
-
-func count(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
 }

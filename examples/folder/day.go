@@ -9,6 +9,16 @@ import (
 	"example.org/sapreckoner/units"
 )
 
+// summer tells of a day from June to October, or in the south half a year on: no tree
+// is bare then.
+func summer(date time.Time, south bool) bool {
+	month := int(date.Month())
+	if south {
+		month = (month+5)%12 + 1
+	}
+	return month >= 6 && month <= 10
+}
+
 // day shows how a day that was typed as one line is understood, and adds it.
 func day(e *cli.Env, f *cli.Flags, metric bool, words []string) error {
 	row, err := f.House().DayLine(strings.Join(words, " "), time.Now())
@@ -54,6 +64,9 @@ func day(e *cli.Env, f *cli.Flags, metric bool, words []string) error {
 		s.Part("day", "The day").Table("told", cols, rows)
 	}
 	s.Brief.Cautions = []string{"No program takes a line back: mend it in " + folder.DaysFile + ". The file as it was before the first lines of a day is " + folder.DaysFile + cli.Before + "."}
+	if summer(date, f.House().Settings.South) {
+		s.Brief.Cautions = append([]string{"Sap hardly runs in " + date.Month().String() + ": is the day meant? A date as 2034-03-10 leaves no doubt."}, s.Brief.Cautions...)
+	}
 	if err := s.Add(e, add); err != nil {
 		return err
 	}

@@ -188,6 +188,14 @@ func TestDay(t *testing.T) {
 			t.Errorf("no %q:\n%s", want, page)
 		}
 	}
+	// 3/10 where the day stands first is in October, when leaves are still on: asked. In
+	// the south half a year on, October is spring.
+	for _, south := range []string{"first half", "second half"} {
+		page, _ := b.Brief(t, "", "day", "-dir", dir, "-set", "spring: "+south, "2034-10-03 40 gal")
+		if asked := strings.Contains(page, "Sap hardly runs in October: is the day meant?"); asked != (south == "first half") {
+			t.Errorf("%s:\n%s", south, page)
+		}
+	}
 	if now, err := os.ReadFile(days); err != nil || string(now) != string(before) {
 		t.Errorf("%v\n%s", err, now)
 	}

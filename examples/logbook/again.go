@@ -41,13 +41,7 @@ func whole(cells ...any) string { return fmt.Sprintln(cells...) }
 // againPart tells the rows that count and are worth a second look.
 func (p page) againPart(part *cli.Part) {
 	part.Row("findings", "To look at again", cli.Count(p.again.rows, ""), "these rows are in the count")
-	for _, f := range p.again.first {
-		part.Item(f)
-	}
-	if p.again.rows > len(p.again.first) {
-		part.Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
-	}
-	if p.unseen > 0 {
-		part.Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file.", p.unseen, mostLooked))
-	}
+	part.Item(p.again.first...)
+	part.If(p.again.rows > len(p.again.first)).Remark(fmt.Sprintf("These are the first %d: mend them, and run again.", len(p.again.first)))
+	part.If(p.unseen > 0).Remark(fmt.Sprintf("Not looked at: %d rows beyond the first %d of a file.", p.unseen, mostLooked))
 }

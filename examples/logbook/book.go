@@ -125,10 +125,7 @@ func newBook(s *setup, f *cli.Flags) *book {
 func (b *book) open() error {
 	h := b.house
 	if b.year = h.Season(); !b.given.asked {
-		b.year = 0 // the last with a day, though a winter's weather be of another
-		for _, d := range h.Days {
-			b.year = max(b.year, d.Date.Year())
-		}
+		b.year = b.lastYear() // though a winter's weather be of another
 	}
 	// Jars belong to the season of their syrup, whenever they were filled.
 	of := map[string]bool{}

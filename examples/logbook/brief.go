@@ -159,9 +159,7 @@ func (b *book) inBottles() (all units.Mass) {
 
 // known tells where the numbers come from.
 func (p page) known(b *cli.Brief) {
-	if p.flags.Dir() == "" {
-		b.House = "An invented sugarhouse: give -dir."
-	}
+	b.House = p.flags.Demo()
 	days := 0
 	for i := range p.days {
 		if p.days[i].sap.rows > 0 {
@@ -169,12 +167,8 @@ func (p page) known(b *cli.Brief) {
 		}
 	}
 	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
-	if !p.byBatches() && p.Syrup > 0 {
-		b.Assumed("syrup of the days at " + p.given.Target.Text(1))
-	}
-	if p.unread > 0 {
-		b.Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
-	}
+	b.If(!p.byBatches() && p.Syrup > 0).Assumed("syrup of the days at " + p.given.Target.Text(1))
+	b.If(p.unread > 0).Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
 	if len(p.learns) > 0 {
 		if e, err := p.learned(); err == nil {
 			b.Learned(e.Middle().Text(0) + " of the heat, of " + cli.Plural(e.Boils, "boil"))

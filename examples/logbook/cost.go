@@ -196,13 +196,9 @@ func (b *book) layCost(sheet *cli.Sheet, v money.Venture, r money.Result, told b
 		brief.Answer("break_even", "Sell, US gal", amount(r.BreakEven.Decimal), note)
 		brief.Answer("left", "Left if all sold", amount(r.Left.Decimal), "costs taken off, no wages")
 	}
-	if r.Hourly.Valid {
-		brief.Answer("hourly", "An hour earned", amount(r.Hourly.Decimal), v.Hours.String()+" hours")
-	}
+	brief.If(r.Hourly.Valid).Answer("hourly", "An hour earned", amount(r.Hourly.Decimal), v.Hours.String()+" hours")
 	brief.Answer("costs", "Costs in all", amount(r.Costs), cli.Plural(len(v.Costs), "thing")+", for "+v.USGallons.String()+" US gal")
-	if b.flags.Dir() == "" {
-		brief.House = "An invented sugarhouse: give -dir."
-	}
+	brief.House = b.flags.Demo()
 	brief.Told(fmt.Sprintf("costs and syrup of %d", b.year))
 	switch {
 	case !told:
@@ -210,9 +206,7 @@ func (b *book) layCost(sheet *cli.Sheet, v money.Venture, r money.Result, told b
 	case v.Wage.IsZero():
 		brief.Assumed("no wages (give -wage)")
 	}
-	if v.Price.IsZero() {
-		brief.Assumed("no price (give -price)")
-	}
+	brief.If(v.Price.IsZero()).Assumed("no price (give -price)")
 	brief.Assumed("what lasts is spread in equal parts")
 	brief.Cautions = []string{"This is no tax account: what may be written off, and over how many years, is law."}
 	brief.Further = []string{"-full: published budgets beside yours."}

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -37,9 +38,7 @@ func (p page) boilsPart(part *cli.Part) {
 	case p.gathered() < p.boiled.sugar+p.thrown.sugar:
 		left = "all was boiled: no gauge tells closer"
 	}
-	if p.thrown.sugar > 0 {
-		part.Row("thrown", "Sap thrown out", gauged(cli.Mass(p.thrown.sugar)), "its sugar")
-	}
+	part.If(p.thrown.sugar > 0).Row("thrown", "Sap thrown out", gauged(cli.Mass(p.thrown.sugar)), "its sugar")
 	part.Row("not_boiled", "Sugar gathered, not boiled", gauged(cli.Mass(p.gathered()-p.boiled.sugar-p.thrown.sugar)), left)
 	part.Remark("What was boiled on a day counts at the strength of all sap that then stood.")
 }
@@ -96,9 +95,7 @@ func (p page) firePart(part *cli.Part) error {
 	part.Row("burned", "Burned", went[0], p.given.fuelName())
 	if laid > 0 {
 		part.Row("left", "Left", went[1])
-		if p.wood > laid {
-			part.Remark("More burned than was laid in: a load is missing, or the measure is not what it is told to hold.")
-		}
+		part.If(p.wood > laid).Remark("More burned than was laid in: a load is missing, or the measure is not what it is told to hold.")
 	}
 	if cords := p.toTheCord(); cords > 0 {
 		part.Row("to_the_cord", "Syrup to the cord", gauged(cli.Volume(cords)))
@@ -112,4 +109,15 @@ func (p page) toTheCord() units.Volume {
 		return 0
 	}
 	return p.Syrup * units.Volume(units.Cord/p.wood)
+}
+
+// liquid reports whether the fuel is measured as a liquid.
+func (s *setup) liquid() bool { return s.Fuel == "oil" || s.Fuel == "propane" }
+
+// fuelName is the fuel in words.
+func (s *setup) fuelName() string {
+	if s.liquid() {
+		return s.Fuel
+	}
+	return strings.ToLower(s.Wood) + ", " + s.Moisture.Text(0) + " moisture"
 }

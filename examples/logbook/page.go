@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -24,20 +25,13 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 	sheet := &cli.Sheet{Title: "The book of a season", Metric: b.given.metric}
 	p := page{b, sheet, a}
 	p.brief()
-	if b.again.rows > 0 || b.unseen > 0 {
-		p.againPart(sheet.Part("again", "Look again"))
-	}
+	sheet.PartIf(b.again.rows > 0 || b.unseen > 0, "again", "Look again", p.againPart)
 	p.seasonPart(sheet.Part("season", "Season"))
 	p.balancePart(sheet.Part("balance", "Where the sugar went"))
-	if err := p.daysPart(sheet.Part("days", "By day")); err != nil {
+	if err := cmp.Or(p.daysPart(sheet.Part("days", "By day")), p.sourcesPart(sheet.Part("sources", "By source"))); err != nil {
 		return nil, err
 	}
-	if err := p.sourcesPart(sheet.Part("sources", "By source")); err != nil {
-		return nil, err
-	}
-	if len(b.boils) > 0 {
-		p.boilsPart(sheet.Part("boils", "Boils"))
-	}
+	sheet.PartIf(len(b.boils) > 0, "boils", "Boils", p.boilsPart)
 	if b.wood > 0 && b.given.Fuel != "pellets" {
 		if err := p.firePart(sheet.Part("fire", "What the fire makes of its fuel")); err != nil {
 			return nil, err
@@ -48,12 +42,10 @@ func (b *book) sheet(a yield.Account) (*cli.Sheet, error) {
 			return nil, err
 		}
 	}
-	if len(b.sizes) > 0 {
-		p.bottledPart(sheet.Part("bottled", "Bottled"))
-	}
-	care := sheet.Part("care", "Take care")
-	care.Item("This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.")
-	care.Item("Where syrup is sold, records by lot are often asked for: local rules come first.")
+	sheet.PartIf(len(b.sizes) > 0, "bottled", "Bottled", p.bottledPart)
+	sheet.Part("care", "Take care").Item(
+		"This page counts sugar and tells nothing of safety: moldy syrup may hold toxins that boiling leaves, and is not for eating.",
+		"Where syrup is sold, records by lot are often asked for: local rules come first.")
 	return sheet, nil
 }
 
@@ -85,18 +77,12 @@ func (p page) seasonPart(part *cli.Part) {
 	part.Row("last", "Last gathering", cli.Words(p.date(last).Format(time.DateOnly)))
 	part.Row("days", "Days with sap", cli.Count(days, ""))
 	part.Row("gatherings", "Gatherings", cli.Count(rows, ""))
-	if p.given.Taps > 0 {
-		part.Row("taps", "Taps", cli.Count(p.given.Taps, ""))
-	}
+	part.If(p.given.Taps > 0).Row("taps", "Taps", cli.Count(p.given.Taps, ""))
 	if lacks := p.lacks(); len(lacks) > 0 {
 		part.Remark("Nothing of the season in " + strings.Join(lacks, ", ") + ".")
 	}
-	if p.unread > 0 {
-		part.Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
-	}
-	if words := p.tellApart(); words != "" {
-		part.Remark(words)
-	}
+	part.If(p.unread > 0).Remark(fmt.Sprintf("Of %s nobody read the sugar: counted at %s.", cli.Plural(p.unread, "gathering"), p.mean.Text(1)))
+	part.Remark(p.tellApart())
 }
 
 // lacks names the files without a row of the season.
@@ -142,16 +128,10 @@ func gauged(v cli.Value) cli.Value { return cli.Digits(v, 3) }
 func (p page) balancePart(part *cli.Part) {
 	a := p.Account
 	part.Row("sap", "Sap at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Sap)), a.SapBrix.Text(2)+" on average")
-	var notes []string
-	if p.given.heldBefore > 0 {
-		notes = append(notes, "with what was held before")
-	}
 	in := cli.Mass(a.SugarIn)
 	went := cli.AddUp(sugarDigits, in, cli.Mass(a.SugarOut), cli.Mass(a.Kept), cli.Mass(a.Lost))
-	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), notes...)
-	if a.Syrup > 0 {
-		part.Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
-	}
+	part.Row("sugar_in", "Sugar in", cli.Total(sugarDigits, in), cli.When(p.given.heldBefore > 0, "with what was held before"))
+	part.If(a.Syrup > 0).Row("syrup", "Syrup at "+p.Degrees(label), cli.Total(sapDigits, cli.Volume(a.Syrup)), a.SyrupBrix.Text(1)+" on average")
 	part.Row("sugar_out", "Sugar out", went[0])
 	part.Row("kept", "Held now", went[1])
 	part.Row("lost", "Lost", went[2], a.LostShare.Text(0)+" of the sugar")
@@ -164,9 +144,7 @@ func (p page) balancePart(part *cli.Part) {
 		part.Row("sap_a_tap", "Sap by the tap", gauged(cli.Volume(a.SapPerTap)))
 		part.Row("sap_a_tap_day", "By the tap and day with sap", gauged(cli.Volume(a.SapPerTapDay)))
 		part.Row("sugar_a_tap", "Sugar by the tap", gauged(cli.Mass(a.SugarPerTap)))
-		if a.Syrup > 0 {
-			part.Row("syrup_a_tap", "Syrup by the tap", gauged(cli.SmallVolume(a.SyrupPerTap)))
-		}
+		part.If(a.Syrup > 0).Row("syrup_a_tap", "Syrup by the tap", gauged(cli.SmallVolume(a.SyrupPerTap)))
 	}
 	switch {
 	case a.Syrup == 0:

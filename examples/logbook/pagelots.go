@@ -47,9 +47,7 @@ func (p page) lotsPart(part *cli.Part) error {
 	if volume, _ := p.filteredOff(); volume > 0 {
 		part.Remark("Filtered is what a batch lacks once nearly all of it is bottled: the filter kept it, or it stands in the can.")
 	}
-	if len(odd) > 0 {
-		part.Remark("Look again: " + strings.Join(odd, "; ") + ".")
-	}
+	part.If(len(odd) > 0).Remark("Look again: " + strings.Join(odd, "; ") + ".")
 	return nil
 }
 

@@ -69,12 +69,8 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	if s.svg != "" && s.cost {
 		return cli.For("svg", errors.New("it draws a season, and -cost counts its money: give one of them"))
 	}
-	for _, name := range []string{"wage", "price"} {
-		if f.Given(name) && !s.cost {
-			return cli.For(name, errors.New("it belongs to -cost: give that too"))
-		}
-	}
-	if err := f.Alone("trace", "cost"); err != nil {
+	err = cmp.Or(f.With([]string{"cost"}, "it belongs to -cost: give that too", "wage", "price"), f.Alone("trace", "cost"))
+	if err != nil {
 		return err
 	}
 	err = cli.Within("laid-in", "volume", s.laid, 0, 1000*units.Cord, units.Cord, "cord", "what a season burns")
@@ -122,17 +118,16 @@ func (s *setup) run(e *cli.Env, f *cli.Flags) error {
 	if err := s.check(f); err != nil {
 		return err
 	}
-	s.Settings = f.House().Settings
+	s.Settings, s.miss = f.House().Settings, f.Off("")
 	if s.trace != "" {
-		s.miss = f.Off("")
-		page, err := s.traceSheet(f.House(), s.trace, f.Dir() == "")
+		page, err := s.traceSheet(f)
 		if err != nil {
 			return err
 		}
 		return page.Show(e)
 	}
 	s.asked = f.Given("season")
-	s.heldTold, s.miss = f.Given("held-after"), f.Off("")
+	s.heldTold = f.Given("held-after")
 	b := newBook(s, f)
 	if err := b.open(); err != nil {
 		return err

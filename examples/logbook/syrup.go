@@ -76,13 +76,7 @@ func (s *setup) syrup(r folder.Batch) (lot sugar.Lot, column string, err error) 
 			return lot, "reading", err
 		}
 	}
-	at := r.Temp
-	if math.IsNaN(at.Celsius()) {
-		at = r.Cup
-	}
-	if math.IsNaN(at.Celsius()) {
-		at = label
-	}
+	at := cli.OrAt(cli.OrAt(r.Temp, r.Cup), label)
 	switch measured, weighed := !math.IsNaN(float64(r.Volume)), !math.IsNaN(float64(r.Weight)); {
 	case measured && weighed:
 		return lot, "weight", errors.New("the batch is given by volume and by weight: give one of them")

@@ -27,10 +27,11 @@ type traced struct {
 }
 
 // traceSheet answers where a batch stands and what it is made of.
-func (s *setup) traceSheet(h *folder.House, name string, invented bool) (*cli.Sheet, error) {
-	batch, ok := h.Batch(name)
+func (s *setup) traceSheet(f *cli.Flags) (*cli.Sheet, error) {
+	h := f.House()
+	batch, ok := h.Batch(s.trace)
 	if !ok {
-		return nil, cli.For("trace", fmt.Errorf("no batch %q in %s", name, h.Shown(folder.BatchesFile)))
+		return nil, cli.For("trace", fmt.Errorf("no batch %q in %s", s.trace, h.Shown(folder.BatchesFile)))
 	}
 	c, err := s.openCellar(h)
 	if err != nil {
@@ -49,9 +50,7 @@ func (s *setup) traceSheet(h *folder.House, name string, invented bool) (*cli.Sh
 		return nil, err
 	}
 	t.drawn = lot.Mass()
-	if invented {
-		t.Brief.House = "An invented sugarhouse: give -dir."
-	}
+	t.Brief.House = f.Demo()
 	return t.Sheet, t.lay()
 }
 
@@ -158,9 +157,7 @@ func (t *traced) inside() error {
 			name = ""
 		}
 	}
-	if len(rows) > 0 {
-		part.Table("inside", []cli.Column{{Key: "filled", Head: "filled"}, {Key: "boil", Head: "of batch"}, {Key: "drawn", Head: "drawn"}, {Key: "share", Head: "share"}}, rows)
-	}
+	part.If(len(rows) > 0).Table("inside", []cli.Column{{Key: "filled", Head: "filled"}, {Key: "boil", Head: "of batch"}, {Key: "drawn", Head: "drawn"}, {Key: "share", Head: "share"}}, rows)
 	if blended {
 		t.Brief.Further = append(t.Brief.Further, "Other batches were poured into it: -full tells what is in its jars.")
 	} else {

@@ -44,21 +44,11 @@ func (p page) brief() {
 	}
 	p.jarList(fills)
 	p.known()
-	add := func(caution string) {
-		if caution != "" {
-			b.Cautions = append(b.Cautions, caution)
-		}
-	}
-	switch keeping := cli.KeepingBrief(p.pack.Brix()); {
-	case p.tooThin() != "" && keeping == "":
-		add(p.pack.Brix().Text(1) + " is thinner than the rule allows: " + p.rule() + ".")
-	case p.tooThin() != "" || p.pack.Brix() >= sugar.KeepsTo:
-		add(keeping)
-	}
-	if thin := p.thinCans(); p.batches && len(thin) > 0 {
-		add(perhapsSour(thin))
-	}
-	add(s.outOfBlend())
+	thin, keeping := p.tooThin() != "", cli.KeepingBrief(p.pack.Brix())
+	b.Caution(thin && keeping == "", p.pack.Brix().Text(1)+" is thinner than the rule allows: "+p.rule()+".")
+	b.Caution(thin || p.pack.Brix() >= sugar.KeepsTo, keeping)
+	b.Caution(p.batches, perhapsSour(p.cans))
+	b.Caution(true, s.outOfBlend())
 	b.Warn(p.flags.House().Settings.Roof,
 		cli.Scald("Syrup", p.Degrees(s.filterAt)),
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
@@ -70,9 +60,7 @@ func (p page) brief() {
 }
 
 // thinCans names what is thinner than it keeps, beyond doubt.
-func (p page) thinCans() []string { return tooThinOf(p.cans) }
-
-func tooThinOf(cans []can) (names []string) {
+func thinCans(cans []can) (names []string) {
 	for _, c := range cans {
 		if c.true.Brix+c.true.Uncertainty < sugar.KeepsFrom {
 			names = append(names, c.name)
@@ -84,11 +72,7 @@ func tooThinOf(cans []can) (names []string) {
 // known tells where the numbers come from.
 func (p page) known() {
 	b := &p.Brief
-	switch {
-	case p.flags.Dir() != "":
-	case p.batches:
-		b.House = "An invented sugarhouse: give -dir."
-	default:
+	if b.House = p.flags.Demo(); b.House != "" && !p.batches {
 		b.House = "The place is invented: give -dir."
 	}
 	var names []string
@@ -104,15 +88,7 @@ func (p page) known() {
 		names = []string{fmt.Sprintf("%d batches", len(names))}
 	}
 	b.Told(list(names))
-	b.From(p.flags, p.from, p.where(), "filter-keeps", p.In(cli.Rough(cli.SmallVolume(p.given.keeps)))+" stays in a filter")
-}
-
-// where words what tells the boiling points.
-func (p page) where() string {
-	if p.from == cli.ByElevation {
-		return "at " + p.In(cli.Feet(p.given.pan.Elevation))
-	}
-	return "water boils at " + p.In(cli.Temperature(p.water))
+	b.From(p.flags, p.from, p.given.pan.Words(p.Sheet, p.water), "filter-keeps", p.In(cli.Rough(cli.SmallVolume(p.given.keeps)))+" stays in a filter")
 }
 
 // verdict is what to do with the syrup as it is.
@@ -224,6 +200,11 @@ func (s *setup) outOfBlend() string {
 	return "Moldy, and in no blend: " + list(s.moldy) + ". Throw it away."
 }
 
-func perhapsSour(thin []string) string {
+// perhapsSour words which cans are thin; nothing if none is.
+func perhapsSour(cans []can) string {
+	thin := thinCans(cans)
+	if len(thin) == 0 {
+		return ""
+	}
 	return "Thin, and perhaps fermented: " + list(thin) + ". Sour goes into no blend."
 }

@@ -68,12 +68,6 @@ func (s *setup) newCan(name string, volume units.Volume, weight units.Mass, read
 // cans returns what is poured together: the lot of the flags, or batches.
 func (s *setup) cans(h *folder.House, f *cli.Flags) (all []can, err error) {
 	if f.Given("volume") || f.Given("weight") {
-		if !f.Given("volume") {
-			s.volume = units.Volume(math.NaN())
-		}
-		if !f.Given("weight") {
-			s.weight = units.Mass(math.NaN())
-		}
 		c, wrong, err := s.newCan("one lot", s.volume, s.weight, s.reading, s.readAt, s.temp, s.light)
 		return []can{c}, cli.For(strings.ReplaceAll(wrong, "_", "-"), err)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
@@ -35,13 +36,6 @@ func (d *day) helpersOf(h *folder.House) error {
 		records.Text("name", &name), records.Hours("worked", &worked).Optional(), records.Number("taps", &taps).Optional(),
 		records.Mass("sugar", &brought).Optional(), records.Volume("wood", &cut).Optional(), records.Number("parts", &parts).Optional(), records.Volume("taken", &had).Optional(),
 	}
-	// An empty cell is nothing brought.
-	orNone := func(x float64) float64 {
-		if math.IsNaN(x) {
-			return 0
-		}
-		return x
-	}
 	_, err := eachRow(h, folder.PeopleFile, mostHelpers, cols, func(r *records.Reader) error {
 		by = by[:0]
 		for k, column := range measures {
@@ -56,7 +50,7 @@ func (d *day) helpersOf(h *folder.House) error {
 			return r.Fail("name", errors.New("it stands there already: one row for each where several columns count"))
 		}
 		people[name] = true
-		taken := units.Volume(orNone(float64(had)))
+		taken := cli.Or(had, 0)
 		if !(taken >= 0 && taken <= mostTaken) {
 			return r.Fail("taken", errors.New("what one took already goes from 0 to 10,000 L"))
 		}
@@ -66,7 +60,7 @@ func (d *day) helpersOf(h *folder.House) error {
 			if !counts[k] {
 				continue
 			}
-			c, err := contribution(name, column, worked, orNone(taps), units.Mass(orNone(float64(brought))), units.Volume(orNone(float64(cut))), orNone(parts))
+			c, err := contribution(name, column, worked, cli.Or(taps, 0), cli.Or(brought, 0), cli.Or(cut, 0), cli.Or(parts, 0)) // an empty cell is nothing brought
 			if err != nil {
 				return r.Fail(column, err)
 			}

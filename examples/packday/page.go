@@ -32,12 +32,8 @@ func (d *day) sheet() *cli.Sheet {
 	p.filterPart(sheet.Part("filter", "Filter"))
 	p.packPart(sheet.Part("pack", "Fill"))
 	p.scalePart(sheet.Part("scale", "On the scale"))
-	if d.coldest >= 0 {
-		p.cappingPart(sheet.Part("capping", "Heat at capping"))
-	}
-	if len(d.helpers) > 0 {
-		p.sharePart(sheet.Part("shares", "Shares"))
-	}
+	sheet.PartIf(d.coldest >= 0, "capping", "Heat at capping", p.cappingPart)
+	sheet.PartIf(len(d.helpers) > 0, "shares", "Shares", p.sharePart)
 	p.accountPart(sheet.Part("account", "Account"))
 	p.keepPart(sheet.Part("keeping", "Keeping"))
 	care := sheet.Part("care", "Take care")
@@ -46,12 +42,8 @@ func (d *day) sheet() *cli.Sheet {
 	} else if thick := cli.Keeping(p.pack.Brix()); thick != "" && p.pack.Brix() >= sugar.KeepsFrom {
 		care.Item(thick)
 	}
-	for _, c := range p.cautions() {
-		care.Item(c)
-	}
-	if !math.IsNaN(float64(d.aid)) {
-		care.Item("Filter aid is dust that harms the lungs (NIOSH limits: 6 mg/m3, 0.05 of crystalline silica): food grade only, pour it low, wet it at once, wear a respirator made for such dust.")
-	}
+	care.Item(p.cautions()...)
+	care.If(!math.IsNaN(float64(d.aid))).Item("Filter aid is dust that harms the lungs (NIOSH limits: 6 mg/m3, 0.05 of crystalline silica): food grade only, pour it low, wet it at once, wear a respirator made for such dust.")
 	return sheet
 }
 
@@ -73,9 +65,7 @@ func (p page) cansPart(part *cli.Part) {
 	for _, f := range p.given.again {
 		part.Item(fmt.Sprintf("Look again, %s:%d: %s", f.File, f.Line, f.Text))
 	}
-	if len(p.thinCans()) > 0 {
-		part.Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
-	}
+	part.If(len(thinCans(p.cans)) > 0).Remark(fmt.Sprintf("A can is thinner than %s: it may have fermented or grown mold.", sugar.KeepsFrom.Text(0)))
 	part.Remark("Before anything is poured together, look into each can, then smell it. Any mold: throw it away, and give batches.csv a column mold with yes. Sour or yeasty: keep it out too.")
 }
 
@@ -172,9 +162,7 @@ func (p page) markPart(part *cli.Part) {
 		if s.thinner >= sugar.KeepsFrom/2 {
 			with = "the lighter syrup, hot"
 		}
-		for _, l := range cli.BringBack(with) {
-			part.Item(l)
-		}
+		part.Item(cli.BringBack(with)...)
 	case p.do == sugar.ReadAgain:
 		part.Row("action", "To do", cli.Words(p.do.String()), "a limit of the rule lies within the uncertainty: mend nothing yet")
 		part.Remark(cli.ReadAgain + " " + p.closeTo() + " The figures below are of the syrup as it is.")
@@ -191,16 +179,10 @@ func (p page) markPart(part *cli.Part) {
 	part.Row("weight", "On the scale", cli.Mass(p.mark.lot.WeightInAir()))
 	part.Row("reads", "Hydrometer must read", cli.Brix(p.reads, 1), append(append(p.InCup(s.cup, s.told), "graduated at "+p.In(cli.Temperature(s.stem))), s.miss.NoteHydrometer()...)...)
 	p.strength(part, p.mark, "by such a reading")
-	notes := []string{"local rules come first"}
-	if p.standard.Note != "" {
-		notes = append(notes, p.standard.Note)
-	}
-	part.Row("rule", "Rule", cli.Words(p.standard.Source), notes...)
+	part.Row("rule", "Rule", cli.Words(p.standard.Source), "local rules come first", p.standard.Note)
 	sure := p.standard.Min + p.mark.doubt
 	part.Row("sure", "Sure to be dense enough from", cli.Brix(sure, 2), "by this hydrometer and thermometer")
-	for _, told := range s.pan.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(s.pan.Told(p.Sheet)...)
 	denser := sure + 0.05 // rounded up to a tenth
 	fits := p.standard.Max == 0 || denser+p.mark.doubt < p.standard.Max
 	if mended := p.off > 0 || !p.added.Empty(); mended && p.mark.verdict == sugar.TooCloseToCall && s.target < sure && fits {

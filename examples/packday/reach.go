@@ -83,20 +83,12 @@ func (s *setup) reachSheet(f *cli.Flags) (*cli.Sheet, error) {
 	}
 	sheet.Part("cans", "Cans").Table("cans", []cli.Column{{Key: "can", Head: "can"}, {Key: "weight", Head: "weighs"}, {Key: "true", Head: "true"},
 		{Key: "uncertainty", Head: "give or take"}, {Key: "light", Head: "light"}}, rows)
-	if f.Dir() == "" {
-		b.House = "An invented sugarhouse: give -dir."
-	}
+	b.House = f.Demo()
 	b.Told(cli.Plural(len(cans), "can"))
-	if moldy := s.outOfBlend(); moldy != "" {
-		b.Cautions = append(b.Cautions, moldy)
-	}
-	if thin := tooThinOf(cans); len(thin) > 0 {
-		b.Cautions = append(b.Cautions, perhapsSour(thin))
-	}
-	b.Cautions = append(b.Cautions, "Smell each can first. Any mold: throw it all away; do not taste, skim, boil or blend it.")
-	if class != 0 {
-		b.Cautions = append(b.Cautions, "A photometer is off by a percent or two: pour a little, measure, and keep away from the edge of a class.")
-	}
+	b.Caution(true, s.outOfBlend())
+	b.Caution(true, perhapsSour(cans))
+	b.Caution(true, "Smell each can first. Any mold: throw it all away; do not taste, skim, boil or blend it.")
+	b.Caution(class != 0, "A photometer is off by a percent or two: pour a little, measure, and keep away from the edge of a class.")
 	b.Further = []string{"-full: the cans as they are. packday -batch: the day's work."}
 	return sheet, nil
 }
@@ -114,9 +106,7 @@ func (s *setup) layBlend(sheet *cli.Sheet, cans []can, blend sugar.Reached, clas
 	}
 	b.Verdict = "Pour these together: " + sheet.In(cli.Quarts(volume, cli.Down)) + " of " + what + "."
 	b.Answer("strength", "Strength", cli.Brix(blend.Lot.Brix(), 1))
-	if class != 0 {
-		b.Answer("light", "Light", cli.Share(blend.Transmission, 1), "by the absorbances of the cans")
-	}
+	b.If(class != 0).Answer("light", "Light", cli.Share(blend.Transmission, 1), "by the absorbances of the cans")
 	b.Answer("left", "Left over", cli.Weight(blend.Left, cli.Nearest))
 	var rows [][]cli.Value
 	for i, c := range cans {

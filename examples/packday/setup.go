@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"errors"
 	"math"
 	"strings"
 	"time"
@@ -69,7 +68,7 @@ const metricJars = "any 1 L, any 500 mL, any 250 mL"
 
 // declare declares the flags.
 func (s *setup) declare(f *cli.Flags) {
-	s.allowance = units.Volume(math.NaN())
+	s.volume, s.weight, s.allowance = units.Volume(math.NaN()), units.Mass(math.NaN()), units.Volume(math.NaN())
 	s.light, s.thinLight, s.dose = units.Share(math.NaN()), units.Share(math.NaN()), units.Density(math.NaN())
 	f.Group("Batches (of the folder, or one lot)")
 	f.String(&s.batch, "batch", "", `batches of batches.csv that are poured together, such as "34-4 + 34-5"; without it those of the season that are not bottled. Beside -volume or -weight it is the name under which -write adds the lot, else the day`)
@@ -114,21 +113,11 @@ func (s *setup) declare(f *cli.Flags) {
 
 // check tests what the library does not, and which flags go together.
 func (s *setup) check(f *cli.Flags) error {
-	if _, err := s.pan.Given(); err != nil {
-		return err
-	}
-	for _, pair := range [][]string{{"volume", "weight"}, {"aid-dose", "filter-each"}} {
-		if err := f.Alone(pair...); err != nil {
-			return err
-		}
-	}
-	for _, name := range []string{"reading", "read-at", "light"} {
-		if f.Given(name) && !f.Given("volume") && !f.Given("weight") {
-			return cli.For(name, errors.New("give -volume or -weight of the lot too"))
-		}
-	}
+	_, err := s.pan.Given()
 	const hot = "sources read advise 185 to 190 F at the filler, so that it is sealed at 180 F or above"
-	err := cmp.Or(
+	err = cmp.Or(err,
+		f.Alone("volume", "weight"), f.Alone("aid-dose", "filter-each"),
+		f.With([]string{"volume", "weight"}, "give -volume or -weight of the lot too", "reading", "read-at", "light"),
 		cli.Within("thin-with", "strength", s.thinner, 0, 75, 1, "Brix", "0 for water, about 2 for sap"),
 		cli.WithinTemperature("thin-temp", "temperature", s.thinTemp, 0, 100, "what is poured in"),
 		cli.WithinTemperature("filter-at", "temperature", s.filterAt, 20, 105, "syrup runs through a filter while it is hot: 180 to 190 F is packing heat"),
@@ -139,13 +128,9 @@ func (s *setup) check(f *cli.Flags) error {
 		cli.WithinTemperature("wall", "temperature", s.wall, 0, 110, "the empty containers"),
 		cli.WithinTemperature("store", "temperature", s.store, 0, 60, "a cellar or a shelf; in the freezer crystals are not foreseen here"),
 	)
-	if err != nil {
-		return err
+	if err == nil && f.Given("thin-light") {
+		_, err = sugar.AbsorbanceOf(s.thinLight)
+		err = cli.For("thin-light", err)
 	}
-	if f.Given("thin-light") {
-		if _, err := sugar.AbsorbanceOf(s.thinLight); err != nil {
-			return cli.For("thin-light", err)
-		}
-	}
-	return nil
+	return err
 }

@@ -140,11 +140,7 @@ func (w *weighing) judge(s *setup) (err error) {
 		}
 		return nil
 	}
-	allowance, told := s.allowance, !math.IsNaN(float64(s.allowance))
-	if !told {
-		allowance = 0
-	}
-	c, err := packing.CheckNet(w.jar.Label, s.target, allowance, len(w.net), w.net)
+	c, err := packing.CheckNet(w.jar.Label, s.target, cli.Or(s.allowance, 0), len(w.net), w.net)
 	if err != nil {
 		return s.weighError(w, err)
 	}
@@ -152,7 +148,7 @@ func (w *weighing) judge(s *setup) (err error) {
 	if !c.Passes {
 		w.why = append(w.why, "the average is short")
 	}
-	if told && c.Short > 0 {
+	if !math.IsNaN(float64(s.allowance)) && c.Short > 0 {
 		w.passes = false
 		w.why = append(w.why, fmt.Sprintf("%d short by more than you allow", c.Short))
 	}

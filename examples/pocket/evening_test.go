@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
@@ -62,7 +63,10 @@ func TestTonightNumbers(t *testing.T) {
 			return f, w
 		}
 		boils := must(boil.SyrupPoint(o.Held[0].Brix(), pressure))
-		w["fire"] = want{"done": onClock(lit + o.Ended), "wood": onClock(lit + o.LastWood), "off": boils.TextIn(in, 1), "hot": must(o.Held[0].VolumeAt(boils)).TextIn(in, 3)}
+		// The pot loses 1 US gal of water an hour where nobody says more.
+		hold := o.Held[0]
+		pot := must(finish.Batch{Mass: hold.Mass(), Brix: hold.Brix(), Evaporation: must(density.Water(label)).MassRate(units.USGallonPerHour)}.Time(66.9))
+		w["fire"] = want{"pot": fmt.Sprintf("%.1f h", pot.Hours()), "done": onClock(lit + o.Ended), "wood": onClock(lit + o.LastWood), "off": boils.TextIn(in, 1), "hot": must(o.Held[0].VolumeAt(boils)).TextIn(in, 3)}
 		return f, w
 	})
 }
@@ -106,6 +110,16 @@ func TestDoneBy(t *testing.T) {
 	if !strings.HasSuffix(got.Rows["off"], " F deg above boiling water") {
 		t.Errorf("take off at %s", got.Rows["off"])
 	}
+	// Sap of 21 Brix for 2.1 is asked back, and concentrate is typed with its unit.
+	typed["reads"] = "21"
+	if got = p.ask("fire", typed); len(got.Rows) > 0 || got.Errors["reads"] != "sap of 21.0 Brix? it is 1 to 4: is a point lost? Type 21.0 Brix if it is so" {
+		t.Errorf("%+v", got)
+	}
+	typed["reads"] = "21.0 Brix"
+	if got = p.ask("fire", typed); len(got.Rows) == 0 {
+		t.Errorf("concentrate: %+v", got)
+	}
+	typed["reads"] = "2.1"
 	// A pan that its sap does not cover is not lit: 3 US gal over 8 ft2 are 0.6 in.
 	typed["volume"] = "3"
 	if got = p.ask("fire", typed); got.Level != "stop" || len(got.Rows) > 0 || !strings.Contains(got.Verdict, "0.6 in") {

@@ -49,7 +49,7 @@ func (p *phone) filled(see func(screen string)) {
 // Nothing is wider than the screen: on a phone, on a computer, and on a phone at
 // 200 percent, which has half the width.
 func TestWidths(t *testing.T) {
-	for _, size := range [][2]int64{{390, 844}, {1280, 800}, {195, 422}} {
+	for _, size := range [][2]int64{{390, 844}, {360, 640}, {1280, 800}, {195, 422}} {
 		t.Run(fmt.Sprint(size), func(t *testing.T) {
 			p := opened(t, size[0], size[1])
 			p.filled(func(screen string) {
@@ -172,9 +172,14 @@ func TestPad(t *testing.T) {
 	if id := eval[string](p, "document.activeElement.id"); id != "syrup-elevation" {
 		t.Errorf("next goes to %s", id)
 	}
-	// The pad hides nothing of the field above it.
-	if !eval[bool](p, "document.activeElement.getBoundingClientRect().bottom < document.getElementById('pad').getBoundingClientRect().top") {
-		t.Error("the pad hides the field")
+	// The pad hides nothing of the field above it, on a small phone as on a large one.
+	for _, high := range []int64{844, 640} {
+		p.do(chromedp.EmulateViewport(360, high))
+		eval[bool](p, "(document.activeElement.blur(), document.getElementById('syrup-cup').focus(), true)")
+		p.until("!document.getElementById('pad').hidden")
+		if box := eval[[3]float64](p, "(() => { const r = document.activeElement.getBoundingClientRect(); return [r.top, r.bottom, document.getElementById('pad').getBoundingClientRect().top]; })()"); !(box[0] > 0 && box[1] < box[2]) {
+			t.Errorf("%d high: the field stands from %.0f to %.0f, the pad from %.0f", high, box[0], box[1], box[2])
+		}
 	}
 	p.fine()
 }
@@ -196,6 +201,13 @@ func TestSteps(t *testing.T) {
 	}
 	if got := value("syrup-target", "more"); got != "67.0 Brix" {
 		t.Errorf("a step from the usual 66.9 Brix is %s", got)
+	}
+	// A fraction is a number; what is none stays for its error to be read.
+	for typed, want := range map[string]string{"208 1/2": "209", "417/2 F": "209 F", "1/3": "0.8333", "98,4 C": "98,4 C", "1e2": "1e2", "hot": "hot", "-": "-"} {
+		p.ask("stop", fields{"water": typed})
+		if got := value("syrup-water", "more"); got != want {
+			t.Errorf("a step from %s is %s, want %s", typed, got, want)
+		}
 	}
 	p.screen("tonight")
 	p.ask("fire", fields{"lit": "23:50"})

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -103,6 +104,15 @@ func with[Q interface {
 	return text + "|" + by.TextIn(in, digits)
 }
 
+// down is a heat to stop at: the tenth below.
+func down(t units.Temperature, in units.System) string {
+	x, unit := t.Fahrenheit(), "F"
+	if in == units.Metric {
+		x, unit = t.Celsius(), "C"
+	}
+	return fmt.Sprintf("%.1f %s", math.Floor(x*10)/10, unit)
+}
+
 // k2 widens a standard uncertainty to 19 times of 20.
 const k2 = 2
 
@@ -122,8 +132,11 @@ func TestSyrupNumbers(t *testing.T) {
 		rule := must(sugar.UnitedStates.Standard())
 		verdict := map[sugar.Remedy]string{sugar.Leave: "It is syrup: take it off the fire now.", sugar.BoilOn: "Not yet syrup: boil on, and read again.",
 			sugar.ThinDown: "Too far: take it off the fire now.", sugar.ReadAgain: "Too close to tell: read again."}[must(rule.Advise(m.Brix, m.Uncertainty, 0)).Do]
+		if verdict == "It is syrup: take it off the fire now." && m.Brix < target-0.05 {
+			verdict = fmt.Sprintf("Syrup by the rule, and not yet your %.1f Brix: boil on a little, and read again.", float64(target))
+		}
 		return fields{"by": "water", "water": waterText, "target": targetText, "cup": cupText, "reads": readsText}, map[string]want{
-			"stop": {"stop": syrup.TextIn(in, 1) + "|" + (k2 * parts.Total).Text(1), "water": water.TextIn(in, 1), "rise": syrup.Sub(water).TextIn(in, 3)},
+			"stop": {"stop": down(syrup, in) + "|" + (k2 * parts.Total).Text(1), "water": water.TextIn(in, 1), "rise": syrup.Sub(water).TextIn(in, 3)},
 			"cup":  {"must": must(h.Reading(target, cup)).Text(1), "true": m.Brix.Text(1) + "|" + m.Uncertainty.Text(1), "verdict": verdict},
 		}
 	})
@@ -158,7 +171,7 @@ func TestSyrupNumbers(t *testing.T) {
 			f["by"] = "height"
 			pressure = must(boil.PressureAt(height))
 		}
-		return f, map[string]want{"stop": {"water": must(boil.Water(pressure)).TextIn(in, 1), "verdict": "Stop at " + must(boil.SyrupPoint(66.9, pressure)).TextIn(in, 1)}}
+		return f, map[string]want{"stop": {"water": must(boil.Water(pressure)).TextIn(in, 1), "verdict": "Stop at " + down(must(boil.SyrupPoint(66.9, pressure)), in)}}
 	})
 }
 

@@ -116,18 +116,14 @@ func (p *evening) leap() string {
 
 // alarmPart comes before all else: there is no time to read on.
 func (p page) alarmPart(part *cli.Part, lines []string) {
-	for _, l := range lines {
-		part.Item(l)
-	}
+	part.Item(lines...)
 	switch {
 	case len(p.apart) > 0:
 		p.apartItems(part)
 	case p.doubted():
 		part.Remark("Not every instrument says so: take it off first, and read them again then, the hydrometer first.")
 	case p.thin():
-		for _, l := range cli.BringBack(cli.WaterOrSap) {
-			part.Item(l)
-		}
+		part.Item(cli.BringBack(cli.WaterOrSap)...)
 		part.Remark("packday tells how much it takes.")
 	}
 }

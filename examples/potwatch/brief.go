@@ -53,6 +53,7 @@ func (p page) brief() {
 // verdict is what to do now.
 func (p page) verdict(alarmed bool) string {
 	now, by := p.strength()
+	reads, _ := p.flags.OnScale(p.float.reads)
 	take := p.takeOff()
 	first := strings.ToUpper(take[:1]) + take[1:]
 	switch target := p.given.target; {
@@ -88,7 +89,7 @@ func (p page) verdict(alarmed bool) string {
 	case now > 0:
 		return fmt.Sprintf("Not yet: %s by the %s, and syrup at %s.", now.Text(1), by, target.Text(1))
 	default:
-		return fmt.Sprintf("Nothing is read yet: it is syrup when the %s reads %s.", p.cup(false), p.reads())
+		return fmt.Sprintf("Nothing is read yet: it is syrup when the %s reads %s.", p.cup(false), p.In(reads))
 	}
 }
 
@@ -112,12 +113,6 @@ func (p page) cup(first bool) string {
 		return "Hot cup"
 	}
 	return "hot cup"
-}
-
-// reads is what the hydrometer must read.
-func (p page) reads() string {
-	own, _ := p.flags.OnScale(p.float.reads)
-	return p.In(own)
 }
 
 // still tells that the readings do not climb.
@@ -213,9 +208,7 @@ func (p page) source(b *cli.Brief) {
 	for _, i := range p.all {
 		b.Told(i.name)
 	}
-	if p.heated == nil && (f.Given("shows") || p.heat > 0) {
-		b.Told("thermometer")
-	}
+	b.If(p.heated == nil && (f.Given("shows") || p.heat > 0)).Told("thermometer")
 	if t := p.thermometer; t != nil {
 		if t.from == cli.ByElevation {
 			b.Assumed("average weather")
@@ -231,11 +224,7 @@ func (p page) source(b *cli.Brief) {
 
 // briefCautions are those of the finish.
 func (p page) briefCautions(b *cli.Brief, alarmed bool) {
-	add := func(needed bool, caution string) {
-		if needed && caution != "" {
-			b.Cautions = append(b.Cautions, caution)
-		}
-	}
+	add := b.Caution
 	hottest := units.Fahrenheit(219)
 	if p.thermometer != nil {
 		hottest = p.thermometer.syrup

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"math"
 	"time"
 
 	"example.org/sapreckoner/boil/finish"
@@ -25,13 +24,6 @@ type fire struct {
 
 // aside is as close to a strength as a hydrometer tells.
 const aside units.Brix = 0.1
-
-// coalsTake is how long coals take from the last firing to the target, but for
-// aside. What is still to boil off, per pound of solids, halves with the fire.
-func coalsTake(last, target units.Brix, halfLife time.Duration) time.Duration {
-	still := func(b units.Brix) float64 { return float64(1/b - 1/target) }
-	return time.Duration(float64(halfLife) * max(0, math.Log2(still(last)/still(target-aside))))
-}
 
 // watchFire finds the time left and the last firing. The flag is where the rate
 // comes from.
@@ -65,8 +57,11 @@ func watchFire(b finish.Batch, flag string, s *setup, t *thermometer) (w fire, e
 	if w.until, err = b.Time(max(w.last, b.Brix)); err != nil {
 		return w, cli.For(flag, err)
 	}
-	w.there = w.until + coalsTake(w.last, s.target, s.coals)
-	if t != nil {
+	take, err := finish.CoalsTime(w.last, s.target, s.coals)
+	if err != nil {
+		return w, cli.For("coals", err)
+	}
+	if w.there = w.until + take; t != nil {
 		w.shows, err = t.shows(w.last)
 	}
 	return w, err

@@ -42,25 +42,13 @@ func (p *evening) show(e *cli.Env) error {
 		sheet.Part("about", "About this page").Remark("Not given, and so taken as: " + p.kept + ".")
 	}
 	page.stopPart(sheet.Part("stop", "Where it stops"))
-	if p.thermometer != nil {
-		page.heatPart(sheet.Part("thermometer", "By thermometer"))
-	}
+	sheet.PartIf(p.thermometer != nil, "thermometer", "By thermometer", page.heatPart)
 	page.floatPart(sheet.Part("hydrometer", "By hydrometer"))
-	if len(p.float.marks) > 0 {
-		page.markPart(sheet.Part("marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup))))
-	}
-	if len(p.all) > 0 || p.heat > 0 {
-		page.nowPart(sheet.Part("now", "Now"))
-	}
-	if p.watch != nil {
-		page.watchPart(sheet.Part("watch", "How it climbs"))
-	}
-	if p.pot != nil {
-		page.potPart(sheet.Part("scale", "On the scale"))
-	}
-	if p.own != nil {
-		page.ownPart(sheet.Part("own", "Your thermometer"))
-	}
+	sheet.PartIf(len(p.float.marks) > 0, "marks", "A stem with marks, in the cup at "+page.In(cli.Temperature(p.given.cup)), page.markPart)
+	sheet.PartIf(len(p.all) > 0 || p.heat > 0, "now", "Now", page.nowPart)
+	sheet.PartIf(p.watch != nil, "watch", "How it climbs", page.watchPart)
+	sheet.PartIf(p.pot != nil, "scale", "On the scale", page.potPart)
+	sheet.PartIf(p.own != nil, "own", "Your thermometer", page.ownPart)
 	if p.aside != "" {
 		sheet.Part("aside", "Past stops, left aside").Item(p.aside)
 	}
@@ -68,15 +56,9 @@ func (p *evening) show(e *cli.Env) error {
 		page.productPart(sheet.Part("product", "Further: "+p.product.name))
 	}
 	if lines := p.missing(); len(lines) > 0 {
-		part := sheet.Part("left_out", "Not on this page, and the flag that gives it")
-		for _, l := range lines {
-			part.Item(l)
-		}
+		sheet.Part("left_out", "Not on this page, and the flag that gives it").Item(lines...)
 	}
-	care := sheet.Part("care", "Take care")
-	for _, c := range p.cautions() {
-		care.Item(c)
-	}
+	sheet.Part("care", "Take care").Item(append([]string{cli.Keeping(p.given.target)}, cautions...)...)
 	stop := page.stopRow()
 	if len(stop.Rows) == 0 && page.flags.Writes() {
 		return cli.For("write", errors.New("there is nothing to add: a stop is syrup by the hydrometer, what the thermometer shows with it in the boiling pot, and where water boils today, as in 59.5 at 204 F 217.5 F, water 209.6 F"))
@@ -93,9 +75,7 @@ func (p page) stopPart(part *cli.Part) {
 		part.Row("water", "Water boils today at", cli.Temperature(t.water), cli.KnownBy[t.from])
 		part.Row("syrup", "Thermometer stops at", cli.Temperature(t.syrup), p.stopNotes()...)
 	}
-	for _, told := range p.given.place.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(p.given.place.Told(p.Sheet)...)
 	h := p.float
 	part.Row("reads", "Hydrometer stops at", cli.Brix(h.reads, 1), append(p.InCup(h.stop.Cup, p.given.cupTold), p.flags.Off("").NoteHydrometer()...)...)
 	if p.thermometer != nil {
@@ -137,20 +117,14 @@ func (p page) trust(part *cli.Part) {
 func (p page) heatPart(part *cli.Part) {
 	t := p.thermometer
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(t.pressure))
-	if t.learned != nil {
-		part.Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+(k2*t.parts.Total).Text(2))
-	}
-	if p.given.inverted > 0 {
-		part.Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
-	}
+	part.If(t.learned != nil).Row("reckoned", "Without your past stops", cli.Temperature(t.reckoned), "give or take "+(k2*t.parts.Total).Text(2))
+	part.If(p.given.inverted > 0).Row("sucrose", "For sucrose alone", cli.Temperature(t.sucrose), p.that()+" counts "+p.given.inverted.Text(1)+" of the sugar as inverted")
 	if t.cost <= 0 {
 		part.Row("surface", "At the surface", cli.Temperature(t.plain), p.that()+" counts "+p.In(cli.Rough(cli.Length(t.over)))+" of syrup over the probe, and boiling water read at the surface")
 		part.Row("over", "Left out, it misses by", cli.Brix(t.cost, 2), "too thin")
 	}
 	p.shares(part, t.shares(), t.total())
-	if t.from != cli.ByWaterBoils {
-		part.Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
-	}
+	part.If(t.from != cli.ByWaterBoils).Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
 }
 
 // that is the stop which -inverted and -over go into.
@@ -182,4 +156,17 @@ func (p page) markPart(part *cli.Part) {
 	}
 	part.Table("marks", []cli.Column{{Key: "mark", Head: "mark"}, {Key: "for", Head: "stands for"}, {Key: "at", Head: "in a cup at"},
 		{Key: "on", Head: "on the scale"}, {Key: "here", Head: "floated to it in this cup"}}, rows)
+}
+
+// cautions of the finish, as those of the other programs. Sources: US CPSC;
+// University of Vermont; Cornell maple program; CFIA; regulation M-35.1 r. 18.1;
+// University of Maine Extension; common practice.
+var cautions = []string{
+	"Syrup near 219 F and candy up to 260 F burn through the skin at once and stick: long sleeves and gloves, no children or pets near, a cup filled away from the body.",
+	"The end comes in minutes: never leave the pot. It foams over, runs low, scorches and burns: keep defoamer at hand, and take it off rather than leave it.",
+	"Hang the scale, or weigh with the fire out and two pairs of hands.",
+	"Boil outdoors, or under a vent with a flue and a carbon monoxide alarm; never on a camp stove in a closed room.",
+	"Milk, cream and butter against foam or in a confection are allergens, and so are nuts: declare them.",
+	"Syrup thinner than its mark ferments and grows mold; moldy syrup or cream is thrown away, not skimmed.",
+	"Pans, pots, cups and thermometers free of lead: no lead solder, old galvanized ware, brass or bronze. A thermometer with mercury stays out of food.",
 }

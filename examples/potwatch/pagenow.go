@@ -24,24 +24,14 @@ func (p page) nowPart(part *cli.Part) {
 	if p.cool {
 		part.Remark(p.underWater() + " A thermometer that shows less in boiling sap than in boiling water is off, or stands too high.")
 	}
-	if p.tooThin {
-		part.Remark("The thermometer tells no strength worth comparing under 50 Brix.")
-	}
-	if p.tooThick {
-		part.Remark("By the thermometer it is " + p.heat.Text(1) + ", far past syrup.")
-	}
+	part.If(p.tooThin).Remark("The thermometer tells no strength worth comparing under 50 Brix.")
+	part.If(p.tooThick).Remark("By the thermometer it is " + p.heat.Text(1) + ", far past syrup.")
 	if p.heat > 0 {
 		p.countsRemark(part)
 	}
-	if p.pot != nil && p.pot.now > 0 {
-		part.Remark("The scale counts from the strength that was read then, and so it shares the error of that instrument: it is not compared.")
-	}
-	if p.has("refractometer") {
-		part.Remark("A drop of hot syrup takes a while to settle on the prism, loses water meanwhile, and scalds: close the lid on it, and wait.")
-	}
-	if thick {
-		part.Remark("So strong a syrup holds more sugar than its water keeps dissolved at that temperature: read it while it is clear.")
-	}
+	part.If(p.pot != nil && p.pot.now > 0).Remark("The scale counts from the strength that was read then, and so it shares the error of that instrument: it is not compared.")
+	part.If(p.has("refractometer")).Remark("A drop of hot syrup takes a while to settle on the prism, loses water meanwhile, and scalds: close the lid on it, and wait.")
+	part.If(thick).Remark("So strong a syrup holds more sugar than its water keeps dissolved at that temperature: read it while it is clear.")
 }
 
 func (p page) pairTable(part *cli.Part) {
@@ -55,9 +45,7 @@ func (p page) pairTable(part *cli.Part) {
 	}
 	part.Table("pairs", []cli.Column{{Key: "pair", Head: "side by side"}, {Key: "agree", Head: "agree"}, {Key: "together", Head: "together"},
 		{Key: "give_or_take", Head: "give or take"}}, rows)
-	if len(p.apart) > 0 {
-		part.Remark("Where two do not agree there is no mean: one is off, or its uncertainty was given too small.")
-	}
+	part.If(len(p.apart) > 0).Remark("Where two do not agree there is no mean: one is off, or its uncertainty was given too small.")
 }
 
 // countsRemark tells what is taken from the readings of the thermometer.
@@ -68,7 +56,5 @@ func (p page) countsRemark(part *cli.Part) {
 	case t.over > 0:
 		part.Remark("The thermometer counts as under " + p.In(cli.Rough(cli.Length(t.over))) + " of the liquid.")
 	}
-	if p.own != nil && p.own.stops && p.thermometer.learned == nil {
-		part.Remark("Your past stops are not in it: their own stop is known less well.")
-	}
+	part.If(p.own != nil && p.own.stops && p.thermometer.learned == nil).Remark("Your past stops are not in it: their own stop is known less well.")
 }

@@ -29,12 +29,10 @@ func (p page) potPart(part *cli.Part) {
 }
 
 func (p page) firePart(part *cli.Part) {
-	k := p.pot
-	if k.fire.past {
-		return
+	if f := p.pot.fire; !f.past {
+		part.Row("left_min", "At an even fire it takes", minutes(f.left), "from the last weighing")
+		p.fireRows(part, f, func(time.Duration) string { return "from the last weighing" })
 	}
-	part.Row("left_min", "At an even fire it takes", minutes(k.fire.left), "from the last weighing")
-	p.fireRows(part, k.fire, func(time.Duration) string { return "from the last weighing" })
 }
 
 func (p page) productPart(part *cli.Part) {
@@ -54,36 +52,23 @@ func (p page) productPart(part *cli.Part) {
 		}
 		part.Item(letter(i) + ": " + note)
 	}
-	if len(m.points) > 1 {
-		part.Remark("The sources disagree, and so each is shown.")
-	}
+	part.If(len(m.points) > 1).Remark("The sources disagree, and so each is shown.")
 	if p.pot != nil {
 		p.productStops(part)
 	}
 	for _, g := range m.grains {
-		notes := []string{g.Source, obtained(g.Obtained), g.Note}
-		if g.Least.Compare(g.Low) < 0 {
-			notes = append([]string{"not below " + p.Degrees(g.Least)}, notes...)
-		}
-		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)), notes...)
+		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)),
+			cli.When(g.Least.Compare(g.Low) < 0, "not below "+p.Degrees(g.Least)), g.Source, obtained(g.Obtained), g.Note)
 	}
-	if len(m.grains) == 0 {
-		part.Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
-	}
+	part.If(len(m.grains) == 0).Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
 	if t := p.thermometer; t.learned != nil || t.over > 0 {
 		part.Remark("Today's points are those at the surface, for a thermometer that is true: neither -over nor your past stops are in them.")
 	}
-	cool := label.Text(units.ScaleFahrenheit, 0)
-	if p.Metric {
-		cool = label.Text(units.ScaleCelsius, 0)
-	}
-	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + cool + ", with nothing left in pan and molds: no more is possible.")
+	part.Remark("The points were printed for sea level; today's are those of the same strength under the pressure of the day. The weights are of a US gallon of syrup, measured at " + p.Degrees(label) + ", with nothing left in pan and molds: no more is possible.")
 	for i, f := range m.figures {
 		part.Row(fmt.Sprintf("published_%s", letter(i)), "Practice gets of a US gal", span(printed(f.Low), printed(f.High)), f.Source, obtained(f.Obtained))
 	}
-	if len(m.figures) == 0 {
-		part.Remark("No published weight is at hand.")
-	}
+	part.If(len(m.figures) == 0).Remark("No published weight is at hand.")
 	if m.syrup > 0 {
 		low, high := m.syrup.Inverted()
 		part.Row("inverted", "Syrup that suits", cli.Between(cli.Share(low, 1), cli.Share(high, 1)), "of its mass inverted sugar; from memory of producers' manuals")

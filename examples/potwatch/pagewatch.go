@@ -9,9 +9,7 @@ import (
 
 func (p page) watchPart(part *cli.Part) {
 	w, target := p.watch, p.given.target
-	if w.passed > 0 {
-		part.Row("passed", "Passed over", cli.Count(w.passed, ""), "readings too cold for "+thinnest.Text(0)+", before the boil or before sap was poured in")
-	}
+	part.If(w.passed > 0).Row("passed", "Passed over", cli.Count(w.passed, ""), "readings too cold for "+thinnest.Text(0)+", before the boil or before sap was poured in")
 	if len(w.readings) == 0 {
 		part.Remark("No reading is left to go by: wait until it boils hotter.")
 		return
@@ -48,9 +46,7 @@ func (p page) lineRows(part *cli.Part) {
 		scatter = p.heated.Uncertainty.Text(2) + ", of which " + scatter
 	}
 	part.Row("now", "Strength then", cli.Brix(w.Now, 1), "give or take "+scatter)
-	if w.Climbs {
-		part.Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+(k2*w.PerMinuteBy).Text(2))
-	}
+	part.If(w.Climbs).Row("climbs_per_min", "It climbs by the minute", cli.Brix(w.PerMinute, 2), "give or take "+(k2*w.PerMinuteBy).Text(2))
 }
 
 // timeRows tell of the time left.
@@ -62,18 +58,14 @@ func (p page) timeRows(part *cli.Part) {
 	by := k2 * w.LeftBy
 	earliest := max(0, w.Left-by)
 	part.Row("band_min", "19 times of 20", cli.Between(minutes(earliest), minutes(w.Left+by)))
-	if w.clock {
-		part.Row("done", "Ready at the earliest", w.at(last+earliest), "expected at "+p.In(w.at(last+w.Left)), "do not leave the pot meanwhile: it foams over and scorches in a minute")
-	}
+	part.If(w.clock).Row("done", "Ready at the earliest", w.at(last+earliest), "expected at "+p.In(w.at(last+w.Left)), "do not leave the pot meanwhile: it foams over and scorches in a minute")
 	p.fireRows(part, w.fire, func(in time.Duration) string {
 		if w.clock {
 			return "at " + p.In(w.at(last+in))
 		}
 		return from
 	})
-	if by > w.Left {
-		part.Remark("The time is hardly known yet: each reading more narrows it.")
-	}
+	part.If(by > w.Left).Remark("The time is hardly known yet: each reading more narrows it.")
 	part.Remark("It holds as long as the fire is even and nothing is poured in.")
 }
 

@@ -111,55 +111,39 @@ func (s *setup) declare(f *cli.Flags) {
 
 const hot, cold = "hot", "cold"
 
-// needs lists what a flag is worth nothing without.
-var needs = []struct {
-	flag, other, why string
-}{
-	{"reading", "cup", "the temperature of the syrup when it was read"},
-	{"floats-at", "cup", "the temperature of the syrup when it was read"},
-	{"prism", "refractometer", "what the instrument reads"},
-	{"compensated", "refractometer", "what the instrument reads"},
-	{"gross", "tare", "the weight of the empty pot"},
-	{"gross", "pot-brix", "the strength that was read when the pot was weighed"},
-	{"tare", "gross", "the weight of pot and sap"},
-	{"pot-brix", "gross", "the weight of the pot when it was read"},
-	{"gross-now", "gross", "the weight of the pot when its strength was read"},
-	{"boils-off", "gross", "the weight of the pot that loses it"},
-}
-
 // placed tells whether it was said where water boils today.
 func placed(f *cli.Flags) bool {
-	return slices.ContainsFunc([]string{cli.ByElevation, cli.ByStation, cli.ByAltimeter, cli.ByWaterBoils}, f.Given)
+	return slices.ContainsFunc(places, f.Given)
 }
+
+var places = []string{cli.ByElevation, cli.ByStation, cli.ByAltimeter, cli.ByWaterBoils}
 
 // check tests what the library does not, and which flags go together.
 func (s *setup) check(f *cli.Flags) error {
-	placed := placed(f)
-	if placed {
+	if placed(f) {
 		if _, err := s.place.Given(); err != nil {
 			return err
 		}
 	}
-	for _, name := range []string{"readings", "shows", "over", "make"} {
-		if f.Given(name) && !placed {
-			return cli.For(name, errors.New("say where water boils today too: give -water-boils, -pressure or -elevation"))
-		}
+	needs := func(other, why string, names ...string) error {
+		return f.With([]string{other}, "give -"+other+" too: "+why, names...)
 	}
-	for _, pair := range [][]string{{"readings", "shows"}, {"reading", "floats-at"}, {"compensated", "prism"}} {
-		if err := f.Alone(pair...); err != nil {
-			return err
-		}
-	}
-	for _, n := range needs {
-		if f.Given(n.flag) && !f.Given(n.other) {
-			return cli.For(n.flag, errors.New("give -"+n.other+" too: "+n.why))
-		}
-	}
-	if f.Given("coals") && !f.Given("boils-off") && !f.Given("readings") {
-		return cli.For("coals", errors.New("give -boils-off or -readings too: how fast it climbs"))
-	}
-	if name := s.floatsAt + "-mark"; f.Given("floats-at") && !f.Given(name) {
-		return cli.For("floats-at", errors.New("give -"+name+" too: the temperature of that mark"))
+	err := cmp.Or(
+		f.With(places, "say where water boils today too: give -water-boils, -pressure or -elevation", "readings", "shows", "over", "make"),
+		f.Alone("readings", "shows"), f.Alone("reading", "floats-at"), f.Alone("compensated", "prism"),
+		needs("cup", "the temperature of the syrup when it was read", "reading", "floats-at"),
+		needs("refractometer", "what the instrument reads", "prism", "compensated"),
+		needs("tare", "the weight of the empty pot", "gross"),
+		needs("pot-brix", "the strength that was read when the pot was weighed", "gross"),
+		needs("gross", "the weight of pot and sap", "tare"),
+		needs("gross", "the weight of the pot when it was read", "pot-brix"),
+		needs("gross", "the weight of the pot when its strength was read", "gross-now"),
+		needs("gross", "the weight of the pot that loses it", "boils-off"),
+		f.With([]string{"boils-off", "readings"}, "give -boils-off or -readings too: how fast it climbs", "coals"),
+		needs(s.floatsAt+"-mark", "the temperature of that mark", "floats-at"),
+	)
+	if err != nil {
+		return err
 	}
 	if f.Given("refractometer") && !s.compensated && !f.Given("prism") {
 		return cli.For("refractometer", errors.New("give -prism, the temperature of drop and prism, or -compensated"))

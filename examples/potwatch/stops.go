@@ -9,6 +9,7 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
 )
@@ -147,4 +148,78 @@ func (o *own) read(path string, file io.Reader) error {
 		o.rows = append(o.rows, pastRow{r.Line(), stop, alone.Mean})
 		return nil
 	})
+}
+
+// tenths are what a thermometer is read to, and thousandths a barometer.
+const (
+	tenths      = 1
+	thousandths = 3
+)
+
+// stopRow is this stop for the record, once it is one: syrup by the hydrometer, what
+// the thermometer showed with it, and the air of the day. Who writes it down must have
+// read both, and what the thermometer showed must be near syrup: a pot that has cooled
+// meanwhile teaches nothing.
+func (p page) stopRow() folder.Rows {
+	rows := folder.Rows{File: folder.StopsFile}
+	day, t := p.given.day, p.thermometer
+	if p.heated == nil || !p.flags.Given("shows") || len(p.apart) > 0 {
+		return rows
+	}
+	if day.IsZero() {
+		day = time.Now()
+	}
+	air := folder.Cell{Column: "water_boils", Text: p.given.place.WaterBoils.Text(units.ScaleFahrenheit, tenths)}
+	switch t.from {
+	case cli.ByWaterBoils:
+	case cli.ByStation, cli.ByAltimeter:
+		air = folder.Cell{Column: "pressure", Text: t.pressure.Text(units.InchMercury, thousandths)}
+	default:
+		return rows // nobody measured it
+	}
+	for _, i := range p.all {
+		if i.name == "hydrometer" && i.Brix >= p.given.target-aside {
+			rows.Rows = []folder.Row{{{Column: "day", Text: day.Format(time.DateOnly)}, air,
+				{Column: "stop", Text: p.given.shows.Text(units.ScaleFahrenheit, tenths)}, {Column: "cup", Text: i.Brix.Text(1)}}}
+		}
+	}
+	return rows
+}
+
+func (p page) ownPart(part *cli.Part) {
+	o := p.own
+	from := "a barometer"
+	if o.byWater {
+		from = "water boiled with it that day"
+	}
+	part.Row("stops", "Past stops", cli.Count(o.Stops, ""), "counted from "+from)
+	part.If(o.twice > 0).Row("twice", "Rows that stand twice", cli.Count(o.twice, ""), "same day and same figures: counted once")
+	part.Row("offset", "Above sucrose syrup it shows", cli.TempDiff(o.Mean), "probe, depth and the sugar of your sap together")
+	part.If(o.Stops > 1).Row("spread", "Spread from stop to stop", cli.TempDiff(o.Spread), "standard deviation")
+	const enough = 6
+	switch {
+	case o.Drifts:
+		part.Row("drifts", "Does it drift", cli.Words("yes"), "the last third showed "+p.In(cli.TempDiff(o.Late))+": late sap, a crusted or failing probe. Boil water with it, and count on the late stops")
+	case o.Stops < enough:
+		part.Row("drifts", "Does it drift", cli.Words("unknown"), "it takes six stops to tell")
+	default:
+		part.Row("drifts", "Does it drift", cli.Words("no"), "the last third showed "+p.In(cli.TempDiff(o.Late))+", within the spread")
+	}
+	switch {
+	case o.stops && math.IsNaN(float64(o.cost)):
+		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "how sure one stop is, nobody knows")
+		part.Remark("The stop above and all that the thermometer says now are reckoned without it: two stops and more are counted.")
+	case o.stops:
+		part.Row("stop", "By these, stop today at", cli.Temperature(o.at), "give or take "+p.In(cli.TempDiff(k2*o.by)), "in strength "+(k2*o.cost).Text(2))
+		part.If(o.floored).Remark("The stops agree better than that: they may by chance, and no stop is known closer than your thermometer is read, as -probe-by says.")
+		if p.thermometer.learned != nil {
+			part.Remark("They count in the stop above and in all that the thermometer says now, instead of -inverted and -over: probe, depth and the sugar of your sap are in the offset. It is taken as true of weaker liquid too.")
+		} else {
+			part.Remark("The stop above and all that the thermometer says now are reckoned without them, since the reckoned stop is known better: give or take " + (k2 * p.thermometer.parts.Total).Text(2) + ".")
+		}
+	case p.thermometer == nil:
+		part.Remark("Say where water boils today, and the page tells your own stop.")
+	default:
+		part.Remark("No stop for today is given: the past stops count from " + from + ", and today's boiling point does not. The error of the thermometer is in the one and not in the other; record both alike.")
+	}
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"math"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
@@ -15,9 +14,7 @@ func (p page) brief() {
 	b := &p.Brief
 	b.House = p.flags.Invented()
 	b.Verdict = p.verdict()
-	if len(p.days) > 1 {
-		b.Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
-	}
+	b.If(len(p.days) > 1).Answer("today", "Today, "+p.In(cli.Date(p.today)), cli.Words(p.outlook(0)), p.span(0))
 	p.sapAnswer(b)
 	if !p.line {
 		value, notes := p.walkBy()
@@ -27,14 +24,11 @@ func (p page) brief() {
 	value, notes := p.tapOrPull()
 	b.Answer("tap", "Tap or pull", cli.Words(value), notes...)
 	if sap, age := p.record.waits(); sap > 0 {
-		notes := []string{"oldest first"}
+		first, days := "oldest first", int(age/day)
 		if age > p.keep {
-			notes[0] = "look and smell first"
+			first = "look and smell first"
 		}
-		if days := int(age / day); days > 0 {
-			notes = append(notes, number(days, "day", "days")+" old")
-		}
-		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), notes...)
+		b.Answer("waiting", "Sap waiting now", cli.Gallons(sap, cli.Up), first, cli.When(days > 0, cli.Plural(days, "day")+" old"))
 	}
 	p.knownFrom(b)
 	b.Warn(p.flags.House().Settings.Roof, p.briefCautions()...)
@@ -46,22 +40,14 @@ func (p page) sapAnswer(b *cli.Brief) {
 	i := p.asked()
 	if p.likely != nil {
 		s := p.likely[i]
-		var notes []string
-		if s.High > 0 {
-			notes = append(notes, p.eightInTen(s))
-		}
-		if n := len(p.days); n > 2 && p.likelyIn.Middle > 0 {
-			notes = append(notes, "in "+number(n, "day", "days")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest)))
-		}
-		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), notes...)
+		n := len(p.days)
+		b.Answer("sap", "Sap "+p.named(i), cli.Gallons(s.Middle, cli.Nearest), cli.When(s.High > 0, p.eightInTen(s)),
+			cli.When(n > 2 && p.likelyIn.Middle > 0, "in "+cli.Plural(n, "day")+" likely "+p.In(cli.Gallons(p.likelyIn.Middle, cli.Nearest))))
 		return
 	}
 	band, most := p.band()
-	var notes []string
-	if most > band.High {
-		notes = []string{"at most " + p.In(cli.Gallons(most, cli.Up))}
-	}
-	b.Answer("sap", "Sap "+p.named(i), cli.Between(cli.Gallons(band.Low, cli.Down), cli.Gallons(band.High, cli.Up)), notes...)
+	b.Answer("sap", "Sap "+p.named(i), cli.Between(cli.Gallons(band.Low, cli.Down), cli.Gallons(band.High, cli.Up)),
+		cli.When(most > band.High, "at most "+p.In(cli.Gallons(most, cli.Up))))
 }
 
 // asked is the day that the page is asked about: tomorrow, or today where the
@@ -129,27 +115,6 @@ func (p page) band() (span units.Span[units.Volume], most units.Volume) {
 	return span, most
 }
 
-// Between these hours the air is taken to warm from the low of a night to the high
-// of the day, as half a wave. Common practice: it is coldest about sunrise and
-// warmest in mid-afternoon.
-const (
-	coldest = 6 * time.Hour
-	warmest = 15 * time.Hour
-)
-
-// thawBegins is the hour in which the air passes freezing, and whether it does.
-func thawBegins(d season.Day) (after time.Duration, ok bool) {
-	low, high := d.Min.Celsius(), d.Max.Celsius()
-	switch {
-	case !(high > 0):
-		return 0, false
-	case low >= 0:
-		return coldest, true
-	}
-	part := math.Acos(1-2*(-low)/(high-low)) / math.Pi
-	return coldest + time.Duration(part*float64(warmest-coldest)), true
-}
-
 // walkBy tells when the pails may be full at the earliest, the first day of it.
 func (p page) walkBy() (value string, notes []string) {
 	for i, r := range p.rounds {
@@ -159,7 +124,7 @@ func (p page) walkBy() (value string, notes []string) {
 		if p.given.round > day {
 			return "sooner than every " + p.In(cli.Hours(p.given.round)), []string{"they may run over by " + p.In(cli.Date(r.last))}
 		}
-		thaw, ok := thawBegins(p.days[i])
+		thaw, ok := p.days[i].Thaws()
 		if !ok {
 			continue
 		}
@@ -228,7 +193,7 @@ func (p page) tapOrPull() (value string, notes []string) {
 		if dry.After(p.today) {
 			return "leave in", []string{"holes dry about " + p.In(cli.Date(dry))}
 		}
-		return "pull when little comes", []string{"the holes are " + number(int(p.today.Sub(p.tapped)/day), "day", "days") + " old"}
+		return "pull when little comes", []string{"the holes are " + cli.Plural(int(p.today.Sub(p.tapped)/day), "day") + " old"}
 	}
 	on := p.call.On
 	switch p.call.Verdict {
@@ -259,10 +224,8 @@ func (p page) briefCautions() (list []string) {
 // knownFrom tells where the numbers come from.
 func (p page) knownFrom(b *cli.Brief) {
 	f, s := p.flags, p.given
-	b.From(f, "taps", number(s.taps, "tap", "taps"))
-	if !p.line {
-		b.From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
-	}
+	b.From(f, "taps", cli.Plural(s.taps, "tap"))
+	b.If(!p.line).From(f, "pail", "pails of "+p.In(cli.Rough(cli.Volume(s.pail))))
 	b.From(f, "storage", "tanks of "+p.In(cli.Rough(cli.Volume(s.storage))), "evening", p.In(cli.Hours(s.evening))+" of fire a day")
 	if f.Given("heat") {
 		b.Told("the heat")
@@ -273,19 +236,11 @@ func (p page) knownFrom(b *cli.Brief) {
 		}
 		b.From(f, rate, "boils off "+p.In(cli.Rough(cli.Flow(s.pan.Rate))))
 	}
-	if f.Given("sugar") {
-		b.From(f, "sugar", p.In(cli.Brix(s.reading, 1)))
-	}
-	if f.Given("peak") {
-		b.From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
-	}
+	b.If(f.Given("sugar")).From(f, "sugar", p.In(cli.Brix(s.reading, 1)))
+	b.If(f.Given("peak")).From(f, "peak", "a best day of "+p.In(cli.Rough(cli.Volume(s.peak)))+" a tap")
 	if n, _ := p.learnt.Taught(); n > 0 {
-		b.Learned("sap of a running day from " + number(n, "gathering", "gatherings"))
+		b.Learned("sap of a running day from " + cli.Plural(n, "gathering"))
 	}
-	if !f.Given("keep") {
-		b.From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
-	}
-	if p.gone > 0 {
-		b.Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
-	}
+	b.If(!f.Given("keep")).From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
+	b.If(p.gone > 0).Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
 }

@@ -3,11 +3,8 @@ package main
 import (
 	"strings"
 	"testing"
-	"time"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
-	"example.org/sapreckoner/tapping/season"
-	"example.org/sapreckoner/units"
 )
 
 // The first page stays small, and says of each day what to do.
@@ -77,20 +74,6 @@ func briefs(t *testing.T, b clitest.Binary) {
 		page, _ := b.Brief(t, c.stdin, args...)
 		if !strings.Contains(flat(page), c.want) || c.not != "" && strings.Contains(page, c.not) {
 			t.Errorf("%s: want %q and not %q\n%s", c.args, c.want, c.not, page)
-		}
-	}
-}
-
-// The air passes freezing on the way from the low at 6:00 to the high at 15:00: at
-// once from a low of 32 F, at half the way at 10:30, never below.
-func TestThawBegins(t *testing.T) {
-	for _, c := range []struct {
-		low, high float64 // F
-		want      time.Duration
-	}{{32, 50, 6 * time.Hour}, {40, 50, 6 * time.Hour}, {22, 42, 10*time.Hour + 30*time.Minute}, {20, 32, -1}, {0, 20, -1}} {
-		got, ok := thawBegins(season.Day{Min: units.Fahrenheit(c.low), Max: units.Fahrenheit(c.high)})
-		if ok != (c.want >= 0) || ok && (got-c.want).Abs() > time.Second {
-			t.Errorf("%v to %v F: %v %v, want %v", c.low, c.high, got, ok, c.want)
 		}
 	}
 }

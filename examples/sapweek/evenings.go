@@ -8,7 +8,6 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
-	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/tapping/season"
@@ -61,7 +60,7 @@ func waits(g pan.Growth) wait {
 }
 
 // fire plans the evenings at both ends of the band.
-func (p *plan) fire(f *cli.Flags) (err error) {
+func (p *plan) fire() (err error) {
 	s := p.given
 	if s.evening > 0 && s.warmup >= s.evening {
 		return cli.For("warmup", errors.New("all of -evening goes into warming the pan: keep the fire longer"))
@@ -75,14 +74,14 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 	}
 	least := func(v season.Figure[units.Volume]) units.Volume { return v.Low }
 	most := func(v season.Figure[units.Volume]) units.Volume { return v.High }
-	if p.low, err = p.firing(f, 0, p.sugar.Low, least); err != nil {
+	if p.low, err = p.firing(0, p.sugar.Low, least); err != nil {
 		return err
 	}
-	if p.high, err = p.firing(f, 0, p.sugar.High, most); err != nil {
+	if p.high, err = p.firing(0, p.sugar.High, most); err != nil {
 		return err
 	}
 	if i := p.fireDay(); i >= 0 {
-		late, err := p.firing(f, i, p.sugar.High, most)
+		late, err := p.firing(i, p.sugar.High, most)
 		if err != nil {
 			return err
 		}
@@ -92,9 +91,9 @@ func (p *plan) fire(f *cli.Flags) (err error) {
 }
 
 // firing plans one end of the band from a day on: the sap of those before stands then.
-func (p *plan) firing(f *cli.Flags, from int, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
+func (p *plan) firing(from int, brix units.Brix, end func(season.Figure[units.Volume]) units.Volume) (out firing, err error) {
 	s := p.given
-	if out.power, err = p.power(f, brix); err != nil {
+	if out.power, err = p.power(brix); err != nil {
 		return out, err
 	}
 	gathered := make([]pan.Gathering, len(p.all))
@@ -130,9 +129,9 @@ const mostTried = 10
 
 // power is the heat that reaches the liquid. An evaporation is that of a pan fed
 // with this sap as it boils.
-func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
+func (p *plan) power(brix units.Brix) (units.Power, error) {
 	s := p.given
-	if f.Given("heat") {
+	if p.flags.Given("heat") {
 		return s.heat, nil
 	}
 	lot, err := sugar.NewLot(units.USGallon, brix, s.sapTemp)
@@ -143,12 +142,7 @@ func (p *plan) power(f *cli.Flags, brix units.Brix) (units.Power, error) {
 	if err != nil {
 		return 0, cli.ForArg(err, "sap-temp", "to", "syrup", "pressure", p.from)
 	}
-	water, err := density.Water(label)
-	if err != nil {
-		return 0, err
-	}
-	power, err := fuel.PowerFor(water.MassRate(s.pan.Rate), fuel.Delivered, demand, fuel.Efficiency{})
-	return power.Middle, err
+	return s.pan.Power(demand)
 }
 
 // syrupOf is the volume of the syrup that holds an amount of sugar.

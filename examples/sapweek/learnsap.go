@@ -49,7 +49,7 @@ func (p page) eightInTen(s units.Span[units.Volume]) string {
 // learntRows tell what the record taught, and what it left out.
 func (p page) learntRows(part *cli.Part) {
 	all, own := p.learnt.Taught()
-	part.Row("learned", "Learned from", cli.Count(all, ""), "gatherings; "+number(own, "is of", "are of")+" this season")
+	part.Row("learned", "Learned from", cli.Count(all, ""), "gatherings; "+cli.Plural(own, "is of", "are of")+" this season")
 	noWeather, tooMuch := p.learnt.LeftOut()
 	p.leftOut(part, "Left out, since the weather lacks a day before", noWeather)
 	p.leftOut(part, "Left out, since no tap is known to give so much: look at the taps and the unit of", append(p.floods, tooMuch...))
@@ -63,7 +63,7 @@ func (p page) leftOut(part *cli.Part, why string, dates []time.Time) {
 	words := why
 	for i, d := range dates {
 		if i == most {
-			words += ", and " + number(len(dates)-most, "more", "more")
+			words += ", and " + cli.Plural(len(dates)-most, "more", "more")
 			break
 		}
 		if i > 0 {

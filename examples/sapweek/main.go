@@ -10,6 +10,7 @@ import (
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/examples/sugarhouse"
+	"example.org/sapreckoner/tapping/season"
 )
 
 func main() { program().Exit() }
@@ -42,4 +43,35 @@ func program() cli.Program {
 			}
 		},
 	}
+}
+
+// plan is the days ahead worked out.
+type plan struct {
+	given *setup
+	flags *cli.Flags
+
+	rule season.Rule
+	line bool // sap runs into the tank
+
+	record
+	course
+	sap
+	evenings
+	stores
+}
+
+// work makes the plan.
+func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
+	if err := s.check(f); err != nil {
+		return nil, err
+	}
+	p := &plan{given: s, flags: f, line: s.line(f)}
+	weather := func() error { return p.readSeason(e) }
+	history := func() error { return p.readHistory(e) }
+	for _, step := range []func() error{weather, p.readRecord, history, p.lookForEnd, p.expectSap, p.walk, p.fire, p.expectSyrup, p.layIn} {
+		if err := step(); err != nil {
+			return nil, err
+		}
+	}
+	return p, nil
 }

@@ -27,15 +27,10 @@ func (p *plan) sheet() *cli.Sheet {
 	page.tapPart(sheet.Part("tapping", "When to tap"))
 	page.endPart(sheet.Part("end", "The end of the season"))
 	page.sapPart(sheet.Part("sap", "Sap to come"))
-	if !p.line {
-		page.pailPart(sheet.Part("pails", "Pails"))
-	}
+	sheet.PartIf(!p.line, "pails", "Pails", page.pailPart)
 	page.eveningPart(sheet.Part("evenings", "Evenings at the pan"))
 	page.storePart(sheet.Part("stores", "The season, and what to lay in"))
-	care := sheet.Part("care", "Take care")
-	for _, c := range page.cautions() {
-		care.Item(c)
-	}
+	sheet.Part("care", "Take care").Item(page.cautions()...)
 	return sheet
 }
 
@@ -99,33 +94,24 @@ func (p page) daysPart(part *cli.Part) {
 	part.Row("running_colder", "If all is colder", cli.Count(met(p.colder, c), ""), "by "+off)
 	part.Row("running_warmer", "If all is warmer", cli.Count(met(p.warmer, c), ""), "by "+off)
 	part.Remark("If colder and if warmer tell what the day does by the criterion of the count, should the forecast or the place of the thermometer be " + off + " off. A criterion is no promise: wind, sun and frozen ground have their say.")
-	if len(p.days) < p.given.days {
-		part.Remark("The forecast ends, or misses a day, after " + p.In(cli.Date(p.days[len(p.days)-1].Date)) + ": so does this page.")
-	}
+	part.If(len(p.days) < p.given.days).Remark("The forecast ends, or misses a day, after " + p.In(cli.Date(p.days[len(p.days)-1].Date)) + ": so does this page.")
 }
 
 func (p page) standingPart(part *cli.Part) {
 	since := "since " + p.start.Format("January 2")
-	notes := []string{since}
-	if p.history && p.asRead.Years > 0 {
-		notes = append(notes, fmt.Sprintf("the median of %s is %g in the whole season", number(p.asRead.Years, "past spring", "past springs"), p.asRead.FlowDays))
-	}
 	if words := p.seasonWords(); words != "" {
 		part.Row("season", "The season", cli.Words(words))
 	}
-	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), notes...)
-	if !p.soFar.First.IsZero() {
-		part.Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+number(p.rule.RunDays, "running day", "running days")+" within a week")
-	}
+	part.Row("so_far", "Running days so far", cli.Count(p.soFar.FlowDays, ""), since,
+		cli.When(p.history && p.asRead.Years > 0, fmt.Sprintf("the median of %s is %g in the whole season", cli.Plural(p.asRead.Years, "past spring"), p.asRead.FlowDays)))
+	part.If(!p.soFar.First.IsZero()).Row("runs", "First and last run so far", cli.Between(cli.Date(p.soFar.First), cli.Date(p.soFar.Last)), "a run is "+cli.Plural(p.rule.RunDays, "running day")+" within a week")
 	part.Row("missing", "Days without figures", cli.Count(p.missing, ""), since)
 	first, full := season.SilverMapleBloom()
 	bloom := season.BloomRule()
 	part.Row("warmth", "Warmth so far", warmth(p.toNow), "over "+p.Degrees(bloom.Base())+" and up to "+p.Degrees(bloom.Upper())+", "+since+"; by the "+bloom.Method().String()+", as the calendar below sums (read second-hand): the daily mean gives far less")
 	part.Row("warmth_ahead", "At the end of these days", warmth(p.toEnd))
 	part.Row("bloom", "Silver maple flowers at", cli.Between(warmth(first), warmth(full)), "first flowers, full bloom; Ohio State University", p.bloomWords())
-	if p.missing > 0 {
-		part.Remark("Every day without figures is missing in these sums, and so is a warm one. Give -weather all days " + since + ".")
-	}
+	part.If(p.missing > 0).Remark("Every day without figures is missing in these sums, and so is a warm one. Give -weather all days " + since + ".")
 	if len(p.weeks) == 0 {
 		part.Remark("Whether a week is a producing one by Houle et al. 2015 is told for whole weeks, with no day missing " + since + ".")
 		return
@@ -152,20 +138,10 @@ func (p page) weeksTable(part *cli.Part, since string) {
 		{Key: "probability", Head: "probability"}, {Key: "producing", Head: "producing"}}, rows)
 	part.Remark(fmt.Sprintf("Producing weeks by the equation of Houle et al. 2015: above %g. It was right about 83 %% of the producing weeks and 95 %% of the others in 11 regions of Quebec, 1999 to 2011; elsewhere it is unproven. Events are counted and warmth over 5 C is summed %s: where the paper begins to count was not seen.",
 		season.HouleThreshold, since))
-	if past {
-		part.Remark(fmt.Sprintf("Not told: past %d events the equation takes every further one for a worse week. It was not made for so many, and says nothing of these weeks: go by the days that run.", int(houleTop)))
-	}
+	part.If(past).Remark(fmt.Sprintf("Not told: past %d events the equation takes every further one for a worse week. It was not made for so many, and says nothing of these weeks: go by the days that run.", int(houleTop)))
 }
 
 func warmth(d season.DegreeDays) cli.Value { return cli.DegreeDays(units.CelsiusDegrees(d.Celsius())) }
-
-// number words a count.
-func number(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
-}
 
 // median shows a median of whole numbers, which may fall between two of them.
 func median(x float64) cli.Value {

@@ -17,9 +17,7 @@ func (p page) eveningPart(part *cli.Part) {
 	part.Row("heat", "An hour of fire brings", heat, p.heatFrom())
 	part.Row("evening", "Fire in a day", cli.Hours(s.evening), "at most; "+p.In(cli.Hours(s.warmup))+" of it until the pan boils")
 	part.Row("pressure", "Pressure at the pan", cli.Pressure(p.pressure), cli.KnownBy[p.from])
-	for _, told := range s.place.Told(p.Sheet) {
-		part.Remark(told)
-	}
+	part.Remark(s.place.Told(p.Sheet)...)
 	part.Row("storage", "The tanks hold", cli.Volume(s.storage))
 	keep := cli.Words(waits(p.growth).words)
 	if s.keep > 0 {
@@ -37,7 +35,7 @@ func (p page) eveningPart(part *cli.Part) {
 	p.trouble(part, "overdue", "Sap has waited too long", func(f *firing) int { return f.FirstOverdue })
 	p.fewestRow(part)
 	part.Row("fire", "Under fire", both(func(f *firing) cli.Value { return cli.Hours(f.Hours) }))
-	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), append([]string{"at " + s.syrup.Text(1)}, p.sweet()...)...)
+	part.Row("syrup", "Syrup", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.syrup)) }), "at "+s.syrup.Text(1), p.sweet())
 	part.Row("left", "Sap left at the end", both(func(f *firing) cli.Value { return cli.Rough(cli.Volume(f.LeftAfter)) }))
 	part.Row("energy", "Heat", both(func(f *firing) cli.Value { return cli.Rough(cli.Energy(f.Heat)) }))
 	part.Row("wood", "Wood", cli.Between(cli.Rough(cli.Wood(p.burns[0])), cli.Rough(cli.Wood(p.burns[1]))), p.woodNote())
@@ -100,11 +98,7 @@ func (p page) fewestRow(part *cli.Part) {
 		return strings.Join(on, ", ")
 	}
 	low, high := words(&p.low), words(&p.high)
-	notes := []string{"no more spills or grows too old than with a fire on each"}
-	if low != high {
-		notes = append(notes, "at the high end; at the low end "+low)
-	}
-	part.Row("fewest", "Fewest evenings", cli.Words(high), notes...)
+	part.Row("fewest", "Fewest evenings", cli.Words(high), "no more spills or grows too old than with a fire on each", cli.When(low != high, "at the high end; at the low end "+low))
 }
 
 // trouble tells the first day of it at either end of the band.

@@ -18,15 +18,9 @@ func rough(s season.Figure[units.Volume]) cli.Value {
 
 func (p page) sapPart(part *cli.Part) {
 	part.Row("taps", "Taps", cli.Count(p.given.taps, ""), p.how)
-	if p.gain.High > 0 {
-		part.Row("gain", "That gives more by", cli.Between(cli.Rough(cli.Share(p.gain.Low, 1)), cli.Rough(cli.Share(p.gain.High, 1))), p.gain.Source+": the sources do not agree")
-	}
-	if p.how == "by a falling line" {
-		part.Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
-	}
-	if p.given.drop > season.LongestDrop {
-		part.Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
-	}
+	part.If(p.gain.High > 0).Row("gain", "That gives more by", cli.Between(cli.Rough(cli.Share(p.gain.Low, 1)), cli.Rough(cli.Share(p.gain.High, 1))), p.gain.Source+": the sources do not agree")
+	part.If(p.how == "by a falling line").Remark("The low end is that of a line in which air takes the vacuum away; the high end has the vacuum of the whole fall at every tap.")
+	part.If(p.given.drop > season.LongestDrop).Remark("A fall of more than " + season.LongestDrop.Text(units.Foot, 1) + " (" + season.LongestDrop.Text(units.Meter, 1) + ")" + " counts as that: the column of sap breaks, and draws no more.")
 	part.Row("flow_days", "Running days of a season", median(p.flowDays), p.flowFrom)
 	part.Row("best", "A tap on the best day", cli.Rough(cli.Volume(p.best)), p.bestFrom)
 	if p.likely != nil {
@@ -43,10 +37,7 @@ func (p page) sapPart(part *cli.Part) {
 		stages += "The low end of a day that runs is an ordinary day of a poor season, the high end the best day; " + other + " day that does not run by the criterion may still bring an ordinary one. No week is all low or all high ends. " +
 			"Source: " + p.total.Source + ". A record of your own taps is worth more than all of it."
 	}
-	if stages != "" {
-		part.Remark(stages)
-	}
-	part.Remark(p.usualRun())
+	part.Remark(stages, p.usualRun())
 }
 
 // usualRun tells of the hours and the size of runs elsewhere.
@@ -84,7 +75,7 @@ func (p page) sugarRow(part *cli.Part) {
 
 func (p page) pailPart(part *cli.Part) {
 	s := p.given
-	part.Row("pail", "A pail holds", cli.Volume(s.pail), number(s.perPail, "tap", "taps")+" in it; a round every "+p.In(cli.Hours(s.round)))
+	part.Row("pail", "A pail holds", cli.Volume(s.pail), cli.Plural(s.perPail, "tap")+" in it; a round every "+p.In(cli.Hours(s.round)))
 	daily := s.round <= day
 	cols := []cli.Column{{Key: "from", Head: "sap of"}}
 	if !daily {
@@ -131,23 +122,18 @@ func (p page) held() string {
 func (p page) storePart(part *cli.Part) {
 	s, f := p.given, p.forecast
 	part.Row("basis", "Syrup of the season by", cli.Words(f.Basis.String()))
-	notes := []string{"at the least and the most syrup of a tap"}
+	note, vacuum := "at the least and the most syrup of a tap", ""
 	if f.Basis == yield.OwnSeasons {
 		part.Row("seasons", "Seasons", cli.Count(f.Seasons, ""))
-		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+number(s.taps, "tap", "taps"))
+		part.Row("middle", "The middle one of them", cli.Volume(f.Middle), "for "+cli.Plural(s.taps, "tap"))
 	} else {
-		notes = p.sweet()
-		if p.gain.High > 0 {
-			notes = append(notes, "with what the vacuum adds")
-		}
+		note, vacuum = p.sweet(), cli.When(p.gain.High > 0, "with what the vacuum adds")
 	}
-	part.Row("syrup", "Syrup to expect", cli.Between(cli.Rough(cli.Volume(f.Low)), cli.Rough(cli.Volume(f.High))), notes...)
+	part.Row("syrup", "Syrup to expect", cli.Between(cli.Rough(cli.Volume(f.Low)), cli.Rough(cli.Volume(f.High))), note, vacuum)
 	if w := f.Basis.Warning(); w != "" {
 		part.Remark("Mind: " + w + ".")
 	}
-	if f.Basis == yield.OwnSeasons && f.Seasons < 3 {
-		part.Remark("So few seasons say little of the range: three or more are worth having.")
-	}
+	part.If(f.Basis == yield.OwnSeasons && f.Seasons < 3).Remark("So few seasons say little of the range: three or more are worth having.")
 	part.Remark("For the high end of it:")
 	part.Row("containers", "Containers", cli.Count(p.laid.Containers, ""), "of "+p.In(p.jar()), s.spare.Text(0)+" spare")
 	part.Row("filters", "Filter changes", cli.Count(p.laid.Filters, ""), "gravity filters")
@@ -160,11 +146,8 @@ func (p page) storePart(part *cli.Part) {
 }
 
 // sweet tells which sap the ends of a range of syrup are of.
-func (p page) sweet() []string {
-	if p.measured {
-		return nil
-	}
-	return []string{"thin sap at the low end, sweet at the high"}
+func (p page) sweet() string {
+	return cli.When(!p.measured, "thin sap at the low end, sweet at the high")
 }
 
 func (p page) jar() cli.Value {
@@ -178,21 +161,17 @@ func (p page) jar() cli.Value {
 // sap; OMAFRA for cold bark; US CPSC and NIOSH for burns and carbon monoxide; the
 // rest is common practice.
 func (p page) cautions() []string {
-	var list []string
-	if warning := cli.Keeping(p.given.syrup); warning != "" {
-		list = append(list, warning)
+	warm := ""
+	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
+		warm = "This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."
 	}
-	list = append(list,
+	return []string{warm, cli.Keeping(p.given.syrup),
 		"Count taps by health before girth: small, slow and sick trees are left alone, and no hole is drilled twice. Over-tapping does its harm slowly; the program stand counts by the guidelines.",
-		"Do not drill wood colder than "+p.Degrees(tapping.ColdestDrilling())+": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
+		"Do not drill wood colder than " + p.Degrees(tapping.ColdestDrilling()) + ": the bark splits (OMAFRA 2015). Clean bit, clean spout, no lead.",
 		"Look up before you stand under a tree: dead limbs fall, most of all in wind and thaw. Do not walk alone, and mind ice under the pails.",
 		"Ask the owner of the land; trees on public land need a permit. Law and local rules come before this page, and local code before these cautions.",
-		"Sap spoils like milk: keep it below "+p.Degrees(cold)+", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
+		"Sap spoils like milk: keep it below " + p.Degrees(cold) + ", shaded and in clean tanks, and boil the oldest first. Look, then smell: throw away what is cloudy, ropy or sour, and never taste it.",
 		"Boil where smoke and carbon monoxide go outdoors, under a working alarm, never in a garage. Keep wood and dry grass away from the fire and the stack; local fire code comes first.",
 		"Boiling sap and syrup scald and stick: keep children and animals away. Never leave the pan, and never boil it dry; do not fire tired.",
-	)
-	if pan.Spoiling(p.given.sapTemp) == pan.GrowthFast {
-		list = append([]string{"This sap waits above " + p.Degrees(mild) + ", where bacteria grow fast: boil it today, or cool it."}, list...)
 	}
-	return list
 }

@@ -47,8 +47,8 @@ var aRun = season.Day{Min: units.Celsius(-5), Max: units.Celsius(5)}
 const fewestFlowDays = 10
 
 // expectSap makes the bands of the days ahead.
-func (p *plan) expectSap(f *cli.Flags) error {
-	low, high, err := p.models(f)
+func (p *plan) expectSap() error {
+	low, high, err := p.models()
 	if err != nil {
 		return err
 	}
@@ -74,7 +74,7 @@ func (p *plan) expectSap(f *cli.Flags) error {
 	if err := p.learnSap(high); err != nil {
 		return err
 	}
-	return p.expectSugar(f)
+	return p.expectSugar()
 }
 
 // by words where the value of a flag comes from: the record, or the person.
@@ -102,14 +102,14 @@ func (p *plan) bestDay(high season.SapModel) {
 // models returns what one tap gives at the least and at the most. They differ
 // for a line without a pump alone, whose vacuum is anything from none, where air
 // gets in, to that of the full fall.
-func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
+func (p *plan) models() (low, high season.SapModel, err error) {
 	s := p.given
 	flag := "flow-days"
 	p.flowDays, p.flowFrom = float64(s.flowDays), "as you say"
-	if !f.Given("flow-days") {
+	if !p.flags.Given("flow-days") {
 		p.flowFrom = "a guess: give -history or -flow-days"
 		if p.history && p.asRead.Years > 0 {
-			p.flowDays, p.flowFrom = p.asRead.FlowDays, "median of "+number(p.asRead.Years, "spring", "springs")
+			p.flowDays, p.flowFrom = p.asRead.FlowDays, "median of "+cli.Plural(p.asRead.Years, "spring")
 			if flag = "history"; p.flowDays < fewestFlowDays {
 				p.flowFrom += fmt.Sprintf(" is %g: fewer than %d bring less sap in all, and not more on a day", p.flowDays, fewestFlowDays)
 				p.flowDays = fewestFlowDays
@@ -120,9 +120,9 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 	vacuum := s.vacuum
 	p.how = "by gravity"
 	switch {
-	case f.Given("vacuum"):
+	case p.flags.Given("vacuum"):
 		p.how = "with a pump"
-	case f.Given("drop"):
+	case p.flags.Given("drop"):
 		p.how = "by a falling line"
 		if vacuum, err = season.NaturalVacuum(s.drop); err != nil {
 			return low, high, cli.For("drop", err)
@@ -139,7 +139,7 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 		return low, high, cli.For(flag, err)
 	}
 	low = high
-	if f.Given("drop") {
+	if p.flags.Given("drop") {
 		p.gain.Low = 0
 		if low, err = season.NewSapModel(gravity, p.flowDays); err != nil {
 			return low, high, err
@@ -151,9 +151,9 @@ func (p *plan) models(f *cli.Flags) (low, high season.SapModel, err error) {
 }
 
 // expectSugar finds the range of sugar.
-func (p *plan) expectSugar(f *cli.Flags) (err error) {
+func (p *plan) expectSugar() (err error) {
 	s := p.given
-	if p.measured = f.Given("sugar"); p.measured {
+	if p.measured = p.flags.Given("sugar"); p.measured {
 		p.sugar = season.Figure[units.Brix]{Span: units.Span[units.Brix]{Low: s.reading, High: s.reading}, Source: p.by("sugar", "your own reading")}
 		return nil
 	}
@@ -165,9 +165,9 @@ func (p *plan) expectSugar(f *cli.Flags) (err error) {
 }
 
 // walk finds what each round of the pails meets.
-func (p *plan) walk(f *cli.Flags) error {
+func (p *plan) walk() error {
 	s := p.given
-	if s.line(f) {
+	if p.line {
 		return nil
 	}
 	each := max(1, int(s.round/day)) // days

@@ -119,7 +119,7 @@ func (s *setup) spring(today time.Time, told bool, last time.Time) (time.Month, 
 }
 
 // readSeason reads the weather and looks through it.
-func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
+func (p *plan) readSeason(e *cli.Env) (err error) {
 	s := p.given
 	if s.weather == "" {
 		return cli.For("weather", errors.New("no weather: list the lows and highs of the days, with the forecast, in weather.csv of the folder, or name the CSV"))
@@ -128,18 +128,18 @@ func (p *plan) readSeason(e *cli.Env, f *cli.Flags) (err error) {
 	if err != nil {
 		return err
 	}
-	if p.today, err = s.firstDay(f, w.Days()); err != nil {
+	if p.today, err = s.firstDay(p.flags, w.Days()); err != nil {
 		return err
 	}
-	spring, err := s.spring(p.today, f.Given("today"), lastOnRecord(f, 0, w.Days()))
+	spring, err := s.spring(p.today, p.flags.Given("today"), lastOnRecord(p.flags, 0, w.Days()))
 	if err != nil {
 		return cli.For("today", err)
 	}
-	if h := p.house(); len(h.Days) > 0 && p.today.Year() != h.Season() && f.Source("weather").Kind != cli.Told {
+	if h := p.house(); len(h.Days) > 0 && p.today.Year() != h.Season() && p.flags.Source("weather").Kind != cli.Told {
 		return cli.For("season", fmt.Errorf("the record is read as of %d: give -season %d too", h.Season(), p.today.Year()))
 	}
 	p.start = time.Date(p.today.Year(), spring, 1, 0, 0, 0, 0, time.UTC)
-	if p.rule, err = s.rule(f); err != nil {
+	if p.rule, err = s.rule(p.flags); err != nil {
 		return err
 	}
 	past, err := p.part(w.Days())

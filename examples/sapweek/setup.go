@@ -127,16 +127,14 @@ func (s *setup) declare(f *cli.Flags) {
 
 // check tests what the library does not.
 func (s *setup) check(f *cli.Flags) error {
-	if _, err := s.place.Given(); err != nil {
-		return err
-	}
-	if err := cmp.Or(f.Alone("vacuum", "drop"), f.Alone("criterion", "night-below"), f.Alone("criterion", "day-above"), f.Alone("species", "sugar"),
+	_, err := s.place.Given()
+	if err = cmp.Or(err, f.Alone("vacuum", "drop"), f.Alone("criterion", "night-below"), f.Alone("criterion", "day-above"), f.Alone("species", "sugar"),
 		f.Alone("part", "sugar"), f.Alone("heat", "boil-rate", "pan-area"), f.Alone("heat", "boil-rate", "pan-rate")); err != nil {
 		return err
 	}
 	for _, pair := range [][2]string{{"night-below", "day-above"}, {"day-above", "night-below"}, {"moisture", "efficiency"}, {"waiting-age", "waiting"}} {
-		if f.Given(pair[0]) && !f.Given(pair[1]) {
-			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
+		if err := f.With(pair[1:], "give -"+pair[1]+" too", pair[0]); err != nil {
+			return err
 		}
 	}
 	for _, name := range []string{"pail", "taps-per-pail", "in-pails", "round"} {
@@ -157,17 +155,13 @@ func (s *setup) check(f *cli.Flags) error {
 		return cli.For("keep", errors.New("an hour or more, or 0 to go by -sap-temp"))
 	}
 	if f.Given("flow-days") {
-		if err := cli.Within("flow-days", "running days", float64(s.flowDays), fewestFlowDays, 120, 1, "", "fewer bring less sap in all, and not more on a day"); err != nil {
-			return err
-		}
+		err = cli.Within("flow-days", "running days", float64(s.flowDays), fewestFlowDays, 120, 1, "", "fewer bring less sap in all, and not more on a day")
 	}
 	const least, most = 0.3, 20
-	if f.Given("sugar") {
-		if err := cli.Within("sugar", "sap", s.reading, least, most, 1, "Brix", "sap is near 2 Brix: check the hydrometer in water"); err != nil {
-			return err
-		}
+	if err == nil && f.Given("sugar") {
+		err = cli.Within("sugar", "sap", s.reading, least, most, 1, "Brix", "sap is near 2 Brix: check the hydrometer in water")
 	}
-	return cmp.Or(
+	return cmp.Or(err,
 		cli.WithinTemperature("sap-temp", "sap", s.sapTemp, 0, 40, "the sap that waits in the tanks, thawed and before it goes to the fire"),
 		s.pan.Check(),
 		cli.Within("storage", "storage", s.storage, 1*units.USGallon, 1e6*units.USGallon, units.USGallon, "US gal", "the tanks together"),

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"time"
 
 	"github.com/shopspring/decimal"
@@ -38,131 +39,197 @@ const (
 // rounded: what can be read from the sheet is what was reckoned with.
 type row struct {
 	reading
-	strength    decimal.Decimal // corrected Brix, to a hundredth
-	uncertainty decimal.Decimal // expanded, k = 2, to a hundredth
-	verdict     string
-	syrup       decimal.Decimal // US gallons, to a hundredth
-	paid        bool
-	price       decimal.Decimal // of a US gallon, if paid
-	amount      decimal.Decimal
+	*measured
+	verdict string
+	syrup   hundredths // US gallons
+	*money.Line
+}
+
+// measured is what a reading and its cup make of sap.
+type measured struct {
+	strength    hundredths // corrected Brix
+	uncertainty hundredths // expanded, k = 2
+	near        bool       // the minimum lies within it
+	ratio       float64    // gallons of sap to one of syrup
+	words       string     // reading and cup, as they count
 }
 
 // An account is what the sheets show. Rows pass through it and are not kept.
 type account struct {
 	settings
 	*file
-	delivered totals
-	paid      totals
-	amount    decimal.Decimal // the sum of the lines
-	payments  []money.Payment // in the order in which producers first appear
-	producers map[string]int  // their places in payments and sellers
-	sellers   []seller
-	posted    []money.Posting // advances, deductions and payments
-	postedAt  []records.Error // where each stands, for a message
-	period    span
-	listed    bool // statements list the deliveries
-	settled   money.Settlement
-	ledger    []money.LedgerLine
-	last      time.Time // day of the latest delivery
-	again     lookagain.List
-	accepted  []lookagain.Finding
+	strengths  map[[2]plain]*measured // by reading and cup
+	batch      []row                  // that were read and priced together
+	deliveries []money.Delivery       // of them, at one price
+	places     []int                  // of these
+	at         int                    // the next of them
+	delivered  totals
+	paid       totals
+	amount     sum             // of the lines
+	sellers    []seller        // in the order in which producers first appear
+	posted     []money.Posting // advances, deductions and payments
+	postedAt   []records.Error // where each stands, for a message
+	paidWho    string          // what their header calls the producer
+	period     span
+	listed     bool // statements list the deliveries
+	loads      int  // that statements of the workbook list, as many as may be
+	counted    int  // deliveries
+	settled    money.Settlement
+	ledger     []money.LedgerLine
+	last       time.Time // day of the latest delivery
+	again      lookagain.List
+	accepted   []lookagain.Finding
 }
 
 func newAccount(s settings, f *file) *account {
-	return &account{settings: s, file: f, producers: map[string]int{}, period: s.ask, again: lookagain.List{VolumeUnit: "US gal"}}
+	return &account{settings: s, file: f, strengths: map[[2]plain]*measured{}, period: s.ask, paidWho: "seller", again: lookagain.List{VolumeUnit: "US gal"}}
 }
 
-type totals struct{ gallons, syrup decimal.Decimal }
+type totals struct{ gallons, syrup hundredths }
 
-func (t *totals) add(r *row) {
-	t.gallons, t.syrup = t.gallons.Add(r.gallons), t.syrup.Add(r.syrup)
+func (t *totals) add(r *row) { t.gallons, t.syrup = t.gallons+r.gallons, t.syrup+r.syrup }
+
+// atOnce deliveries are priced together: each strength among them is priced once.
+const atOnce = 4096
+
+// delivery corrects, prices and counts the next delivery. At the end it returns
+// [io.EOF].
+func (a *account) delivery() (*row, error) {
+	if a.at == len(a.batch) {
+		if err := a.fetch(); err != nil {
+			return nil, err
+		}
+	}
+	r := &a.batch[a.at]
+	a.at++
+	a.count(r)
+	return r, nil
 }
 
-// next corrects and prices the next delivery and counts it. At the end it
-// returns [io.EOF].
-func (a *account) next() (row, error) {
-	r, err := a.file.next()
-	if err != nil {
-		return row{}, err
+// fetch reads and prices the next deliveries.
+func (a *account) fetch() error {
+	a.batch, a.at = a.batch[:0], 0
+	for len(a.batch) < atOnce {
+		a.batch = append(a.batch, row{})
+		r := &a.batch[len(a.batch)-1]
+		err := a.next(&r.reading)
+		if err == io.EOF && len(a.batch) > 1 {
+			a.batch = a.batch[:len(a.batch)-1]
+			break
+		}
+		if err == nil {
+			r.measured, err = a.measure(&r.reading)
+		}
+		if err != nil {
+			return err
+		}
+		r.syrup = hundredthsOf(r.gallons.float() / r.ratio)
 	}
-	m, err := a.measure(r)
-	if err != nil {
-		return row{}, err
+	for k, p := range a.prices {
+		if err := a.priceAll(k, a.offer(p)); err != nil {
+			return err
+		}
 	}
-	sap := units.Brix(m.strength.InexactFloat64())
-	// Lines are rounded one by one and only then added: priced one by one, they are
-	// those of one long statement.
-	statement, err := a.offer.Statement([]money.Delivery{{Slip: r.date.Format(time.DateOnly), Seller: r.producer, USGallons: r.gallons, Sap: sap}})
-	if err != nil {
-		return row{}, a.rows.Fail("", err)
+	return nil
+}
+
+// priceAll prices the rows at hand for which one of the prices holds.
+func (a *account) priceAll(k int, offer money.Offer) error {
+	a.deliveries, a.places = a.deliveries[:0], a.places[:0]
+	for i := range a.batch {
+		if r := &a.batch[i]; a.priceOn(r.date) == k {
+			a.places = append(a.places, i)
+			a.deliveries = append(a.deliveries, money.Delivery{Seller: r.producer, USGallons: r.gallons.decimal(), Sap: units.Brix(r.strength.float())})
+		}
 	}
-	l := statement.Lines[0]
-	m.paid, m.price, m.amount = l.Bought, l.PerUSGallon, l.Amount
-	m.verdict = a.verdict(&m)
-	return m, a.count(&m)
+	if len(a.places) == 0 {
+		return nil
+	}
+	// Lines are rounded one by one and only then added: those of one long statement are
+	// those of many.
+	statement, err := offer.Statement(a.deliveries)
+	if err != nil {
+		return a.rows.Fail("", err)
+	}
+	for n, i := range a.places {
+		r := &a.batch[i]
+		r.Line = &statement.Lines[n]
+		r.verdict = verdict(r.Bought, r.near)
+	}
+	return nil
 }
 
 // count adds a delivery to the totals, to what its producer is owed, and to what
 // is looked at again.
-func (a *account) count(m *row) error {
-	k, known := a.producers[m.producer]
-	if !known {
-		if len(a.payments) == maxProducers {
-			return a.rows.Fail(a.who, fmt.Errorf("more than %d producers: split the file", maxProducers))
-		}
-		k = len(a.payments)
-		a.producers[m.producer] = k
-		a.payments = append(a.payments, money.Payment{Seller: m.producer})
-		a.sellers = append(a.sellers, seller{})
+func (a *account) count(r *row) {
+	if r.who == len(a.sellers) {
+		a.sellers = append(a.sellers, seller{name: r.producer})
 	}
-	a.credit(k, m)
-	a.delivered.add(m)
-	if m.paid {
-		a.paid.add(m)
-		p := &a.payments[k]
-		p.USGallons, p.Amount = p.USGallons.Add(m.gallons), p.Amount.Add(m.amount)
-		a.amount = a.amount.Add(m.amount)
+	s := &a.sellers[r.who]
+	a.counted++
+	a.credit(s, r)
+	a.delivered.add(r)
+	if r.Bought {
+		a.paid.add(r)
+		s.bought += r.gallons
+		s.amount.add(r.Amount)
+		a.amount.add(r.Amount)
 	}
-	if m.date.After(a.last) {
-		a.last = m.date
+	if r.date.After(a.last) {
+		a.last = r.date
 	}
-	a.look(m)
-	return nil
+	a.look(r)
 }
 
-// measure corrects one reading and tells how much syrup the sap makes.
-func (a *account) measure(r reading) (row, error) {
-	cup := a.cupTemp(r.cup.InexactFloat64())
-	if cup.Compare(minCup) < 0 || cup.Compare(maxCup) > 0 {
+// mostStrengths bounds what is kept of readings: no instrument shows so many.
+const mostStrengths = 1 << 14
+
+// measure corrects one reading, or knows what it is.
+func (a *account) measure(r *reading) (*measured, error) {
+	key := [2]plain{r.read, r.cup}
+	if m := a.strengths[key]; m != nil {
+		return m, nil
+	}
+	m, err := a.correct(r.read.decimal(), r.cup.decimal())
+	if err != nil {
+		return nil, err
+	}
+	if len(a.strengths) == mostStrengths {
+		clear(a.strengths)
+	}
+	a.strengths[key] = m
+	return m, nil
+}
+
+// correct corrects one reading and tells how much syrup the sap makes.
+func (a *account) correct(read, cup decimal.Decimal) (*measured, error) {
+	at := a.cupTemp(cup.InexactFloat64())
+	if at.Compare(minCup) < 0 || at.Compare(maxCup) > 0 {
 		scale := units.ScaleFahrenheit
 		if a.cupUnit == "C" {
 			scale = units.ScaleCelsius
 		}
-		return row{}, a.rows.Fail("cup", fmt.Errorf("%s %s is outside %s to %s: no cup of sap is so cold or so hot, check the unit in the header",
-			r.cup, a.cupUnit, minCup.Text(scale, 0), maxCup.Text(scale, 0)))
+		return nil, a.rows.Fail("cup", fmt.Errorf("%s %s is outside %s to %s: no cup of sap is so cold or so hot, check the unit in the header",
+			cup, a.cupUnit, minCup.Text(scale, 0), maxCup.Text(scale, 0)))
 	}
-	m, err := a.hydrometer.Measure(units.Brix(r.read.InexactFloat64()), cup, a.doubt)
+	m, err := a.hydrometer.Measure(units.Brix(read.InexactFloat64()), at, a.doubt)
 	if err != nil {
-		return row{}, a.rows.Fail(columnOf(err), err)
+		return nil, a.rows.Fail(columnOf(err), err)
 	}
 	// What is paid, and made into syrup, is the strength on the sheet.
-	brix := round(float64(m.Brix))
-	sap := units.Brix(brix.InexactFloat64())
+	out := &measured{strength: hundredthsOf(float64(m.Brix)), uncertainty: hundredthsOf(float64(m.Uncertainty)), words: read.String() + "," + cup.String()}
+	sap := units.Brix(out.strength.float())
 	if !(sap >= minSap && sap <= maxSap) {
-		return row{}, a.rows.Fail("reading", &units.RangeError{
+		return nil, a.rows.Fail("reading", &units.RangeError{
 			Arg: "corrected strength", Value: float64(sap), Low: float64(minSap), High: float64(maxSap), Unit: "Brix",
 			Hint: "that is not sap: check the reading and the cup"})
 	}
-	ratio, err := yield.Ratio(sap, a.syrup)
-	if err != nil {
-		return row{}, a.rows.Fail("reading", err)
+	if out.ratio, err = yield.Ratio(sap, a.syrup); err != nil {
+		return nil, a.rows.Fail("reading", err)
 	}
-	return row{
-		reading:     r,
-		strength:    brix,
-		uncertainty: round(float64(m.Uncertainty)),
-		syrup:       round(r.gallons.InexactFloat64() / ratio),
-	}, nil
+	minimum := decimal.NewFromFloat(float64(a.minimum))
+	out.near = out.strength.decimal().Sub(minimum).Abs().LessThanOrEqual(out.uncertainty.decimal())
+	return out, nil
 }
 
 // columnOf tells which column an argument of the hydrometer came from.
@@ -175,19 +242,14 @@ func columnOf(err error) string {
 
 // verdict says whether a delivery is paid, and whether the uncertainty of its
 // reading reaches over the minimum.
-func (a *account) verdict(r *row) string {
-	minimum := decimal.NewFromFloat(float64(a.minimum))
-	near := r.strength.Sub(minimum).Abs().LessThanOrEqual(r.uncertainty)
+func verdict(paid, near bool) string {
 	switch {
-	case r.paid && near:
+	case paid && near:
 		return justPays
-	case r.paid:
+	case paid:
 		return pays
 	case near:
 		return justFails
 	}
 	return fails
 }
-
-// round rounds a finite number to a hundredth, halves away from zero.
-func round(x float64) decimal.Decimal { return decimal.NewFromFloat(x).Round(2) }

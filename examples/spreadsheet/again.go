@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/internal/base/clip"
@@ -14,11 +13,14 @@ import (
 )
 
 // look gives a delivery to the list of what may have to be looked at again.
-func (a *account) look(m *row) {
+func (a *account) look(r *row) {
+	var text [128]byte
+	whole := append(text[:0], r.day...)
+	whole = append(r.gallons.append(append(whole, ','), 0), ',')
+	whole = append(append(append(whole, r.words...), ','), r.producer...)
 	a.again.Add(lookagain.Row{
-		File: a.name, Line: m.line, Day: m.date, Name: m.producer,
-		Strength: m.strength.InexactFloat64(), Volume: m.gallons.InexactFloat64(),
-		Whole: strings.Join([]string{m.date.Format(time.DateOnly), m.gallons.String(), m.read.String(), m.cup.String(), m.producer}, ","),
+		File: a.name, Line: r.line, Day: r.date, Name: r.producer,
+		Strength: r.strength.float(), Volume: r.gallons.float(), Whole: string(whole),
 	})
 }
 

@@ -7,7 +7,6 @@ package main
 import (
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"syscall"
@@ -15,6 +14,8 @@ import (
 
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
+
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // Fifty thousand deliveries are streamed into the sheet. Measured on amd64 the
@@ -79,8 +80,8 @@ func bigRun(t *testing.T, n int, ending string) (peak int64, out string) {
 	if err := os.WriteFile(in, []byte(b.String()), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	cmd := exec.Command(binary, "-in", in, "-out", out)
-	cmd.Env = append(os.Environ(), "TMPDIR="+temp, "GOMAXPROCS=2")
+	cmd := clitest.Build(t).Command("-in", in, "-out", out)
+	cmd.Env = append(cmd.Env, "TMPDIR="+temp, "GOMAXPROCS=2")
 	if msg, err := cmd.CombinedOutput(); err != nil {
 		t.Fatalf("%v: %s", err, msg)
 	}

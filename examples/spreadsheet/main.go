@@ -11,7 +11,8 @@
 // Settings come from flags (settings.go) and rows from a CSV file (readings.go);
 // the library corrects and prices them (account.go); what looks wrong stops it
 // until it was accepted (again.go); advances, deductions and payments come from a
-// second file (paid.go) and are settled with them over a pay period (settle.go);
+// second file (paid.go) and are settled with them over a pay period (settle.go), and
+// what is then paid is added to it (payout.go);
 // what comes out is written as sheets (workbook.go, statements.go, sources.go) or as
 // text (statement.go) into a file that is whole or not there (output.go). The same
 // input gives the same bytes.
@@ -38,6 +39,7 @@ func sheets() cli.Program {
 			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -out "$PWD/statements.txt"`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -out "$PWD/ledger.csv"`,
+			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -pay 2026-04-02 -syrup-price "2.50 USD/lb" -share "50 %" -minimum "1.5 Brix" -write`,
 			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" -out "$PWD/payments.xlsx" < readings.csv`,
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
@@ -48,7 +50,7 @@ Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that ha
 - volume_us_gal, volume_imp_gal or volume_l: to a hundredth of a US gallon.
 - reading_brix: what the hydrometer reads.
 - cup_f or cup_c: temperature of the cup.
--paid: CSV of what moved beside the sap; add a row for each payment, so that it is not paid again. Columns:
+-paid: CSV of what moved beside the sap; add a row for each payment, so that it is not paid again, or let -pay and -write add those of a period to paid.csv of your folder. Columns:
 - date, and producer or seller: as above. A name that brought no sap and is nearly that of one who did is asked back.
 - kind: carried (from an older book; below 0 if too much was paid), deducted, advanced or paid.
 - amount: whole cents.
@@ -56,9 +58,9 @@ Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that ha
 -out: an .xlsx has the sheets Deliveries, Sources, Producers, Statements, Paid, Look again, Notes; its cells are values, but for the column Live of the statements, formulas that must show the same. A .txt has a statement for each seller, a form feed between pages. A .csv has the ledger of the period by category and payee. Some shells spoil what > writes: -out does not.
 Nothing is written until each line that looks wrong was mended or accepted with -accept: the same row twice; a strength or volume far from what its producer brings (3.5 spreads from the median, and outside half to one and a half of it for strengths, a tenth to three times for volumes); days far from the others; names that differ by a letter, by capitals or by a sign that is not seen. What was accepted stands on a sheet.`,
 		Caution: "Buying and selling by measure is ruled by law: meters, scales and hydrometers may have to be approved and inspected. Agree on the minimum, and on what is done when a reading is too close to call, before the season. Sap that ran over lead solder or old terneplate is not bought at any strength. Local rules come first.",
-		Needs:   []string{folder.BoughtFile},
-		Setup: func(f *cli.Flags) func(*cli.Env) error {
-			read := declare(f)
+		Needs:   []string{folder.BoughtFile, folder.PaidFile},
+		Setup: func(flags *cli.Flags) func(*cli.Env) error {
+			read := declare(flags)
 			return func(e *cli.Env) error {
 				s, err := read()
 				if err == nil {
@@ -76,7 +78,18 @@ Nothing is written until each line that looks wrong was mended or accepted with 
 				if err := a.readPaid(e); err != nil {
 					return err
 				}
-				return a.write(e)
+				if s.pay.IsZero() {
+					return a.write(e)
+				}
+				if s.out == "-" {
+					err = a.run()
+				} else {
+					err = a.write(e)
+				}
+				if err != nil {
+					return err
+				}
+				return a.payout(e, flags)
 			}
 		},
 	}

@@ -1,49 +1,22 @@
 package main
 
 import (
-	"bytes"
-	"errors"
 	"io"
-	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
-// binary is the built program.
-var binary string
+func TestMain(m *testing.M) { clitest.Main(m, main) }
 
-func TestMain(m *testing.M) {
-	dir, err := os.MkdirTemp("", program)
-	if err != nil {
-		panic(err)
-	}
-	binary = filepath.Join(dir, program+".exe")
-	out, err := exec.Command("go", "build", "-o", binary, ".").CombinedOutput()
-	status := 1
-	if err == nil {
-		status = m.Run()
-	} else {
-		_, _ = os.Stderr.Write(out)
-	}
-	_ = os.RemoveAll(dir)
-	os.Exit(status)
-}
-
-// call runs the built program.
+// call runs the program.
 func call(t *testing.T, stdin string, args ...string) (status int, out []byte, errs string) {
 	t.Helper()
-	var o, e bytes.Buffer
-	cmd := exec.Command(binary, args...)
-	cmd.Stdin, cmd.Stdout, cmd.Stderr = strings.NewReader(stdin), &o, &e
-	var exit *exec.ExitError
-	if err := cmd.Run(); err != nil && !errors.As(err, &exit) {
-		t.Fatal(err)
-	}
-	return cmd.ProcessState.ExitCode(), o.Bytes(), e.String()
+	status, text, errs := clitest.Build(t).Run(t, stdin, args...)
+	return status, []byte(text), errs
 }
 
 // written runs the program on readings and returns the spreadsheet.
@@ -162,11 +135,11 @@ func TestTooManyDeliveries(t *testing.T) {
 		t.Fatal(err)
 	}
 	for range maxDeliveries {
-		if _, err := f.next(); err != nil {
+		if err := f.next(new(reading)); err != nil {
 			t.Fatal(err)
 		}
 	}
-	if _, err := f.next(); err == nil || !strings.HasPrefix(err.Error(), "f:1000002: more than 1000000 deliveries") {
+	if err := f.next(new(reading)); err == nil || !strings.HasPrefix(err.Error(), "f:1000002: more than 1000000 deliveries") {
 		t.Errorf("one more: %v", err)
 	}
 }

@@ -73,7 +73,7 @@ func own(old io.ReaderAt, size int64) bool {
 
 // refuseTerminal keeps a spreadsheet, which is not text, off a terminal.
 func (s *settings) refuseTerminal(stdout *os.File) error {
-	if s.out == "-" && isTerminal(stdout) {
+	if s.out == "-" && s.pay.IsZero() && isTerminal(stdout) {
 		return cli.For("out", errors.New("a spreadsheet is not text for a terminal: write -out payments.xlsx, or send it to a file with >"))
 	}
 	return nil

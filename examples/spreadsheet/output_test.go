@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"runtime"
 	"strings"
@@ -12,6 +11,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
 
 // A file that is there stays as it was until the new one is whole, and nothing
@@ -111,7 +111,7 @@ func TestTerminalIsSpared(t *testing.T) {
 	}
 	defer terminal.Close()
 	var errs strings.Builder
-	cmd := exec.Command(binary)
+	cmd := clitest.Build(t).Command()
 	cmd.Stdout, cmd.Stderr = terminal, &errs
 	_ = cmd.Run()
 	if cmd.ProcessState.ExitCode() != cli.BadInput || !strings.Contains(errs.String(), "-out: a spreadsheet is not text for a terminal") {

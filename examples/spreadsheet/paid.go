@@ -56,6 +56,7 @@ func (a *account) postings(name string, in io.Reader) error {
 	if err == nil && rows.Names("seller") {
 		who = "seller"
 	}
+	a.paidWho = who
 	cols := []records.Col{
 		records.Cell("date", &cell.date, nil), records.Cell(who, &cell.who, nil), records.Cell("kind", &cell.kind, nil),
 		records.Cell("amount", &cell.amount, nil), records.Cell("what", &cell.what, nil).Optional(),
@@ -135,15 +136,24 @@ func amountOf(text string) (decimal.Decimal, error) {
 }
 
 // known asks back for a payee who brought nothing and is called nearly as one who
-// did: what was paid to one by a wrong name would be paid again.
+// did, or was paid and has nothing to be paid for: what was paid to one by a wrong or
+// an old name would be paid again.
 func (a *account) known() error {
+	carried := map[string]bool{}
+	for _, p := range a.posted {
+		carried[p.Payee] = carried[p.Payee] || p.Kind == money.Carried
+	}
 	for i, p := range a.posted {
 		if _, ok := a.producers[p.Payee]; ok {
 			continue
 		}
+		at := a.postedAt[i]
 		if near, ok := enum.Nearest(p.Payee, maps.Keys(a.producers)); ok {
-			at := a.postedAt[i]
 			at.Err = fmt.Errorf("no sap of %q: did you mean %q?", clip.Text(p.Payee), clip.Text(near))
+			return &at
+		}
+		if p.Kind == money.Paid && !carried[p.Payee] {
+			at.Err = fmt.Errorf("no sap of %q, and nothing carried: write the name of now, if it changed, or advanced where the sap is to come", clip.Text(p.Payee))
 			return &at
 		}
 	}

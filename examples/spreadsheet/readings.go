@@ -6,13 +6,11 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
+	"math/bits"
 	"strings"
 	"time"
 	"unicode"
 	"unicode/utf8"
-
-	"github.com/shopspring/decimal"
 
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/internal/base/clip"
@@ -34,25 +32,29 @@ var demo []byte
 
 // A reading is one delivery as the file has it.
 type reading struct {
-	line     int
-	date     time.Time
-	producer string
-	gallons  decimal.Decimal // to a hundredth
-	read     decimal.Decimal // Brix, on the hydrometer
-	cup      decimal.Decimal // in the unit of the file
+	line      int
+	day       string // as 2026-03-09
+	date      time.Time
+	producer  string
+	who       int        // place of the producer, in the order in which they first appear
+	gallons   hundredths // US gallons
+	read, cup plain      // Brix, on the hydrometer; in the unit of the file
 }
 
 // A file of readings. It is read row by row, and rows are not kept.
 type file struct {
-	name    string
-	demo    bool
-	rows    *records.Reader
-	cell    struct{ date, producer, volume, reading, cup string } // of the row
-	unit    struct{ volume, cup string }                          // in the header
-	who     string                                                // what the header calls the producer
-	read    int                                                   // deliveries
-	cupUnit string                                                // as in the header of the sheet
-	cupTemp func(float64) units.Temperature                       // from that unit
+	name       string
+	demo       bool
+	rows       *records.Reader
+	cell       struct{ date, producer, volume, reading, cup string } // of the row
+	unit       struct{ volume, cup string }                          // in the header
+	who        string                                                // what the header calls the producer
+	read       int                                                   // deliveries
+	days       map[string]time.Time                                  // as they are written
+	producers  map[string]int                                        // their places
+	cupUnit    string                                                // as in the header of the sheet
+	cupTemp    func(float64) units.Temperature                       // from that unit
+	nanoliters uint64                                                // in the unit of the volume
 }
 
 // openFile opens the file called name, standard input for -, or the demo. The
@@ -95,6 +97,7 @@ func (f *file) begin(in io.Reader) (err error) {
 	case io.EOF: // which New words
 		f.rows, err = records.New(f.name, in, cols...)
 	}
+	f.days, f.producers, f.nanoliters = map[string]time.Time{}, map[string]int{}, nanoliters[f.unit.volume]
 	f.cupUnit, f.cupTemp = "F", units.Fahrenheit
 	if f.unit.cup == "c" {
 		f.cupUnit, f.cupTemp = "C", units.Celsius
@@ -102,35 +105,47 @@ func (f *file) begin(in io.Reader) (err error) {
 	return err
 }
 
-// next reads a row. At the end it returns [io.EOF], unless there was no row.
-func (f *file) next() (reading, error) {
+// next reads a row into r. At the end it returns [io.EOF], unless there was no row.
+func (f *file) next(r *reading) error {
 	switch err := f.rows.Next(); {
 	case err == io.EOF && f.read == 0:
-		return reading{}, &records.Error{File: f.name, Line: f.rows.Line() + 1, Err: errors.New("no deliveries below the header")}
+		return &records.Error{File: f.name, Line: f.rows.Line() + 1, Err: errors.New("no deliveries below the header")}
 	case err != nil:
-		return reading{}, err
+		return err
 	case f.read == maxDeliveries:
-		return reading{}, f.rows.Fail("", fmt.Errorf("more than %d deliveries, and a sheet has not many more lines: split the file by month or by producer", maxDeliveries))
+		return f.rows.Fail("", fmt.Errorf("more than %d deliveries, and a sheet has not many more lines: split the file by month or by producer", maxDeliveries))
 	}
 	f.read++
-	r := reading{line: f.rows.Line()}
-	for _, cell := range []struct {
-		column string
-		read   func(*reading) error
-	}{
-		{"date", f.date}, {f.who, f.producer}, {"volume", f.volume},
-		{"reading", func(r *reading) (err error) { r.read, err = plainNumber(f.cell.reading); return err }},
-		{"cup", func(r *reading) (err error) { r.cup, err = plainNumber(f.cell.cup); return err }},
-	} {
-		if err := cell.read(&r); err != nil {
-			return reading{}, f.rows.Fail(cell.column, err)
-		}
+	r.line, r.day, r.producer = f.rows.Line(), f.cell.date, f.cell.producer
+	column, err := "date", f.date(r)
+	if err == nil {
+		column, err = f.who, f.number(r)
 	}
-	return r, nil
+	if err == nil {
+		column, err = "volume", f.volume(r)
+	}
+	if err == nil {
+		column = "reading"
+		r.read, err = plainOf(f.cell.reading)
+	}
+	if err == nil {
+		column = "cup"
+		r.cup, err = plainOf(f.cell.cup)
+	}
+	if err != nil {
+		return f.rows.Fail(column, err)
+	}
+	return nil
 }
 
 func (f *file) date(r *reading) (err error) {
-	r.date, err = dateOf(f.cell.date)
+	var known bool
+	if r.date, known = f.days[r.day]; known {
+		return nil
+	}
+	if r.date, err = dateOf(r.day); err == nil {
+		f.days[r.day] = r.date // one of a hundred years
+	}
 	return err
 }
 
@@ -143,9 +158,20 @@ func dateOf(text string) (time.Time, error) {
 	return day, nil
 }
 
-func (f *file) producer(r *reading) error {
-	r.producer = f.cell.producer
-	return nameOf(r.producer, "who is to be paid?")
+// number finds the place of a producer.
+func (f *file) number(r *reading) error {
+	var known bool
+	if r.who, known = f.producers[r.producer]; known {
+		return nil
+	}
+	if err := nameOf(r.producer, "who is to be paid?"); err != nil {
+		return err
+	}
+	if r.who = len(f.producers); r.who == maxProducers {
+		return fmt.Errorf("more than %d producers: split the file", maxProducers)
+	}
+	f.producers[r.producer] = r.who
+	return nil
 }
 
 // nameOf checks a name. An empty one is asked for.
@@ -167,38 +193,33 @@ func plainText(text string) error {
 	return nil
 }
 
-// liters is what the units of a volume hold: 1 US gal is 231 cubic inches. All
+// nanoliters is what the units of a volume hold: 1 US gal is 231 cubic inches. All
 // are exact (NIST Handbook 44, Appendix C).
-var liters = map[string]decimal.Decimal{
-	"us_gal":  decimal.New(3785411784, -9),
-	"imp_gal": decimal.New(454609, -5),
-	"l":       decimal.NewFromInt(1),
-}
+var nanoliters = map[string]uint64{"us_gal": 3785411784, "imp_gal": 4546090000, "l": 1000000000}
 
-var (
-	minGallons = decimal.New(1, -2)
-	maxGallons = decimal.New(1, 7)
+const (
+	minGallons hundredths = 1
+	maxGallons hundredths = 1e9
 )
 
+// volume rounds to a hundredth of a gallon, halves up. The 18 digits of a number and
+// the 10 of its unit are no more than 128 bits hold.
 func (f *file) volume(r *reading) error {
-	x, err := plainNumber(f.cell.volume)
+	x, err := plainOf(f.cell.volume)
 	if err != nil {
 		return err
 	}
-	r.gallons = x.Mul(liters[f.unit.volume]).DivRound(liters["us_gal"], 2)
-	if r.gallons.LessThan(minGallons) || r.gallons.GreaterThan(maxGallons) {
+	high, low := bits.Mul64(uint64(max(x.n, -x.n)), 100*f.nanoliters)
+	per := tens[x.places] * nanoliters["us_gal"]
+	n, rest := bits.Div64(high, low, per)
+	if rest >= per-rest {
+		n++
+	}
+	if r.gallons = hundredths(n); x.n < 0 {
+		r.gallons = -r.gallons
+	}
+	if r.gallons < minGallons || r.gallons > maxGallons {
 		return fmt.Errorf("%s US gal is outside %s to %s US gal: what is delivered is more than nothing", r.gallons, minGallons, maxGallons)
 	}
 	return nil
-}
-
-var plainPattern = regexp.MustCompile(`^[+-]?[0-9]{1,9}(\.[0-9]{1,9})?$`)
-
-// plainNumber reads digits with a point, and no more of them than anybody needs.
-func plainNumber(text string) (decimal.Decimal, error) {
-	text = strings.TrimSpace(text)
-	if !plainPattern.MatchString(text) {
-		return decimal.Decimal{}, fmt.Errorf("%q is not a plain number such as 2.1", clip.Text(text))
-	}
-	return decimal.NewFromString(text)
 }

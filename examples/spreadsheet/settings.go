@@ -4,9 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
-	"regexp"
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -15,6 +15,7 @@ import (
 	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/internal/base/clip"
 	"example.org/sapreckoner/units"
+	"example.org/sapreckoner/yield"
 	"example.org/sapreckoner/yield/money"
 )
 
@@ -29,15 +30,20 @@ type settings struct {
 	house      string // that buys the sap; empty if no folder names it
 	in, out    string
 	paid       string
-	ask        span // pay period; the zero span is all of the file
+	ask        span      // pay period; the zero span is all of the file
+	pay        time.Time // day on which what is due is paid; zero if nobody asks
+	metric     bool
 	currency   string
 	hydrometer density.Hydrometer
 	doubt      density.Doubt
 	minimum    units.Brix
 	syrup      units.Brix
-	offer      money.Offer
+	share      decimal.Decimal
+	prices     []price // of a pound of that syrup, by their days
+	bySugar    bool    // they are of a pound of sugar, and the share is all
+	rule       yield.Rule
 	accepts    []lines
-	asked      [][2]string // each flag that the sheets show, in words
+	asked      []said // each flag that the sheets show
 }
 
 // An option is one flag. Whether its value is allowed the library decides: args
@@ -100,30 +106,17 @@ var options = []option{
 		"0.5 to 30 Brix", []string{"sap", "Offer.MinBrix"},
 		func(s *settings, text string) (err error) {
 			s.minimum, err = units.ParseBrix(text)
-			s.offer.MinBrix = s.minimum
 			return err
 		}},
 	{"syrup", "66.9 Brix", "strength of the syrup that the price is for",
 		"60 to 70 Brix", []string{"Offer.Syrup"},
 		func(s *settings, text string) (err error) {
 			s.syrup, err = units.ParseBrix(text)
-			s.offer.Syrup = s.syrup
 			return err
 		}},
-	{"syrup-price", "2.50/lb", "price of a pound of that syrup, in your currency",
+	{"syrup-price", "2.50/lb", "price of a pound of that syrup, in your currency. Where it changed, with the day: 2.50/lb, 2.60/lb from 2026-03-20; what was delivered before keeps its price",
 		"0 or more; 2.50 USD/lb names the currency", []string{"Offer.SyrupPerPound"},
-		func(s *settings, text string) (err error) {
-			number, ok := strings.CutSuffix(text, "/lb")
-			if !ok {
-				return fmt.Errorf("%q has no unit: write the price of a pound as 2.50/lb", text)
-			}
-			number, s.currency, _ = strings.Cut(strings.TrimSpace(number), " ")
-			if !currencyPattern.MatchString(s.currency) {
-				return fmt.Errorf("%q is no currency: write the price of a pound as 2.50 USD/lb", clip.Text(s.currency))
-			}
-			s.offer.SyrupPerPound, err = plainNumber(number)
-			return err
-		}},
+		(*settings).readPrices},
 	{"share", "50 %", "part of the syrup's price that is paid for its sap",
 		"0 to 100 %", []string{"Offer.Share"},
 		func(s *settings, text string) error {
@@ -132,13 +125,36 @@ var options = []option{
 				return fmt.Errorf("%q has no unit: write it as 50 %%", text)
 			}
 			percent, err := plainNumber(number)
-			s.offer.Share = percent.Shift(-2)
+			s.share = percent.Shift(-2)
+			return err
+		}},
+	{"sugar-price", "", "price of a pound of the sugar in sap, in place of -syrup-price and -share, as 1.87/lb, with days as there",
+		"0 or more", []string{"Offer.SyrupPerPound"},
+		func(s *settings, text string) error {
+			if text == "" {
+				return nil
+			}
+			s.prices, s.bySugar = nil, true
+			return s.readPrices(text)
+		}},
+	{"rule", "", "rule of thumb by which the syrup in sap is priced, in place of the balance of its sugar: 86/X, 87.1/X, 88.2/X, 87.1/X - 0.32 or 88.2/X - 0.32 gallons to one of 11 lb",
+		"", []string{"Offer.Rule"},
+		func(s *settings, text string) error {
+			err := s.rule.UnmarshalText([]byte(text))
+			if err == nil && s.rule != 0 && s.bySugar {
+				err = errors.New("sugar has one price by its balance: leave the rule out, or -sugar-price")
+			}
 			return err
 		}},
 }
 
-// currencyPattern holds the name of a currency, or none.
-var currencyPattern = regexp.MustCompile(`^[A-Za-z$€£ ]{0,16}$`)
+// said is what the command line says by a flag.
+type said struct{ flag, what, text string }
+
+// told is the text of a flag.
+func (s *settings) told(flag string) string {
+	return s.asked[slices.IndexFunc(s.asked, func(x said) bool { return x.flag == flag })].text
+}
 
 // ending is that of the file to write.
 func (s *settings) ending() string { return strings.ToLower(filepath.Ext(s.out)) }
@@ -146,11 +162,15 @@ func (s *settings) ending() string { return strings.ToLower(filepath.Ext(s.out))
 // declare declares the flags and returns what reads them.
 func declare(f *cli.Flags) func() (settings, error) {
 	texts := make([]string, len(options))
+	var pay time.Time
+	var metric bool
 	for i, o := range options {
 		switch o.name {
 		case "in":
 			f.Group("Files and period")
 		case "sap-hydrometer":
+			f.Date(&pay, payFlag, "day on which what is due is paid, not before the period ends: shows who is due what, and what paid.csv of the folder would keep of it. No spreadsheet is then written unless -out names one")
+			f.Adds("what is paid on the day of -pay, in paid.csv,")
 			f.Group("Instruments")
 		case "minimum":
 			f.Group("Bargain")
@@ -161,11 +181,22 @@ func declare(f *cli.Flags) func() (settings, error) {
 		}
 		f.String(&texts[i], o.name, o.def, help)
 	}
+	f.Page(&metric)
 	return func() (settings, error) {
+		switch {
+		case f.Writes() && pay.IsZero():
+			return settings{}, cli.For("write", errors.New("say by -pay on which day what is due is paid"))
+		case !pay.IsZero() && f.Given("out") && texts[1] == "-":
+			return settings{}, cli.For("out", errors.New("the page of -pay takes standard output: name a file"))
+		case f.Given("sugar-price") && (f.Given("syrup-price") || f.Given("share")):
+			return settings{}, cli.For("sugar-price", errors.New("it takes the place of -syrup-price and -share: leave these out"))
+		case pay.IsZero() && f.JSON():
+			return settings{}, cli.For("json", errors.New("it has the page of -pay: give that day too"))
+		}
 		if f.Dir() != "" && texts[0] == "" { // an invented bill belongs to nobody
 			return settings{}, fmt.Errorf("%s is not there: list the deliveries in it, or give -in", f.House().Shown(folder.BoughtFile))
 		}
-		s := settings{offer: money.Offer{PriceStep: priceStep, Cent: cent}}
+		s := settings{pay: pay, metric: metric}
 		if f.Dir() != "" {
 			s.house = f.House().Settings.Name
 		}
@@ -174,14 +205,17 @@ func declare(f *cli.Flags) func() (settings, error) {
 				return settings{}, cli.For(o.name, err)
 			}
 			if o.name != "in" && o.name != "out" && o.name != "paid" {
-				s.asked = append(s.asked, [2]string{upperFirst(o.says), texts[i]})
+				what, _, _ := strings.Cut(o.says, ". ")
+				s.asked = append(s.asked, said{o.name, upperFirst(what), texts[i]})
 			}
 		}
 		err := s.try()
 		if err == nil {
 			return s, nil
 		}
-		k := slices.IndexFunc(options, func(o option) bool { return slices.Contains(o.args, argument(err)) })
+		k := slices.IndexFunc(options, func(o option) bool {
+			return slices.Contains(o.args, argument(err)) && !(s.bySugar && o.name == "syrup-price")
+		})
 		if k < 0 {
 			return settings{}, err
 		}
@@ -195,8 +229,12 @@ func (s *settings) try() error {
 	if _, err := s.hydrometer.Measure(2, units.Celsius(10), s.doubt); err != nil {
 		return err
 	}
-	_, err := s.offer.PerUSGallon(s.minimum)
-	return err
+	for _, p := range s.prices {
+		if _, err := s.offer(p).PerUSGallon(s.minimum); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // argument tells which argument the library refused.

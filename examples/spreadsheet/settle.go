@@ -11,43 +11,57 @@ import (
 
 // A seller is what one brought in the pay period, and what was earned before it.
 type seller struct {
+	name                string
+	bought              hundredths // gallons that are paid for, in and out of the period
+	amount              sum        // and what they pay
 	deliveries, refused int
-	gallons, thin       decimal.Decimal // delivered, and of it not paid for
-	strength            decimal.Decimal // gallons times Brix
-	early, earned       decimal.Decimal
-	lines               []string // of the deliveries, where statements list them
+	near                int        // too close to call
+	syrup               hundredths // of what is paid for
+	gallons, thin       hundredths // delivered, and of it not paid for
+	strength            int64      // gallons times Brix, in ten thousandths
+	early, earned       sum
+	lines               []byte // of the deliveries, where statements list them
+	loads               []load // where the workbook does
 }
 
 // mean is the strength of all that was delivered, by volume.
 func (s *seller) mean() decimal.Decimal {
-	if s.gallons.IsZero() {
+	if s.gallons == 0 {
 		return decimal.Zero
 	}
-	return s.strength.DivRound(s.gallons, 2)
+	return decimal.New(s.strength, -4).DivRound(s.gallons.decimal(), 2)
 }
 
 // credit counts a delivery on the account of its seller.
-func (a *account) credit(k int, r *row) {
-	s := &a.sellers[k]
+func (a *account) credit(s *seller, r *row) {
 	switch {
 	case a.ask == span{}:
 		a.period.widen(r.date)
 	case r.date.After(a.period.through):
 		return
 	case r.date.Before(a.period.from):
-		s.early = s.early.Add(r.amount)
+		s.early.add(r.Amount)
 		return
 	}
 	s.deliveries++
-	s.gallons = s.gallons.Add(r.gallons)
-	s.strength = s.strength.Add(r.gallons.Mul(r.strength))
-	s.earned = s.earned.Add(r.amount)
-	if !r.paid {
+	s.gallons += r.gallons
+	s.strength += int64(r.gallons) * int64(r.strength)
+	s.earned.add(r.Amount)
+	if r.Bought {
+		s.syrup += r.syrup
+	} else {
 		s.refused++
-		s.thin = s.thin.Add(r.gallons)
+		s.thin += r.gallons
+	}
+	if r.near {
+		s.near++
 	}
 	if a.listed {
-		s.lines = append(s.lines, a.line(r))
+		s.lines = a.line(s.lines, r)
+	}
+	if a.loads > 0 {
+		a.loads--
+		s.loads = append(s.loads, a.load(r))
 	}
 }
 
@@ -62,11 +76,11 @@ func (a *account) settle() error {
 		}
 	}
 	var all []money.Posting
-	for k, p := range a.payments { // in their order
+	for k := range a.sellers { // in their order
 		s := &a.sellers[k]
-		all = append(all, money.Posting{Day: a.period.from, Payee: p.Seller, Kind: money.Earned, Category: "sap", Amount: s.earned})
-		if !s.early.IsZero() {
-			all = append(all, money.Posting{Day: a.period.from.AddDate(0, 0, -1), Payee: p.Seller, Kind: money.Earned, Category: "sap", Amount: s.early})
+		all = append(all, money.Posting{Day: a.period.from, Payee: s.name, Kind: money.Earned, Category: "sap", Amount: s.earned.decimal()})
+		if early := s.early.decimal(); !early.IsZero() {
+			all = append(all, money.Posting{Day: a.period.from.AddDate(0, 0, -1), Payee: s.name, Kind: money.Earned, Category: "sap", Amount: early})
 		}
 	}
 	all = append(all, a.posted...)
@@ -81,7 +95,7 @@ func (a *account) settle() error {
 // run reads all deliveries where no workbook is asked for.
 func (a *account) run() error {
 	for {
-		if _, err := a.next(); errors.Is(err, io.EOF) {
+		if _, err := a.delivery(); errors.Is(err, io.EOF) {
 			break
 		} else if err != nil {
 			return err

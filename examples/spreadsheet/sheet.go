@@ -110,6 +110,9 @@ func exact(value *any) error {
 		return nil
 	}
 	d, ok := c.Value.(decimal.Decimal)
+	if h, rounded := c.Value.(hundredths); rounded {
+		d, ok = h.decimal(), true
+	}
 	if !ok {
 		return nil
 	}

@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"runtime/debug"
 	"time"
+
+	"example.org/sapreckoner/yield"
 )
 
 // library is the module that does the reckoning.
@@ -23,7 +25,7 @@ func sources(a *account) [][]any {
 		{"Syrup", "yield.Ratio", "Conservation of mass with the densities above; no sugar is lost.",
 			"0.02 percent from the densities and that of the strength: 5 percent for 0.1 Brix at 2 Brix. Volumes count at 20 C; sap metered at 40 F holds 0.17 percent more."},
 		{"Price per US gal", "money.Offer.Statement",
-			"Share times price per pound times pounds of syrup in a gallon: Farming Magazine, Boiling it down. The pounds are those of the balance of mass and not of a rule of thumb.",
+			"Share times price per pound times pounds of syrup in a gallon: Farming Magazine, Boiling it down. " + poundsFrom(a.rule),
 			"As for the syrup. Rounded to " + priceStep.String() + ", halves up."},
 		{"Payment", "money.Offer.Statement", "Volume on the sheet times price on the sheet, in exact decimals.",
 			"None: each line is rounded to " + cent.String() + ", halves up, and only then added."},
@@ -32,6 +34,14 @@ func sources(a *account) [][]any {
 		{"Units", "units.USGallon, units.ParseTemperature", "NIST Handbook 44, Appendix C: 1 US gal is 231 cubic inches, 3.785411784 L, and 1 imperial gal 4.54609 L.", "Exact."},
 		{"Library", library, version, date},
 	}
+}
+
+// poundsFrom tells where the pounds of syrup in a gallon of sap come from.
+func poundsFrom(r yield.Rule) string {
+	if r != 0 {
+		return "The pounds are those of a gallon, 11 by custom, over the gallons of sap by the rule of thumb " + r.String() + ". The column Live of a delivery reckons them anew."
+	}
+	return "The pounds are those of the balance of mass and not of a rule of thumb. The column Live of a delivery reckons them anew, with the densities above at 20 C as a polynomial."
 }
 
 // libraryVersion tells which version of the library was built in, and of when.
@@ -74,7 +84,7 @@ func moduleVersion(m *debug.Module) (version, date string) {
 func notes(a *account) [][]any {
 	lines := [][]any{{"Settings", "Value"}}
 	for _, asked := range a.asked {
-		lines = append(lines, []any{asked[0], asked[1]})
+		lines = append(lines, []any{asked.what, asked.text})
 	}
 	lines = append(lines, []any{"Latest delivery", a.last.Format(time.DateOnly)}, []any{"Period of the statements", a.periodText()})
 	for _, text := range []string{

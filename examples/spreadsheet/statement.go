@@ -7,7 +7,6 @@ import (
 	"io"
 	"strconv"
 	"strings"
-	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -45,20 +44,27 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	fmt.Fprintf(w, "%s%*s\n", title, 76-utf8.RuneCountInString(title), fmt.Sprintf("page %d of %d", page, len(a.settled.Balances)))
 	fmt.Fprintf(w, "%s\n", visible(b.Payee))
 	fmt.Fprintf(w, "Season %d: %s, %s.\n", a.period.through.Year(), a.periodText(), a.inMoney())
+	for i, term := range a.terms() {
+		fmt.Fprintf(w, "%s %s\n", [2]string{"Price:", "      "}[min(i, 1)], term)
+	}
 	if a.demo {
 		fmt.Fprint(w, "These deliveries and producers are invented.\n")
 	}
 	fmt.Fprintf(w, "\n%-12s%10s%8s%14s%12s\n", "Date", "US gal", "Brix", "per gallon", "amount")
-	for _, l := range s.lines {
-		fmt.Fprintln(w, l)
-	}
+	_, _ = w.Write(s.lines) // the buffer tells
 	if s.deliveries == 0 {
 		fmt.Fprint(w, "nothing in this period\n")
 	} else {
-		fmt.Fprintf(w, "\nDelivered %s US gal at %s Brix in the mean of the volume, %s.\n", s.gallons.StringFixed(2), s.mean().StringFixed(2), times(s.deliveries))
+		fmt.Fprintf(w, "\nDelivered %s US gal at %s Brix in the mean of the volume, %s.\n", s.gallons.fixed(), s.mean().StringFixed(2), times(s.deliveries))
 	}
 	if s.refused > 0 {
-		fmt.Fprintf(w, "Not paid for: %s US gal, %s.\n", s.thin.StringFixed(2), times(s.refused))
+		fmt.Fprintf(w, "Not paid for: %s US gal, %s.\n", s.thin.fixed(), times(s.refused))
+	}
+	if s.syrup > 0 {
+		fmt.Fprintf(w, "Paid sap makes %s US gal of %s syrup: on halves each has half of it.\n", s.syrup.fixed(), a.told("syrup"))
+	}
+	if s.near > 0 {
+		fmt.Fprint(w, "Too close to call: the minimum lies within the uncertainty of the reading.\n")
 	}
 	fmt.Fprintln(w)
 	line := func(what string, amount decimal.Decimal, less bool) {
@@ -89,18 +95,30 @@ func (a *account) statement(w io.Writer, b money.Balance, page int) {
 	fmt.Fprintf(w, "\n\nReceived ______________________________   Date ______________\n")
 }
 
-// line is a delivery on a statement. Texts take less room than rows.
-func (a *account) line(r *row) string {
-	text := fmt.Sprintf("%-12s%10s%8s", r.date.Format(time.DateOnly), r.gallons.StringFixed(2), r.strength.StringFixed(2))
-	if r.paid {
-		text += fmt.Sprintf("%14s%12s", r.price.StringFixed(4), r.amount.StringFixed(2))
+// line appends a delivery to those on a statement. Texts take less room than rows.
+func (a *account) line(b []byte, r *row) []byte {
+	b = pad(append(b, r.day...), 2)
+	b = r.strength.append(r.gallons.append(b, 10), 8)
+	if r.Bought {
+		price := r.PerUSGallon.StringFixed(4)
+		b = append(pad(b, 14-len(price)), price...)
+		b = appendAmount(b, r.Amount, 12)
 	} else {
-		text += "  not paid: below " + a.minimum.String()
+		b = append(append(b, "  not paid: below "...), a.minimum.String()...)
 	}
-	if r.verdict == justPays || r.verdict == justFails {
-		text += "  too close to call"
+	if r.near {
+		b = append(b, "  too close to call"...)
 	}
-	return text
+	return append(b, '\n')
+}
+
+// appendAmount appends an amount at the right of a column.
+func appendAmount(b []byte, amount decimal.Decimal, width int) []byte {
+	if n, ok := cents(amount); ok {
+		return n.append(b, width)
+	}
+	text := amount.StringFixed(2)
+	return append(pad(b, width-len(text)), text...)
 }
 
 // inMoney says what the amounts are in.

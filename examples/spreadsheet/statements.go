@@ -45,6 +45,10 @@ func (b *book) statementsSheet(a *account) error {
 	if a.house != "" {
 		title = visible(a.house) + ": " + title
 	}
+	pays, err := a.payFormula()
+	if err != nil {
+		return err
+	}
 	lines := [][]any{{title, "Reckoned", "Live"}}
 	var formulas []live
 	var breaks []int
@@ -52,7 +56,7 @@ func (b *book) statementsSheet(a *account) error {
 		if i > 0 {
 			breaks = append(breaks, len(lines)+1)
 		}
-		lines, formulas = b.block(a, balance, i+1, lines, formulas)
+		lines, formulas = b.block(a, balance, i+1, pays, lines, formulas)
 	}
 	if err := b.page(sheetStatements, []float64{44, 32, 16}, lines); err != nil {
 		return err
@@ -76,7 +80,7 @@ func (b *book) statementsSheet(a *account) error {
 }
 
 // block adds the statement of one payee.
-func (b *book) block(a *account, m money.Balance, page int, lines [][]any, formulas []live) ([][]any, []live) {
+func (b *book) block(a *account, m money.Balance, page int, pays func(row int) string, lines [][]any, formulas []live) ([][]any, []live) {
 	st, s := &b.style, a.of(m.Payee)
 	put := func(what string, value any) int {
 		lines = append(lines, []any{what, value})
@@ -91,6 +95,13 @@ func (b *book) block(a *account, m money.Balance, page int, lines [][]any, formu
 	who := put("Producer", m.Payee)
 	from := put("From", cell(st.date, a.period.from))
 	through := put("Through", cell(st.date, a.period.through))
+
+	for _, l := range s.loads {
+		beside(l.what, st.money, l.amount, pays(l.row))
+	}
+	if s.deliveries > len(s.loads) {
+		put(fmt.Sprintf("%d more: on the sheet of deliveries", s.deliveries-len(s.loads)), "")
+	}
 
 	in := strings.NewReplacer("WHO", fmt.Sprintf("$B$%d", who), "FROM", fmt.Sprintf("$B$%d", from), "THROUGH", fmt.Sprintf("$B$%d", through),
 		"D!", sheetDeliveries+"!", "P!", sheetPaid+"!", "#D", strconv.Itoa(a.read+1), "#P", strconv.Itoa(max(len(a.posted), 1)+1))

@@ -55,6 +55,7 @@ func (b *book) fill(a *account) error {
 	if err := b.prepare(); err != nil {
 		return err
 	}
+	a.loads = mostLoads
 	// Only the long sheet is streamed: it is the first thing in the file, and with a
 	// second one the order of the two would be left to chance.
 	if err := b.deliveries(a); err != nil {
@@ -179,7 +180,7 @@ func (b *book) deliveries(a *account) error {
 	}
 	st := &b.style
 	for {
-		r, err := a.next()
+		r, err := a.delivery()
 		if errors.Is(err, io.EOF) {
 			break
 		}
@@ -187,12 +188,12 @@ func (b *book) deliveries(a *account) error {
 			return err
 		}
 		var price any
-		if r.paid {
-			price = cell(st.price, r.price)
+		if r.Bought {
+			price = cell(st.price, r.PerUSGallon)
 		}
-		if err := add(cell(st.date, r.date), r.producer, cell(st.hundredth, r.gallons), cell(st.hundredth, r.read),
-			cell(st.tenth, r.cup), cell(st.hundredth, r.strength), cell(st.hundredth, r.uncertainty), r.verdict,
-			cell(st.hundredth, r.syrup), price, cell(st.money, r.amount)); err != nil {
+		if err := add(cell(st.date, r.date), r.producer, cell(st.hundredth, r.gallons), cell(st.hundredth, r.read.decimal()),
+			cell(st.tenth, r.cup.decimal()), cell(st.hundredth, r.strength), cell(st.hundredth, r.uncertainty), r.verdict,
+			cell(st.hundredth, r.syrup), price, cell(st.money, r.Amount)); err != nil {
 			return err
 		}
 	}
@@ -203,7 +204,7 @@ func (b *book) deliveries(a *account) error {
 		amount any
 	}{
 		{"All delivered", a.delivered, blank},
-		{"Paid for", a.paid, cell(st.sumMoney, a.amount)},
+		{"Paid for", a.paid, cell(st.sumMoney, a.amount.decimal())},
 	} {
 		if err := add(cell(st.sumText, sum.name), blank, cell(st.sumHundredth, sum.totals.gallons), blank, blank, blank, blank,
 			blank, cell(st.sumHundredth, sum.totals.syrup), blank, sum.amount); err != nil {
@@ -223,9 +224,11 @@ func (b *book) producers(a *account) error {
 	st := &b.style
 	lines := [][]any{{"Producer", "Paid for, US gal", "Payment"}}
 	sum := decimal.Zero
-	for _, p := range a.payments {
-		lines = append(lines, []any{p.Seller, cell(st.hundredth, p.USGallons), cell(st.money, p.Amount)})
-		sum = sum.Add(p.Amount)
+	for k := range a.sellers {
+		s := &a.sellers[k]
+		amount := s.amount.decimal()
+		lines = append(lines, []any{s.name, cell(st.hundredth, s.bought), cell(st.money, amount)})
+		sum = sum.Add(amount)
 	}
 	lines = append(lines, []any{cell(st.sumText, "All"), cell(st.sumHundredth, a.paid.gallons), cell(st.sumMoney, sum)})
 	return b.page(sheetProducers, []float64{32, 16, 16}, lines)

@@ -36,7 +36,7 @@ func (p page) add(e *cli.Env, f *cli.Flags) error {
 		}
 	}
 	if write && f.Dir() != "" && len(rows) == 0 && chosen > 0 {
-		return cli.For("write", fmt.Errorf("nobody knows yet where you choose the %s by the scars: once drilled, write down in %s where", number(chosen, "place", "places"), f.House().Shown(folder.HolesFile)))
+		return cli.For("write", fmt.Errorf("nobody knows yet where you choose the %s by the scars: once drilled, write down in %s where", cli.Plural(chosen, "place"), f.House().Shown(folder.HolesFile)))
 	}
 	if now := time.Now().Year(); write && f.Dir() != "" && len(rows) > 0 && p.year != now && !f.Given("season") {
 		// Else a second run would add the holes of a further year.

@@ -87,7 +87,7 @@ func (y *decades) add(t *trunk, a tapping.TrunkAhead, growth units.Length, from 
 	}
 	next := ""
 	if a.Next > 0 {
-		next = "in " + number(a.Next, "year", "years")
+		next = "in " + cli.Plural(a.Next, "year")
 	}
 	clear := cli.Words("not tapped")
 	if a.Taps[len(a.Taps)-1] > 0 {
@@ -105,8 +105,8 @@ func (p page) aheadPart(part *cli.Part) error {
 	}
 	last := p.given.years - 1
 	part.Row("years", "Seasons", cli.Count(p.given.years, ""), "this one first")
-	part.Row("taps_now", "Taps now and in the last", cli.Between(cli.Count(y.taps[0], ""), cli.Count(y.taps[last], "")), "of "+number(y.trunks, "trunk", "trunks")+" tapped or small yet")
-	part.Row("enough", "Grow enough for it", cli.Count(y.enough, ""), "by the least that is published; of "+number(y.trunks-y.assumed, "trunk", "trunks")+" whose growth is told")
+	part.Row("taps_now", "Taps now and in the last", cli.Between(cli.Count(y.taps[0], ""), cli.Count(y.taps[last], "")), "of "+cli.Plural(y.trunks, "trunk")+" tapped or small yet")
+	part.Row("enough", "Grow enough for it", cli.Count(y.enough, ""), "by the least that is published; of "+cli.Plural(y.trunks-y.assumed, "trunk")+" whose growth is told")
 	var chart [][]cli.Value
 	most := 1
 	for _, n := range y.taps {
@@ -132,15 +132,9 @@ func (p page) aheadPart(part *cli.Part) error {
 func (p page) aheadRemarks(part *cli.Part, y decades) {
 	part.Remark("Growth is of the radius a year. Enough is what conservative tapping of sugar maples asks for, 1.4 in2 of basal area a year at 10 in and 2.6 at 18 (van den Berg and others 2016): at less, wood is spoiled faster than it grows, and the tree wants fewer holes or rest. " +
 		"Clear wood is the share of the belt between -low and -high that still conducts after the last season, uncertain by a fifth of what is stained; aim at " + tapping.TargetConductive.Text(0) + " or more. It counts holes anywhere in the belt: the places of this page do better. Tapping itself slows trees.")
-	if y.assumed > 0 {
-		part.Remark("Of " + number(y.assumed, "trunk", "trunks") + " no growth is told: that of healthy, dominant trees of 18 sites in Vermont is assumed, and more than a third of trees grew too little. Measure the girth again in some years, and write first_girth_in and years_since.")
-	}
-	if y.doubtful > 0 {
-		part.Remark("Of " + number(y.doubtful, "trunk", "trunks") + " a quarter inch of the tape, each time, is half the growth or more: nothing is known yet.")
-	}
-	if y.silent > 0 {
-		part.Remark("Of " + number(y.silent, "trunk", "trunks") + " the guideline says nothing.")
-	}
+	part.If(y.assumed > 0).Remark("Of " + cli.Plural(y.assumed, "trunk") + " no growth is told: that of healthy, dominant trees of 18 sites in Vermont is assumed, and more than a third of trees grew too little. Measure the girth again in some years, and write first_girth_in and years_since.")
+	part.If(y.doubtful > 0).Remark("Of " + cli.Plural(y.doubtful, "trunk") + " a quarter inch of the tape, each time, is half the growth or more: nothing is known yet.")
+	part.If(y.silent > 0).Remark("Of " + cli.Plural(y.silent, "trunk") + " the guideline says nothing.")
 }
 
 // yearsPart shows where the holes of one trunk go, year by year.
@@ -166,9 +160,7 @@ func (p page) yearsPart(part *cli.Part) error {
 		rows = append(rows, []cli.Value{cli.Words(strconv.Itoa(h.Year)), cli.Number(h.At.Degrees(), 0, "deg"), cli.Eighths(h.Height, cli.Nearest)})
 	}
 	part.Table("holes", []cli.Column{{Key: "year", Head: "year"}, {Key: "turn_deg", Head: "turn"}, {Key: "height", Head: "height"}}, rows)
-	if len(plan.Resting) > 0 {
-		part.Remark("For want of a clear place it takes fewer holes in " + strings.Trim(fmt.Sprint(plan.Resting), "[]") + ".")
-	}
+	part.If(len(plan.Resting) > 0).Remark("For want of a clear place it takes fewer holes in " + strings.Trim(fmt.Sprint(plan.Resting), "[]") + ".")
 	part.Remark("With as many taps as now. A plan so far ahead is for the eye: drill by the page of the year, from what was really drilled.")
 	return nil
 }

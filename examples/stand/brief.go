@@ -41,12 +41,12 @@ func (p page) verdict() string {
 	if n.alone > 0 {
 		rest = "; leave " + strconv.Itoa(n.alone) + " alone."
 	}
-	all := number(len(p.trunks), "trunk", "trunks")
+	all := cli.Plural(len(p.trunks), "trunk")
 	switch {
 	case n.holes > 0:
-		return fmt.Sprintf("Drill %s in %d of %s%s%s", number(n.holes, "hole", "holes"), n.trunks, all, year, rest)
+		return fmt.Sprintf("Drill %s in %d of %s%s%s", cli.Plural(n.holes, "hole"), n.trunks, all, year, rest)
 	case n.done > 0:
-		return fmt.Sprintf("Nothing more to drill%s: %s of %s in the record%s", year, number(n.done, "hole", "holes"), all, rest)
+		return fmt.Sprintf("Nothing more to drill%s: %s of %s in the record%s", year, cli.Plural(n.done, "hole"), all, rest)
 	case n.short > 0:
 		return fmt.Sprintf("Drill none of %s%s: no clear place is left.", all, year)
 	}
@@ -57,17 +57,9 @@ func (p page) verdict() string {
 func (p page) brief(f *cli.Flags) {
 	b, n, s := &p.Brief, p.tally(), p.given
 	b.Verdict = p.verdict()
-	var notes []string
-	if n.choose > 0 {
-		notes = []string{strconv.Itoa(n.choose) + " to choose by the scars"}
-	}
-	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), notes...)
-	if n.done > 0 {
-		b.Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
-	}
-	if n.short > 0 {
-		b.Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
-	}
+	b.Answer("holes", "Holes to drill", cli.Count(n.holes, ""), cli.When(n.choose > 0, strconv.Itoa(n.choose)+" to choose by the scars"))
+	b.If(n.done > 0).Answer("done", "In the record", cli.Count(n.done, ""), "mend it to what was drilled")
+	b.If(n.short > 0).Answer("short", "No clear place", cli.Count(n.short, ""), "let these rest")
 	b.Answer("bit", "Bit", p.bit())
 	if s.bark > 0 {
 		b.Answer("stop", "Stop on the bit at", cli.Eighths(s.hole.DepthWithBark(), cli.Down), "bark and wood")
@@ -102,12 +94,20 @@ func (p page) tooWide() []string {
 
 // bit shows the size of the bit as drills are sold, if it is one of those.
 func (p page) bit() cli.Value {
-	for _, spout := range tapping.Spouts() {
-		if math.Abs(float64(spout.Bit-p.given.bit)) < float64(units.Millimeter)/1000 {
-			return cli.Words(spout.Name)
-		}
+	if name := p.given.bitName(); name != "" {
+		return cli.Words(name)
 	}
 	return cli.Length(p.given.bit)
+}
+
+// bitName is the name of a bit by its spout; empty if none fits.
+func (s *setup) bitName() (name string) {
+	for _, spout := range tapping.Spouts() {
+		if math.Abs(float64(spout.Bit-s.bit)) < float64(units.Millimeter)/1000 {
+			name = spout.Name
+		}
+	}
+	return name
 }
 
 // drillList lists every trunk in the order of the file, so that the walk misses
@@ -145,16 +145,10 @@ func (p page) drillList(b *cli.Brief) {
 // knownFrom tells where the numbers come from.
 func (p page) knownFrom(b *cli.Brief, f *cli.Flags) {
 	b.House = f.Invented("print", "map", "svg")
-	b.Told(number(len(p.trunks), "trunk", "trunks"))
-	if p.holes > 0 {
-		b.Told(number(p.holes, "old hole", "old holes"))
-	}
+	b.Told(cli.Plural(len(p.trunks), "trunk"))
+	b.If(p.holes > 0).Told(cli.Plural(p.holes, "old hole"))
 	b.From(f, "guideline", p.given.guideline.ID(), "bit", "the bit", "depth", "the depth")
 	unjudged, untold := p.unknown()
-	if unjudged > 0 {
-		b.Assumed(number(unjudged, "unjudged trunk", "unjudged trunks") + " healthy")
-	}
-	if untold > 0 {
-		b.Assumed("no growth of " + number(untold, "trunk", "trunks"))
-	}
+	b.If(unjudged > 0).Assumed(cli.Plural(unjudged, "unjudged trunk") + " healthy")
+	b.If(untold > 0).Assumed("no growth of " + cli.Plural(untold, "trunk"))
 }

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -150,7 +151,7 @@ func (d *drawing) head(stains []tapping.Stain) {
 			inReach++
 		}
 	}
-	desc := fmt.Sprintf("The bark unrolled, %s round, clockwise from the mark. %s, %d with a stain that the bit would still meet.", d.length(d.girth), number(len(stains), "old hole", "old holes"), inReach)
+	desc := fmt.Sprintf("The bark unrolled, %s round, clockwise from the mark. %s, %d with a stain that the bit would still meet.", d.length(d.girth), cli.Plural(len(stains), "old hole"), inReach)
 	for i, at := range d.t.next {
 		desc += " Drill " + d.toDrill(i, at) + "."
 	}

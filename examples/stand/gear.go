@@ -45,12 +45,12 @@ func (s *setup) readGear(e *cli.Env) (gears []gear, err error) {
 		if err := checkLabel(name); err != nil {
 			return r.Fail("gear", err)
 		}
-		g := gear{Gear: season.Gear{Name: name, Depth: or(depth, s.depth), Clean: or(clean, units.Whole), First: first, Yearly: yearly}, pail: pail}
+		g := gear{Gear: season.Gear{Name: name, Depth: cli.Or(depth, s.depth), Clean: cli.Or(clean, units.Whole), First: first, Yearly: yearly}, pail: pail}
 		if !(minutes >= 0 && minutes <= 24*60) {
 			return r.Fail("minutes", errors.New("minutes of walking and pouring on a running day, 0 to 1440"))
 		}
 		g.Round = time.Duration(minutes * float64(time.Minute))
-		inches := units.InchesMercury(or(vacuum, 0))
+		inches := units.InchesMercury(cli.Or(vacuum, 0))
 		if told := !math.IsNaN(float64(drop)); told && inches > 0 {
 			return r.Fail("drop", errors.New("a pump or a falling line: give vacuum_inhg or drop"))
 		} else if told {
@@ -62,7 +62,7 @@ func (s *setup) readGear(e *cli.Env) (gears []gear, err error) {
 		if g.Method, err = season.WithVacuum(inches); err != nil {
 			return r.Fail("vacuum_inhg", err)
 		}
-		if wrong, err := g.hang(or(perPail, 1)); err != nil {
+		if wrong, err := g.hang(cli.Or(perPail, 1)); err != nil {
 			return r.Fail(wrong, err)
 		}
 		// A gear is tried by itself, so that its line is told.
@@ -87,14 +87,6 @@ func (g *gear) hang(taps float64) (wrong string, err error) {
 	}
 	g.pail /= units.Volume(taps)
 	return "", nil
-}
-
-// or is the number of a cell, or what an empty one is taken for.
-func or[T ~float64](x, empty T) T {
-	if math.IsNaN(float64(x)) {
-		return empty
-	}
-	return x
 }
 
 // gearPart compares the gears over a season of this stand.
@@ -169,7 +161,7 @@ func (p page) spills(g gear) (string, error) {
 		return "", err
 	}
 	over, err := record.Over(min(g.pail, 100*units.Liter))
-	return number(int(math.Ceil(over.Fraction()*float64(p.given.flowDays))), "day", "days"), err
+	return cli.Plural(int(math.Ceil(over.Fraction()*float64(p.given.flowDays))), "day"), err
 }
 
 func rough(f season.Figure[units.Volume]) cli.Value {

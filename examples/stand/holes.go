@@ -76,13 +76,7 @@ func (s *setup) oldHole(t *trunk, bearing units.Angle, along, height, bit, depth
 		}
 		h.Position = tapping.Position{At: bearing, Height: height}
 	}
-	if math.IsNaN(float64(bit)) {
-		bit = s.bit
-	}
-	if math.IsNaN(float64(depth)) {
-		depth = s.depth
-	}
-	if h.Hole, err = tapping.NewHole(bit, depth, 0); err != nil {
+	if h.Hole, err = tapping.NewHole(cli.Or(bit, s.bit), cli.Or(depth, s.depth), 0); err != nil {
 		return h, cli.FlagOf(err, "bit", "depth", "depth"), err
 	}
 	return h, "", nil

@@ -49,9 +49,7 @@ func (p page) one(t *trunk, f *cli.Flags) {
 	for _, a := range append([]tapping.Answer{advice.Answer}, advice.Others...) {
 		rows = append(rows, []cli.Value{cli.Words(a.Guideline.ID()), cli.Words(taps(a))})
 	}
-	if bySize {
-		b.List([]cli.Column{{Key: "guideline", Head: "guideline"}, {Key: "taps", Head: "taps"}}, rows)
-	}
+	b.If(bySize).List([]cli.Column{{Key: "guideline", Head: "guideline"}, {Key: "taps", Head: "taps"}}, rows)
 	b.House = f.Invented("print", "map", "svg")
 	b.Told(t.name())
 	b.From(f, "guideline", s.guideline.ID(), "bit", "the bit", "depth", "the depth")
@@ -61,10 +59,7 @@ func (p page) one(t *trunk, f *cli.Flags) {
 		"Ask the owner; the local law comes first.",
 	)
 	b.Further = append(b.Further, "Without "+t.name()+": the whole stand.", "-map "+t.name()+" -svg trunk.svg draws it.")
-	part := p.Part("notes", "What to look at")
-	for _, note := range advice.Notes {
-		part.Item(note)
-	}
+	p.Part("notes", "What to look at").Item(advice.Notes...)
 }
 
 // what is what to do at a trunk.
@@ -73,11 +68,11 @@ func (p page) what(t *trunk) string {
 	case t.why != tapped:
 		return "leave it alone: " + reasons[t.why] + "."
 	case t.choose > 0:
-		return fmt.Sprintf("choose %s by the scars: no old hole is on record.", number(t.choose, "place", "places"))
+		return fmt.Sprintf("choose %s by the scars: no old hole is on record.", cli.Plural(t.choose, "place"))
 	case n > 0 && t.short() > 0:
-		return fmt.Sprintf("drill %s; for %d more no clear place is left.", number(n, "hole", "holes"), t.short())
+		return fmt.Sprintf("drill %s; for %d more no clear place is left.", cli.Plural(n, "hole"), t.short())
 	case n > 0:
-		return fmt.Sprintf("drill %s in %s, clear of the old ones.", number(n, "hole", "holes"), strconv.Itoa(p.year))
+		return fmt.Sprintf("drill %s in %s, clear of the old ones.", cli.Plural(n, "hole"), strconv.Itoa(p.year))
 	case t.short() > 0:
 		return "let it rest: no clear place is left."
 	}

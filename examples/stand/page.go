@@ -38,21 +38,15 @@ func (st *stand) sheet(f *cli.Flags) (page, error) {
 	if err := p.aheadPart(p.Part("ahead", "The years ahead")); err != nil {
 		return p, err
 	}
+	var err error
 	if p.given.ahead != "" {
-		if err := p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year")); err != nil {
-			return p, err
-		}
+		err = p.yearsPart(p.Part("year_by_year", "Holes of "+p.given.ahead+", year by year"))
 	}
-	if len(p.gears) > 0 {
-		if err := p.gearPart(p.Part("gear", "Gear over a season"), p.gears); err != nil {
-			return p, err
-		}
+	if err == nil && len(p.gears) > 0 {
+		err = p.gearPart(p.Part("gear", "Gear over a season"), p.gears)
 	}
-	care := p.Part("care", "Take care")
-	for _, c := range p.cautions() {
-		care.Item(c)
-	}
-	return p, nil
+	p.Part("care", "Take care").Item(p.cautions()...)
+	return p, err
 }
 
 func (p page) standPart(part *cli.Part) error {
@@ -138,12 +132,8 @@ func (p page) treePart(part *cli.Part) {
 	part.Table("trees", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "girth", Head: "girth"}, {Key: "dbh", Head: "diameter"}, {Key: "species", Head: "species"}, {Key: "vigor", Head: "vigor"},
 		{Key: "taps", Head: "taps"}, {Key: "all", Head: "all guidelines"}}, rows)
 	unjudged, untold := p.unknown()
-	if unjudged > 0 {
-		part.Remark(number(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
-	}
-	if untold > 0 {
-		part.Remark("Of " + number(untold, "trunk", "trunks") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
-	}
+	part.If(unjudged > 0).Remark(cli.Plural(unjudged, "trunk was", "trunks were") + " not judged for vigor: a healthy one is assumed. Look at crown, bark and growth before you drill.")
+	part.If(untold > 0).Remark("Of " + cli.Plural(untold, "trunk") + " with old holes the growth is not known: the old wounds are taken as never grown over.")
 }
 
 // unknown counts the trunks to tap whose vigor was not judged, and those with old
@@ -159,14 +149,6 @@ func (st *stand) unknown() (unjudged, untold int) {
 		}
 	}
 	return unjudged, untold
-}
-
-// number words a count.
-func number(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
 }
 
 func (p page) restPart(part *cli.Part) {
@@ -195,13 +177,7 @@ func (p page) restPart(part *cli.Part) {
 
 func (p page) holePart(part *cli.Part) {
 	s := p.given
-	var size []string
-	for _, spout := range tapping.Spouts() {
-		if math.Abs(float64(spout.Bit-s.bit)) < float64(units.Millimeter)/1000 {
-			size = []string{spout.Name}
-		}
-	}
-	part.Row("bit", "Bit", cli.Length(s.bit), size...)
+	part.Row("bit", "Bit", cli.Length(s.bit), s.bitName())
 	low, high := tapping.DepthAdvised(tapping.Healthy)
 	part.Row("depth", "Depth into the wood", cli.Length(s.depth), p.In(cli.Between(cli.Length(low), cli.Length(high)))+" into clean white sapwood is the advice; bark not counted")
 	bark := "bark is not counted: add its thickness"
@@ -256,9 +232,7 @@ func (p page) placePart(part *cli.Part) {
 		}
 	}
 	part.Row("holes", "Holes to drill", cli.Count(len(rows), ""))
-	if open > 0 {
-		part.Row("open", "Already drilled this year", cli.Count(open, ""))
-	}
+	part.If(open > 0).Row("open", "Already drilled this year", cli.Count(open, ""))
 	if len(rows) > 0 {
 		part.Table("holes_at", []cli.Column{{Key: "tree", Head: "tree"}, {Key: "hole", Head: "hole"}, {Key: "bearing_deg", Head: "bearing"}, {Key: "from_mark", Head: "from mark"}, {Key: "height", Head: "height"},
 			{Key: "depth", Head: "into wood"}, {Key: "nearest", Head: "nearest"}, {Key: "nearest_year", Head: "of"}}, rows)
@@ -270,7 +244,7 @@ func (p page) placePart(part *cli.Part) {
 	}
 	for i := range p.trunks {
 		if t := &p.trunks[i]; t.short() > 0 {
-			part.Item(fmt.Sprintf("%s: no clear place for %s of %d. Let it rest, or reach further with -low and -high.", t.name(), number(t.short(), "hole", "holes"), t.taps))
+			part.Item(fmt.Sprintf("%s: no clear place for %s of %d. Let it rest, or reach further with -low and -high.", t.name(), cli.Plural(t.short(), "hole"), t.taps))
 		}
 	}
 	in := func(l units.Length) string { return p.In(cli.Length(l)) }

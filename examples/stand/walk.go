@@ -1,6 +1,7 @@
 package main
 
 import (
+	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/tapping"
 	"example.org/sapreckoner/units"
 )
@@ -65,9 +66,9 @@ func (t *trunk) note() string {
 	case t.why != tapped:
 		return "Left alone: " + reasons[t.why]
 	case t.choose > 0:
-		return "Choose " + number(t.choose, "place", "places") + " by the scars"
+		return "Choose " + cli.Plural(t.choose, "place") + " by the scars"
 	case t.short() > 0:
-		return "No clear place for " + number(t.short(), "hole", "holes") + ": let it rest"
+		return "No clear place for " + cli.Plural(t.short(), "hole") + ": let it rest"
 	}
 	return ""
 }

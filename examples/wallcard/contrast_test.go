@@ -14,6 +14,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 	"example.org/sapreckoner/examples/internal/cli/clitest/browser"
 )
 
@@ -22,7 +23,7 @@ func TestPrintPicture(t *testing.T) {
 	browser.Need(t)
 	const most = 120_000 // bytes
 	name := filepath.Join("..", "..", "docs", "wallcard")
-	if *update {
+	if *clitest.Update {
 		browser.Output(t, "pdftoppm", "-singlefile", "-png", "-gray", "-r", "90", browser.Print(t, page(t)), name)
 		fewGrays(t, name+".png")
 	}

@@ -2,21 +2,14 @@ package main
 
 import (
 	"bytes"
-	"errors"
-	"flag"
-	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/cli/clitest"
 )
-
-var update = flag.Bool("update", false, "write testdata and the pictures in docs anew")
 
 // page runs the program and returns its page.
 func page(t testing.TB, args ...string) string {
@@ -28,25 +21,15 @@ func page(t testing.TB, args ...string) string {
 	return out.String()
 }
 
-// golden compares with a file, or writes it.
-func golden(t *testing.T, path, got string) {
+// golden compares with a file in testdata, or writes it.
+func golden(t *testing.T, file, got string) {
 	t.Helper()
-	if *update {
-		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		return
-	}
-	want, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), got); diff != "" {
-		t.Errorf("%s is stale (-update writes it anew), -want +got:\n%s", path, diff)
+	if err := clitest.Compare(file, got); err != nil {
+		t.Error(err)
 	}
 }
 
-func TestDemo(t *testing.T) { golden(t, filepath.Join("testdata", "demo.html"), page(t)) }
+func TestDemo(t *testing.T) { golden(t, "demo.html", page(t)) }
 
 var svgElement = regexp.MustCompile(`(?s)<svg .*?</svg>`)
 
@@ -57,21 +40,13 @@ func TestChartOfReadme(t *testing.T) {
 		t.Fatalf("%d charts, want 2", len(charts))
 	}
 	onPaper := strings.Replace(charts[1], `role="img"`, `role="img" style="background:#fff"`, 1)
-	golden(t, filepath.Join("..", "..", "docs", "chart.svg"), onPaper+"\n")
+	golden(t, filepath.Join("..", "..", "..", "docs", "chart.svg"), onPaper+"\n")
 }
 
-// built is the program as it is shipped.
-func built(t *testing.T) string {
-	t.Helper()
-	name := filepath.Join(t.TempDir(), "wallcard")
-	if out, err := exec.Command("go", "build", "-o", name, ".").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
-	return name
-}
+func TestMain(m *testing.M) { clitest.Main(m, main) }
 
 func TestBadInput(t *testing.T) {
-	binary := built(t)
+	b := clitest.Build(t)
 	for _, tc := range []struct{ args, want string }{
 		{"-elevation|1200", `-elevation: "1200": no unit`},
 		{"-elevation|1,200 ft", `-elevation: "1,200 ft": `},
@@ -109,15 +84,12 @@ func TestBadInput(t *testing.T) {
 		{"-elevation", `flag needs an argument: -elevation`},
 		{"stray", `"stray": there are flags only`},
 	} {
-		cmd := exec.Command(binary, strings.Split(tc.args, "|")...)
-		var out, errs bytes.Buffer
-		cmd.Stdout, cmd.Stderr = &out, &errs
-		var exit *exec.ExitError
-		if err := cmd.Run(); !errors.As(err, &exit) || exit.ExitCode() != cli.BadInput || out.Len() > 0 {
-			t.Errorf("%q: %v, %d bytes on standard output", tc.args, err, out.Len())
+		status, out, errs := b.Run(t, "", strings.Split(tc.args, "|")...)
+		if status != cli.BadInput || out != "" {
+			t.Errorf("%q: status %d, %d bytes on standard output", tc.args, status, len(out))
 		}
-		if got := errs.String(); !strings.HasPrefix(got, "wallcard: "+tc.want) || strings.Count(got, "\n") != 1 {
-			t.Errorf("%q:\n got %q\nwant %q", tc.args, got, "wallcard: "+tc.want)
+		if !strings.HasPrefix(errs, "wallcard: "+tc.want) || strings.Count(errs, "\n") != 1 {
+			t.Errorf("%q:\n got %q\nwant %q", tc.args, errs, "wallcard: "+tc.want)
 		}
 	}
 }

@@ -84,6 +84,13 @@ func ExampleDay() {
 	// Output: true
 }
 
+// As far below freezing at 6:00 as above it at 15:00: half of the way, and of the time.
+func ExampleDay_Thaws() {
+	after, ok := season.Day{Min: units.Fahrenheit(22), Max: units.Fahrenheit(42)}.Thaws()
+	fmt.Println(after.Round(time.Minute), ok)
+	// Output: 10h30m0s true
+}
+
 func ExampleGap() {
 	g := exampleWeather().Gaps()[0]
 	fmt.Println(g.From.Equal(g.To), g.Line)

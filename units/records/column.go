@@ -14,7 +14,8 @@ import (
 	"example.org/sapreckoner/units"
 )
 
-// A Col asks for one column of a file.
+// A Col asks for one column of a file. It is named without its unit: Volume("sap",
+// &v) finds sap_us_gal as well as sap_l.
 type Col struct {
 	name     string
 	want     string // an example header, for messages
@@ -32,7 +33,7 @@ type Col struct {
 func (c Col) Optional() Col { c.optional = true; return c.Blank() }
 
 // Blank returns the column as one that must be there, but whose cells may be
-// empty.
+// empty: the value is then as of [Col.Optional].
 func (c Col) Blank() Col { c.blank = true; return c }
 
 // field is a column bound to its place in the header.
@@ -124,7 +125,7 @@ func Text(name string, into *string) Col {
 		}}
 }
 
-// Number asks for a column of plain numbers without unit.
+// Number asks for a column of plain numbers without unit, such as 12 or 0.5.
 func Number(name string, into *float64) Col {
 	return Col{name: name, want: name, suffixes: name, number: true,
 		clear: func() { *into = math.NaN() },
@@ -205,7 +206,8 @@ func times[Q ~float64](unit Q) func(float64) Q { return func(x float64) Q { retu
 
 func noQuantity[Q ~float64]() Q { return Q(math.NaN()) }
 
-// Volume asks for a column such as volume_us_gal.
+// Volume asks for a column such as volume_us_gal: behind the name us_gal, imp_gal, l,
+// ml, us_qt, us_fl_oz, cord or m3.
 func Volume(name string, into *units.Volume) Col {
 	return quantity(name, into, noQuantity[units.Volume](), []named[units.Volume]{
 		{"us_gal", times(units.USGallon)}, {"imp_gal", times(units.ImperialGallon)},
@@ -215,7 +217,7 @@ func Volume(name string, into *units.Volume) Col {
 	})
 }
 
-// Mass asks for a column such as weight_lb.
+// Mass asks for a column such as weight_lb: in lb, kg, oz or g.
 func Mass(name string, into *units.Mass) Col {
 	return quantity(name, into, noQuantity[units.Mass](), []named[units.Mass]{
 		{"lb", times(units.Pound)}, {"kg", times(units.Kilogram)},
@@ -223,7 +225,7 @@ func Mass(name string, into *units.Mass) Col {
 	})
 }
 
-// Length asks for a column such as girth_in.
+// Length asks for a column such as girth_in: in in, cm, ft, m or mm.
 func Length(name string, into *units.Length) Col {
 	return quantity(name, into, noQuantity[units.Length](), []named[units.Length]{
 		{"in", times(units.Inch)}, {"cm", times(units.Centimeter)},
@@ -246,14 +248,14 @@ func Share(name string, into *units.Share) Col {
 	return quantity(name, into, noQuantity[units.Share](), []named[units.Share]{{"pct", times(units.Percent)}})
 }
 
-// Pressure asks for a column such as barometer_inhg.
+// Pressure asks for a column such as barometer_inhg: in inhg, hpa or kpa.
 func Pressure(name string, into *units.Pressure) Col {
 	return quantity(name, into, noQuantity[units.Pressure](), []named[units.Pressure]{
 		{"inhg", times(units.InchMercury)}, {"hpa", times(units.Hectopascal)}, {"kpa", times(units.Kilopascal)},
 	})
 }
 
-// Temperature asks for a column such as temp_f.
+// Temperature asks for a column such as temp_f: in f or c.
 func Temperature(name string, into *units.Temperature) Col {
 	return quantity(name, into, units.Celsius(math.NaN()), []named[units.Temperature]{
 		{"f", units.Fahrenheit}, {"c", units.Celsius},
@@ -263,7 +265,8 @@ func Temperature(name string, into *units.Temperature) Col {
 // maxHours bounds a stretch of time in a file: a year.
 const maxHours = 366 * 24
 
-// Hours asks for a column such as fired_h or fired_min.
+// Hours asks for a column such as fired_h or fired_min. An empty cell of a [Col.Blank]
+// one is 0, since a duration has no NaN: where that matters, look at [Reader.Cells].
 func Hours(name string, into *time.Duration) Col {
 	var x float64
 	col := quantity(name, &x, 0, []named[float64]{{"h", times(1.0)}, {"min", times(1.0 / 60)}})

@@ -71,6 +71,11 @@ func TestDecimalComma(t *testing.T) {
 			t.Errorf("%s among tabs: %v", cell, err)
 		}
 	}
+	for _, cell := range []string{"1200", "1,20", "1,2000", "1234,567", "61,5"} {
+		if _, _, err := read("sap_l\tparts\n" + cell + "\t1\n"); err != nil {
+			t.Errorf("%s among tabs: %v", cell, err)
+		}
+	}
 	if _, parts, err := read("sap_l\tparts\n0,125\t0,125\n"); err != nil || math.Abs(parts-0.125) > 1e-15 {
 		t.Errorf("0,125 among tabs: %v, %v", parts, err)
 	}

@@ -153,7 +153,7 @@ func (r *Reader) Next() error {
 			continue
 		}
 		if f.number && r.csv.Comma != ',' {
-			if r.csv.Comma == '\t' && thousand.MatchString(cell) {
+			if r.csv.Comma == '\t' && thousand(cell) {
 				return r.fail(r.header[f.at], fmt.Errorf("%s may be %s or %s: write which, without a comma", cell, strings.Replace(cell, ",", "", 1), pointed(cell)))
 			}
 			cell = pointed(cell)

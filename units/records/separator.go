@@ -3,7 +3,6 @@ package records
 import (
 	"bufio"
 	"bytes"
-	"regexp"
 	"strings"
 )
 
@@ -60,9 +59,15 @@ func outside(line string) string {
 }
 
 // thousand finds what one country writes for a thousand and another for one with
-// three decimals. A file of semicolons is of a country with decimal commas; one of
-// tabs may be of either.
-var thousand = regexp.MustCompile(`^[-+]?[1-9][0-9]{0,2},[0-9]{3}$`)
+// three decimals: 1,200 and -150,000, not 0,125. A file of semicolons is of a country
+// with decimal commas; one of tabs may be of either.
+func thousand(cell string) bool {
+	whole, part, ok := strings.Cut(cell, ",")
+	if strings.HasPrefix(whole, "-") || strings.HasPrefix(whole, "+") {
+		whole = whole[1:]
+	}
+	return ok && len(part) == 3 && len(whole) >= 1 && len(whole) <= 3 && whole[0] != '0' && strings.Trim(whole+part, "0123456789") == ""
+}
 
 // pointed writes a decimal comma as a point.
 func pointed(cell string) string {

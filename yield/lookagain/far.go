@@ -1,7 +1,6 @@
 package lookagain
 
 import (
-	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -35,7 +34,7 @@ type usual struct {
 	middle, away float64 // median, and median distance from it
 }
 
-// usualOf sorts values and describes them.
+// usualOf describes values, and puts them into another order.
 func usualOf(values []float64) usual {
 	u := usual{n: len(values)}
 	if u.n == 0 {
@@ -50,11 +49,49 @@ func usualOf(values []float64) usual {
 	return u
 }
 
-// median sorts the values, which are not empty.
+// median is that of values, which are not empty and are put into another order.
 func median(values []float64) float64 {
-	slices.Sort(values)
 	n := len(values)
-	return values[(n-1)/2]/2 + values[n/2]/2 // halves first: no overflow
+	high := nth(values, n/2)
+	low := high
+	if n%2 == 0 {
+		low = slices.Max(values[:n/2])
+	}
+	return low/2 + high/2 // halves first: no overflow
+}
+
+// nth returns the value that has k smaller ones, or as many that are equal, before it
+// when all are sorted, and puts these before it: by halves as a sort does, but into
+// one of them alone.
+func nth(values []float64, k int) float64 {
+	from, to := 0, len(values) // where it is
+	for rounds := 64; to-from > 12 && rounds > 0; rounds-- {
+		a, b, c := values[from], values[(from+to)/2], values[to-1]
+		middle := max(min(a, b), min(max(a, b), c))
+		i, j := from, to-1
+		for i <= j {
+			for values[i] < middle {
+				i++
+			}
+			for values[j] > middle {
+				j--
+			}
+			if i <= j {
+				values[i], values[j] = values[j], values[i]
+				i, j = i+1, j-1
+			}
+		}
+		switch {
+		case k <= j:
+			to = j + 1
+		case k >= i:
+			from = i
+		default:
+			return values[k]
+		}
+	}
+	slices.Sort(values[from:to]) // few, or in an order that defies halving
+	return values[k]
 }
 
 // beyond reports whether x scatters from the others more than chance has it.
@@ -63,28 +100,34 @@ func (u usual) beyond(x float64) bool { return math.Abs(x-u.middle) > spreads*no
 // far finds values far from those of their name.
 func (l *List) far(add adder) {
 	for m := range measures {
-		given := func(r *row) bool { x := r.value[m]; return x > 0 && x <= math.MaxFloat64 }
-		order := l.order(given, func(a, b *row) int { return cmp.Compare(a.name, b.name) })
-		values := func(rows []int) []float64 {
+		order := l.byNames(func(r *row) bool { x := r.value[m]; return x > 0 && x <= math.MaxFloat64 })
+		values := func(rows []int32) []float64 {
 			out := make([]float64, len(rows))
 			for k, i := range rows {
 				out[k] = l.rows[i].value[m]
 			}
 			return out
 		}
-		all := usualOf(values(order))
+		whole := order
+		var all usual // known once it is asked for: mostly each name has values enough
 		for len(order) > 0 {
 			name := l.rows[order[0]].name
 			n := 1
 			for n < len(order) && l.rows[order[n]].name == name {
 				n++
 			}
-			of, whose := all, "that of all rows"
+			var of usual
+			whose := "that of all rows"
 			if n >= fewOfAName {
 				of, whose = usualOf(values(order[:n])), "that of "+quoted(l.names[name])
+			} else {
+				if all.n == 0 {
+					all = usualOf(values(whole))
+				}
+				of = all
 			}
 			for _, i := range order[:n] {
-				x, b := l.rows[i].value[m], bands[m]
+				i, x, b := int(i), l.rows[i].value[m], bands[m]
 				switch {
 				case m == strength && l.Of == Syrup:
 					if !(x >= thinSyrup && x <= thickSyrup) {
@@ -101,6 +144,28 @@ func (l *List) far(add adder) {
 			order = order[n:]
 		}
 	}
+}
+
+// byNames returns the indices of the rows that are asked for by their names, and of
+// one name as they came.
+func (l *List) byNames(asked func(*row) bool) []int32 {
+	at := make([]int32, len(l.names)+1) // where the next row of a name goes
+	for i := range l.rows {
+		if r := &l.rows[i]; asked(r) {
+			at[r.name+1]++
+		}
+	}
+	for n := range l.names {
+		at[n+1] += at[n]
+	}
+	order := make([]int32, at[len(l.names)])
+	for i := range l.rows {
+		if r := &l.rows[i]; asked(r) {
+			order[at[r.name]] = int32(i)
+			at[r.name]++
+		}
+	}
+	return order
 }
 
 // shown prints a value with its unit.

@@ -2,7 +2,7 @@ package lookagain
 
 import (
 	"cmp"
-	"hash/fnv"
+	"hash/maphash"
 	"slices"
 	"strconv"
 	"time"
@@ -84,7 +84,7 @@ const (
 // row is a Row as it is kept.
 type row struct {
 	value        [measures]float64
-	whole        uint64 // hash; 0 if there is nothing to compare
+	whole        uint64 // odd hash; 0 if there is nothing to compare
 	line         int32
 	name         int32
 	day          int32 // from 1970
@@ -130,6 +130,9 @@ type List struct {
 	byName  map[string]int32
 }
 
+// seed is that of the hashes by which rows are the same.
+var seed = maphash.MakeSeed()
+
 // Add adds a row.
 func (l *List) Add(r Row) {
 	if !l.Looks() {
@@ -142,9 +145,10 @@ func (l *List) Add(r Row) {
 		k.day = int32(floorDiv(r.Day.Unix(), 24*60*60))
 	}
 	if r.Whole != "" {
-		h := fnv.New64a()
-		_, _ = h.Write([]byte(r.Whole)) // a hash takes everything
-		k.whole = h.Sum64()
+		k.whole = maphash.String(seed, r.Whole) | 1
+	}
+	if len(l.rows) == cap(l.rows) { // doubled: by less, long lists are copied many times
+		l.rows = slices.Grow(l.rows, max(64, len(l.rows)))
 	}
 	l.rows = append(l.rows, k)
 }
@@ -219,30 +223,40 @@ func (l *List) Findings() []Finding {
 // An adder takes a finding on the row of an index.
 type adder func(i int, k Kind, text string)
 
-// order returns the indices of the rows that are asked for, sorted by less and
-// then as they came.
-func (l *List) order(asked func(*row) bool, compare func(a, b *row) int) []int {
-	var order []int
-	for i := range l.rows {
-		if asked(&l.rows[i]) {
-			order = append(order, i)
-		}
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return compare(&l.rows[a], &l.rows[b]) })
-	return order
-}
-
 // twice finds rows that are the same as an earlier one of the same file.
 func (l *List) twice(add adder) {
-	first := 0
-	for k, i := range l.order(func(r *row) bool { return r.whole != 0 },
-		func(a, b *row) int { return cmp.Or(cmp.Compare(a.file, b.file), cmp.Compare(a.whole, b.whole)) }) {
-		r, f := &l.rows[i], &l.rows[first]
-		if k == 0 || r.whole != f.whole || r.file != f.file {
-			first = i
+	var all []uint64
+	for i := range l.rows {
+		if l.rows[i].whole != 0 {
+			all = append(all, l.rows[i].whole)
+		}
+	}
+	slices.Sort(all)
+	again := map[uint64]bool{} // few, where all rows are many
+	for k := 1; k < len(all); k++ {
+		if all[k] == all[k-1] {
+			again[all[k]] = true
+		}
+	}
+	if len(again) == 0 {
+		return
+	}
+	type key struct {
+		file  uint16
+		whole uint64
+	}
+	first := map[key]int32{} // its line
+	for i := range l.rows {
+		r := &l.rows[i]
+		if !again[r.whole] {
 			continue
 		}
-		add(i, Twice, "the same row as line "+strconv.Itoa(int(f.line))+": it counts twice")
+		at := key{r.file, r.whole}
+		if line, known := first[at]; known {
+			add(i, Twice, "the same row as line "+strconv.Itoa(int(line))+": it counts twice")
+		} else {
+			first[at] = r.line
+		}
 	}
 }
 
@@ -251,14 +265,19 @@ func (l *List) packed(add adder) {
 	drawn := map[int32]int{} // first draw by name
 	for i := range l.rows {
 		r := &l.rows[i]
-		if f, known := drawn[r.name]; r.drawn && r.dated && (!known || r.day < l.rows[f].day) {
+		if !r.drawn || !r.dated {
+			continue
+		}
+		if f, known := drawn[r.name]; !known || r.day < l.rows[f].day {
 			drawn[r.name] = i
 		}
 	}
 	for i := range l.rows {
 		r := &l.rows[i]
-		f, known := drawn[r.name]
-		if r.early && r.dated && known && r.day < l.rows[f].day {
+		if !r.early || !r.dated {
+			continue
+		}
+		if f, known := drawn[r.name]; known && r.day < l.rows[f].day {
 			d := &l.rows[f]
 			add(i, PackedEarly, "lot "+quoted(l.names[r.name])+" was packed on "+day(r.day)+", before it was drawn: "+day(d.day)+", "+clip.Text(l.files[d.file])+":"+strconv.Itoa(int(d.line)))
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -56,6 +57,45 @@ func TestFarByHand(t *testing.T) {
 	const want = `r.csv:7: far from the usual: strength 23 Brix is far from that of "Abbott", 2.25 Brix in the middle: has the point slipped?` + "\n"
 	if got := found(strengths("Abbott", 2.0, 2.1, 2.2, 2.3, 2.4, 23)); got != want {
 		t.Errorf("%q", got)
+	}
+}
+
+// What is far from the middle is what a plain sort finds, for lists of any length, with
+// many values that are equal, rising, falling or in any order.
+func TestFarBySorting(t *testing.T) {
+	draw := rand.New(rand.NewPCG(8, 1))
+	middle := func(values []float64) float64 {
+		slices.Sort(values)
+		n := len(values)
+		return (values[(n-1)/2] + values[n/2]) / 2
+	}
+	for round := range 400 {
+		values := make([]float64, 5+draw.IntN(200))
+		for i := range values {
+			values[i] = []float64{2 + draw.Float64(), float64(1 + draw.IntN(3)), 1 + float64(i)/50, 6 - float64(i)/50, 2}[round%5]
+			if draw.IntN(20) == 0 {
+				values[i] *= 10
+			}
+		}
+		m := middle(slices.Clone(values))
+		away := make([]float64, len(values))
+		for i, x := range values {
+			away[i] = math.Abs(x - m)
+		}
+		reach := 3.5 * 1.4826 * middle(away)
+		var want []int
+		for i, x := range values {
+			if math.Abs(x-m) > reach && (x < 0.5*m || x > 1.5*m) {
+				want = append(want, 2+i)
+			}
+		}
+		var got []int
+		for _, f := range strengths("Abbott", values...).Findings() {
+			got = append(got, f.Line)
+		}
+		if !slices.Equal(got, want) {
+			t.Fatalf("round %d: lines %v, by sorting %v, of %v", round, got, want, values)
+		}
 	}
 }
 

@@ -151,6 +151,9 @@ func (o *Offer) least() units.Brix { return max(minRuleBrix, o.MinBrix) }
 // onSlip rounds a reading to a hundredth, halves away from zero. NaN and
 // infinity stay.
 func onSlip(sap units.Brix) units.Brix {
+	if n, ok := slip(sap); ok {
+		return units.Brix(n) / 100
+	}
 	if x := float64(sap); math.IsNaN(x) || math.IsInf(x, 0) {
 		return sap
 	}

@@ -54,48 +54,66 @@ func (o Offer) Statement(deliveries []Delivery) (Statement, error) {
 		return Statement{}, err
 	}
 	s := Statement{Lines: make([]Line, len(deliveries))}
+	till := till{offer: &o, prices: map[units.Brix]Price{}}
+	var gallons, amount tally
+	var of []struct{ gallons, amount tally } // as the payments
 	sellers := map[string]int{}
-	for i, d := range deliveries {
-		line, err := o.line(fn, i, d)
-		if err != nil {
+	for i := range deliveries {
+		d, line := &deliveries[i], &s.Lines[i]
+		if err := till.line(fn, i, d, line); err != nil {
 			return Statement{}, err
 		}
-		s.Lines[i] = line
 		k, known := sellers[d.Seller]
 		if !known {
 			k = len(s.Payments)
 			sellers[d.Seller] = k
 			s.Payments = append(s.Payments, Payment{Seller: d.Seller})
+			of = append(of, struct{ gallons, amount tally }{})
 		}
 		if line.Bought {
-			p := &s.Payments[k]
-			p.USGallons, p.Amount = p.USGallons.Add(d.USGallons), p.Amount.Add(line.Amount)
-			s.USGallons, s.Amount = s.USGallons.Add(d.USGallons), s.Amount.Add(line.Amount)
+			of[k].gallons.add(d.USGallons)
+			of[k].amount.add(line.Amount)
+			gallons.add(d.USGallons)
+			amount.add(line.Amount)
 		}
 	}
+	for k := range s.Payments {
+		s.Payments[k].USGallons, s.Payments[k].Amount = of[k].gallons.sum(), of[k].amount.sum()
+	}
+	s.USGallons, s.Amount = gallons.sum(), amount.sum()
 	return s, nil
 }
 
+// A till prices deliveries of an offer that was checked, each strength once.
+type till struct {
+	offer  *Offer
+	prices map[units.Brix]Price // by the strength on the slip
+}
+
 // line prices one delivery.
-func (o *Offer) line(fn string, i int, d Delivery) (Line, error) {
-	if err := item(fn, "deliveries", i, "USGallons", "US gallons", d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
-		return Line{}, err
+func (t *till) line(fn string, i int, d *Delivery, l *Line) error {
+	if !fits(d.USGallons) {
+		if err := item(fn, "deliveries", i, "USGallons", "US gallons", d.USGallons, decimal.Zero, maxGallons, "what is delivered is not negative"); err != nil {
+			return err
+		}
 	}
 	sap := onSlip(d.Sap)
 	if err := limit.InItem(fn, "deliveries", i, "Sap", "strength of the sap", float64(sap), minPriceBrix, maxRuleBrix, "Brix", "check the reading and its temperature"); err != nil {
-		return Line{}, err
+		return err
 	}
-	if sap < o.least() {
-		return Line{Delivery: d}, nil
+	l.Delivery = *d
+	if sap < t.offer.least() {
+		return nil
 	}
-	p, err := o.quote(fn, sap)
-	if err != nil {
-		return Line{}, err
+	p, known := t.prices[sap]
+	if !known {
+		var err error
+		if p, err = t.offer.quote(fn, sap); err != nil {
+			return err
+		}
+		t.prices[sap] = p // a strength on a slip is one of 3,000
 	}
-	return Line{
-		Delivery:    d,
-		Bought:      true,
-		PerUSGallon: p.PerUSGallon,
-		Amount:      toStep(d.USGallons.Mul(p.PerUSGallon), one, o.Cent),
-	}, nil
+	l.Bought, l.PerUSGallon = true, p.PerUSGallon
+	l.Amount = amount(d.USGallons, p.PerUSGallon, t.offer.Cent)
+	return nil
 }

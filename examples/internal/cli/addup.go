@@ -22,12 +22,17 @@ func Total(n int, v Value) Value {
 // nobody knows stay as they are; those that do not make the total are rounded each
 // by itself.
 func AddUp(n int, total Value, parts ...Value) []Value {
+	return inBoth(total, parts, func(total view, parts []view) { addUp(total, parts, total.decimals(n)) })
+}
+
+// inBoth has the parts of a total shown in both systems of units.
+func inBoth(total Value, parts []Value, show func(total view, parts []view)) []Value {
 	us, metric := make([]view, len(parts)), make([]view, len(parts))
 	for i, p := range parts {
 		us[i], metric[i] = p.us, p.metric
 	}
-	addUp(total.us, us, total.us.decimals(n))
-	addUp(total.metric, metric, total.metric.decimals(n))
+	show(total.us, us)
+	show(total.metric, metric)
 	shown := make([]Value, len(parts))
 	for i := range parts {
 		shown[i] = Value{us[i], metric[i]}
@@ -96,17 +101,7 @@ func (v view) written(x float64, decimals int) string {
 // Split shows the parts of a value that is printed already, a part of a total itself, to
 // its last digit and so that they add up to it: see [AddUp].
 func Split(printed Value, parts ...Value) []Value {
-	us, metric := make([]view, len(parts)), make([]view, len(parts))
-	for i, p := range parts {
-		us[i], metric[i] = p.us, p.metric
-	}
-	printed.us.split(us)
-	printed.metric.split(metric)
-	shown := make([]Value, len(parts))
-	for i := range parts {
-		shown[i] = Value{us[i], metric[i]}
-	}
-	return shown
+	return inBoth(printed, parts, view.split)
 }
 
 func (v view) split(parts []view) {

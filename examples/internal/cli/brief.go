@@ -36,7 +36,7 @@ type Sources struct {
 // Answer adds one of the numbers to act on. The value is rounded to its safe side:
 // see [Side].
 func (b *Brief) Answer(key, label string, v Value, notes ...string) {
-	b.answers = append(b.answers, item{key: key, label: label, value: v, notes: notes})
+	b.answers = append(b.answers, item{key: key, label: label, value: v, notes: worded(notes)})
 }
 
 // List sets what has a row for each thing that the user brought: trees to drill,
@@ -53,6 +53,21 @@ func (b *Brief) Learned(words ...string) { b.known.Learned = append(b.known.Lear
 
 // Assumed adds to what nobody told.
 func (b *Brief) Assumed(words ...string) { b.known.Assumed = append(b.known.Assumed, words...) }
+
+// If is the brief where that is to be told, as [Part.If].
+func (b *Brief) If(told bool) *Brief {
+	if told {
+		return b
+	}
+	return new(Brief)
+}
+
+// Caution adds a caution where it is needed, unless it is empty.
+func (b *Brief) Caution(needed bool, caution string) {
+	if needed && caution != "" {
+		b.Cautions = append(b.Cautions, caution)
+	}
+}
 
 // From adds things by the flags that fill them, a flag and its words in turn: told
 // on the command line or in the folder, learned from the record, or else assumed, as

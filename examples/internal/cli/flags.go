@@ -218,6 +218,15 @@ func (f *Flags) Alone(names ...string) error {
 	return nil
 }
 
+// With returns an error if one of the named flags is given without any of the others,
+// one of which it needs: how tells what to give.
+func (f *Flags) With(others []string, how string, names ...string) error {
+	if i := slices.IndexFunc(names, f.Given); i >= 0 && !slices.ContainsFunc(others, f.Given) {
+		return For(names[i], errors.New(how))
+	}
+	return nil
+}
+
 // parse reads the command line. Flags may stand before the words and behind them.
 func (f *Flags) parse(args []string) error {
 	if f.err != nil {

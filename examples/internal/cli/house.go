@@ -101,6 +101,14 @@ func (f *Flags) Invented(names ...string) string {
 	return f.house.Settings.Name + " is invented."
 }
 
+// Demo says of a page that needs a folder, and was given none, whose numbers it has.
+func (f *Flags) Demo() string {
+	if f.dir != "" {
+		return ""
+	}
+	return "An invented sugarhouse: give -dir."
+}
+
 // Needs is [Program.Needs] of one thing that the program does: see [Flags.Commands].
 func (f *Flags) Needs(files ...string) { f.needs = files }
 

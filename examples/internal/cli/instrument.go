@@ -66,7 +66,7 @@ func (o Off) NoteThermometer(s *Sheet) []string {
 	if o.Thermometer == 0 {
 		return nil
 	}
-	return []string{"yours shows " + highOrLow(o.Thermometer, s.degrees(o.Thermometer)) + ", as the settings say, and that is counted"}
+	return []string{"yours shows " + highOrLow(o.Thermometer, s.Difference(o.Thermometer)) + ", as the settings say, and that is counted"}
 }
 
 func highOrLow[Q ~float64](q Q, text string) string {

@@ -4,7 +4,9 @@ import (
 	"cmp"
 	"strings"
 
+	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/boil/fuel"
+	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/units"
 )
 
@@ -35,6 +37,23 @@ func (p *Pan) Check() error {
 		Within("pan-area", "area", p.Area, 0.1*units.SquareFoot, 1e4*units.SquareFoot, units.SquareFoot, "ft2", "give length times width of the liquid"),
 		Within("pan-rate", "rate", p.Flux, 0.01*flux, 20*flux, flux, "US gal/ft2/h", "flat pans boil off about 1, flue pans about 2"),
 		Within("boil-rate", "rate", p.Rate, 0.05*rate, 1e5*rate, rate, "US gal/h", "measure how far the level falls in an hour"))
+}
+
+// Evaporation is the rate as a mass of water, at the temperature at which pans are rated.
+func (p *Pan) Evaporation() (units.MassRate, error) {
+	water, err := density.Water(units.Celsius(20))
+	return water.MassRate(p.Rate), err
+}
+
+// Power is what gets into the sap of a demand, since the rate is told while cold sap is
+// added.
+func (p *Pan) Power(demand boil.HeatDemand) (units.Power, error) {
+	rate, err := p.Evaporation()
+	if err != nil {
+		return 0, err
+	}
+	power, err := fuel.PowerFor(rate, fuel.Delivered, demand, fuel.Efficiency{})
+	return power.Middle, err
 }
 
 // Firewood is the wood of the fire, and what the fire makes of it.

@@ -53,7 +53,8 @@ func replace(path string, mode fs.FileMode, content func(io.Writer) error, still
 		err = os.Rename(part.Name(), path)
 	}
 	if err != nil {
-		forget() // first: an interrupt closes the part, and is not told as an error
+		// Perhaps an interrupt has closed the part: then forget, which comes after
+		// this, does not return, and no error is told.
 		_ = os.Remove(part.Name())
 	}
 	return err
@@ -74,11 +75,24 @@ func newPart(folder string, mode fs.FileMode) (*os.File, error) {
 // TempDir makes a folder for what is too big for memory, and returns how to
 // remove it. It goes when the program is interrupted, too.
 func TempDir() (path string, remove func() error, err error) {
-	if path, err = os.MkdirTemp("", ".unfinished-*"); err != nil {
+	var lock sync.Mutex // as in replace
+	made := ""
+	forget := onInterrupt(func() {
+		if lock.Lock(); made != "" {
+			_ = os.RemoveAll(made)
+		}
+	})
+	lock.Lock()
+	made, err = os.MkdirTemp("", ".unfinished-*")
+	lock.Unlock()
+	if err != nil {
+		forget()
 		return "", nil, err
 	}
-	forget := onInterrupt(func() { _ = os.RemoveAll(path) })
-	return path, func() error { forget(); return os.RemoveAll(path) }, nil
+	return made, func() error {
+		defer forget()
+		return os.RemoveAll(made)
+	}, nil
 }
 
 // interrupts is what is to be done before an interrupted program ends.

@@ -1,9 +1,9 @@
 package cli
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"time"
 
@@ -25,42 +25,6 @@ type view struct {
 	json   any
 }
 
-// unit is a unit of a page.
-type unit[Q ~float64] struct {
-	size           Q
-	symbol, suffix string
-}
-
-// digits is how many digits a page shows of a measured quantity: one more than
-// an instrument of the trade gives.
-const digits = 4
-
-// significant prints x to n digits and never in powers of ten. A whole number
-// prints as one: 60 and not 60.00.
-func significant(x float64, n int) string {
-	decimals := 0
-	if a := math.Abs(x); a > 0 && !math.IsInf(x, 0) {
-		decimals = n - 1 - magnitude(a)
-	}
-	if decimals < 0 {
-		tens := math.Pow10(-decimals)
-		x = math.Round(x/tens) * tens
-	}
-	s := decimal(x, min(decimals, 6))
-	if whole, zeros, ok := strings.Cut(s, "."); ok && strings.Trim(zeros, "0") == "" {
-		return whole
-	}
-	return s
-}
-
-func decimal(x float64, decimals int) string {
-	s := strconv.FormatFloat(x, 'f', max(decimals, 0), 64)
-	if math.Signbit(x) && s[1:] == strconv.FormatFloat(0, 'f', max(decimals, 0), 64) {
-		return s[1:]
-	}
-	return s
-}
-
 // number is x as JSON gives it: null if nobody knows it.
 func number(x float64) any {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
@@ -77,65 +41,66 @@ func known(x float64, text string) string {
 	return text
 }
 
-func both[Q ~float64](q Q, us, metric unit[Q]) Value {
-	in := func(u unit[Q]) view {
-		x := float64(q / u.size)
-		return view{known(x, significant(x, digits)+" "+u.symbol), u.suffix, number(x)}
+// both shows a quantity in two units: the size, the symbol and the suffix of each.
+func both[Q ~float64](q, us Q, usSymbol, usSuffix string, metric Q, symbol, suffix string) Value {
+	in := func(size Q, symbol, suffix string) view {
+		x := float64(q / size)
+		return view{known(x, significant(x, digits)+" "+symbol), suffix, number(x)}
 	}
-	return Value{in(us), in(metric)}
+	return Value{in(us, usSymbol, usSuffix), in(metric, symbol, suffix)}
 }
 
 func same(v view) Value { return Value{v, v} }
 
 // Volume shows a volume in US gallons and liters.
 func Volume(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.USGallon, "US gal", "us_gal"}, unit[units.Volume]{units.Liter, "L", "l"})
+	return both(v, units.USGallon, "US gal", "us_gal", units.Liter, "L", "l")
 }
 
 // SmallVolume shows a volume in US fluid ounces and milliliters.
 func SmallVolume(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.USFluidOunce, "US fl oz", "us_fl_oz"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+	return both(v, units.USFluidOunce, "US fl oz", "us_fl_oz", units.Milliliter, "mL", "ml")
 }
 
 // Wood shows a volume of stacked wood in cords and cubic meters.
 func Wood(v units.Volume) Value {
-	return both(v, unit[units.Volume]{units.Cord, "cord", "cord"}, unit[units.Volume]{units.CubicMeter, "m3", "m3"})
+	return both(v, units.Cord, "cord", "cord", units.CubicMeter, "m3", "m3")
 }
 
 // TinyVolume shows a volume in cubic inches and milliliters: the wood of a hole.
 func TinyVolume(v units.Volume) Value {
 	const cubicInch = units.USGallon / 231
-	return both(v, unit[units.Volume]{cubicInch, "in3", "in3"}, unit[units.Volume]{units.Milliliter, "mL", "ml"})
+	return both(v, cubicInch, "in3", "in3", units.Milliliter, "mL", "ml")
 }
 
 // Mass shows a mass in pounds and kilograms.
 func Mass(m units.Mass) Value {
-	return both(m, unit[units.Mass]{units.Pound, "lb", "lb"}, unit[units.Mass]{units.Kilogram, "kg", "kg"})
+	return both(m, units.Pound, "lb", "lb", units.Kilogram, "kg", "kg")
 }
 
 // Length shows a length in inches and centimeters.
 func Length(l units.Length) Value {
-	return both(l, unit[units.Length]{units.Inch, "in", "in"}, unit[units.Length]{units.Centimeter, "cm", "cm"})
+	return both(l, units.Inch, "in", "in", units.Centimeter, "cm", "cm")
 }
 
 // Area shows an area in square feet and square meters.
 func Area(a units.Area) Value {
-	return both(a, unit[units.Area]{units.SquareFoot, "ft2", "ft2"}, unit[units.Area]{units.SquareMeter, "m2", "m2"})
+	return both(a, units.SquareFoot, "ft2", "ft2", units.SquareMeter, "m2", "m2")
 }
 
 // Pressure shows a pressure in inches of mercury and kilopascals.
 func Pressure(p units.Pressure) Value {
-	return both(p, unit[units.Pressure]{units.InchMercury, "inHg", "inhg"}, unit[units.Pressure]{units.Kilopascal, "kPa", "kpa"})
+	return both(p, units.InchMercury, "inHg", "inhg", units.Kilopascal, "kPa", "kpa")
 }
 
 // Energy shows heat in Btu and megajoules.
 func Energy(e units.Energy) Value {
-	return both(e, unit[units.Energy]{units.BtuIT, "Btu", "btu"}, unit[units.Energy]{units.Megajoule, "MJ", "mj"})
+	return both(e, units.BtuIT, "Btu", "btu", units.Megajoule, "MJ", "mj")
 }
 
 // Flow shows a volume flow by the hour.
 func Flow(q units.VolumeRate) Value {
-	return both(q, unit[units.VolumeRate]{units.USGallonPerHour, "US gal/h", "us_gal_per_h"}, unit[units.VolumeRate]{units.LiterPerHour, "L/h", "l_per_h"})
+	return both(q, units.USGallonPerHour, "US gal/h", "us_gal_per_h", units.LiterPerHour, "L/h", "l_per_h")
 }
 
 // Temperature shows a temperature in F and C to a tenth.
@@ -190,12 +155,21 @@ func Shown(x, drawn float64, decimals int) Value {
 // Count shows a whole number.
 func Count(n int, unit string) Value { return Number(float64(n), 0, unit) }
 
-// Plural words a count of things: 1 row, 2 rows.
-func Plural(n int, what string) string {
-	if n != 1 {
-		what += "s"
+// Amount shows an amount of money as it is written, with its cents: JSON has the same
+// digits.
+func Amount(text string) Value { return same(view{text, "", json.Number(text)}) }
+
+// Plural words a count of things: 1 row, 2 rows. Many is what several are called where
+// that is not an s more.
+func Plural(n int, one string, many ...string) string {
+	switch {
+	case n == 1:
+	case len(many) > 0:
+		one = many[0]
+	default:
+		one += "s"
 	}
-	return fmt.Sprintf("%d %s", n, what)
+	return fmt.Sprintf("%d %s", n, one)
 }
 
 // Words shows words.
@@ -258,44 +232,6 @@ func (v view) parted() (number, unit string) {
 		return number + " " + part, rest
 	}
 	return number, unit
-}
-
-// Rough shows a quantity to two digits, since no more is known of it.
-func Rough(v Value) Value { return Digits(v, 2) }
-
-// Digits shows a quantity to n digits.
-func Digits(v Value, n int) Value {
-	return Value{v.us.digits(n), v.metric.digits(n)}
-}
-
-// Known shows a quantity no closer than it is known, and so to the second digit
-// of its limits.
-func Known(v, limits Value) Value {
-	as := func(v, limits view) view {
-		x, known := v.json.(float64)
-		off, limited := limits.json.(float64)
-		if !known || !limited || off == 0 {
-			return v
-		}
-		return v.digits(2 + magnitude(x) - magnitude(off))
-	}
-	return Value{as(v.us, limits.us), as(v.metric, limits.metric)}
-}
-
-// magnitude is the power of ten of the first digit.
-func magnitude(x float64) int { return int(math.Floor(math.Log10(math.Abs(x)))) }
-
-// digits returns the view with its number to n digits, 0 where that is none.
-func (v view) digits(n int) view {
-	if x, ok := v.json.(float64); ok {
-		_, unit, _ := strings.Cut(v.text, " ")
-		number := "0"
-		if x != 0 && n > 0 {
-			number = significant(x, n)
-		}
-		v.text = number + " " + unit
-	}
-	return v
 }
 
 // Between shows a range.

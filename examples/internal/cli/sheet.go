@@ -51,9 +51,38 @@ func (s *Sheet) Part(key, title string) *Part {
 	return p
 }
 
-// Row adds a labeled value; notes follow it in brackets.
+// PartIf is [Sheet.Part] laid out by a function, where there is something to tell.
+func (s *Sheet) PartIf(told bool, key, title string, lay func(*Part)) {
+	if told {
+		lay(s.Part(key, title))
+	}
+}
+
+// If is the part where that is to be told, and else one that nobody sees. What is told is
+// worded in either case.
+func (p *Part) If(told bool) *Part {
+	if told {
+		return p
+	}
+	return new(Part)
+}
+
+// Row adds a labeled value; notes follow it in brackets, but for empty ones.
 func (p *Part) Row(key, label string, v Value, notes ...string) {
-	p.items = append(p.items, item{key: key, label: label, value: v, notes: notes})
+	p.items = append(p.items, item{key: key, label: label, value: v, notes: worded(notes)})
+}
+
+// When is words where that is to be told, and else empty, which is not shown.
+func When(told bool, words string) string {
+	if told {
+		return words
+	}
+	return ""
+}
+
+// worded are those of the words that are not empty.
+func worded(words []string) []string {
+	return slices.DeleteFunc(slices.Clone(words), func(s string) bool { return s == "" })
 }
 
 // Table adds a table. Each row has one value a column.
@@ -61,11 +90,17 @@ func (p *Part) Table(key string, cols []Column, rows [][]Value) {
 	p.items = append(p.items, item{key: key, table: &table{cols, rows}})
 }
 
-// Remark adds a paragraph.
-func (p *Part) Remark(s string) { p.items = append(p.items, item{remark: s}) }
+// Remark adds paragraphs, but for empty ones.
+func (p *Part) Remark(all ...string) { p.remarks(false, all) }
 
-// Item adds a point of a list.
-func (p *Part) Item(s string) { p.items = append(p.items, item{remark: s, list: true}) }
+// Item adds points of a list, but for empty ones.
+func (p *Part) Item(all ...string) { p.remarks(true, all) }
+
+func (p *Part) remarks(list bool, all []string) {
+	for _, s := range worded(all) {
+		p.items = append(p.items, item{remark: s, list: list})
+	}
+}
 
 // Print writes the sheet as a page.
 func (s *Sheet) Print(e *Env) {

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/density"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
 
@@ -148,11 +149,9 @@ func ounces(n float64, parts int) string {
 	}
 }
 
-// A Measure is what a person carries wood in: a barrow of 1/25 cord.
-type Measure struct {
-	Name string
-	Size units.Volume
-}
+// A Measure is what a person carries wood in, as the settings tell it: a barrow of 1/25
+// cord.
+type Measure folder.Measure
 
 // FaceCord is a row of stove wood, 4 ft high, 8 ft long and 16 in deep (common
 // practice): a third of a cord.
@@ -162,21 +161,21 @@ var FaceCord = Measure{"face cord", units.Cord / 3}
 // zero measure is a [FaceCord] by quarters under 3, then by halves; or tenths of a
 // cubic meter.
 func (m Measure) Carried(v units.Volume, to Side) Value {
-	if !(m.Size > 0) {
+	if !(m.Wood > 0) {
 		parts := 2
-		if v < 3*FaceCord.Size {
+		if v < 3*FaceCord.Wood {
 			parts = 4
 		}
 		return Value{FaceCord.of(v, parts, to), to.step(v.CubicMeters(), 0.1, 1, "m3", "m3")}
 	}
-	if v < 10*m.Size {
+	if v < 10*m.Wood {
 		return same(m.of(v, 2, to))
 	}
 	return same(m.of(v, 1, to))
 }
 
 func (m Measure) of(v units.Volume, parts int, to Side) view {
-	x := float64(v / m.Size)
+	x := float64(v / m.Wood)
 	n := to.round(x*float64(parts)) / float64(parts)
 	name := m.Name
 	if n > 1 {

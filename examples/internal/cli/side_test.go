@@ -91,7 +91,7 @@ func TestSidesHold(t *testing.T) {
 			func(to Side) Value { return Gallons(units.USGallons(x), to) },
 			func(to Side) Value { return Quarts(units.USQuarts(x), to) },
 			func(to Side) Value { return Weight(units.Pounds(x), to) },
-			func(to Side) Value { return Measure{}.Carried(units.Volume(x)*FaceCord.Size, to) },
+			func(to Side) Value { return Measure{}.Carried(units.Volume(x)*FaceCord.Wood, to) },
 			func(to Side) Value { return Measure{"sled", units.Cord}.Carried(units.Volume(x)*units.Cord, to) },
 		} {
 			down, up := at(Down).us.json.(float64), at(Up).us.json.(float64)

@@ -80,6 +80,15 @@ func (p *Place) Told(s *Sheet) []string {
 	return nil
 }
 
+// Words tells, after [Place.Pressure], by what the boiling points are known: the
+// elevation, or where water boils.
+func (p *Place) Words(s *Sheet, water units.Temperature) string {
+	if p.by == ByElevation {
+		return "at " + s.In(Feet(p.Elevation))
+	}
+	return "water boils at " + s.In(Temperature(water))
+}
+
 // height is the elevation of the pan.
 func (p *Place) height(s *Sheet) string {
 	if s.Metric {
@@ -88,8 +97,8 @@ func (p *Place) height(s *Sheet) string {
 	return p.Elevation.Text(units.Foot, 0)
 }
 
-// degrees is the size of a difference of temperature, to a tenth.
-func (s *Sheet) degrees(d units.TempDiff) string {
+// Difference is the size of a difference of temperature, to a tenth.
+func (s *Sheet) Difference(d units.TempDiff) string {
 	if d < 0 {
 		d = -d
 	}
@@ -101,7 +110,7 @@ func (s *Sheet) degrees(d units.TempDiff) string {
 
 func (p *Place) thermometer(s *Sheet) string {
 	w := p.held
-	off, more, reads := s.degrees(w.Hotter), "more", "high"
+	off, more, reads := s.Difference(w.Hotter), "more", "high"
 	if w.Hotter < 0 {
 		more, reads = "less", "low"
 	}
@@ -118,7 +127,7 @@ func (p *Place) thermometer(s *Sheet) string {
 		return off + " " + more + "." // the span lies in the range of boiling water
 	}
 	return off + " " + more + ", which no weather explains: it is off. Boil plain water again to be sure, then " + mark +
-		", give or take " + s.degrees(weather.Sub(w.Water)) + " by the weather. " + holds + " The pressure that it stands for is not today's."
+		", give or take " + s.Difference(weather.Sub(w.Water)) + " by the weather. " + holds + " The pressure that it stands for is not today's."
 }
 
 func (p *Place) barometer(s *Sheet) string {
@@ -142,5 +151,5 @@ func (p *Place) barometer(s *Sheet) string {
 	}
 	counted := w.Water.Add(w.Hotter)
 	return differs + "If it is set to sea level, as most are, give its reading as -altimeter: water then boils at " + s.In(Temperature(boils)) + ", " +
-		s.degrees(counted.Sub(boils)) + " cooler than is counted here."
+		s.Difference(counted.Sub(boils)) + " cooler than is counted here."
 }

@@ -60,9 +60,13 @@ type Reading struct {
 	IsRead bool
 }
 
-// Say sets a flag as if it stood on the command line.
+// Say sets a flag as if it stood on the command line, unless the value is empty: then
+// nothing was said.
 func (s *Spoken) Say(name, value string) error {
 	f := s.flags
+	if value == "" {
+		return nil
+	}
 	if f.Given(name) && f.Source(name).Kind == Told {
 		return For(name, errors.New("the words behind the program's name say it already: give one of them"))
 	}
@@ -275,6 +279,9 @@ func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
 	}
 	return s.say(name, b)
 }
+
+// SayTemperature is [Spoken.Say] of a temperature.
+func (s *Spoken) SayTemperature(name string, t units.Temperature) error { return s.say(name, t) }
 
 func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()

@@ -1,6 +1,7 @@
 package folder
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -25,7 +26,6 @@ type Batch struct {
 	Temp    units.Temperature
 	Light   units.Share
 	Mold    bool // then it is thrown away, and needs no reading
-	Note    string
 }
 
 func (h *House) readBatches() []error {
@@ -36,11 +36,11 @@ func (h *House) readBatches() []error {
 	cols := []records.Col{
 		records.Text("batch", &b.Name), day(&b.Date), records.Volume("volume", &b.Volume).Optional(), records.Mass("weight", &b.Weight).Optional(),
 		records.Mass("gross", &gross).Optional(), records.Mass("tare", &tare).Optional(), records.Brix("reading", &b.Reading).Optional(), records.Temperature("cup", &b.Cup).Optional(), records.Temperature("temp", &b.Temp).Optional(),
-		records.Share("light", &b.Light).Optional(), records.Text("mold", &mold).Optional(), records.Text("note", &b.Note).Optional(),
+		records.Share("light", &b.Light).Optional(), records.Text("mold", &mold).Optional(),
 	}
 	return h.rows(BatchesFile, cols, func(r *records.Reader) error {
 		b.Line, b.Mold, b.Drum = r.Line(), strings.EqualFold(mold, "yes"), given(gross) || given(tare)
-		err := first(
+		err := cmp.Or(
 			yes(r, "mold", mold), name(r, "batch", b.Name), positive(r, "volume", b.Volume, mostSap), positive(r, "weight", b.Weight, mostWeight),
 			positive(r, "reading", b.Reading, 90), positive(r, "light", b.Light, 100),
 			positive(r, "gross", gross, mostWeight), positive(r, "tare", tare, mostWeight),
@@ -92,7 +92,6 @@ type Jars struct {
 	Batch string       // as the batch calls itself
 	Size  units.Volume // of one, by its label
 	Count int
-	Note  string
 }
 
 func (h *House) readBottled() []error {
@@ -105,7 +104,7 @@ func (h *House) readBottled() []error {
 		all = append(all, b.Name)
 	}
 	cols := []records.Col{
-		day(&j.Date), records.Text("batch", &j.Batch), records.Volume("size", &j.Size), records.Number("count", &count), records.Text("note", &j.Note).Optional(),
+		day(&j.Date), records.Text("batch", &j.Batch), records.Volume("size", &j.Size), records.Number("count", &count),
 	}
 	return h.rows(BottledFile, cols, func(r *records.Reader) (err error) {
 		j.Line = r.Line()

@@ -253,6 +253,9 @@ func (c *column) cell(s *Settings, order dateOrder, text string, comma rune, on 
 		return "", fmt.Errorf("%q: a thousand or a decimal comma? write %s or %s", text, strings.Replace(text, ",", "", 1), strings.Replace(text, ",", ".", 1))
 	}
 	if comma != ',' {
+		if comma == ';' && c.kind == volumeCell && grouped.MatchString(text) {
+			return "", fmt.Errorf("%q: a thousand, or a point for decimals? write %s, or %s with its unit", text, strings.Replace(text, ".", "", 1), text)
+		}
 		text = pointed(text)
 	}
 	x, isPlain := quick(text)

@@ -179,6 +179,9 @@ func (o dateOrder) cell(text string) (string, error) {
 		return "", fmt.Errorf("%q is not a date such as 2034-03-10", clip.Text(text))
 	}
 	y, _ := strconv.Atoi(year)
+	if y <= 31 && dashed.MatchString(text) { // 30-3-28 may be the 30th or the 28th
+		return "", fmt.Errorf("%q: which is the year? write it as 2034-03-10", clip.Text(text))
+	}
 	if y < 100 {
 		return "", fmt.Errorf("%q: the year %s? write all of it, as %d", clip.Text(text), year, 2000+y)
 	}
@@ -188,6 +191,13 @@ func (o dateOrder) cell(text string) (string, error) {
 	mo, _ := strconv.Atoi(month)
 	d, _ := strconv.Atoi(day)
 	t := time.Date(y, time.Month(mo), d, 0, 0, 0, 0, time.UTC)
+	if mo > 12 && d >= 1 && d <= 12 && slashed.MatchString(text) {
+		first := "month"
+		if o == dayFirst {
+			first = "day"
+		}
+		return "", fmt.Errorf("%q: the other dates have the %s first, and there is no month %d: write it as 2034-03-10", clip.Text(text), first, mo)
+	}
 	if mo < 1 || mo > 12 || t.Day() != d || d < 1 {
 		return "", fmt.Errorf("%q: there is no such day", clip.Text(text))
 	}

@@ -125,3 +125,18 @@ func FuzzDayLine(f *testing.F) {
 		}
 	})
 }
+
+// Where the days of a record stand first, 3/30 is told what it is read as.
+func TestDayLineOtherOrder(t *testing.T) {
+	h, err := house(DaysFile, "date\n14/3/2034\n")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if row, err := h.DayLine("30/3 40 gal", firstOfApril); err != nil || row[0].Text != "2034-03-30" {
+		t.Errorf("%v, %v", row, err)
+	}
+	const want = `"3/30": the other dates have the day first, and there is no month 30: write it as 2034-03-10`
+	if _, err := h.DayLine("3/30 40 gal", firstOfApril); err == nil || !strings.HasPrefix(err.Error(), want) {
+		t.Error(err)
+	}
+}

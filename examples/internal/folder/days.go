@@ -1,6 +1,7 @@
 package folder
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"time"
@@ -53,7 +54,7 @@ func (h *House) readDays() []error {
 		if d.Fired() < 0 {
 			d.Out = d.Out.AddDate(0, 0, 1)
 		}
-		err := first(
+		err := cmp.Or(
 			name(r, "tank", d.Tank), positive(r, "sap", d.Sap, mostSap), positive(r, "boiled", d.Boiled, mostSap), positive(r, "thrown", d.Thrown, mostSap),
 			positive(r, "syrup", d.Syrup, mostSap), positive(r, "wood", d.Wood, 1000*units.Cord), positive(r, "dip", d.Dip, 20*units.Foot),
 			positive(r, "sugar", d.Sugar, 40),

@@ -1,6 +1,7 @@
 package folder
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -18,17 +19,16 @@ type Blend struct {
 	Date       time.Time
 	From, Into string
 	Volume     units.Volume
-	Note       string
 }
 
 func (h *House) readBlends() []error {
 	var b Blend
 	cols := []records.Col{
-		day(&b.Date), records.Text("from", &b.From), records.Text("into", &b.Into), records.Volume("volume", &b.Volume), records.Text("note", &b.Note).Optional(),
+		day(&b.Date), records.Text("from", &b.From), records.Text("into", &b.Into), records.Volume("volume", &b.Volume),
 	}
 	return h.rows(BlendsFile, cols, func(r *records.Reader) error {
 		b.Line = r.Line()
-		if err := first(name(r, "from", b.From), name(r, "into", b.Into), positive(r, "volume", b.Volume, mostSap)); err != nil {
+		if err := cmp.Or(name(r, "from", b.From), name(r, "into", b.Into), positive(r, "volume", b.Volume, mostSap)); err != nil {
 			return err
 		}
 		if sameName(b.From, b.Into) {
@@ -81,18 +81,17 @@ type Delivery struct {
 	Volume  units.Volume
 	Reading units.Brix // as the hydrometer reads in a cup at Cup
 	Cup     units.Temperature
-	Note    string
 }
 
 func (h *House) readBought() []error {
 	var d Delivery
 	cols := []records.Col{
 		day(&d.Date), records.Text("seller", &d.Seller), records.Volume("volume", &d.Volume), records.Brix("reading", &d.Reading).Optional(),
-		records.Temperature("cup", &d.Cup).Optional(), records.Text("note", &d.Note).Optional(),
+		records.Temperature("cup", &d.Cup).Optional(),
 	}
 	return h.rows(BoughtFile, cols, func(r *records.Reader) error {
 		d.Line = r.Line()
-		err := first(name(r, "seller", d.Seller), positive(r, "volume", d.Volume, mostSap), positive(r, "reading", d.Reading, 40))
+		err := cmp.Or(name(r, "seller", d.Seller), positive(r, "volume", d.Volume, mostSap), positive(r, "reading", d.Reading, 40))
 		if err == nil {
 			h.Bought = append(h.Bought, d)
 		}

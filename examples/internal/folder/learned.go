@@ -47,7 +47,7 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	boils, left := typical(all, boilRow.rate)
 	remarks = h.remark(remarks, left, "water went off at %.2g times the usual rate")
 	if n := len(boils); n >= fewest {
-		learn("boils off", gallons3(middle(boils, boilRow.rate))+"/h", from(n), "boil-rate pan-rate heat pan-area compartments", "boilday.boil-rate", "sapweek.boil-rate")
+		learn("boils off", h.volume3(units.USGallons(middle(boils, boilRow.rate)))+"/h", from(n), "boil-rate pan-rate heat pan-area compartments", "boilday.boil-rate", "sapweek.boil-rate")
 	}
 	fired, left := h.firings(boils)
 	remarks = h.remark(remarks, left, "the sap took %.2g times the usual part of the heat of the wood")
@@ -60,25 +60,34 @@ func (h *House) Learned() (lessons []Line, remarks []string) {
 	best, n, left := h.bestDay()
 	remarks = h.remark(remarks, left, "a tap gave %.2g times as much as on the next best day")
 	if n >= fewest {
-		learn("best day", gallons3(best.USGallons()), many(n, "day"), "", "sapweek.peak")
+		learn("best day", h.volume3(best), many(n, "day"), "", "sapweek.peak")
 	}
 	if h.Settings.Taps == 0 {
 		holes := h.holes()
 		for year := h.Season(); year > h.Season()-oldest; year-- {
-			if n := holes[year]; n > 0 {
+			if n := holes[year]; n > 0 && !h.tooFew(n, year) {
 				learn("taps", strconv.Itoa(n), "the holes of "+strconv.Itoa(year), "", "sapweek.taps")
 				break
 			}
 		}
 	}
 	if syrup, year := h.syrupByCord(); year > 0 {
-		learn("syrup to the cord", gallons3(syrup.USGallons()), strconv.Itoa(year), "", "sapweek.syrup-per-cord")
+		learn("syrup to the cord", h.volume3(syrup), strconv.Itoa(year), "", "sapweek.syrup-per-cord")
 	}
 	return lessons, remarks
 }
 
-// gallons3 writes a volume to three digits: no more is known.
-func gallons3(n float64) string { return strconv.FormatFloat(n, 'g', 3, 64) + " US gal" }
+// volume3 writes a volume in the units of the pages to three digits: no more is known.
+func (h *House) volume3(v units.Volume) string {
+	x, unit := v.USGallons(), " US gal"
+	if h.Settings.Metric {
+		x, unit = v.Liters(), " L"
+	}
+	if r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 3, 64), 64); err == nil {
+		x = r // 1250, and not 1.25e+03
+	}
+	return digits(x) + unit
+}
 
 // many counts things.
 func many(n int, thing string) string {

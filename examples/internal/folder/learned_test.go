@@ -138,6 +138,19 @@ func TestLearnNextYear(t *testing.T) {
 	}
 }
 
+// The figures are in the units of the pages: 2 of 20 gallons are 7.57 L, and boils of
+// 400 gallons an hour, less the 3 parts of 100 that stay as syrup, 1470 L.
+func TestLearnMetric(t *testing.T) {
+	days := ""
+	for _, day := range []string{"01", "04", "07"} {
+		days += "2034-03-" + day + ",20,2.0,400,14:00,15:00,,\n"
+	}
+	got, _ := taught(t, "units: metric\ntaps: 10", days, 0)
+	if got["best day"] != "7.57 L from 3 days" || got["boils off"] != "1470 L/h from 3 boils" {
+		t.Errorf("%q", got)
+	}
+}
+
 // Where no setting tells the taps, the holes of last year do: three.
 func TestLearnTaps(t *testing.T) {
 	for settings, want := range map[string]string{"gallons: US\n": "3 from the holes of 2034", "gallons: US\ntaps: 9\n": ""} {
@@ -157,6 +170,60 @@ func TestLearnTaps(t *testing.T) {
 		}
 		if got != want {
 			t.Errorf("%q: %q, not %q", settings, got, want)
+		}
+	}
+}
+
+// Forty gallons of a day are 20 of a tap if 2 holes are all of 2033: more than any tap
+// gives. Then they do not count as its taps, neither for the best day nor for the next
+// year, and a doubt is told. Four holes, 10 gallons of each, are let pass.
+func TestDoubtHoles(t *testing.T) {
+	const hole = "A,2033,10,40,5/16,1.5\n"
+	for n, want := range map[int]int{2: 0, 4: 4} {
+		h, err := Open(fstest.MapFS{
+			SettingsFile: {Data: []byte("gallons: US\n")},
+			HolesFile:    {Data: []byte("tree,year,bearing_deg,height_in,bit_in,depth_in\n" + strings.Repeat(hole, n))},
+			DaysFile:     {Data: []byte("date,sap_gal\n2033-03-01,25\n2033-03-01,15\n2033-03-02,4\n2033-03-03,4\n2034-03-01,9\n")},
+		}, "hill", 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		learned := false
+		lessons, _ := h.Learned()
+		for _, l := range lessons {
+			learned = learned || l.Name == "taps" || l.Name == "best day"
+		}
+		doubts := h.Doubts()
+		if got := h.Taps(2033); got != want || learned != (want > 0) || len(doubts) != 1-want/4 {
+			t.Errorf("%d holes: %d taps, learned %v, doubts %q", n, got, learned, doubts)
+		}
+		for _, doubt := range doubts {
+			if doubt != "hill/holes.csv: the holes of 2033 are too few for the sap of their days, and do not count as the taps. Write down all of a year, or its taps into seasons.csv." {
+				t.Errorf("%s", doubt)
+			}
+		}
+	}
+}
+
+// A gallon of 2 Brix sap takes some 9,500 Btu to syrup (8.59 lb, 7 of it water driven
+// off near 970 Btu/lb and all warmed by 170 F), 30 gallons 285,000. Half a cord of sugar
+// maple at 25 % has about 10 million: 3 %, and a fifth of that wood 14 %.
+func TestDoubtWood(t *testing.T) {
+	for wood, want := range map[string]bool{"1/2 cord": true, "1/10 cord": false} {
+		days := ""
+		for _, day := range []string{"01", "04", "07"} {
+			days += "2034-03-" + day + ",30,2,14:00,18:00," + wood + "\n"
+		}
+		h, err := Open(fstest.MapFS{
+			SettingsFile: {Data: []byte("gallons: US\n")},
+			DaysFile:     {Data: []byte("date,boiled_gal,sugar_brix,lit,out,wood\n" + days)},
+		}, "", 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := h.Doubts()
+		if (len(got) == 1) != want || want && !strings.HasPrefix(got[0], "days.csv: the sap took 2.") && !strings.HasPrefix(got[0], "days.csv: the sap took 3") {
+			t.Errorf("%s: %q", wood, got)
 		}
 	}
 }

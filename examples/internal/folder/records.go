@@ -202,15 +202,6 @@ func whole(r *records.Reader, column string, x float64, low, high int) (int, err
 // day asks for the column of the date.
 func day(into *time.Time) records.Col { return records.Time("date", into, time.DateOnly) }
 
-func first(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
 // sameName reports whether two names are meant to be one: case and spaces do not
 // count.
 func sameName(a, b string) bool { return alike(a) == alike(b) }

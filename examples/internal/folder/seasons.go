@@ -1,12 +1,18 @@
 package folder
 
 import (
+	"fmt"
 	"io"
+	"maps"
 	"slices"
+	"strconv"
+	"strings"
 	"time"
 
+	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/units"
 	"example.org/sapreckoner/units/records"
+	"example.org/sapreckoner/yield/packing"
 )
 
 // Taps returns the taps of a year: as the settings say for that of the last date, else
@@ -17,7 +23,7 @@ func (h *House) Taps(year int) int {
 	if year == h.lastYear && h.Settings.Taps > 0 {
 		return h.Settings.Taps
 	}
-	if n := h.holes()[year]; n > 0 {
+	if n := h.holes()[year]; n > 0 && !h.tooFew(n, year) {
 		return n
 	}
 	for _, s := range h.Seasons {
@@ -29,6 +35,46 @@ func (h *House) Taps(year int) int {
 		return h.Settings.Taps
 	}
 	return 0
+}
+
+// mostOfTap is more sap than a tap gives on a day: five times a good one from memory.
+// A bound of our own.
+const mostOfTap = 5 * packing.PeakFromMemory
+
+// tooFew reports whether so many holes cannot have given the sap of a day of the year:
+// then not all were written down.
+func (h *House) tooFew(holes, year int) bool {
+	sum := map[time.Time]units.Volume{}
+	for _, d := range h.Days {
+		if d.Date.Year() == year && given(d.Sap) {
+			if sum[d.Date] += d.Sap; sum[d.Date] > units.Volume(holes)*mostOfTap {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Doubts tells of a record that can be read and hardly be so as a whole: holes that
+// are too few for the sap, and wood that gave next to nothing of its heat.
+func (h *House) Doubts() (all []string) {
+	holes := h.holes()
+	var few []string
+	for _, year := range slices.Sorted(maps.Keys(holes)) {
+		if h.tooFew(holes[year], year) {
+			few = append(few, strconv.Itoa(year))
+		}
+	}
+	if len(few) > 0 {
+		all = append(all, fmt.Sprintf("%s: the holes of %s are too few for the sap of their days, and do not count as the taps. Write down all of a year, or its taps into %s.", h.Shown(HolesFile), strings.Join(few, ", "), SeasonsFile))
+	}
+	boils, _ := h.boils()
+	boils, _ = typical(boils, boilRow.rate)
+	least := fuel.HomeBuiltPan()
+	if fired, _ := h.firings(boils); fired.Boils >= fewest && fired.Middle() < least.Low/farOff {
+		all = append(all, fmt.Sprintf("%s: the sap took %.2g %% of the heat of the wood; over an open fire it is %.0f to %.0f. Is the measure of wood as large as the settings say?", h.Shown(DaysFile), fired.Middle().Percents(), least.Low.Percents(), least.High.Percents()))
+	}
+	return all
 }
 
 // holes counts the holes by year.

@@ -2,6 +2,7 @@ package folder
 
 import (
 	"fmt"
+	"regexp"
 	"strconv"
 	"time"
 
@@ -90,13 +91,9 @@ func sapCup(c *column, x float64, on time.Time) string {
 
 // heat asks back a summer's heat in spring, and air that no place has.
 func heat(c *column, x float64, on time.Time) string {
-	f := x
+	f, unit := x, "F"
 	if c.out.suffix == "c" {
-		f = units.Celsius(x).Fahrenheit()
-	}
-	unit := "F"
-	if c.out.suffix == "c" {
-		unit = "C"
+		f, unit = units.Celsius(x).Fahrenheit(), "C"
 	}
 	switch _, runs := early(on, c.south); {
 	case !runs || f <= 90:
@@ -116,6 +113,11 @@ func early(on time.Time, south bool) (month time.Month, runs bool) {
 	}
 	return month, !on.IsZero() && month >= time.January && month <= time.April
 }
+
+// grouped is a thousand as it is written where commas are decimal, 1.200. Where
+// semicolons part the cells it may as well be a volume with three decimals; but what the
+// programs write does not end in a nought.
+var grouped = regexp.MustCompile(`^[1-9][0-9]{0,2}\.[0-9]{2}0$`)
 
 // A course of years watches the dates of a file, whose rows follow each other
 // more or less: a row whose neighbors agree on another year, and a last one far

@@ -71,9 +71,9 @@ func (h *House) open(name string) (*tolerant, error) {
 }
 
 func lower(cells []string) []string {
-	names := make([]string, len(cells))
-	for i, c := range cells {
-		names[i] = strings.ToLower(strings.TrimSpace(c))
+	names := trimmed(cells)
+	for i, name := range names {
+		names[i] = strings.ToLower(name)
 	}
 	return names
 }

@@ -27,11 +27,16 @@ func within[Q ~float64](text, arg string, q Q, err error, low, high, unit Q, sym
 	return one(text, err)
 }
 
-func length(low, high, unit units.Length, symbol, hint string) reader {
+// inRange reads a quantity that lies in a range.
+func inRange[Q ~float64](parse func(string) (Q, error), arg string, low, high, unit Q, symbol, hint string) reader {
 	return func(_ *Settings, v string) ([]string, error) {
-		l, err := units.ParseLength(v)
-		return within(v, "length", l, err, low, high, unit, symbol, hint)
+		q, err := parse(v)
+		return within(v, arg, q, err, low, high, unit, symbol, hint)
 	}
+}
+
+func length(low, high units.Length, hint string) reader {
+	return inRange(units.ParseLength, "length", low, high, units.Inch, "in", hint)
 }
 
 func elevation(s *Settings, v string) ([]string, error) {
@@ -48,18 +53,9 @@ func temperature(low, high float64, hint string) reader {
 	}
 }
 
-func percent(low, high units.Share, hint string) reader {
-	return func(_ *Settings, v string) ([]string, error) {
-		p, err := units.ParseShare(v)
-		return within(v, "share", p, err, low, high, units.Percent, "%", hint)
-	}
-}
-
-func rate(hint string) reader {
-	return func(s *Settings, v string) ([]string, error) {
-		q, err := s.rate(v)
-		return within(s.Spell(v), "rate", q, err, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", hint)
-	}
+func boilsOff(s *Settings, v string) ([]string, error) {
+	q, err := s.rate(v)
+	return within(s.Spell(v), "rate", q, err, 0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour, units.USGallonPerHour, "US gal/h", "measure how far the level falls in an hour")
 }
 
 func hours(_ *Settings, v string) ([]string, error) {
@@ -70,16 +66,6 @@ func hours(_ *Settings, v string) ([]string, error) {
 func timeOfDay(_ *Settings, v string) ([]string, error) {
 	d, err := Clock(v)
 	return one(fmt.Sprintf("%02d:%02d", int(d.Hours()), int(d.Minutes())%60), err)
-}
-
-func ground(_ *Settings, v string) ([]string, error) {
-	a, err := units.ParseArea(v)
-	return within(v, "area", a, err, units.Acre/100, 1e5*units.Acre, units.Acre, "ac", "the ground that the trees stand on")
-}
-
-func weight(_ *Settings, v string) ([]string, error) {
-	m, err := units.ParseMass(v)
-	return within(v, "weight", m, err, units.Pound/10, 1000*units.Pound, units.Pound, "lb", "the pot alone, empty and dry")
 }
 
 func jar(s *Settings, v string) ([]string, error) {

@@ -91,7 +91,7 @@ function drawAnswer(out, a) {
       make("thead", {}, make("tr", {}, ...t.head.map((h) => make("th", { scope: "col" }, h)))),
       make("tbody", {}, ...t.rows.map((r) => make("tr", {}, ...r.map((c, i) => make(i ? "td" : "th", i ? {} : { scope: "row" }, c))))))));
   }
-  if (a.cautions) inside.push(make("ul", { class: "cautions" }, ...a.cautions.map((c) => make("li", {}, c))));
+  if (a.cautions) inside.push(make("ul", { class: "cautions" }, ...a.cautions.map((c) => make("li", {}, sentence(c)))));
   if (a.known) inside.push(make("p", { class: "known" }, sentence(a.known.join("; ")) + "."));
   if ((a.rows || []).some((r) => r.give)) inside.push(make("p", { class: "known" }, "Give or take holds 19 times of 20."));
   if (a.wants) inside.push(make("p", { class: "known" }, "Still to fill in: " + a.wants.join(", ") + "."));

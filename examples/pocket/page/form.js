@@ -90,11 +90,13 @@ function stepper(box, button, units, usual, sign, label, change) {
       const minutes = (Number(time[1]) * 60 + Number(time[2]) + sign * size + 1440) % 1440;
       box.value = String(Math.floor(minutes / 60)).padStart(2, "0") + ":" + String(minutes % 60).padStart(2, "0");
     } else {
-      const parts = /^(-?\d*\.?\d*)(.*)$/.exec(text);
-      const number = Number(parts[1] || 0);
-      const decimals = Math.max((String(size).split(".")[1] || "").length, (parts[1].split(".")[1] || "").length);
-      box.value = (number + sign * size).toFixed(decimals) + parts[2];
-      if (!box.value.replace(parts[2], "")) return;
+      // A number, or a whole and a fraction, and its unit; other words stay as they are.
+      const parts = /^(-?)(?:(\d*\.?\d*)|(?:(\d+) +)?(\d+)\/([1-9]\d*))(\s*(?!e\d)[a-z%].*|)$/i.exec(text);
+      if (!parts || (text && !/\d/.test(text))) return;
+      const whole = parts[4] ? Number(parts[3] || 0) + parts[4] / parts[5] : Number(parts[2] || 0);
+      const decimals = Math.max((String(size).split(".")[1] || "").length, parts[4] ? 4 : (parts[2].split(".")[1] || "").length);
+      const moved = (Number(parts[1] + 1) * whole + sign * size).toFixed(decimals);
+      box.value = (parts[4] ? String(Number(moved)) : moved) + parts[6];
     }
     change();
   };

@@ -12,6 +12,7 @@ function padFor(box, button, kind, change) {
 function hidePad() {
   $("pad").hidden = true;
   document.body.classList.remove("padded");
+  document.documentElement.style.scrollPaddingBottom = "";
 }
 
 function showPad(box, button, kind, change) {
@@ -50,5 +51,6 @@ function showPad(box, button, kind, change) {
     digit("0"), digit("."), button ? key("abc", letters, "letters") : key("done", () => box.blur()), key("next", next));
   $("pad").hidden = false;
   document.body.classList.add("padded");
+  document.documentElement.style.scrollPaddingBottom = $("pad").offsetHeight + "px"; // what is under the pad is not seen
   box.closest(".field").scrollIntoView({ block: "center" });
 }

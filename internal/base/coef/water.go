@@ -28,7 +28,8 @@ type Power struct {
 
 // VaporPressure lists the terms y of ln(p/22.064 MPa) = (647.096 K/T) y.
 //
-// Source of this series and the next two: IAPWS SR1-86(1992), from memory.
+// Source of this series and the next two: IAPWS SR1-86(1992), from memory, and
+// seen again in the source of a general-purpose library of its formulations.
 func VaporPressure() [6]Power {
 	return [6]Power{
 		{6, -7.85951783}, {9, 1.84408259}, {18, -11.7866497},

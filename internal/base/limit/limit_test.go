@@ -90,6 +90,31 @@ func TestHairAtZero(t *testing.T) {
 	}
 }
 
+// The hair is what its comment says: a figure may miss by 9e-12 of itself and not
+// by 15e-12, a temperature at 0 C by 3.2e-10 and no more, 32 times the hair.
+func TestHairWidth(t *testing.T) {
+	cold := limit.Range{Arg: "temperature", Low: 0, High: 1, Unit: "C"}
+	warm := limit.Range{Arg: "temperature", Low: -1, High: 0, Unit: "C"}
+	one := limit.Range{Arg: "part", Low: 1, High: 2}
+	for _, tc := range []struct {
+		r  *limit.Range
+		x  float64
+		ok bool
+	}{
+		{&cold, -limit.HairC, true}, {&cold, -3.19e-10, true}, {&cold, -3.21e-10, false},
+		{&warm, limit.HairC, true}, {&warm, 3.19e-10, true}, {&warm, 3.21e-10, false},
+		{&one, 1 - 9e-12, true}, {&one, 1 - 11e-12, false}, {&one, 2 + 19e-12, true}, {&one, 2 + 21e-12, false},
+		{&one, 1, true}, {&one, 2, true},
+	} {
+		if err := tc.r.CheckAs("f", "x", tc.x); (err == nil) != tc.ok {
+			t.Errorf("%s of %v: %v", tc.r.Arg, tc.x, err)
+		}
+	}
+	if !limit.Same(1, 1+9e-12) || limit.Same(1, 1+15e-12) || !limit.Same(1, 1-9e-12) || limit.Same(1, 1-15e-12) {
+		t.Error("the same is wider or narrower than a hair")
+	}
+}
+
 func TestSame(t *testing.T) {
 	inf, nan := math.Inf(1), math.NaN()
 	for _, tc := range []struct {

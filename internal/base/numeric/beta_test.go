@@ -61,12 +61,12 @@ func TestBetaNext(t *testing.T) {
 
 func TestBetaEdges(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
-	for _, tc := range []struct{ x, a, b, want float64 }{{0, 2, 3, 0}, {-inf, 2, 3, 0}, {1, 2, 3, 1}, {inf, 2, 3, 1}} {
+	for _, tc := range []struct{ x, a, b, want float64 }{{0, 2, 3, 0}, {-inf, 2, 3, 0}, {1, 2, 3, 1}, {inf, 2, 3, 1}, {1.5, 2, 3, 1}, {-0.5, 2, 3, 0}} {
 		if got := BetaBelow(tc.x, tc.a, tc.b); !(math.Abs(got-tc.want) <= 1e-300) {
 			t.Errorf("%+v: %v", tc, got)
 		}
 	}
-	for _, bad := range [][3]float64{{nan, 1, 1}, {0.5, 0, 1}, {0.5, 1, -1}, {0.5, nan, 1}, {0.5, 1, nan}} {
+	for _, bad := range [][3]float64{{nan, 1, 1}, {0.5, 0, 1}, {0.5, 1, -1}, {0.5, 1, 0}, {0.5, nan, 1}, {0.5, 1, nan}} {
 		if got := BetaBelow(bad[0], bad[1], bad[2]); !math.IsNaN(got) {
 			t.Errorf("%v: %v", bad, got)
 		}

@@ -52,7 +52,9 @@ func TestChiSquaredEdges(t *testing.T) {
 			t.Errorf("%d degrees beyond %v: %v", tc.free, tc.x, got)
 		}
 	}
-	if got := []float64{ChiSquaredBeyond(math.NaN(), 1), ChiSquaredBeyond(1, 0)}; !math.IsNaN(got[0]) || !math.IsNaN(got[1]) {
-		t.Errorf("%v", got)
+	for _, got := range []float64{ChiSquaredBeyond(math.NaN(), 1), ChiSquaredBeyond(1, 0), ChiSquaredBeyond(1, -2)} {
+		if !math.IsNaN(got) {
+			t.Errorf("%v", got)
+		}
 	}
 }

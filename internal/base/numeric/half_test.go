@@ -64,6 +64,24 @@ func TestHalf95Draws(t *testing.T) {
 	}
 }
 
+// Errors that are all a million times as large, or as small, are so much wider.
+func TestHalf95Scale(t *testing.T) {
+	for _, limits := range [][]float64{nil, {1}, {1, 1}, {0.3, 1.2, 0.7}} {
+		for _, sigma := range []float64{0, 0.4, 2} {
+			one := Half95(sigma, limits...)
+			for _, by := range []float64{1e-6, 1e6} {
+				scaled := make([]float64, len(limits))
+				for i, a := range limits {
+					scaled[i] = by * a
+				}
+				if got := Half95(by*sigma, scaled...); !(math.Abs(got-by*one) <= 1e-8*by*one) {
+					t.Errorf("normal %v, flat %v: %v, and %v times that %v", sigma, limits, one, by, got)
+				}
+			}
+		}
+	}
+}
+
 // The order of the flat errors does not matter, and one that hardly counts moves
 // nothing: the fold to a normal error is no step.
 func TestHalf95Smooth(t *testing.T) {

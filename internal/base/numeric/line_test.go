@@ -39,6 +39,18 @@ func TestLine(t *testing.T) {
 	if !near(s4.Scatter(l4), 2*sigma, 1e-14) || !near(l4.ErrorAt(0, s4.Scatter(l4)), l.ErrorAt(0, sigma), 1e-14) {
 		t.Errorf("of weight four: scatter %v, error at 0 %v", s4.Scatter(l4), l4.ErrorAt(0, s4.Scatter(l4)))
 	}
+	// A tenth of the heights scatters a tenth as far, and points on a line not at all.
+	var tenth, straight LineSum
+	for i, y := range []float64{0.1, 0.3, 0.4, 0.4} {
+		tenth.Add(float64(i), y, 1)
+		straight.Add(float64(i), 2*float64(i), 1)
+	}
+	if got := tenth.Scatter(tenth.Fit()); !near(got, sigma/10, 1e-13) {
+		t.Errorf("a tenth as high: scatter %v, want %v", got, sigma/10)
+	}
+	if got := straight.Scatter(straight.Fit()); !(got >= 0 && got < 1e-7) {
+		t.Errorf("points on a line scatter by %v", got)
+	}
 	// One point of weight two is two points.
 	var once, twice LineSum
 	once.Add(0, 1, 2)

@@ -18,21 +18,14 @@ var held = limit.Range{What: "sugar in a volume", Unit: "kg/m3",
 // Strength returns how strong a solution is that holds so much sugar at 20 C, in
 // kg/m3: the inverse of [Sugar].
 func Strength(fn, arg string, sugar float64) (units.Brix, error) {
-	most, err := Sugar(fn, MaxBrix)
-	if err != nil {
-		return units.Brix(math.NaN()), err
-	}
 	r := held
-	r.High = most
+	r.High, _ = Sugar(fn, MaxBrix) // 85 Brix has a density, and so has all below
 	if err := r.CheckAs(fn, arg, sugar); err != nil {
 		return units.Brix(math.NaN()), err
 	}
 	sugar = r.Clip(sugar)
 	excess := func(b float64) float64 {
-		rho, err := density.Solution(units.Brix(b), Temperature())
-		if err != nil {
-			return math.NaN()
-		}
+		rho, _ := density.Solution(units.Brix(b), Temperature())
 		return float64(rho)*b/100 - sugar
 	}
 	b, ok := numeric.Root(excess, 0, MaxBrix, 1e-11)

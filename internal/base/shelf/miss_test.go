@@ -26,7 +26,8 @@ func TestStrength(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for sugar, want := range map[float64]units.Brix{0: 0, most: MaxBrix} {
+	// A hair beyond the end is the end.
+	for sugar, want := range map[float64]units.Brix{0: 0, most: MaxBrix, most * (1 + 5e-12): MaxBrix} {
 		if b, err := Strength("f", "a", sugar); err != nil || math.Abs(float64(b-want)) > 1e-9 {
 			t.Errorf("%v kg are %v, want %v, %v", sugar, b, want, err)
 		}
@@ -36,6 +37,42 @@ func TestStrength(t *testing.T) {
 		var e *units.RangeError
 		if !math.IsNaN(float64(b)) || !errors.As(err, &e) || e.Func != "f" || e.Arg != "a" {
 			t.Errorf("%v kg are %v, %v", sugar, b, err)
+		}
+	}
+}
+
+// A refusal names the argument that the caller calls it by, and the function that
+// was called; a strength is named as density names it. At 20 C 85 Brix has 1.445388
+// times the density of water at 4 C, 999.972 kg/m3 (NBS Circular C440): 1228.6 kg
+// of sugar, and by ICUMSA up to 0.5 more. Ten times the sugar of 66 is 8729.57.
+func TestRefusalsNamed(t *testing.T) {
+	_, tooMuch := Missed("f", "v", -1, 66, 66)
+	_, meant := Missed("f", "v", 1, 86, 66)
+	_, made := Missed("f", "v", 1, 66, 86)
+	_, promise := Promised("f", "v", 1, 0.1, 66)
+	_, to := Promised("f", "v", 1, 1, 86)
+	_, of := Sugar("f", -1)
+	for name, tc := range map[string]struct {
+		err  error
+		want units.RangeError
+	}{
+		"volume":   {tooMuch, units.RangeError{Arg: "v", What: "volume", Value: -1, Low: 0, High: 1e6, Unit: "m3", Hint: "a volume is not negative"}},
+		"amount":   {Amount("f", "v", 2e6), units.RangeError{Arg: "v", What: "volume", Value: 2e6, Low: 0, High: 1e6, Unit: "m3", Hint: "check its unit: no tank holds that"}},
+		"meant":    {meant, units.RangeError{Arg: "brix", Value: 86, Low: 0, High: 85}},
+		"made":     {made, units.RangeError{Arg: "brix", Value: 86, Low: 0, High: 85}},
+		"promised": {promise, units.RangeError{Arg: "v", What: "sugar in a volume", Value: 8729.57, Low: 0, High: 1228.6, Unit: "kg/m3", Hint: "beyond 85 Brix it sets as candy"}},
+		"to":       {to, units.RangeError{Arg: "brix", Value: 86, Low: 0, High: 85}},
+		"of":       {of, units.RangeError{Arg: "brix", Value: -1, Low: 0, High: 85}},
+	} {
+		var e *units.RangeError
+		if !errors.As(tc.err, &e) {
+			t.Errorf("%s: %v", name, tc.err)
+			continue
+		}
+		w := tc.want
+		if e.Func != "f" || e.Arg != w.Arg || w.What != "" && (e.What != w.What || e.Unit != w.Unit || e.Hint != w.Hint) ||
+			math.Abs(e.Value-w.Value) > 0.01 || math.Abs(e.Low-w.Low) > 1e-9 || math.Abs(e.High-w.High) > 1 {
+			t.Errorf("%s: %+v, want %+v", name, *e, w)
 		}
 	}
 }

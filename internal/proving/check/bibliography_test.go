@@ -49,3 +49,38 @@ func TestReferenceString(t *testing.T) {
 		}
 	}
 }
+
+// A row cites by its own cell, else by the first key of its table, and by no key
+// that the table has not.
+func TestRowKey(t *testing.T) {
+	const text = `# id: keyed
+# title: A liquid of two books
+# source: see the column key
+# key: kell-1975, iapws-if97
+# obtained: read
+# kind: figures
+# column t_C: input C
+# column density: want kg/m3
+# column key: text -
+# tolerance density: half-digit: half a unit in the last printed digit
+t_C,density,key
+4,1000,iapws-if97
+20,998,
+`
+	table, err := parse("keyed", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if a, b := table.Rows[0].Key(), table.Rows[1].Key(); a != "iapws-if97" || b != "kell-1975" {
+		t.Errorf("cited as %q and %q", a, b)
+	}
+	if got := (Row{}).Key(); got != "" {
+		t.Errorf("no row cites %q", got)
+	}
+	if args := table.Rows[0].arguments(); len(args) != 1 || args[0].Name != "t_C" {
+		t.Errorf("the key is an argument: %v", args)
+	}
+	if _, err := parse("keyed", strings.Replace(text, "1000,iapws-if97", "1000,plato-1900", 1)); err == nil || !strings.Contains(err.Error(), "is no key of the table") {
+		t.Errorf("a key that the table has not: %v", err)
+	}
+}

@@ -14,6 +14,7 @@ type Claim struct {
 	With   string                     // the arguments that no row gives, and what is taken from the answer; for a reader
 	Select func(Row) bool             // the rows it speaks of; nil for all
 	Got    func(Row) (float64, error) // the function's value, in the column's unit
+	Exact  bool                       // it reckons, and meets every figure: its arithmetic is exact
 }
 
 // A Result is what came of one [Claim].

@@ -34,8 +34,9 @@
 // named obtained starts with one of these in every row. Subtests of rows
 // obtained from memory carry those words in their name.
 //
-// Key gives the sources as bibliography.json calls them, or is none where
-// geometry or a definition is all. The note that begins with basis says what a figure stands on: molar
+// Key gives the sources as bibliography.json calls them, the one in which the
+// figures were found first, or is none where geometry or a definition is all. A
+// text column named key gives the one of each row. The note that begins with basis says what a figure stands on: molar
 // masses, weights in air or in vacuum, which milliliter, which scale. A table that
 // was computed must have one.
 //

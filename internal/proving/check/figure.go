@@ -89,6 +89,7 @@ func number(printed string) json.Number { return json.Number(strings.TrimPrefix(
 // Text columns that say something about a row, and do not choose.
 const (
 	sourceColumn = "source"
+	keyColumn    = "key"
 	noteColumn   = "note"
 )
 
@@ -100,7 +101,7 @@ func (r Row) arguments() []argument {
 		case cell == "":
 		case c.Kind == Input:
 			args = append(args, argument{Name: c.Name, Value: number(cell), Unit: r.unit(c), Of: c.of()})
-		case c.Kind == Text && !slices.Contains([]string{obtainedColumn, sourceColumn, noteColumn}, c.Name) && !r.table.isUnit(c.Name):
+		case c.Kind == Text && !slices.Contains([]string{obtainedColumn, sourceColumn, keyColumn, noteColumn}, c.Name) && !r.table.isUnit(c.Name):
 			args = append(args, argument{Name: c.Name, Text: cell})
 		}
 	}

@@ -153,6 +153,22 @@ func (r Row) Obtained() string {
 	return r.table.Obtained
 }
 
+// Key gives the source in which the row's figures were found, as bibliography.json
+// calls it: its own cell, or the first key of the table. It is empty where
+// geometry or a definition is all.
+func (r Row) Key() string {
+	if r.table == nil {
+		return ""
+	}
+	if own := r.Text(keyColumn); own != "" {
+		return own
+	}
+	if len(r.table.Keys) > 0 {
+		return r.table.Keys[0]
+	}
+	return ""
+}
+
 // FromMemory reports whether the row's figures were recalled and not read.
 func (r Row) FromMemory() bool { return strings.HasPrefix(r.Obtained(), "memory") }
 
@@ -234,6 +250,9 @@ func (r *Row) check() error {
 	}
 	if r.table.Obtained == byRow && !knownObtained(r.Text(obtainedColumn)) {
 		return fmt.Errorf("column %s: %q does not start with one of %s", obtainedColumn, r.Text(obtainedColumn), strings.Join(obtainedWords, ", "))
+	}
+	if key := r.Text(keyColumn); key != "" && !slices.Contains(r.table.Keys, key) {
+		return fmt.Errorf("column %s: %q is no key of the table", keyColumn, key)
 	}
 	r.name = r.makeName()
 	if r.name == "" {

@@ -28,6 +28,22 @@ func Boil() []check.Claim {
 				t, err := boil.Water(units.Pressure(r.Float("p_MPa")) * units.Megapascal)
 				return t.Kelvin(), err
 			}},
+		{Table: "iapws-95-saturation", Column: "T_K", Func: "boil.Water",
+			Got: func(r check.Row) (float64, error) {
+				t, err := boil.Water(units.Pressure(r.Float("p_MPa")) * units.Megapascal)
+				return t.Kelvin(), err
+			}},
+		{Table: "syrup-point-published", Column: "boils_C", Func: "boil.SyrupPoint",
+			Got: func(r check.Row) (float64, error) {
+				t, err := boil.SyrupPoint(brix(r), units.Atmosphere)
+				return t.Celsius(), err
+			}},
+		{Table: "syrup-point-published", Column: "boils_F", Func: "boil.SyrupPoint",
+			Got: func(r check.Row) (float64, error) {
+				t, err := boil.SyrupPoint(brix(r), units.Atmosphere)
+				return t.Fahrenheit(), err
+			}},
+		{Table: "pan-rate-published", Column: "value", Func: "boil.PanRate", Got: panRate},
 		{Table: "us-standard-atmosphere", Column: "psia", Func: "boil.PressureAt",
 			Got: func(r check.Row) (float64, error) {
 				p, err := boil.PressureAt(units.Feet(r.Float("altitude_ft")))
@@ -110,6 +126,16 @@ func Boil() []check.Claim {
 			}},
 		{Table: "latent-heat", Column: "value", Func: "boil.LatentHeat", Got: latent},
 	}
+}
+
+// panRate is the middle of the span for a flue pan.
+func panRate(r check.Row) (float64, error) {
+	rate, err := boil.PanRate(boil.FluePan, units.Feet(r.Float("width_ft")).Times(units.Feet(r.Float("length_ft"))))
+	gallons := rate.Middle.USGallonsPerHour()
+	if r.Text("unit") == "barrels/h" {
+		return gallons / 31.5, err
+	}
+	return gallons, err
 }
 
 func station(r check.Row) (float64, error) {

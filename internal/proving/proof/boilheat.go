@@ -35,8 +35,11 @@ func BoilHeat() []check.Claim {
 				h, err := boilDown(2, 66, units.Fahrenheit(r.Float("given")))
 				return h.PreheaterCeiling().Percents(), err
 			}},
-		{Table: "boiling-heat-worked", Column: "value", Func: "units.Share", Select: when("quantity", "open pan by steam equivalent"),
-			Got: func(r check.Row) (float64, error) { return units.FractionShare(1 / r.Float("given")).Percents(), nil }},
+		{Table: "preheater-published", Column: "value", Func: "boil.HeatDemand.PreheaterCeiling",
+			Got: func(r check.Row) (float64, error) {
+				h, err := boilDown(2, 66, units.Fahrenheit(r.Float("sap_F")))
+				return h.PreheaterCeiling().Percents(), err
+			}},
 		{Table: "boiling-heat-worked", Column: "value", Func: "units.Area.Volume", Select: when("quantity", "level drop"),
 			Got: func(r check.Row) (float64, error) {
 				return units.SquareFoot.Volume(units.Inches(r.Float("given"))).USGallons(), nil

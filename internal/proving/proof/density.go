@@ -35,7 +35,29 @@ func coefficients() []check.Claim {
 		{Table: "hydrometer-constants", Column: "value", Func: "density.GlassExpansion", Got: func(check.Row) (float64, error) {
 			return density.GlassExpansion, nil
 		}},
+		{Table: "water-density-published", Column: "value", Func: "density.Water", Got: waterPrinted},
 		{Table: "solution-density-worked", Column: "value", Func: "density.Solution", Got: worked},
+	}
+}
+
+// waterPrinted gives the density of water in what the row prints it in.
+func waterPrinted(r check.Row) (float64, error) {
+	at := celsius(r)
+	if r.Text("t_F") != "" {
+		at = units.Fahrenheit(r.Float("t_F"))
+	}
+	d, err := density.Water(at)
+	if err != nil {
+		return math.NaN(), err
+	}
+	switch r.Text("quantity") {
+	case "over water at its densest":
+		densest, err := density.Water(units.Celsius(4))
+		return float64(d / densest), err
+	case "liters of a kilogram at its densest":
+		return 1000 / d.KilogramsPerCubicMeter(), nil
+	default:
+		return d.KilogramsPerCubicMeter() / 1000, nil
 	}
 }
 
@@ -86,6 +108,14 @@ func gravities() []check.Claim {
 		{Table: "baume-worked", Column: "baume", Func: "density.Scale.Baume", Got: func(r check.Row) (float64, error) {
 			be, err := scale(r).Baume(brix(r))
 			return float64(be), err
+		}},
+		{Table: "syrup-density-published", Column: "baume", Func: "density.Scale.Baume", Got: func(r check.Row) (float64, error) {
+			be, err := density.NBSC440.Baume(brix(r))
+			return float64(be), err
+		}},
+		{Table: "syrup-density-published", Column: "lb_per_gallon", Func: "density.WeightInAir", Got: func(r check.Row) (float64, error) {
+			m, err := density.WeightInAir(units.USGallon, brix(r), units.Fahrenheit(68))
+			return m.Pounds(), err
 		}},
 		{Table: "brix-scales-worked", Column: "value", Func: "density.Scale", Got: scales},
 		{Table: "gallon-weight-brix", Column: "brix", Func: "density.Scale.Brix", Got: func(r check.Row) (float64, error) {
@@ -199,6 +229,14 @@ func volumes() []check.Claim {
 		return m.Pounds(), err
 	}
 	return []check.Claim{
+		{Table: "cup-weights-published", Column: "grams", Func: "density.Mass", Got: func(r check.Row) (float64, error) {
+			measure := units.USCup
+			if r.Text("measure") == "tablespoon" {
+				measure = units.USFluidOunce / 2
+			}
+			m, err := density.Mass(measure, brix(r), c20)
+			return m.Grams(), err
+		}},
 		{Table: "weight-per-gallon", Column: "in_vacuo_icumsa", Func: "density.Mass", Got: func(r check.Row) (float64, error) {
 			return pounds(r, density.Mass)
 		}},

@@ -27,6 +27,10 @@ func Finish() []check.Claim {
 		{Table: "confection-ceilings", Column: "value", Func: "finish.ProductWeight", Got: productCeiling},
 		{Table: "confections", Column: "low_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.Low })},
 		{Table: "confections", Column: "high_F", Func: "finish.ConfectionFinishes", Got: end(func(f finish.Finish) units.TempDiff { return f.High })},
+		{Table: "confections", Column: "boils_F", Func: "finish.Finish.At", Got: func(r check.Row) (float64, error) {
+			_, high, err := finish.Finish{High: units.FahrenheitDegrees(r.Float("high_F"))}.At(units.Atmosphere)
+			return high.Fahrenheit(), err
+		}},
 		grain("low_F", func(g finish.Graining) units.Temperature { return g.Low }),
 		grain("high_F", func(g finish.Graining) units.Temperature { return g.High }),
 		grain("least_F", func(g finish.Graining) units.Temperature { return g.Least }),

@@ -32,6 +32,12 @@ func Fuel() []check.Claim {
 		claim("cordwood-missouri", "dry20_lb_per_cord", missouri, func(w fuel.Firewood) float64 { return cordPounds(w, 20) }),
 		claim("cordwood-missouri", "MMBtu_per_cord", missouri, func(w fuel.Firewood) float64 { return million(w.Heat) }),
 		claim("cordwood-missouri", "kansas_MMBtu_per_cord", missouri, func(w fuel.Firewood) float64 { return million(w.OtherHeat) }),
+		// The source says 7,000 Btu to the pound at 20 percent, and prints tenths.
+		{Table: "cordwood-missouri", Column: "MMBtu_per_cord", Func: "fuel.Fuel.Of", Exact: true, Got: func(r check.Row) (float64, error) {
+			pound := fuel.Fuel[units.Mass]{Heat: units.BtusITPerPound(7000).Energy(units.Pound), Per: units.Pound, Basis: fuel.LessMoisture}
+			h, err := pound.Of(units.Pounds(r.Float("dry20_lb_per_cord")))
+			return math.Round(10*million(h.Energy)) / 10, err
+		}},
 		{Table: "boiling-heat-worked", Column: "value", Func: "fuel.LearnEfficiency", Select: when("quantity", "efficiency at 22 gal of syrup per cord"),
 			Got: func(r check.Row) (float64, error) {
 				l, err := fuel.LearnEfficiency(fuel.Firing{
@@ -42,6 +48,11 @@ func Fuel() []check.Claim {
 			}},
 		{Table: "fuel-heat", Column: "btu", Func: "fuel.ByVolume and others", Got: fuelHeat},
 		{Table: "wood-net-heat", Column: "net", Func: "fuel.WoodHeat",
+			Got: func(r check.Row) (float64, error) {
+				h, err := fuel.WoodHeat(fuel.WetMoisture(r.Float("wet")))
+				return h.Energy(units.Kilogram).In(units.Megajoule), err
+			}},
+		{Table: "wood-heat-published", Column: "value", Func: "fuel.WoodHeat",
 			Got: func(r check.Row) (float64, error) {
 				h, err := fuel.WoodHeat(fuel.WetMoisture(r.Float("wet")))
 				return h.Energy(units.Kilogram).In(units.Megajoule), err

@@ -15,8 +15,16 @@ import (
 // Money returns the claims of package money.
 func Money() []check.Claim {
 	return []check.Claim{
-		{Table: "sap-purchase", Column: "usd", Func: "money.Offer.PerUSGallon", Got: sapPrice},
-		{Table: "pool-shares-worked", Column: "share", Func: "money.Divide", Got: poolShare},
+		{Table: "sap-purchase", Column: "usd", Func: "money.Offer.PerUSGallon", Exact: true, Got: sapPrice},
+		{Table: "sap-cost-published", Column: "usd", Func: "money.CostPerUSGallon", Exact: true, Got: func(row check.Row) (float64, error) {
+			taps := make([]money.Cost, int(row.Float("taps")))
+			for i := range taps {
+				taps[i] = money.Cost{Item: "a tap", Amount: decimal.NewFromFloat(row.Float("usd_per_tap"))}
+			}
+			cost, err := money.CostPerUSGallon(taps, decimal.NewFromInt(1), decimal.New(1, -2))
+			return cost.InexactFloat64(), err
+		}},
+		{Table: "pool-shares-worked", Column: "share", Func: "money.Divide", Exact: true, Got: poolShare},
 		{Table: "maple-costs", Column: "usd", Func: "money.PublishedCosts", Got: publishedCost},
 	}
 }

@@ -23,6 +23,11 @@ func Pan() []check.Claim {
 				t, err := pan.Transit(panSap(r), panSyrup(r), 2*units.Inch, 2*units.USGallonPerSquareFootHour, units.Atmosphere)
 				return t.Minutes(), err
 			}},
+		{Table: "transit-published", Column: "transit", Func: "pan.Transit",
+			Got: func(r check.Row) (float64, error) {
+				t, err := pan.Transit(panSap(r), panSyrup(r), units.Inches(r.Float("depth_in")), 2*units.USGallonPerSquareFootHour, units.Atmosphere)
+				return t.Minutes(), err
+			}},
 	}
 }
 

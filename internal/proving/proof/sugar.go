@@ -16,7 +16,7 @@ func Sugar() []check.Claim {
 	return []check.Claim{
 		{Table: "thinning-examples", Column: "value", Func: "sugar.Thin", Select: thinned, Got: thinning},
 		{Table: "thinning-examples", Column: "value", Func: "sugar.Concentrate", Select: boiledDown, Got: boilingDown},
-		{Table: "thinning-examples", Column: "value", Func: "sugar.SquareParts", Select: partsByMass, Got: squareParts},
+		{Table: "thinning-examples", Column: "value", Func: "sugar.SquareParts", Exact: true, Select: partsByMass, Got: squareParts},
 		{Table: "thinning-examples", Column: "value", Func: "sugar.Blend", Select: when("quantity", "strength when the parts are taken as volumes"), Got: volumeTrap},
 		{Table: "syrup-standards", Column: "min", Func: "sugar.Jurisdiction.Standard", Got: func(r check.Row) (float64, error) {
 			s, err := standardOf(r)
@@ -51,7 +51,7 @@ func Sugar() []check.Claim {
 			s, err := sugar.LightShare(units.Percents(r.Float("a_T")), units.Percents(r.Float("b_T")), units.Percents(r.Float("target_T")))
 			return s.Fraction(), err
 		}},
-		{Table: "invert-by-glucose-meter", Column: "inverted", Func: "sugar.InvertedFromMeter", Got: func(r check.Row) (float64, error) {
+		{Table: "invert-by-glucose-meter", Column: "inverted", Func: "sugar.InvertedFromMeter", Exact: true, Got: func(r check.Row) (float64, error) {
 			s, err := sugar.InvertedFromMeter(sugar.Glucose(r.Float("reading")), 10)
 			return s.Percents(), err
 		}},

@@ -82,6 +82,34 @@ func SugarWater() []check.Claim {
 				b, err := sugar.Sokolovsky.Saturation(units.Celsius(r.Float("t_C")))
 				return float64(b), err
 			}},
+		// The grams of the one and the percent of the other stand in one book, each
+		// rounded in its own way. At 90 C Sokolovsky's is Herzfeld's.
+		{Table: "saturation-herzfeld", Column: "g_per_100g_water", Func: "sugar.Solubility.Saturation by the other author",
+			Select: func(r check.Row) bool { t := int(r.Float("t_C")); return t%10 == 0 && t != 90 },
+			Got: func(r check.Row) (float64, error) {
+				b, err := sugar.Sokolovsky.Saturation(celsius(r))
+				return float64(100 * b / (100 - b)), err
+			}},
+		{Table: "saturation-sokolovsky", Column: "percent", Func: "sugar.Solubility.Saturation by the other author",
+			Got: func(r check.Row) (float64, error) {
+				b, err := sugar.Herzfeld.Saturation(celsius(r))
+				return float64(b), err
+			}},
+		{Table: "iapws-viscosity-check", Column: "viscosity", Func: "sugar.WaterViscosity",
+			Got: func(r check.Row) (float64, error) {
+				v, err := sugar.WaterViscosity(units.Kelvin(r.Float("T_K")))
+				return v.MillipascalSeconds(), err
+			}},
+		{Table: "water-heat-published", Column: "value", Func: "sugar.SpecificHeat", Select: when("quantity", "at a temperature"),
+			Got: func(r check.Row) (float64, error) {
+				c, err := sugar.SpecificHeat(0, celsius(r))
+				return c.KilojoulesPerKilogramKelvin(), err
+			}},
+		{Table: "water-heat-published", Column: "value", Func: "sugar.Enthalpy", Select: when("quantity", "mean from 0 C"),
+			Got: func(r check.Row) (float64, error) {
+				h, err := sugar.Enthalpy(0, celsius(r))
+				return h.KilojoulesPerKilogram() / r.Float("t_C"), err
+			}},
 		{Table: "viscosity-worked", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
 		{Table: "viscosity-crc", Column: "viscosity", Func: "sugar.Viscosity", Got: viscosity},
 		{Table: "specific-heat-read", Column: "specific_heat", Func: "sugar.SpecificHeat",

@@ -18,10 +18,14 @@ const (
 	swallowed      // an error is taken no notice of
 	swapped        // two arguments of one type change places
 	early          // a function returns there
+	bound          // a comparison takes its boundary in, or leaves it out
+	turn           // it turns about
+	arith          // minus for plus, over for times, and back
+	logic          // or for and, and back
 	kinds
 )
 
-var kindNames = [kinds]string{"last", "sign", "ten", "delete", "swallow", "swap", "early"}
+var kindNames = [kinds]string{"last", "sign", "ten", "delete", "swallow", "swap", "early", "bound", "turn", "arith", "logic"}
 
 // bump returns the literal changed in the way of k, as Go source that can stand
 // in its place, and false if that makes no other number.

@@ -1,21 +1,22 @@
-// Bump changes every numeric literal of the library packages, or leaves out every
-// step, one at a time, and reports the changes that no test notices:
+// Bump changes every numeric literal of the library packages, leaves out every
+// step or changes every operator, one at a time, and reports the changes that no test notices:
 //
 //	file:line:column old -> new
 //
 // Each literal is bumped in up to three ways: its last digit by one, its sign,
 // and its power of ten. With -bumps delete,swallow,swap,early it leaves out steps
 // instead: a statement, the notice taken of an error, the order of two arguments
-// of one type, and the rest of a function. From the root of the module, everything (hours), one
-// package, what changed since a commit, or fifty literals drawn at random:
+// of one type, and the rest of a function; with bound,turn,arith,logic it changes
+// operators: the boundary of a comparison, its sense, minus for plus, or for and.
+// From the root of the module, everything (hours), one package, what changed
+// since a commit, or fifty literals drawn at random:
 //
 //	go -C internal/tools run ./bump -dir ../..
 //	go -C internal/tools run ./bump -dir ../.. ./density
 //	go -C internal/tools run ./bump -dir ../.. -file "$(git diff --name-only main | paste -sd'|')"
 //	go -C internal/tools run ./bump -dir ../.. -sample 50 -seed 1
 //
-// It is no step of the gate: it takes too long. Operators and conditions are
-// left to gremlins; README.md here has the command and what both found.
+// It is no step of the gate: it takes too long. README.md here has what it found.
 //
 // A change goes through go test -overlay, so that no file is touched. A literal
 // that may be a variable is built into one test program that holds the changes
@@ -85,7 +86,7 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	flags.StringVar(&o.dir, "dir", ".", "root `folder` of the module")
 	flags.StringVar(&o.known, "known", "internal/tools/bump/known.txt", "`list` of survivors that are no fault, below -dir; empty for none")
 	flags.StringVar(&o.file, "file", "", "only changes whose file below -dir and line, as in pans/pans.go:12:, match this `regexp`")
-	flags.StringVar(&o.bumps, "bumps", "last,sign,ten", "`kinds` of change: of literals last, sign, ten; of steps delete, swallow, swap, early")
+	flags.StringVar(&o.bumps, "bumps", "last,sign,ten", "`kinds` of change: of literals last, sign, ten; of steps delete, swallow, swap, early; of operators bound, turn, arith, logic")
 	flags.IntVar(&o.sample, "sample", 0, "only `n` literals and steps drawn at random")
 	flags.Uint64Var(&o.seed, "seed", 1, "seed of the draw")
 	flags.IntVar(&o.jobs, "jobs", 2, "changes tried at once")
@@ -93,7 +94,7 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	flags.StringVar(&o.skip, "skip", "Oracle|Consumer", "tests not to run, a `regexp`")
 	flags.BoolVar(&o.importers, "importers", true, "ask the packages that import the changed one, too")
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: bump [options] [package pattern ...]\nChanges numeric literals or steps of the packages and prints the changes that no test notices.\nWithout a pattern: the library packages and what they import of the module.")
+		fmt.Fprintln(stderr, "usage: bump [options] [package pattern ...]\nChanges numeric literals, steps or operators of the packages and prints the changes that no test notices.\nWithout a pattern: the library packages and what they import of the module.")
 		flags.PrintDefaults()
 	}
 	if err := flags.Parse(args); err != nil {

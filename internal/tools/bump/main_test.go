@@ -83,6 +83,25 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// The same mill by its operators: nobody asks at a boundary, nor for the way out
+// behind b, and a part and a multiple of one are the same.
+func TestOperators(t *testing.T) {
+	dir, _ := moduletest.Unpack(t, "testdata/mill.txtar")
+	var out bytes.Buffer
+	_, err := run([]string{"-dir", dir, "-known", "", "-bumps", "bound,turn,arith,logic"}, &out, io.Discard)
+	const want = `mill.go:10:5 x < 0 -> bound
+mill.go:23:36 a > 0 -> turn
+mill.go:23:36 a > 0 -> bound
+mill.go:28:2 left *= 1 -> arith
+mill.go:30:7 left > 10 -> bound
+
+11 changes: 6 noticed, 5 survived, 0 known, 0 do not compile
+`
+	if err != nil || out.String() != want {
+		t.Errorf("bump prints\n%s\nwant\n%s%v", out.String(), want, err)
+	}
+}
+
 // Without the package above, nothing holds what only its tests ask for.
 func TestOptions(t *testing.T) {
 	dir, _ := moduletest.Unpack(t, "testdata/shed.txtar")

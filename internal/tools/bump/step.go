@@ -20,7 +20,7 @@ type wrap struct {
 }
 
 // symmetric functions give the same for arguments in either order.
-var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "example.org/sapreckoner/internal/base/limit.Same": true, "example.org/sapreckoner/internal/base/numeric.middle": true}
+var symmetric = map[string]bool{"math.Max": true, "math.Min": true, "math.Hypot": true, "strings.EqualFold": true, "example.org/sapreckoner/internal/base/limit.Same": true, "example.org/sapreckoner/internal/base/numeric.middle": true}
 
 // A walker gathers the steps of one package.
 type walker struct {
@@ -37,7 +37,7 @@ type walker struct {
 func (t *target) steps(root string) (list []*site, names *typeNames, err error) {
 	w := &walker{t: t, root: root, names: &typeNames{pkg: t.pkg.Types}}
 	in := inspector.New(t.pkg.Syntax)
-	for cur := range in.Root().Preorder((*ast.FuncDecl)(nil), (*ast.FuncLit)(nil), (*ast.BlockStmt)(nil), (*ast.CaseClause)(nil), (*ast.IfStmt)(nil), (*ast.CallExpr)(nil)) {
+	for cur := range in.Root().Preorder((*ast.FuncDecl)(nil), (*ast.FuncLit)(nil), (*ast.BlockStmt)(nil), (*ast.CaseClause)(nil), (*ast.IfStmt)(nil), (*ast.CallExpr)(nil), (*ast.BinaryExpr)(nil), (*ast.AssignStmt)(nil)) {
 		switch n := cur.Node().(type) {
 		case *ast.FuncDecl:
 			if n.Body != nil && n.Name.Name != "init" && n.Name.Name != "main" {
@@ -53,6 +53,10 @@ func (t *target) steps(root string) (list []*site, names *typeNames, err error) 
 			err = w.condition(n.Cond)
 		case *ast.CallExpr:
 			err = w.call(n)
+		case *ast.BinaryExpr:
+			err = w.operator(n)
+		case *ast.AssignStmt:
+			err = w.assigned(n)
 		}
 		if err != nil {
 			return nil, nil, err

@@ -75,7 +75,7 @@ func stepped(t *target, sites []*site, names *typeNames, folder string) (overlay
 	}
 	to := filepath.Join(folder, "bumped_chooser.go")
 	o.Replace[filepath.Join(t.dir, "bumped_chooser.go")] = to
-	return o, os.WriteFile(to, []byte(names.header()+stepChooser), 0o666)
+	return o, os.WriteFile(to, []byte(names.header()+stepChooser+operatorChooser), 0o666)
 }
 
 // A mark is one end of a wrap, or a wrap of nothing.

@@ -17,15 +17,41 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-var update = flag.Bool("update", false, "write the golden files anew")
+// Update says that golden files are to be written anew.
+var Update = flag.Bool("update", false, "write the golden files anew")
 
-// A Binary is a built program.
-type Binary struct{ path string }
+// A Binary is a program that can be started.
+type Binary struct {
+	path string
+	self bool // it is the test binary
+}
 
-// Build builds the program of the current folder.
-func Build(t *testing.T) Binary {
+// asProgram is set where a test binary is to be the program that it tests.
+const asProgram = "SAPRECKONER_AS_PROGRAM"
+
+// emulator names what starts a binary of another machine, where the tests themselves
+// run in it.
+const emulator = "SAPRECKONER_EMULATOR"
+
+// Main runs the tests of a program, given its main. The test binary is that program,
+// too, in a process of its own: nothing is built a second time, and under the race
+// detector or for another machine the program is what the tests are.
+func Main(m *testing.M, program func()) {
+	if os.Getenv(asProgram) == "" {
+		os.Exit(m.Run())
+	}
+	program()
+	os.Exit(0)
+}
+
+// Build is the program whose tests run through [Main], as go test built it.
+func Build(t testing.TB) Binary {
 	t.Helper()
-	return Programs(t, ".")[0]
+	path, err := os.Executable()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Binary{path, true}
 }
 
 // Programs builds the programs of folders, all at once.
@@ -40,7 +66,7 @@ func Programs(t *testing.T, folders ...string) (all []Binary) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		all = append(all, Binary{filepath.Join(dir, filepath.Base(path)+end)})
+		all = append(all, Binary{path: filepath.Join(dir, filepath.Base(path)+end)})
 	}
 	if out, err := exec.Command("go", append([]string{"build", "-o", dir + string(filepath.Separator)}, folders...)...).CombinedOutput(); err != nil {
 		t.Fatalf("go build: %v\n%s", err, out)
@@ -66,11 +92,23 @@ func watch(t *testing.T, folders []string) {
 	}
 }
 
+// Command is the program in a process to come.
+func (b Binary) Command(args ...string) *exec.Cmd {
+	cmd := exec.Command(b.path, args...)
+	if b.self {
+		if by := os.Getenv(emulator); by != "" {
+			cmd = exec.Command(by, append([]string{b.path}, args...)...)
+		}
+		cmd.Env = append(os.Environ(), asProgram+"=1")
+	}
+	return cmd
+}
+
 // Run runs the program and returns its exit status and output.
 func (b Binary) Run(t *testing.T, stdin string, args ...string) (status int, out, errs string) {
 	t.Helper()
 	var o, e bytes.Buffer
-	cmd := exec.Command(b.path, args...)
+	cmd := b.Command(args...)
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = strings.NewReader(stdin), &o, &e
 	err := cmd.Run()
 	var exit *exec.ExitError
@@ -95,7 +133,7 @@ func (b Binary) Golden(t *testing.T, file string, args ...string) {
 // Compare compares text with a file in testdata.
 func Compare(file, got string) error {
 	path := filepath.Join("testdata", file)
-	if *update {
+	if *Update {
 		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
 			return err
 		}
@@ -105,7 +143,7 @@ func Compare(file, got string) error {
 		return err
 	}
 	if diff := cmp.Diff(string(want), got); diff != "" {
-		return fmt.Errorf("differs from %s (-want +got):\n%s", path, diff)
+		return fmt.Errorf("differs from %s (-update writes it anew), -want +got:\n%s", path, diff)
 	}
 	return nil
 }

@@ -81,6 +81,9 @@ func woods() Range {
 
 // bookLine tells what a line still lacks.
 func bookLine(f *Form) {
+	if b, ok := read(f, "reads", units.ParseBrix); ok && f.sweet("reads", b) {
+		return
+	}
 	if f.typed("reads") && !f.typed("cold") {
 		f.note(&f.answer.Known, "with the heat of the sap the reading is brought to its true strength")
 	}

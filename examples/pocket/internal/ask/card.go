@@ -67,7 +67,7 @@ func cardBoiling(f *Form) {
 		return
 	}
 	f.row("water", "Water boils here at", f.temp(p.water))
-	f.row("syrup", "Syrup at", f.temp(syrup))
+	f.row("syrup", "Syrup at", f.below(syrup))
 	f.answer.Tables = append(f.answer.Tables, t)
 	f.caution("Station pressure, not a weather map's. Finish by the hydrometer.")
 }

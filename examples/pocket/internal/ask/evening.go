@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/sapreckoner/boil"
+	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/boil/fuel"
 	"example.org/sapreckoner/boil/pan"
 	"example.org/sapreckoner/density"
@@ -62,8 +63,8 @@ func (f *Form) evening(v units.Volume, brix, target units.Brix) (e evening, ok b
 	return e, true
 }
 
-// takeOff tells what leaves the pan, and at what heat.
-func (f *Form) takeOff(e evening, o pan.Outcome) {
+// takeOff tells what leaves the pan, at what heat, and when it is syrup.
+func (f *Form) takeOff(e evening, o pan.Outcome, lit time.Duration) {
 	if len(o.Draws) > 0 {
 		boils, err := boil.SyrupPoint(e.rig.Draw.At, e.pressure)
 		if f.blame(err, "target") {
@@ -83,6 +84,16 @@ func (f *Form) takeOff(e evening, o pan.Outcome) {
 	}
 	f.row("off", "Take it off at", f.boils(e, boils), "", held.Brix().Text(1)+": as syrup it would lie too low in the pan and scorch. Finish it in a pot")
 	f.row("hot", "So much comes off, hot", hot.TextIn(f.System, 3), "", "use a pot that holds twice as much")
+	rate := f.rate("pot")
+	water, err := density.Water(label)
+	if f.blame(err, "pot") || f.failed {
+		return
+	}
+	left, err := finish.Batch{Mass: held.Mass(), Brix: held.Brix(), Evaporation: water.MassRate(rate)}.Time(e.rig.Draw.At)
+	if f.blame(err, "pot") {
+		return
+	}
+	f.row("pot", "Then in the pot", fmt.Sprintf("%.1f h", left.Hours()), "", "it is syrup near "+at((lit+o.Ended+left).Round(10*time.Minute))+", if the pot is heated at once")
 }
 
 // boils words a boiling point. Where nobody told the elevation it counts from
@@ -102,10 +113,10 @@ func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Dur
 		by += day
 	}
 	if lit+o.Ended <= by {
-		f.row("by", "To be done by "+at(by), "light it by "+at((by-o.Ended+day)%day))
+		f.row("by", "For the pan to be done by "+at(by), "light it by "+at((by-o.Ended+day)%day))
 		return
 	}
-	f.row("late", "To be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "or gather less")
+	f.row("late", "For the pan to be done by "+at(by), "light it by "+at(((by-o.Ended)%day+day)%day), "", "or gather less")
 	// The time rises with the sap very nearly along a line. A fire without coals is
 	// soon reckoned, and the coals take about as long after any of them.
 	bare := e
@@ -123,7 +134,7 @@ func (f *Form) doneBy(e evening, o pan.Outcome, v units.Volume, lit, by time.Dur
 	const sure = 0.99 // a hundredth less
 	done := units.Volume(sure * (v1 - (float64(t1)-want)*(float64(v)-v1)/float64(t0-t1)))
 	if c := e.rig.Compartments[0]; done >= c.Area.Volume(c.Depth) { // with less the coals may overrun the pan
-		f.row("by", "Done by "+at(by)+" is", done.TextIn(f.System, 3))
+		f.row("by", "The pan does by "+at(by), done.TextIn(f.System, 3))
 	}
 }
 

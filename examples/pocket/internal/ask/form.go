@@ -199,6 +199,17 @@ func (f *Form) caution(text string) { f.note(&f.answer.Cautions, text) }
 
 func (f *Form) temp(t units.Temperature) string { return t.TextIn(f.System, 1) }
 
+// below words a heat to stop at: rounded down, as the programs' pages have it, so
+// that nobody boils past it.
+func (f *Form) below(t units.Temperature) string {
+	const hair = 1e-6 // of a tenth: how far processors may differ
+	down := func(x float64) float64 { return math.Floor(x*10+hair) / 10 }
+	if f.metric() {
+		return units.Celsius(down(t.Celsius())).Text(units.ScaleCelsius, 1)
+	}
+	return units.Fahrenheit(down(t.Fahrenheit())).Text(units.ScaleFahrenheit, 1)
+}
+
 func (f *Form) metric() bool { return f.System == units.Metric }
 
 // at words a time of the day.

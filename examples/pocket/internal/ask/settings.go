@@ -22,6 +22,7 @@ var settings = []Input{
 	{Key: "depth", Label: "Depth kept in the pan", Start: "2 in", Range: lengths(units.Inch/4, 40*units.Inch)},
 	{Key: "safe depth", Label: "Least depth that does not scorch", Start: "1 in", Range: lengths(units.Inch/8, 40*units.Inch)},
 	{Key: "coals", Label: "Coals", Help: "time in which the boil falls to half once no more wood goes on", Start: "8 minutes", Range: hours(0, 12*time.Hour)},
+	{Key: "pot boils off", Label: "The pot boils off", Help: "water in an hour, of the pot in which a small batch is finished", Start: "1 US gal/h", Range: rates(0.05*units.USGallonPerHour, 1e5*units.USGallonPerHour)},
 	{Key: "fire", Label: "The fire stands", Range: choice("", "not said", "under a roof", "under a roof", "outdoors", "outdoors")},
 	{Key: "evening", Label: "An evening's fire", Start: "5 hours", Range: hours(time.Hour, 24*time.Hour)},
 	{Key: "taps", Label: "Taps", Start: "60", Range: counts(1, 1e6)},

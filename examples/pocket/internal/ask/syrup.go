@@ -93,8 +93,8 @@ func stop(f *Form) {
 	if f.failed {
 		return
 	}
-	f.verdict("", "Stop at "+f.temp(syrup.Add(shift)))
-	f.row("stop", "The thermometer stops at", f.temp(syrup.Add(shift)), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
+	f.verdict("", "Stop at "+f.below(syrup.Add(shift)))
+	f.row("stop", "The thermometer stops at", f.below(syrup.Add(shift)), (density.Coverage * parts.Total).Text(1), "at "+target.Text(1)+", if it is read as the water was")
 	f.row("water", "Water boils at", f.temp(p.water), "", f.told(p))
 	f.row("rise", "So much above water", syrup.Sub(p.water).TextIn(f.System, 3))
 	if p.by != "water" && shift == 0 {
@@ -179,6 +179,10 @@ func (f *Form) finished(a sugar.Advice, m density.Measurement, target units.Brix
 		f.verdict("stop", "Too far: take it off the fire now.")
 		f.caution("Off the fire first. Thin it there with hot water or hot sap, in small pours, stirring after each. Stand back: it foams up and spits. Then bring it to the boil again, filter it, and read again. Mend and jars tells how much.")
 	case sugar.Leave:
+		if short := target - m.Brix; short > 0.05 { // a tenth is what the page shows
+			f.verdict("wait", "Syrup by the rule, and not yet your "+target.Text(1)+": boil on a little, and read again.")
+			break
+		}
 		f.verdict("good", "It is syrup: take it off the fire now.")
 	default:
 		f.verdict("wait", "Too close to tell: read again.")

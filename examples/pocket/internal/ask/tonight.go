@@ -33,12 +33,13 @@ var tonightScreen = Screen{
 		}, answer: tonightSap},
 		{Key: "fire", Title: "The fire", Inputs: []Input{
 			{Key: "lit", Label: "The fire is lit at", Need: true, Range: clocks()},
-			{Key: "by", Label: "Done by", Help: "if you want to be done by a time", Range: clocks()},
+			{Key: "by", Label: "Done by", Help: "if the pan is to be done by a time; a pot comes after it", Range: clocks()},
 			setting("boils off", "rate", "8 US gal/h"),
 			setting("pan", "pan", "8 ft2"),
 			setting("depth", "depth", "2 in"),
 			setting("safe depth", "safe", "1 in"),
 			setting("coals", "coals", "8 min"),
+			setting("pot boils off", "pot", "1 US gal/h"),
 			setting("fire", "stands", ""),
 			{Key: "tempered", Label: "Heat of the sap in the tank", Start: "38 F", More: true, Range: temperatures(units.Celsius(0), units.Celsius(60))},
 			setting("elevation", "elevation", "0 ft"),
@@ -90,7 +91,7 @@ func (f *Form) sapStrength() (m density.Measurement, ok bool) {
 	if byHydrometer {
 		cold, graduated = f.temperature("cold"), f.temperature("graduated")
 	}
-	if f.failed {
+	if f.failed || f.sweet("reads", reading) {
 		return m, false
 	}
 	if byHydrometer {
@@ -106,6 +107,21 @@ func (f *Form) sapStrength() (m density.Measurement, ok bool) {
 		return m, false
 	}
 	return m, true
+}
+
+// sweetest is the strongest sap that a bare number is taken for, as in the programs:
+// the bound is our own.
+const sweetest = 12
+
+// sweet asks a reading of sap back whose point seems lost. What is meant all the
+// same is typed with its unit.
+func (f *Form) sweet(key string, b units.Brix) bool {
+	if !(b > sweetest) || !bare(f.request.Fields[key][0]) {
+		return false
+	}
+	text := b.Text(1)
+	f.refuse(key, fmt.Errorf("sap of %s? it is 1 to 4: is a point lost? Type %[1]s if it is so", text))
+	return true
 }
 
 // tonightSap tells the strength and the syrup to expect.
@@ -168,9 +184,9 @@ func tonightFire(f *Form) {
 		f.verdict("stop", "Do not light this fire as it is: its coals alone boil the pan below its safe depth, even if no wood goes on after the first. Gather more, or use a pot. If it burns already, pour in sap or water before the level is low.")
 		return
 	}
-	f.row("done", "Done at", at(lit+o.Ended), "", "the clock starts with a hot arch")
+	f.row("done", "The pan is done at", at(lit+o.Ended), "", "the clock starts with a hot arch")
 	f.row("wood", "Last wood at", at(lit+o.LastWood), "", "the coals do the rest: stay with them")
-	f.takeOff(e, o)
+	f.takeOff(e, o, lit)
 	if wanted {
 		f.doneBy(e, o, v, lit, by)
 	}

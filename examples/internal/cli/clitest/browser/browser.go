@@ -10,14 +10,17 @@ import (
 	"time"
 )
 
-// Need skips a test where the browser and the readers of PDF are not
-// installed, unless SAPRECKONER_BROWSER is "required". They come from Debian:
+// Need skips a test that is to be short, and where the browser and the readers of PDF
+// are not installed, unless SAPRECKONER_BROWSER is "required". They come from Debian:
 //
 //	apt-get install -y --no-install-recommends chromium poppler-utils fonts-dejavu-core
 //
 // DejaVu is among the widest fonts that a page may meet.
 func Need(t *testing.T) {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("a browser takes long to begin")
+	}
 	for _, name := range []string{"chromium", "pdfinfo", "pdftotext", "pdftoppm"} {
 		if _, err := exec.LookPath(name); err != nil {
 			if os.Getenv("SAPRECKONER_BROWSER") == "required" {
