@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -144,50 +145,120 @@ func TestSweetAlone(t *testing.T) {
 	}
 }
 
-// The air of the night over sweet in the pan comes from weather.csv where it stands, or
-// is told. By hand: 25 F freezes what freezes at 31.5 F (5.1 Brix: 5.1/94.9/0.3423 = 0.157
-// mol/kg, times 1.86 K). From 212 F that takes log2(187/6.5) = 4.8 halvings, 9.7 h of 2 h
-// each. An empty cell is no low.
-func TestNightAir(t *testing.T) {
+// Sap that is over a week old is neither planned nor lost: the page asks after it, and a
+// flag plans it. 12 gal of the 2nd are 9 days old on the 11th, 30 of the 4th are 7.
+func TestOldSap(t *testing.T) {
 	b := clitest.Build(t)
-	files := map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 2 x 3 ft, 2 x 1 ft\n",
-		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-10,90,2.1,40,90\n2034-03-12,80,2.1,40,\n",
-		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-10,1,1.5,5.1\n2034-03-10,2,1.5,25\n"}
-	const weather = "date,tmin_f,tmax_f\n2034-03-10,5,39\n2034-03-11,25,39\n"
-	for _, c := range []struct{ weather, args, want, not string }{
-		{weather + "2034-03-12,28,41\n", "", "air down to 25 F: expect ice; no fire under ice.", "Tonight"},
-		{weather + "2034-03-12,28,41\n", "", "nights to 25 F", "5 F freezes"}, // that of its own morning was before the fire
-		{weather + "2034-03-12,28,41\n", "-full", "Coldest air 25.0 F (-3.9 C; by weather.csv; ice forms", "of 1 of 2"},
-		{weather + "2034-03-12,28,41\n", "-full", "First ice after the fire 9 h 30 min", ""},
-		{weather + "2034-03-12,,41\n", "-full", "Coldest air 25.0 F (-3.9 C; by weather.csv, of 1 of 2 nights", ""},
-		{weather + "2034-03-12,28,41\n2034-03-13,20,30\n", "", "Tonight's 20 F freezes the pan: leave it deep, cover it", ""},
-		{weather, "-night|38 F", "look for ice first; no fire under ice.", "freezes"},
-		{weather, "-night|38 F|-full", "Coldest air 38.0 F (3.3 C; as told; no ice by that: look all the same)", "First ice"},
-		{"", "", "look for ice first; no fire under ice.", "nights to"},
-		{"", "-full", "Give -night, the coldest that the air gets", "Coldest air"},
-		{"date,tmin_f\n2034-03-11,x\n", "", "look for ice first; no fire under ice.", "nights to"}, // the check of the folder tells it
+	const settings, head = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n", "date,sap_gal,sugar_brix,read_at_f,thrown_gal\n2034-03-02,12,2.1,40,\n"
+	both := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-04,30,2.1,40,\n2034-03-11,20,2.1,40,\n"})
+	const asks = "Not counted: 12 US gal of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown."
+	for args, want := range map[string][2]string{
+		"":         {"50 US gal of sap make", asks},
+		"-old-sap": {"62 US gal of sap make", "Sap of 9 days: cloudy, ropy or sour goes out untasted."},
 	} {
-		if files["weather.csv"] = c.weather; c.weather == "" {
-			delete(files, "weather.csv")
-		}
-		args := append([]string{"-dir", clitest.Folder(t, files)}, strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
-		_, page, errs := b.Run(t, "", args...)
+		page, _ := b.Brief(t, "", append([]string{"-dir", both}, strings.Fields(args)...)...)
 		flat := strings.Join(strings.Fields(page), " ")
-		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
-			t.Errorf("%s: want %q without %q\n%s%s", c.args, c.want, c.not, page, errs)
+		if !strings.Contains(flat, want[0]) || !strings.Contains(flat, want[1]) || strings.Contains(flat, "Not counted") != (args == "") {
+			t.Errorf("%q: %s", args, page)
 		}
 	}
-	// Where no sap waits the sweet freezes as well.
-	files["days.csv"], files["weather.csv"] = "date,sap_gal,boiled_gal\n2034-03-10,90,90\n", weather
-	if page, _ := b.Brief(t, "", "-dir", clitest.Folder(t, files)); !strings.Contains(page, "Air down to 25 F since: ice may lie in it.") {
+	alone := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head})
+	if status, out, errs := b.Run(t, "", "-dir", alone, "-day", "2034-03-11"); status != 2 || out != "" || !strings.Contains(errs, asks) || strings.Contains(errs, "no sap waits") {
+		t.Errorf("%d %s%s", status, out, errs)
+	}
+	thrown := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-11,20,2.1,40,12\n"})
+	if page, _ := b.Brief(t, "", "-dir", thrown); strings.Contains(page, "Not counted") {
 		t.Error(page)
 	}
-	for args, want := range map[string]string{
-		"-night|20 F": "no sweet stands in the pan",
-		"-compartments|8 ft2, 4 ft2|-night|-100 C": "-night: temperature of the air",
-	} {
-		if status, _, errs := b.Run(t, "", strings.Split(args, "|")...); status != 2 || !strings.Contains(errs, want) {
-			t.Errorf("%s: %d %s", args, status, errs)
+}
+
+// Sweet that stood for over a week is no longer a plan of the day, and syrup beside sweet
+// is drawn first: 12 Brix and 66.9 side by side.
+func TestSweetThatStoodLong(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 2 x 3 ft, 2 x 1 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-03,90,2.1,40,90\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-03,1,1,12\n2034-03-03,2,2,66.9\n"})
+	for day, want := range map[string]string{"2034-03-10": "boil it down in a pot today, or drain it", "2034-03-11": "over a week. Sour, cloudy or ropy: drain it untasted. Only if it is clear and smells fresh boil it down in a pot today."} {
+		page, _ := b.Brief(t, "", "-dir", dir, "-day", day)
+		if flat := strings.Join(strings.Fields(page), " "); !strings.Contains(flat, want) || !strings.Contains(flat, "Draw first no. 2 (it is syrup:") {
+			t.Errorf("%s: %s", day, page)
 		}
+	}
+}
+
+// What -write adds stands in the numbers of the page: 380 L of a metric folder come back
+// as 380, and depths in tenths of a centimeter.
+func TestWritesRoundNumbers(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\nelevation: 350 m\ncompartments: 60 x 90 cm, 60 x 30 cm\n",
+		"days.csv": "date,sap_l,sugar_brix,read_at_c,boiled_l,lit\n2034-04-02,380,2.2,3,,\n"})
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write"); status != 0 {
+		t.Fatal(errs)
+	}
+	days, err := os.ReadFile(filepath.Join(dir, "days.csv"))
+	if err != nil || !strings.Contains(string(days), "2034-04-02,,,,380,08:00") {
+		t.Errorf("%v: %s", err, days)
+	}
+	pan, err := os.ReadFile(filepath.Join(dir, "pan.csv"))
+	if lines := strings.Split(strings.TrimSpace(string(pan)), "\n"); err != nil || len(lines) != 3 || !regexp.MustCompile(`^2034-04-02,1,[0-9]+(\.[0-9])?,`).MatchString(lines[1]) {
+		t.Errorf("%v: %s", err, pan)
+	}
+}
+
+// A fire that is not to be lit is no line of the record. 8 gal/h with coals of 2 h boil off
+// 227 lb, and 12 gal hold 98 lb to boil off: see [TestLookAgainAndWait].
+func TestRunawayIsNotWritten(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\ncoals: 2 h\n"})
+	page, _ := b.Brief(t, "", "-dir", dir, "12", "gal", "2.1", "at", "40", "F")
+	if !strings.Contains(page, "Do not light this fire") || strings.Contains(page, "-write") {
+		t.Error(page)
+	}
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write", "12", "gal", "2.1", "at", "40", "F"); status != 2 || !strings.Contains(errs, "this fire is not to be lit") {
+		t.Errorf("%d %s", status, errs)
+	}
+}
+
+// A fire of more than 16 hours is no day's work of one person. By hand: 8 gal/h take 150 gal
+// near 18 h and 90 near 11, less what is syrup.
+func TestLongDay(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\nboils off: 8 gallons an hour\n"})
+	for sap, long := range map[string]bool{"150": true, "90": false} {
+		page, _ := b.Brief(t, "", "-dir", dir, sap, "gal", "2.1", "at", "40", "F")
+		if strings.Contains(page, "Into the night: -done-by tells what fits in a day.") != long {
+			t.Error(page)
+		}
+	}
+	// The older of sap and sweet is named.
+	dir = clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 6 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-01,20,2.1,40,\n2034-03-08,30,2.1,40,10\n2034-03-10,40,2.1,40,\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-08,1,1.25,5\n"})
+	if page, _ := b.Brief(t, "", "-dir", dir, "-old-sap"); !strings.Contains(page, "Sap of 9 days") {
+		t.Error(page)
+	}
+}
+
+// The thermometer of the settings is in the cup too: one that is 0.9 F high shows 205.9 F of
+// a cup of 205 F, and the hydrometer must read the same in it.
+func TestCupOfAThermometerThatIsOff(t *testing.T) {
+	b := clitest.Build(t)
+	const settings = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n"
+	reads := func(settings, cup string) (brix float64) {
+		var page struct {
+			Finish struct {
+				Reads float64 `json:"reads_brix"`
+			} `json:"finish"`
+		}
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings})
+		_, out, errs := b.Run(t, "", "-json", "-dir", dir, "-cup", cup, "40", "gal", "2.1", "at", "40", "F")
+		if err := json.Unmarshal([]byte(out), &struct{ Parts any }{&page}); err != nil {
+			t.Fatalf("%v %s", err, errs)
+		}
+		return page.Finish.Reads
+	}
+	if right, off := reads(settings, "205 F"), reads(settings+"thermometer off: 0.9 F deg high\n", "205.9 F"); !(right > 50) || math.Abs(right-off) > 1e-6 {
+		t.Errorf("%v and %v Brix", right, off)
 	}
 }

@@ -57,6 +57,18 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 	return w, w.cool(s, f)
 }
 
+// syrup is the number of the compartment that holds syrup, within what a hydrometer
+// tells; 0 if none does.
+func (w *sweet) syrup(target units.Brix) int {
+	const near = 0.5
+	for i, l := range w.in {
+		if l.Brix() >= target-near {
+			return i + 1
+		}
+	}
+	return 0
+}
+
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
 	if p.sweet.Mass() > 0 {

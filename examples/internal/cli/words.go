@@ -52,14 +52,6 @@ type Spoken struct {
 	inC   bool
 }
 
-// A Reading is what a hydrometer shows.
-type Reading struct {
-	Value  float64
-	Baume  bool // or Brix
-	Bare   bool // no scale was said
-	IsRead bool
-}
-
 // Say sets a flag as if it stood on the command line, unless the value is empty: then
 // nothing was said.
 func (s *Spoken) Say(name, value string) error {
@@ -198,13 +190,17 @@ func kindOf(unit string) kind {
 	return liquid
 }
 
-// own are the settings that the user made: the gallon of an invented sugarhouse is
-// not theirs.
+// own are the settings that the user made, in a folder or by -set: the gallon of an
+// invented sugarhouse is not theirs.
 func (f *Flags) own() folder.Settings {
-	if f.dir == "" {
+	if f.dir != "" {
+		return f.house.Settings
+	}
+	h, err := folder.OpenFor(nil, nil, "", 0, f.overrules...)
+	if err != nil { // what -set says was read before
 		return folder.Settings{}
 	}
-	return f.house.Settings
+	return h.Settings
 }
 
 // hottest is in C: all candy is done below it, and no cup in F is that cold and hot.
@@ -289,16 +285,4 @@ func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
 		return For(name, err)
 	}
 	return s.Say(name, string(text))
-}
-
-// Brix returns what the hydrometer would read on a scale of Brix.
-func (r Reading) Brix(h density.Hydrometer, at units.Temperature) (units.Brix, error) {
-	if !r.Baume {
-		return units.Brix(r.Value), nil
-	}
-	b, err := h.BrixFromBaume(density.Baume145(r.Value), at)
-	if err != nil {
-		return 0, err
-	}
-	return h.Reading(b, at)
 }

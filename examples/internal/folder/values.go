@@ -130,6 +130,9 @@ func roof(s *Settings, v string) ([]string, error) {
 	return nil, err
 }
 
+// Refractometers of sap: one to be corrected for its temperature, and one that does it.
+const plainPrism, atcPrism = "plain", "compensated"
+
 func scale(s *Settings, v string) ([]string, error) {
 	i, err := choice(v, "Brix", "Baume", "Baumé", "Be")
 	if err == nil {
@@ -138,9 +141,10 @@ func scale(s *Settings, v string) ([]string, error) {
 	return nil, err
 }
 
-func refracted(_ *Settings, v string) ([]string, error) {
-	known := []string{"plain", "compensated"}
+func refracted(s *Settings, v string) ([]string, error) {
+	known := []string{plainPrism, atcPrism}
 	i, err := choice(v, known...)
+	s.Refractometer = known[i]
 	return one(known[i], err)
 }
 
