@@ -6,6 +6,20 @@ import "math"
 const mostOrder = 5
 
 // harmonic holds 1 + 1/2 + ... + 1/k.
+//
+// Where liquid passes a part of the pan faster than the pan as a whole changes, an
+// explicit step may be no longer than the liquid stays there, or the steps grow
+// unstable. Then they are taken by backward differentiation, which is stable:
+// the state at the end of a step is that in which the slope agrees with the
+// differences to the states before,
+//
+//	sum over j to the order k of (the j-th backward difference)/j = h slope
+//
+// with the method of orders 1 to 5, differences of even steps, and their change
+// of length and order as in L. F. Shampine and M. W. Reichelt, SIAM Journal on
+// Scientific Computing 18 (1997) 1-22 (from memory).
+//
+// Cites shampine-reichelt-1997.
 var harmonic = [mostOrder + 1]float64{0, 1, 3.0 / 2, 11.0 / 6, 25.0 / 12, 137.0 / 60}
 
 // chain is the state as backward differences of even steps.
@@ -19,7 +33,7 @@ type chain struct {
 	d     []float64                // what the end of a step is off from where the differences led
 	psi   []float64                // the part of the equation that the differences tell
 	move  []float64                // by how much a round moves the end
-	stiff int // explicit steps in succession that a part hardly stood
+	stiff int                      // explicit steps in succession that a part hardly stood
 }
 
 // learn takes the end of a step into the differences, and decides on the next one.

@@ -2,29 +2,16 @@ package pan
 
 import "math"
 
-// Where liquid passes a part of the pan faster than the pan as a whole changes, an
-// explicit step may be no longer than the liquid stays there, or the steps grow
-// unstable. Then they are taken by backward differentiation, which is stable:
-// the state at the end of a step is that in which the slope agrees with the
-// differences to the states before,
-//
-//	sum over j to the order k of (the j-th backward difference)/j = h slope
-//
-// with the method of orders 1 to 5, differences of even steps, and their change
-// of length and order as in L. F. Shampine and M. W. Reichelt, SIAM Journal on
-// Scientific Computing 18 (1997) 1-22 (from memory).
-//
-// Cites shampine-reichelt-1997.
-
-// When to go over to it: a step in which a part empties more than once, while little of
-// the whole pan passes, so many times in succession. Dormand and Prince's method is
-// stable to 3.3 on the real axis, and to about half of that for a row of parts, each
-// of which passes on what it is told. Implicit steps follow the pan as a whole, and
-// are no longer than what the last figure says.
+// When to go over from explicit steps to backward differentiation: after so many in
+// succession in which a part empties more than once, while little of the whole pan
+// passes. Dormand and Prince's method is stable to 3.3 on the real axis, and to
+// about half of that for a row of parts, each of which passes on what it is told.
+// Implicit steps follow the pan as a whole, and are no longer than what the last
+// figure says.
 const (
+	stiffly = 3
 	emptied = 1.3
 	little  = 0.08
-	stiffly = 3
 )
 
 // watch goes over to implicit steps after explicit ones that were kept short by the
