@@ -149,7 +149,11 @@ func (c Confection) check(fn string) error {
 	if c.known() {
 		return nil
 	}
-	return &InfeasibleError{Func: fn, Why: c.String() + " is not listed", Hint: "take molded sugar or maple cream"}
+	why := c.String() + " is not listed"
+	if c == 0 {
+		why = "no confection is given"
+	}
+	return &InfeasibleError{Func: fn, Why: why, Hint: "take molded sugar or maple cream"}
 }
 
 // draw moves a share that is a hair outside two ends to the end.

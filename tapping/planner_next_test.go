@@ -72,6 +72,24 @@ func TestNextBesideOneHole(t *testing.T) {
 	}
 }
 
+// A dropline of 10 in on a trunk 100 in round: two holes are farthest apart where it
+// just reaches to either side, 20 in, wherever round the trunk its fitting is.
+func TestNextAtTheEndsOfADropline(t *testing.T) {
+	const girth = 100 * units.Inch
+	d := must[units.Length](t)(tapping.DiameterFromGirth(girth))
+	keep := tapping.DefaultDistances()
+	keep.Step = girth // no pattern to go on by
+	for _, turn := range []float64{0, 0.05, 0.25, 0.5, 0.95} {
+		fitting := tapping.Position{At: units.Angle(turn) * units.Turn, Height: 30 * units.Inch}
+		reach := must[tapping.Reach](t)(tapping.ReachByDropline(fitting, 10*units.Inch))
+		p := must[tapping.Planner](t)(tapping.NewPlanner(d, 2025, 0, reach, hole(t, 0.3125, 1.5), keep))
+		at, err := p.Next(nil, 2025, 2)
+		if err != nil || !(closest(at, nil, 2025, girth) > 19.99*units.Inch) {
+			t.Errorf("fitting at %v of a turn: %+v, %v", turn, at, err)
+		}
+	}
+}
+
 // What is drilled later than the year asked about does not lead the pattern.
 func TestNextPassesLaterHoles(t *testing.T) {
 	p := planner(t, 20, 0.1, byHand(t, 24, 60))

@@ -24,7 +24,7 @@ func ExampleTank_UnmarshalJSON() {
 	// lying cylinder, diameter 36 in, length 60 in <nil>
 	// 264.4 US gal true
 	// {"diameter":"0.9144 m","length":"1.524 m","shape":"lying cylinder"}
-	// length is not a number; it must lie in 0.3938 in to 98.42 ft
+	// length is not a number; it must lie in 0.3938 in to 98.42 ft: the inner side, from 1 cm to 30 m
 }
 
 // The loss of a season is printed with the digits that its limits leave. By hand:

@@ -138,7 +138,7 @@ func (b *Budget) over(o *Outcome) float64 {
 }
 
 func (b *Budget) noRoom(fn string, o *Outcome) error {
-	e := &units.RangeError{Func: fn, Arg: budgetDone.Arg, What: budgetDone.What, Value: b.Done.Hours(), Low: o.Ended.Hours(), High: budgetDone.High, Unit: "h",
+	e := &units.RangeError{Func: fn, Arg: budgetDone.Arg, What: budgetDone.What, Value: b.Done.Hours(), Low: clockUp(o.Ended), High: budgetDone.High, Unit: "h",
 		Hint: "the pans alone take longer: light earlier, or boil on another day"}
 	if o.Ended <= b.Done {
 		e = &units.RangeError{Func: fn, Arg: budgetHeat.Arg, What: budgetHeat.What, Value: float64(b.Heat), Low: float64(o.Heat + o.ToCome), High: budgetHeat.High, Unit: "J",
@@ -146,6 +146,9 @@ func (b *Budget) noRoom(fn string, o *Outcome) error {
 	}
 	return &limit.Outcome{RangeError: e, Err: ErrNoRoom}
 }
+
+// clockUp is a time in hours as a message quotes it, on the side that is accepted.
+func clockUp(t time.Duration) float64 { return math.Ceil(t.Hours()*100) / 100 }
 
 func (d *Day) bringsSap(fn string) error {
 	var sum units.Volume
@@ -195,7 +198,7 @@ func (r Rig) LightBy(d Day, done time.Duration) (time.Duration, Outcome, error) 
 	}
 	if over > 0 {
 		return 0, Outcome{}, &limit.Outcome{Err: ErrNoRoom, RangeError: &units.RangeError{Func: fn, Arg: "done", What: budgetDone.What,
-			Value: done.Hours(), Low: o.Ended.Hours(), High: budgetDone.High, Unit: "h", Hint: "light the day before, or boil a part of it"}}
+			Value: done.Hours(), Low: clockUp(o.Ended), High: budgetDone.High, Unit: "h", Hint: "light the day before, or boil a part of it"}}
 	}
 	low, high := time.Duration(0), done
 	try := func(light time.Duration) {

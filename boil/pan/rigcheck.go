@@ -32,6 +32,7 @@ var (
 	rigPreheat = limit.Range{Arg: "Rig.PreheatTo", What: "temperature of the preheater", Low: 0, High: 100, Unit: "C",
 		Above: "steam at the pressure of the air warms sap to its boiling point at most"}
 	drawAt = limit.Range{Arg: "DrawOff.At", What: "strength of the draw", Low: 1, High: 74, Unit: "Brix",
+		Below: "say at what strength it is drawn: without one a rig draws nothing",
 		Above: "beyond it syrup is candy in the making: finish it in a pot"}
 	drawGap = limit.Range{Arg: "DrawOff.Until", What: "strength at which the draw ends", Low: 0, High: drawAt.High, Unit: "Brix",
 		Above: "it must lie below the strength at which the draw starts by 0.05 Brix or more; leave it zero for a thin stream"}

@@ -79,7 +79,7 @@ func badInput() (cases []clitest.Bad) {
 		{"-membrane-flow|5 US gal/h", "-membrane-to: say how far"},
 		{"-bottle|0 L", "-bottle: "},
 		{"-bottle|1 L|-pack|300 F", "-pack: no source read fills hotter"},
-		{"-bottle|1 L|-pack|190.1 F", "-pack: no source read fills hotter than 190 F (87.8 C)"},
+		{"-bottle|1 L|-pack|190.1 F", "-pack: no source read fills hotter than 190 F (87 C)"},
 		{"-division|0 Brix", "-division: "},
 		{"-calibration|9 Brix", "-calibration: "},
 		{"-thermometer|50 C deg", "-thermometer: "},

@@ -139,7 +139,7 @@ func (p page) membranePart(part *cli.Part) {
 	p.savedRows(part, &m.parted)
 	if m.time > 0 {
 		part.Row("time", "Time at the membrane", cli.Hours(m.time), "at least; cold sap runs at "+m.factor.Text(0)+" of the flow at "+p.Degrees(rated))
-		part.Row("from", "Before the fire, start it by", cli.Clock(p.start, p.start.Add(-m.time)))
+		part.Row("from", "Before the fire, start it by", cli.ClockBy(p.start, p.start.Add(-m.time), time.Minute, cli.Down))
 		p.beside(part)
 	}
 	part.Remark("Concentrate spoils within hours and not days (from memory): boil it the same day.")

@@ -15,7 +15,7 @@ const by = 5 * time.Minute
 // brief fills the first page.
 func (p page) brief() {
 	b := &p.Brief
-	overrun := p.overrun || p.run != nil && p.run.ToCome > 0
+	overrun := p.runsAway()
 	switch {
 	case overrun:
 		p.doNotLight(b)
@@ -40,6 +40,7 @@ func (p page) brief() {
 	if n := len(p.given.again); n > 0 {
 		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
 	}
+	p.askOld(b)
 	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
 }
 
@@ -174,6 +175,10 @@ func (p page) source(b *cli.Brief) {
 		b.From(f, "sap", "sap "+sap, "reading", read)
 		b.If(p.given.refractometer != compensated).From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 	}
+	if p.given.refractometer == "" {
+		p.Mark(f, "sap-hydrometer", "sap hydrometer", p.given.sapStem)
+	}
+	p.Mark(f, "hydrometer", "syrup hydrometer", p.given.stem)
 	b.If(p.ice != nil).Told("ice " + p.In(cli.Rough(cli.Mass(p.given.ice))))
 	b.If(p.membrane != nil).Told("membrane to " + p.given.membraneTo.Text(1))
 	b.If(!p.deadline.by.IsZero()).Told("done by " + p.deadline.by.Format("15:04"))
@@ -190,6 +195,9 @@ func (p page) source(b *cli.Brief) {
 		b.Assumed("a wasteful fire")
 	}
 }
+
+// longDay is the longest that one person tends a fire. Common practice.
+const longDay = 16 * time.Hour
 
 // briefCautions are those of the day's work.
 func (p page) briefCautions(b *cli.Brief) {
@@ -215,11 +223,13 @@ func (p page) briefCautions(b *cli.Brief) {
 		add(p.comes <= p.lastSap, late+": bank the fire if the pan runs short.")
 		add(p.comes > p.lastSap, late+", too late: light later, or bank the fire.")
 	}
+	unsuited := p.runsAway() || p.given.coals > 0 && p.done-p.lastWood > watched // and the verdict says so
+	add(!unsuited && p.ends() > longDay, "Into the night: -done-by tells what fits in a day. Tired, nobody tends a fire.")
 	add(p.sap.Temperature().Fahrenheit() > 50, "Sap over "+p.Degrees(units.Fahrenheit(50))+" spoils fast: the oldest first, cool the rest.")
 	if n := p.waited(); n > 1 {
 		what := "Sap"
-		if p.sweet.Mass() > 0 {
-			what = "Sweet" // it is the older
+		if p.sweet.Mass() > 0 && !p.gatherings[0].date.Before(p.sweet.since) {
+			what = "Sweet"
 		}
 		add(true, fmt.Sprintf("%s of %d days: cloudy, ropy or sour goes out untasted.", what, n))
 	}

@@ -77,6 +77,10 @@ func (p page) atLeast(m units.Mass) string {
 	return strconv.FormatFloat(math.Round(math.Ceil(x/step)*step*1e6)/1e6, 'f', -1, 64) + name
 }
 
+// runsAway reports whether the coals alone do more than there is to boil: no such fire is
+// lit.
+func (p *plan) runsAway() bool { return p.overrun || p.run != nil && p.run.ToCome > 0 }
+
 // lastWoodRows tells the two clocks of a simulated day over wood.
 func (p page) lastWoodRows(part *cli.Part) {
 	o := &p.run.Outcome

@@ -42,7 +42,7 @@ func (p *plan) meet(s *setup, f *cli.Flags) error {
 		by = by.Add(24 * time.Hour)
 	}
 	p.deadline.by = by
-	if p.overrun || p.run != nil && p.run.ToCome > 0 {
+	if p.runsAway() {
 		return nil // no clock holds a fire that is not to be lit
 	}
 	if p.flags.Source("start").Kind == cli.Assumed {
@@ -62,7 +62,7 @@ func (p *plan) meet(s *setup, f *cli.Flags) error {
 
 // spareWood boils what the wood that is left allows.
 func (p *plan) spareWood(s *setup) error {
-	if p.deadline.wood == 0 || p.overrun || p.run != nil && p.run.ToCome > 0 {
+	if p.deadline.wood == 0 || p.runsAway() {
 		return nil
 	}
 	return p.fit(s, "wood-left")
@@ -72,7 +72,7 @@ func (p *plan) spareWood(s *setup) error {
 func (p *plan) fitting(s *setup) bool {
 	d := &p.deadline
 	late := !d.by.IsZero() && (p.start.Add(p.ends()).After(d.by) || p.sapStays())
-	if late || p.overrun || p.run != nil && p.run.ToCome > 0 {
+	if late || p.runsAway() {
 		return false
 	}
 	return d.wood == 0 || p.fire(s) == nil && p.burn.cords <= d.wood

@@ -19,7 +19,7 @@ func (s *setup) declareBottles(f *cli.Flags) {
 func (p *plan) sure(s *setup) error {
 	h := density.Hydrometer{GraduatedAt: s.stem}
 	var err error
-	p.measured, err = h.Measure(p.reads, s.cup, s.doubt)
+	p.measured, err = h.Measure(p.reads, p.flags.TrueCup(s.cup, s.cupTold), s.doubt)
 	return cli.For("cup", err)
 }
 
@@ -31,7 +31,7 @@ func (p *plan) bottles(s *setup, f *cli.Flags) error {
 	// A hair of rounding must not fail 190 F.
 	if most := packing.PourMost(); s.pack.Celsius() > most.Celsius()+1e-9 {
 		return cli.For("pack", fmt.Errorf("no source read fills hotter than %s (%s): let the syrup cool to that, or it darkens and throws niter",
-			most.Text(units.ScaleFahrenheit, 0), most.Text(units.ScaleCelsius, 1)))
+			(&cli.Sheet{}).AtMost(most), (&cli.Sheet{Metric: true}).AtMost(most)))
 	}
 	c := packing.Container{Label: s.bottle}
 	fill, err := c.Fill(s.target, s.pack, 0)
@@ -80,7 +80,7 @@ func (p page) bottlePart(part *cli.Part) {
 	part.Row("bottles", "Bottles to have clean", cli.Count(p.packed.Lines[0].Count, "of "+p.In(size(p.given.bottle))))
 	part.Row("fill", "Fill each with", size(p.filling.Hot), "at "+p.In(cli.Temperature(p.given.pack))+", which is the label's volume at "+p.cool())
 	part.Row("left", "Left over, at "+p.cool(), size(p.packed.Left))
-	part.If(p.given.pack.Compare(packing.CappingLeast()) < 0).Remark("Syrup is sealed at " + p.Degrees(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
+	part.If(p.given.pack.Compare(packing.CappingLeast()) < 0).Remark("Syrup is sealed at " + p.AtLeast(packing.CappingLeast()) + " or above, or molds may live: fill it hotter.")
 }
 
 // pooled is the sap as it was gathered.

@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -141,5 +142,123 @@ func TestSweetAlone(t *testing.T) {
 	files["pan.csv"] = "date,compartment,depth_in,brix\n2034-03-11,2,1.5,67\n"
 	if page, _ := b.Brief(t, "", "-dir", clitest.Folder(t, files)); !strings.Contains(page, "syrup stands in the pan") || strings.Contains(page, "In a pot ") {
 		t.Error(page)
+	}
+}
+
+// Sap that is over a week old is neither planned nor lost: the page asks after it, and a
+// flag plans it. 12 gal of the 2nd are 9 days old on the 11th, 30 of the 4th are 7.
+func TestOldSap(t *testing.T) {
+	b := clitest.Build(t)
+	const settings, head = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n", "date,sap_gal,sugar_brix,read_at_f,thrown_gal\n2034-03-02,12,2.1,40,\n"
+	both := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-04,30,2.1,40,\n2034-03-11,20,2.1,40,\n"})
+	const asks = "Not counted: 12 US gal of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown."
+	for args, want := range map[string][2]string{
+		"":         {"50 US gal of sap make", asks},
+		"-old-sap": {"62 US gal of sap make", "Sap of 9 days: cloudy, ropy or sour goes out untasted."},
+	} {
+		page, _ := b.Brief(t, "", append([]string{"-dir", both}, strings.Fields(args)...)...)
+		flat := strings.Join(strings.Fields(page), " ")
+		if !strings.Contains(flat, want[0]) || !strings.Contains(flat, want[1]) || strings.Contains(flat, "Not counted") != (args == "") {
+			t.Errorf("%q: %s", args, page)
+		}
+	}
+	alone := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head})
+	if status, out, errs := b.Run(t, "", "-dir", alone, "-day", "2034-03-11"); status != 2 || out != "" || !strings.Contains(errs, asks) || strings.Contains(errs, "no sap waits") {
+		t.Errorf("%d %s%s", status, out, errs)
+	}
+	thrown := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings, "days.csv": head + "2034-03-11,20,2.1,40,12\n"})
+	if page, _ := b.Brief(t, "", "-dir", thrown); strings.Contains(page, "Not counted") {
+		t.Error(page)
+	}
+}
+
+// Sweet that stood for over a week is no longer a plan of the day, and syrup beside sweet
+// is drawn first: 12 Brix and 66.9 side by side.
+func TestSweetThatStoodLong(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\ncompartments: 2 x 3 ft, 2 x 1 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-03,90,2.1,40,90\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-03,1,1,12\n2034-03-03,2,2,66.9\n"})
+	for day, want := range map[string]string{"2034-03-10": "boil it down in a pot today, or drain it", "2034-03-11": "over a week. Sour, cloudy or ropy: drain it untasted. Only if it is clear and smells fresh boil it down in a pot today."} {
+		page, _ := b.Brief(t, "", "-dir", dir, "-day", day)
+		if flat := strings.Join(strings.Fields(page), " "); !strings.Contains(flat, want) || !strings.Contains(flat, "Draw first no. 2 (it is syrup:") {
+			t.Errorf("%s: %s", day, page)
+		}
+	}
+}
+
+// What -write adds stands in the numbers of the page: 380 L of a metric folder come back
+// as 380, and depths in tenths of a centimeter.
+func TestWritesRoundNumbers(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "units: metric\nelevation: 350 m\ncompartments: 60 x 90 cm, 60 x 30 cm\n",
+		"days.csv": "date,sap_l,sugar_brix,read_at_c,boiled_l,lit\n2034-04-02,380,2.2,3,,\n"})
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write"); status != 0 {
+		t.Fatal(errs)
+	}
+	days, err := os.ReadFile(filepath.Join(dir, "days.csv"))
+	if err != nil || !strings.Contains(string(days), "2034-04-02,,,,380,08:00") {
+		t.Errorf("%v: %s", err, days)
+	}
+	pan, err := os.ReadFile(filepath.Join(dir, "pan.csv"))
+	if lines := strings.Split(strings.TrimSpace(string(pan)), "\n"); err != nil || len(lines) != 3 || !regexp.MustCompile(`^2034-04-02,1,[0-9]+(\.[0-9])?,`).MatchString(lines[1]) {
+		t.Errorf("%v: %s", err, pan)
+	}
+}
+
+// A fire that is not to be lit is no line of the record. 8 gal/h with coals of 2 h boil off
+// 227 lb, and 12 gal hold 98 lb to boil off: see [TestLookAgainAndWait].
+func TestRunawayIsNotWritten(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\ncoals: 2 h\n"})
+	page, _ := b.Brief(t, "", "-dir", dir, "12", "gal", "2.1", "at", "40", "F")
+	if !strings.Contains(page, "Do not light this fire") || strings.Contains(page, "-write") {
+		t.Error(page)
+	}
+	if status, _, errs := b.Run(t, "", "-dir", dir, "-write", "12", "gal", "2.1", "at", "40", "F"); status != 2 || !strings.Contains(errs, "this fire is not to be lit") {
+		t.Errorf("%d %s", status, errs)
+	}
+}
+
+// A fire of more than 16 hours is no day's work of one person. By hand: 8 gal/h take 150 gal
+// near 18 h and 90 near 11, less what is syrup.
+func TestLongDay(t *testing.T) {
+	b := clitest.Build(t)
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\nboils off: 8 gallons an hour\n"})
+	for sap, long := range map[string]bool{"150": true, "90": false} {
+		page, _ := b.Brief(t, "", "-dir", dir, sap, "gal", "2.1", "at", "40", "F")
+		if strings.Contains(page, "Into the night: -done-by tells what fits in a day.") != long {
+			t.Error(page)
+		}
+	}
+	// The older of sap and sweet is named.
+	dir = clitest.Folder(t, map[string]string{"sugarhouse.txt": "gallons: US\nelevation: 1150 ft\npan: 2 x 6 ft\n",
+		"days.csv": "date,sap_gal,sugar_brix,read_at_f,boiled_gal\n2034-03-01,20,2.1,40,\n2034-03-08,30,2.1,40,10\n2034-03-10,40,2.1,40,\n",
+		"pan.csv":  "date,compartment,depth_in,brix\n2034-03-08,1,1.25,5\n"})
+	if page, _ := b.Brief(t, "", "-dir", dir, "-old-sap"); !strings.Contains(page, "Sap of 9 days") {
+		t.Error(page)
+	}
+}
+
+// The thermometer of the settings is in the cup too: one that is 0.9 F high shows 205.9 F of
+// a cup of 205 F, and the hydrometer must read the same in it.
+func TestCupOfAThermometerThatIsOff(t *testing.T) {
+	b := clitest.Build(t)
+	const settings = "gallons: US\nelevation: 1150 ft\npan: 2 x 4 ft\n"
+	reads := func(settings, cup string) (brix float64) {
+		var page struct {
+			Finish struct {
+				Reads float64 `json:"reads_brix"`
+			} `json:"finish"`
+		}
+		dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": settings})
+		_, out, errs := b.Run(t, "", "-json", "-dir", dir, "-cup", cup, "40", "gal", "2.1", "at", "40", "F")
+		if err := json.Unmarshal([]byte(out), &struct{ Parts any }{&page}); err != nil {
+			t.Fatalf("%v %s", err, errs)
+		}
+		return page.Finish.Reads
+	}
+	if right, off := reads(settings, "205 F"), reads(settings+"thermometer off: 0.9 F deg high\n", "205.9 F"); !(right > 50) || math.Abs(right-off) > 1e-6 {
+		t.Errorf("%v and %v Brix", right, off)
 	}
 }

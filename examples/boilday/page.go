@@ -154,7 +154,7 @@ func (p page) waitPart(part *cli.Part) {
 // keeping words how sap keeps at a temperature. Source: Ohio State University
 // Extension, Handling Sap and Syrup During the Season.
 func (p page) keeping(t units.Temperature) string {
-	cold, warm := p.Degrees(units.Fahrenheit(40)), p.Degrees(units.Fahrenheit(50))
+	cold, warm := p.AtMost(units.Fahrenheit(40)), p.Degrees(units.Fahrenheit(50))
 	switch f := t.Fahrenheit(); {
 	case f < 40:
 		return "boil it by tomorrow: hold it below " + cold + ", shaded and on ice"

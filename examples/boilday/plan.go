@@ -164,11 +164,11 @@ func (p *plan) points(s *setup, f *cli.Flags) error {
 	if s.cupTold = f.Given("cup"); !s.cupTold {
 		s.cup = cli.UsualCup(p.syrupBoils, s.metric)
 	}
-	h := density.Hydrometer{GraduatedAt: s.stem}
-	if p.reads, err = h.Reading(s.target, s.cup); err != nil {
+	h, cup := density.Hydrometer{GraduatedAt: s.stem}, f.TrueCup(s.cup, s.cupTold)
+	if p.reads, err = h.Reading(s.target, cup); err != nil {
 		return cli.ForArg(err, "cup", "Hydrometer.GraduatedAt", "hydrometer")
 	}
-	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
+	if err := (&cli.Sheet{Metric: s.metric}).Cup("cup", cup, p.syrupBoils, s.doubt.Thermometer); err != nil {
 		return err
 	}
 	p.miss = f.Off(p.from)

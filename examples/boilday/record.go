@@ -27,11 +27,31 @@ func (s *setup) today(h *folder.House) time.Time {
 	return day
 }
 
+// fresh is the sap that waits for the fire of the day. What is too old for it is set aside
+// in s.tooOld, unless it was asked for.
+func (s *setup) fresh(h *folder.House) (fresh []folder.Gathering) {
+	day := s.today(h)
+	on := day
+	if day.IsZero() {
+		on, _ = h.LastDay()
+		on = on.AddDate(0, 0, 1)
+	}
+	s.tooOld = 0
+	for _, g := range h.Waiting(day) {
+		if g.Old(on) && !s.old {
+			s.tooOld += g.Left
+		} else {
+			fresh = append(fresh, g)
+		}
+	}
+	return fresh
+}
+
 // waiting is the sap that the record says is there for the fire of the day.
 func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 	h := f.House()
 	var all []gathering
-	for _, g := range h.Waiting(s.today(h)) {
+	for _, g := range s.fresh(h) {
 		one := gathering{date: g.Date, source: g.Tank, reading: g.Sugar, read: g.ReadAt}
 		line := func(err error) error { return fmt.Errorf("%s:%d: %w", h.Shown(folder.DaysFile), g.Line, err) }
 		if f.Given("reading") {
@@ -59,6 +79,9 @@ func (s *setup) waiting(f *cli.Flags) ([]gathering, error) {
 			one.source = "sap"
 		}
 		all = append(all, one)
+	}
+	if len(all) == 0 && s.tooOld > 0 {
+		return nil, errors.New((&cli.Sheet{Metric: s.metric}).OldSap(s.tooOld, "-old-sap"))
 	}
 	if len(all) == 0 {
 		return nil, fmt.Errorf("no sap waits by %s: write down what was gathered, or say it behind the program's name, as 40 US gal 2.1 at 41 F", h.Shown(folder.DaysFile))
@@ -108,4 +131,11 @@ func (p *plan) span() string {
 		return first
 	}
 	return first + " to " + last
+}
+
+// askOld asks after the sap that is too old for the plan.
+func (p page) askOld(b *cli.Brief) {
+	if v := p.given.tooOld; v > 0 {
+		b.Further = append(b.Further, p.OldSap(v, "-old-sap"))
+	}
 }

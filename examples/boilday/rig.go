@@ -220,7 +220,7 @@ func (p page) rigPart(part *cli.Part) {
 	part.Row("held", "Sugar held in the pans", cli.Mass(o.Held.Sugar()), sweet)
 	part.Row("sap_left", "Sap left for tomorrow", cli.Mass(o.SapLeft))
 	p.lastWoodRows(part)
-	part.If(o.WasLow && p.given.coals == 0).Row("low", "Level at the safe depth", cli.Clock(p.start, p.start.Add(o.LowAt)), "the fire must be out by then, or sap or water in the pan")
+	part.If(o.WasLow && p.given.coals == 0).Row("low", "Level at the safe depth", cli.ClockBy(p.start, p.start.Add(o.LowAt), time.Minute, cli.Down), "the fire must be out by then, or sap or water in the pan")
 	p.drawTable(part)
 	part.Remark(coldArch)
 }

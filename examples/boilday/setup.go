@@ -26,8 +26,10 @@ type setup struct {
 	readings string // of the record, from which the strength is learned; empty if it is not
 
 	day time.Time
+	old bool // sap of the record that waited too long is boiled too
 
-	refractometer string // how it minds its temperature; empty for a hydrometer
+	tooOld        units.Volume // of it, where it is not
+	refractometer string       // how it minds its temperature; empty for a hydrometer
 	sapDoubt      density.Doubt
 
 	place cli.Place
@@ -83,6 +85,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Group("Sap, more of it")
 	f.Stem(&s.sapStem, "sap-hydrometer", "38 F", "sap")
 	s.declareRefractometer(f)
+	f.Bool(&s.old, "old-sap", "boil the sap of the record that is over a week old too: it is clear, and smells fresh")
 	f.Quantity(&s.sapTemp, "sap-temp", "38 F", "temperature of the sap in the tank")
 	f.Input(&s.sapFile, "sap-file", "CSV of the day's gatherings instead of -sap, -reading and -read-at; - is standard input")
 	s.declareBefore(f)

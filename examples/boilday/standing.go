@@ -2,9 +2,11 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"time"
 
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/sugar"
 	"example.org/sapreckoner/units"
 )
@@ -12,7 +14,7 @@ import (
 // alone shows what stands in the pan where the record has no sap for it, and what to
 // do with it: such sweet spoils as sap does. It reports whether there is any.
 func (s *setup) alone(e *cli.Env, f *cli.Flags) (shown bool, err error) {
-	if s.sapFile != "" || f.Given("sap") || f.Dir() == "" || len(f.House().Waiting(s.today(f.House()))) > 0 {
+	if s.sapFile != "" || f.Given("sap") || f.Dir() == "" || len(s.fresh(f.House())) > 0 {
 		return false, nil
 	}
 	if err := s.check(f); err != nil {
@@ -50,10 +52,17 @@ func (s *setup) alone(e *cli.Env, f *cli.Flags) (shown bool, err error) {
 // standing fills the page.
 func (p page) standing() {
 	b := &p.Brief
-	cold := p.Degrees(units.Fahrenheit(40))
+	cold := p.AtMost(units.Fahrenheit(40))
 	b.Verdict = "No sap waits, but sweet stands in the pan: boil it down in a pot today, or drain it and keep it below " + cold + " for the next fire."
+	day := p.given.today(p.flags.House())
+	if p.small && (folder.Gathering{Day: folder.Day{Date: p.sweet.since}}).Old(day) {
+		b.Verdict = "No sap waits, but sweet has stood in the pan for over a week. Sour, cloudy or ropy: drain it untasted. Only if it is clear and smells fresh boil it down in a pot today."
+	}
 	if !p.small {
 		b.Verdict = "No sap waits, but syrup stands in the pan: drain it today, and read it."
+	}
+	if n := p.sweet.syrup(p.given.target); p.small && n > 0 {
+		b.Answer("draw", "Draw first", cli.Words(fmt.Sprintf("no. %d", n)), "it is syrup: read it, and keep it from the sweet")
 	}
 	b.Answer("sweet", "In the pan", cli.Gallons(p.sap.Volume(), cli.Nearest), p.sap.Brix().Text(1)+", since "+stands(p.sweet.since))
 	if p.small {
@@ -72,7 +81,8 @@ func (p page) standing() {
 		"Never leave the pot: it foams over and scorches in minutes.",
 	}
 	b.Warn(p.roof())
-	b.Further = []string{"Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name."}
+	p.askOld(b)
+	b.Further = append(b.Further, "Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name.")
 	part := p.Part("sweet", "Sweet in the pan")
 	p.sweetRow(part)
 	part.Row("sugar", "Sugar in it", cli.Mass(p.sap.Sugar()))

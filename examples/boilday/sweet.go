@@ -53,6 +53,18 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 	return w, err
 }
 
+// syrup is the number of the compartment that holds syrup, within what a hydrometer
+// tells; 0 if none does.
+func (w *sweet) syrup(target units.Brix) int {
+	const near = 0.5
+	for i, l := range w.in {
+		if l.Brix() >= target-near {
+			return i + 1
+		}
+	}
+	return 0
+}
+
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
 	part.If(p.sweet.Mass() > 0).Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")

@@ -78,7 +78,8 @@ func (b *book) wait(a *yield.Account) error {
 	last, _ := b.house.LastDay()
 	var waits total
 	for _, g := range b.house.Waiting(time.Time{}) {
-		if last.Sub(g.Date) > folder.LongestWait {
+		if g.Old(last) {
+			b.tooOld += g.Left
 			continue
 		}
 		d := g.Day

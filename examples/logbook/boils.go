@@ -128,7 +128,7 @@ func (b *book) throw(stands *total, f *fire) error {
 	if f.thrown == 0 {
 		return nil
 	}
-	lot, err := b.take(stands, f.thrown, b.given.sapHydrometer().GraduatedAt)
+	lot, err := b.take(stands, f.thrown, b.given.SapHydrometer)
 	if err != nil {
 		return b.fail(folder.DaysFile, f.thrownLine, "thrown", err)
 	}

@@ -70,7 +70,7 @@ type day struct {
 type packed struct {
 	drawn  total
 	unlike int          // rows that are hardly syrup
-	moldy  bool         // thrown away
+	moldy  bool         // thrown away: marked so, or such syrup was poured into it
 	drum   bool         // weighed full and empty
 	poured units.Volume // to it from other batches, less what went to others
 	volume units.Volume // bottled, by the labels
@@ -99,9 +99,9 @@ type book struct {
 	mean    units.Brix // of the sap that was read
 	unread  int        // rows of sap that was not
 	boiled  total
-	waits   units.Mass // sugar of the sap that still waits for the fire
-	thrown  total      // sap out of the tanks
-	moldy   total      // of the batches: drawn, and thrown away
+	waits   units.Mass   // sugar of the sap that still waits for the fire
+	tooOld  units.Volume // sap that nobody boiled, and that is too old to wait
+	thrown  total        // sap out of the tanks
 	water   units.Mass
 
 	more     units.Volume // sap that a boil took beyond what stood, the most of any
@@ -166,6 +166,11 @@ func (b *book) read(days iter.Seq[folder.Day], batches iter.Seq[folder.Batch], b
 	each(b, batches, b.readBatch)
 	each(b, bottles, b.readBottled)
 	each(b, blends, b.readBlend)
+	for name := range b.house.Moldy() {
+		if l := b.lots[name]; l != nil {
+			l.moldy = true
+		}
+	}
 	if len(b.wrong) > 0 {
 		return errors.Join(b.wrong...)
 	}

@@ -24,7 +24,8 @@ func (p page) brief() {
 	}
 	pan := max(0, p.Kept-p.waits)
 	filtered, kept := p.filteredOff()
-	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - kept - p.moldy.sugar, p.moldy.sugar, p.thrown.sugar, kept}
+	spoiled, moldy := p.spoiled()
+	steps := []units.Mass{p.gathered() - boiled - p.thrown.sugar, boiled - p.SugarOut - pan, pan, bottled, p.SugarOut - bottled - kept - moldy, moldy, p.thrown.sugar, kept}
 	// The parts of the verdict are parted once more, so that every number of the page is
 	// the sum of those it is made of.
 	out, holds, lost := p.went()
@@ -82,11 +83,10 @@ func (p page) brief() {
 		if filtered == 0 {
 			notes = append(notes, "with what filters kept")
 		}
-		moldy, err := p.moldy.lot()
-		if err == nil && !moldy.Empty() {
+		if spoiled > 0 {
 			notes = append(notes, step(5, "moldy, thrown away"))
 		}
-		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-filtered-moldy.Volume(), cli.Down), notes...)
+		b.Answer("stock", "In stock", cli.Quarts(p.Syrup-volume-filtered-spoiled, cli.Down), notes...)
 	}
 	best := p.best()
 	if lot, err := p.days[best].sap.lot(); err == nil { // as above
@@ -98,6 +98,9 @@ func (p page) brief() {
 		}
 	}
 	p.known(b)
+	if p.tooOld > 0 {
+		b.Further = append(b.Further, p.OldSap(p.tooOld, ""))
+	}
 	if words := p.tellApart(); words != "" {
 		b.Further = append(b.Further, words)
 	}
@@ -105,7 +108,14 @@ func (p page) brief() {
 		b.Further = append(b.Further, fmt.Sprintf("Look again at %s: -full lists them.", cli.Plural(p.again.rows, "row")))
 	}
 	b.Further = append(b.Further, "-full: by day, tank, boil and batch.", "packday: what to bottle.")
-	b.Cautions = []string{"This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says."}
+	jars, cans := p.moldyOnes()
+	if len(cans) > 0 {
+		b.Cautions = append(b.Cautions, "Moldy syrup was poured into "+few(cans)+": throw away what stands there.")
+	}
+	if len(jars) > 0 {
+		b.Cautions = append(b.Cautions, "Jars of "+few(jars)+" hold moldy syrup: get them back and throw them away; -trace lists them.")
+	}
+	b.Cautions = append(b.Cautions, "This counts sugar and tells nothing of safety: moldy syrup is not for eating, whatever the book says.")
 }
 
 // went is the sugar in syrup, held and lost, as it is printed.
@@ -146,13 +156,7 @@ func (p page) verdict() string {
 // inBottles is the sugar in what the labels say, by the strength of each batch.
 func (b *book) inBottles() (all units.Mass) {
 	for _, l := range b.lots {
-		lot, err := l.drawn.lot()
-		if err != nil || lot.Empty() {
-			lot, err = held(units.Liter, b.given.Target)
-		}
-		if err == nil { // what is read was checked
-			all += lot.Sugar() * units.Mass(l.volume/lot.Volume())
-		}
+		all += b.sweetIn(l, l.volume)
 	}
 	return all
 }
@@ -169,6 +173,12 @@ func (p page) known(b *cli.Brief) {
 	b.Told(fmt.Sprintf("season %d, %s with sap", p.year, cli.Plural(days, "day")))
 	b.If(!p.byBatches() && p.Syrup > 0).Assumed("syrup of the days at " + p.given.Target.Text(1))
 	b.If(p.unread > 0).Assumed(cli.Plural(p.unread, "gathering") + " at " + p.mean.Text(1))
+	marked := func(read bool, of string, at units.Temperature) {
+		_, told := p.given.Set(of)
+		b.If(read && !told).Assumed(of + " " + p.Marked(at))
+	}
+	marked(p.given.Refractometer == "", "sap hydrometer", p.given.SapHydrometer)
+	marked(p.byBatches(), "syrup hydrometer", p.given.SyrupHydrometer)
 	if len(p.learns) > 0 {
 		if e, err := p.learned(); err == nil {
 			b.Learned(e.Middle().Text(0) + " of the heat, of " + cli.Plural(e.Boils, "boil"))

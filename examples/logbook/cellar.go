@@ -81,7 +81,7 @@ func (c *cellar) moves() (moves []yield.Move, err error) {
 		add(folder.BatchesFile, r.Line, column, err, yield.Move{Kind: yield.Drawn, Day: r.Date, Into: r.Name, Mass: lot.Mass(), Brix: lot.Brix()})
 	}
 	for _, r := range c.house.Blends {
-		from, into := c.named(r.From), c.named(r.Into)
+		from, into := named(c.house, r.From), named(c.house, r.Into)
 		mass, err := c.mass(from, r.Volume)
 		add(folder.BlendsFile, r.Line, "volume", err, yield.Move{Kind: yield.Poured, Day: r.Date, From: from, Into: into, Mass: mass})
 	}
@@ -96,8 +96,8 @@ func (c *cellar) moves() (moves []yield.Move, err error) {
 }
 
 // named returns a batch by the name that it calls itself.
-func (c *cellar) named(name string) string {
-	if b, ok := c.house.Batch(name); ok {
+func named(h *folder.House, name string) string {
+	if b, ok := h.Batch(name); ok {
 		return b.Name
 	}
 	return name

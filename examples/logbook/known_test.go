@@ -216,3 +216,26 @@ func moldy(t *testing.T, b clitest.Binary) {
 		t.Error(page)
 	}
 }
+
+// Mold goes where its syrup is poured. Of A, 3 gal, B, 1 gal and marked, and C, 2 gal, a
+// quart of B is poured into A: what stands in A, 3.25 gal less 2 qt in jars, is moldy as
+// are the 0.75 gal of B, and in stock are the 2 gal of C alone, 8 qt. The jars of A are to
+// come back. Every page adds up: drawn 24 qt, bottled 2, moldy 14, in stock 8.
+func moldyBlend(t *testing.T, b clitest.Binary) {
+	dir := clitest.Folder(t, map[string]string{"days.csv": someSap, "sugarhouse.txt": "gallons: US\nsyrup hydrometer: marked at 68 F\n",
+		"batches.csv": "batch,date,volume_gal,reading_brix,cup_f,mold\nA,2034-03-02,3,66.9,68,no\nB,2034-03-02,1,66.9,68,yes\nC,2034-03-02,2,66.9,68,\n",
+		"blends.csv":  "date,from,into,volume_gal\n2034-03-04,b,A,0.25\n", "bottled.csv": "date,batch,size,count\n2034-03-05,A,1 qt,2\n"})
+	page, read := b.Brief(t, "", "-dir", dir)
+	for _, a := range read.Answers {
+		if want := map[string]float64{"drawn": 24, "bottled": 2, "stock": 8}[a.Key]; want > 0 && a.US.Value != want {
+			t.Errorf("%s: %v, not %v", a.Key, a.US.Value, want)
+		}
+	}
+	_, full, _ := b.Run(t, "", "-full", "-dir", dir)
+	for _, want := range []string{"Moldy syrup was poured into A: throw away what stands there.", "Jars of A hold moldy syrup: get them back",
+		"A had moldy syrup poured into it: thrown away, and in no stock", "B was moldy: thrown away"} {
+		if !strings.Contains(strings.Join(strings.Fields(full), " "), want) {
+			t.Errorf("no %q: %s", want, page)
+		}
+	}
+}

@@ -24,7 +24,7 @@ func TestLogbook(t *testing.T) {
 	t.Run("thrown out", func(t *testing.T) { thrown(t, b) })
 	t.Run("days alone", func(t *testing.T) { daysAlone(t, b) })
 	t.Run("cups", func(t *testing.T) { cups(t, b) })
-	t.Run("mold", func(t *testing.T) { moldy(t, b) })
+	t.Run("mold", func(t *testing.T) { moldy(t, b); moldyBlend(t, b) })
 	t.Run("stairs", func(t *testing.T) { stairsAddUp(t, b) })
 	t.Run("drums", func(t *testing.T) { drums(t, b) })
 	t.Run("unlikely batches", func(t *testing.T) { unlikely(t, b) })

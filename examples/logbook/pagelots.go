@@ -32,7 +32,11 @@ func (p page) lotsPart(part *cli.Part) error {
 		left := l.left()
 		if l.moldy {
 			left = 0
-			odd = append(odd, name+" was moldy: thrown away, and in no stock")
+			why := " had moldy syrup poured into it"
+			if p.marked(name) {
+				why = " was moldy"
+			}
+			odd = append(odd, name+why+": thrown away, and in no stock")
 		}
 		if l.drum {
 			name += ", drum"

@@ -91,7 +91,7 @@ func (b *book) readSap(on *day, d folder.Day, list *lookagain.List) error {
 // sap returns the sap of a row that was read. It was measured as cold as it was
 // read. The error is about the column.
 func (s *setup) sap(d folder.Day) (lot sugar.Lot, column string, err error) {
-	brix, err := s.sapHydrometer().Brix(d.Sugar, s.readAt(d))
+	brix, err := s.TrueSap(d.Sugar, d.ReadAt.Add(-s.miss.Thermometer))
 	if err != nil {
 		return lot, ofReading(err, "sugar", "read_at"), err
 	}
@@ -102,9 +102,10 @@ func (s *setup) sap(d folder.Day) (lot sugar.Lot, column string, err error) {
 	return lot, "read_at", err
 }
 
-// readAt is how warm the sap was: as it was read, or as the hydrometer wants it.
+// readAt is how warm the sap was: as it was read, or as the hydrometer wants it. The prism
+// of a refractometer tells nothing of it.
 func (s *setup) readAt(d folder.Day) units.Temperature {
-	if math.IsNaN(d.ReadAt.Celsius()) {
+	if math.IsNaN(d.ReadAt.Celsius()) || s.Refractometer != "" {
 		return s.SapHydrometer
 	}
 	return d.ReadAt.Add(-s.miss.Thermometer)

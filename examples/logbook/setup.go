@@ -95,10 +95,6 @@ func (s *setup) check(f *cli.Flags) (err error) {
 	return err
 }
 
-func (s *setup) sapHydrometer() density.Hydrometer {
-	return density.Hydrometer{GraduatedAt: s.SapHydrometer}
-}
-
 func (s *setup) syrupHydrometer() density.Hydrometer {
 	return density.Hydrometer{GraduatedAt: s.SyrupHydrometer}
 }

@@ -54,9 +54,6 @@ func (b *book) readBatch(r folder.Batch) error {
 		Whole: whole(r.Date, r.Name, r.Volume, r.Weight, r.Reading, r.Cup, r.Temp)})
 	lot.drawn.add(drawn)
 	lot.drum = r.Drum
-	if lot.moldy = r.Mold; r.Mold {
-		b.moldy.add(drawn)
-	}
 	if !(drawn.Brix() >= thinSyrup && drawn.Brix() <= thickSyrup) {
 		lot.unlike++
 	}
@@ -129,11 +126,11 @@ func (b *book) readBottled(r folder.Jars) error {
 
 // readBlend counts what was poured from one batch into another.
 func (b *book) readBlend(r folder.Blend) error {
-	from, err := b.lot(folder.BlendsFile, r.Line, r.From)
+	from, err := b.lot(folder.BlendsFile, r.Line, named(b.house, r.From))
 	if err != nil {
 		return err
 	}
-	into, err := b.lot(folder.BlendsFile, r.Line, r.Into)
+	into, err := b.lot(folder.BlendsFile, r.Line, named(b.house, r.Into))
 	if err != nil {
 		return err
 	}

@@ -93,7 +93,11 @@ func (t *traced) lay() error {
 		if n <= 3 {
 			in = strings.Join(t.cans, ", ")
 		}
-		b.Answer("in_stock", "Of it in stock", cli.Digits(cli.Mass(t.left), 3), "in "+in)
+		label := "Of it in stock"
+		if t.house.Moldy()[t.batch.Name] {
+			label = "To throw away"
+		}
+		b.Answer("in_stock", label, cli.Digits(cli.Mass(t.left), 3), "in "+in)
 		t.Part("stock", "In stock").Table("stock", []cli.Column{{Key: "can", Head: "batch"}, {Key: "share", Head: "share"}, {Key: "syrup", Head: "of it"}}, t.stocked)
 	}
 	off := t.drawn - t.jars - t.left
@@ -167,25 +171,28 @@ func (t *traced) inside() error {
 	for _, s := range []struct {
 		name string
 		of   yield.Stage
-	}{{"Drawn", t.Cellar.Drawn}, {"Taken out over it", t.Cellar.Over}, {"In jars", t.bottled()}, {"Thrown out", t.Cellar.Thrown}, {"In stock", t.stock()}} {
+	}{{"Drawn", t.Cellar.Drawn}, {"Taken out over it", t.Cellar.Over}, {"In jars", t.bottled()}, {"Thrown out", t.Cellar.Thrown}, {"Moldy, to throw away", t.stock(true)}, {"In stock", t.stock(false)}} {
 		cellar = append(cellar, []cli.Value{cli.Words(s.name), cli.Digits(cli.Mass(s.of.Syrup), 4), cli.Digits(cli.Mass(s.of.Sugar), 4)})
 	}
 	t.Part("cellar", "All batches").Table("cellar", []cli.Column{{Key: "what", Head: ""}, {Key: "syrup", Head: "syrup"}, {Key: "sugar", Head: "sugar"}}, cellar)
 	return nil
 }
 
-// stock is what stands in vessels, and bottled what is in jars.
-func (t *traced) stock() (all yield.Stage) {
+// stock is what stands in vessels, moldy or not, and bottled what is in jars.
+func (t *traced) stock(moldy bool) (all yield.Stage) {
+	bad := t.house.Moldy()
 	for _, run := range t.Runs {
-		if _, still := t.still[run.Packing.ID]; still {
+		if vessel, still := t.still[run.Packing.ID]; still && bad[vessel] == moldy {
 			all.Syrup, all.Sugar = all.Syrup+run.Stage.Syrup, all.Sugar+run.Stage.Sugar
 		}
 	}
-	all.Syrup, all.Sugar = all.Syrup+t.Left.Syrup, all.Sugar+t.Left.Sugar
+	if !moldy {
+		all.Syrup, all.Sugar = all.Syrup+t.Left.Syrup, all.Sugar+t.Left.Sugar
+	}
 	return all
 }
 
 func (t *traced) bottled() yield.Stage {
-	in, still := t.Cellar.Bottled, t.stock()
-	return yield.Stage{Syrup: units.Mass(math.Max(0, float64(in.Syrup-still.Syrup+t.Left.Syrup))), Sugar: units.Mass(math.Max(0, float64(in.Sugar-still.Sugar+t.Left.Sugar)))}
+	in, good, bad := t.Cellar.Bottled, t.stock(false), t.stock(true)
+	return yield.Stage{Syrup: units.Mass(math.Max(0, float64(in.Syrup-good.Syrup-bad.Syrup+t.Left.Syrup))), Sugar: units.Mass(math.Max(0, float64(in.Sugar-good.Sugar-bad.Sugar+t.Left.Sugar)))}
 }

@@ -30,15 +30,20 @@ func (p page) brief() {
 		filter = "Filter at" // it comes hotter from the fire
 	}
 	if math.IsNaN(float64(p.aid)) {
-		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), cli.Plural(p.filters, "gravity filter")+", hot")
+		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Down), cli.Plural(p.filters, "gravity filter")+", hot")
 	} else {
-		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Nearest), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
+		b.Answer("filter", filter, cli.WholeDegree(s.filterAt, 1, cli.Down), "through the press, "+p.In(cli.Weight(p.aid, cli.Nearest))+" of filter aid")
 	}
-	pour := "into warm jars, smallest first; cap at once; probe one: " + p.Degrees(packing.CappingLeast())
-	if p.tooCool() {
-		pour = "too cool: no jar seals below " + p.Degrees(packing.CappingLeast()) + ", heat it to " + p.Degrees(packing.PourLeast()) + " first"
+	pour := "into warm jars, smallest first; cap at once; probe one: " + p.AtLeast(packing.CappingLeast())
+	switch p.pourHeat() {
+	case packing.EnoughToCap:
+		pour = "cool for the filler, and it cools on the way: heat it to " + p.AtLeast(packing.PourLeast()) + " first"
+	case packing.TooCool:
+		pour = "too cool: no jar seals below " + p.AtLeast(packing.CappingLeast()) + ", heat it to " + p.AtLeast(packing.PourLeast()) + " first"
 	}
-	b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), pour)
+	if len(fills) > 0 {
+		b.Answer("pour", "Pour at", cli.WholeDegree(s.packAt, 1, cli.Down), pour)
+	}
 	if p.plan.Left >= units.USQuart/4 { // less is not worth a jar
 		b.Answer("left", "Left over", cli.Quarts(p.plan.Left, cli.Down), "keep it cold, use it first")
 	}
@@ -50,7 +55,7 @@ func (p page) brief() {
 	b.Caution(p.batches, perhapsSour(p.cans))
 	b.Caution(true, s.outOfBlend())
 	b.Warn(p.flags.House().Settings.Roof,
-		cli.Scald("Syrup", p.Degrees(s.filterAt)),
+		cli.Scald("Syrup", p.AtMost(s.filterAt)),
 		"Smell each can first. Any mold: throw it all away; do not taste, skim or boil it.",
 	)
 	if n := len(s.again); n > 0 {
@@ -79,7 +84,7 @@ func (p page) known() {
 	for _, c := range p.cans {
 		name := c.name
 		if !p.batches {
-			name = p.In(cli.Volume(c.lot.Volume())) + " that read " + c.reading.Text(1)
+			name = p.In(amount(c.lot.Volume())) + " that read " + c.reading.Text(1)
 		}
 		names = append(names, name)
 	}
@@ -88,7 +93,16 @@ func (p page) known() {
 		names = []string{fmt.Sprintf("%d batches", len(names))}
 	}
 	b.Told(list(names))
+	p.Mark(p.flags, "hydrometer", "hydrometer", p.given.stem)
 	b.From(p.flags, p.from, p.given.pan.Words(p.Sheet, p.water), "filter-keeps", p.In(cli.Rough(cli.SmallVolume(p.given.keeps)))+" stays in a filter")
+}
+
+// amount shows a volume in what it is measured in.
+func amount(v units.Volume) cli.Value {
+	if v < units.USQuart {
+		return cli.SmallVolume(v)
+	}
+	return cli.Volume(v)
 }
 
 // verdict is what to do with the syrup as it is.
@@ -99,21 +113,31 @@ func (p page) verdict(kinds int) string {
 		all += l.Container.Label * units.Volume(l.Count)
 	}
 	fill := "fill " + cli.Plural(count, "container") + ", " + p.In(cli.Quarts(all, cli.Down)) + " by their labels."
+	it := " it hot and " + fill
 	if kinds == 0 {
-		fill = "there is nothing to fill."
+		fill, it = "warm it.", " it hot. "+p.unfilled()
 	}
 	is := "It is " + p.pool.lot.Brix().Text(1) + ": "
 	switch {
 	case p.off > 0:
-		return is + "boil it on to " + p.mark.lot.Brix().Text(1) + ", filter it hot and " + fill
+		return is + "boil it on to " + p.mark.lot.Brix().Text(1) + ", filter" + it
 	case !p.added.Empty():
-		return is + "thin it to " + p.mark.lot.Brix().Text(1) + ", filter it hot and " + fill
+		return is + "thin it to " + p.mark.lot.Brix().Text(1) + ", filter" + it
 	case p.do == sugar.ReadAgain:
 		return is + "too close to a limit to tell. Read again before you " + fill
 	case p.own && p.pool.verdict != sugar.Inside:
-		return is + "as thin or thick as you asked, and outside the rule (" + p.rule() + "). Filter it hot and " + fill
+		return is + "as thin or thick as you asked, and outside the rule (" + p.rule() + "). Filter" + it
 	}
-	return is + "leave it. Filter it hot and " + fill
+	return is + "leave it. Filter" + it
+}
+
+// unfilled tells what becomes of syrup that fills no container.
+func (p page) unfilled() string {
+	const then = "keep it cold, and use it first."
+	if p.short {
+		return "No container is on hand for it: " + then
+	}
+	return "It is too little for the smallest container: " + then
 }
 
 // thinnedWith names what syrup is thinned with.
@@ -186,10 +210,10 @@ func (p page) jarList(fills []int) {
 	}
 }
 
-// tooCool reports whether the syrup is too cool to seal any container, however warm.
-func (p page) tooCool() bool {
+// pourHeat is how the syrup that is poured stands to published advice.
+func (p page) pourHeat() packing.PackingHeat {
 	heat, _ := packing.PackingHeatOf(p.given.packAt) // in range, or there were no plan
-	return heat == packing.TooCool
+	return heat
 }
 
 // outOfBlend words which cans are thrown away; nothing if none is.

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/sapreckoner/examples/internal/cli/clitest"
+	"example.org/sapreckoner/examples/internal/folder"
 )
 
 // Leave it, mend it or read again. The stem reads within 0.36 Brix. By hand, as
@@ -94,5 +95,46 @@ func TestWeightInWords(t *testing.T) {
 	}
 	if strings.Contains(words, "0 US qt (keep it cold") {
 		t.Errorf("nothing is left over:\n%s", words)
+	}
+}
+
+// What nobody tells is said as assumed: a stem that is marked at 68 F reads 0.3 Brix more
+// than one at 60 F, which is as much as the reading is known. What the folder tells, is
+// not.
+func TestStemThatNobodyTold(t *testing.T) {
+	batches := "batch,date,volume_l,reading_brix,cup_c\na,2034-03-01,5,66.9,20\n"
+	for settings, assumed := range map[string]bool{
+		"units: metric\nelevation: 350 m\n":                                   true,
+		"units: metric\nelevation: 350 m\nsyrup hydrometer: marked at 20 C\n": false,
+	} {
+		dir := clitest.Folder(t, map[string]string{folder.SettingsFile: settings, folder.BatchesFile: batches})
+		for _, args := range [][]string{{"-dir", dir}, {"-dir", dir, "-reach", "66 to 68 Brix"}} {
+			var out, complaint bytes.Buffer
+			if status := program().Main(args, strings.NewReader(""), &out, &complaint); status != 0 {
+				t.Fatal(complaint.String())
+			}
+			if said := strings.Contains(strings.Join(strings.Fields(out.String()), " "), "Assumed: hydrometer marked at 15.6 C"); said != assumed {
+				t.Errorf("%q, %v: %s", settings, args, out.String())
+			}
+		}
+	}
+}
+
+// Syrup that fills no container says why, and what becomes of it; and no heat to pour at
+// is told. 10 US fl oz, less 6 in the filter, do not fill a pint.
+func TestNothingToFill(t *testing.T) {
+	for args, want := range map[string]string{
+		"-volume|10 US fl oz|-containers|any 1 US pt":                  "Filter it hot. It is too little for the smallest container: keep it cold, and use it first.",
+		"-volume|3 US gal|-containers|0x1 US pt":                       "Filter it hot. No container is on hand for it: keep it cold",
+		"-volume|10 US fl oz|-reading|64 Brix|-containers|any 1 US pt": "boil it on to 66.9 Brix, filter it hot. It is too little",
+		"-volume|10 US fl oz|-reading|66 Brix|-containers|any 1 US pt": "Read again before you warm it.",
+	} {
+		var out, complaint bytes.Buffer
+		if status := program().Main(strings.Split(args, "|"), strings.NewReader(""), &out, &complaint); status != 0 {
+			t.Fatal(complaint.String())
+		}
+		if got := strings.Join(strings.Fields(out.String()), " "); !strings.Contains(got, want) || strings.Contains(got, "Pour at") {
+			t.Errorf("%s: %s", args, out.String())
+		}
 	}
 }

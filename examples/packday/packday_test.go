@@ -20,7 +20,7 @@ func TestPackday(t *testing.T) {
 	t.Run("heat at capping", func(t *testing.T) { seals(t, b) })
 	t.Run("pours", func(t *testing.T) { pours(t, b) })
 	t.Run("mold", func(t *testing.T) { moldy(t, b); moldyBlends(t, b) })
-	t.Run("cool", func(t *testing.T) { tooCool(t, b) })
+	t.Run("cool", func(t *testing.T) { tooCool(t, b); limits(t, b) })
 	t.Run("thin syrup", func(t *testing.T) { thin(t, b) })
 	t.Run("metric", func(t *testing.T) { metric(t, b) })
 	t.Run("shares", func(t *testing.T) { shares(t, b) })

@@ -219,7 +219,7 @@ func (p page) filterPart(part *cli.Part) {
 func (p page) cautions() []string {
 	return []string{
 		"Syrup at packing heat burns through the skin at once and sticks: long sleeves, no children or pets underfoot, nobody alone with a full pot.",
-		"Seal at " + p.Degrees(packing.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
+		"Seal at " + p.AtLeast(packing.CappingLeast()) + " or above and hold sealed 5 minutes. Cool jars apart from each other: stacked hot they darken.",
 		"Any mold: throw the syrup away. It may hold toxins that heat does not destroy: do not taste, skim, boil again or blend it. An opened jar is kept cold.",
 		"Infused or flavored syrup is outside this page: fruit, herbs, spices and spirits change how it keeps. Follow a tested recipe and the local rules.",
 		"No lead solder, old galvanized ware, brass or bronze in touch with syrup; containers for food that are made to be filled hot, new or clean. Dairy fat against foam is an allergen: declare it.",

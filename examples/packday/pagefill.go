@@ -13,11 +13,9 @@ import (
 
 func (p page) packPart(part *cli.Part) {
 	s := p.given
-	// The temperature is in the range of the library: it made the plan.
-	heat, _ := packing.PackingHeatOf(s.packAt)
-	least := p.Degrees(packing.CappingLeast())
-	note := strings.ReplaceAll(heat.Advice(), packing.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
-	if cold := p.cold(); len(cold) > 0 && heat == packing.RightToFill {
+	least := p.AtLeast(packing.CappingLeast())
+	note := strings.ReplaceAll(p.pourHeat().Advice(), packing.CappingLeast().Text(units.ScaleFahrenheit, 0), least)
+	if cold := p.cold(); len(cold) > 0 && p.pourHeat() == packing.RightToFill {
 		note = "right at the filler; the empties are too cool for the " + list(cold) + ": see the heat at capping"
 	}
 	part.Row("at", "Pack at", cli.Temperature(s.packAt), note)
@@ -87,8 +85,8 @@ func list(names []string) string {
 
 // howToFill is how heat is kept until the lid is on.
 func (p page) howToFill(warm string) string {
-	return warm + ", fill the smallest first while the syrup is hottest, never above " + p.Degrees(packing.PourMost()) +
-		", cap at once, and probe one filled jar: it must hold " + p.Degrees(packing.CappingLeast()) + "."
+	return warm + ", fill the smallest first while the syrup is hottest, never above " + p.AtMost(packing.PourMost()) +
+		", cap at once, and probe one filled jar: it must hold " + p.AtLeast(packing.CappingLeast()) + "."
 }
 
 // warmJars tells how empties are warmed.
@@ -96,7 +94,7 @@ const warmJars = "Warm glass slowly, in an oven set low or in hot water, drain i
 
 func (p page) cappingPart(part *cli.Part) {
 	s := p.given
-	least := p.Degrees(packing.CappingLeast())
+	least := p.AtLeast(packing.CappingLeast())
 	part.Row("empties", "Empties at", cli.Temperature(s.wall))
 	var rows [][]cli.Value
 	unknown := false
@@ -118,8 +116,8 @@ func (p page) cappingPart(part *cli.Part) {
 		{Key: "warm", Head: "warm empties to"}}, rows)
 	if cold := p.cold(); len(cold) > 0 {
 		part.Item("By the cautious reading, once the glass has warmed, the syrup in the " + list(cold) + " would stand below " + least + ": such a jar may not seal, and mold may grow in it.")
-		if p.tooCool() {
-			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.Degrees(packing.PourLeast()) + " first.")
+		if p.pourHeat() == packing.TooCool {
+			part.Item("No warm container mends syrup that is poured below " + least + ": heat it to " + p.AtLeast(packing.PourLeast()) + " first.")
 		} else {
 			part.Item(p.howToFill("Warm the empties to what the table says"))
 			part.Item(warmJars)

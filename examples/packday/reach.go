@@ -85,6 +85,7 @@ func (s *setup) reachSheet(f *cli.Flags) (*cli.Sheet, error) {
 		{Key: "uncertainty", Head: "give or take"}, {Key: "light", Head: "light"}}, rows)
 	b.House = f.Demo()
 	b.Told(cli.Plural(len(cans), "can"))
+	sheet.Mark(f, "hydrometer", "hydrometer", s.stem)
 	b.Caution(true, s.outOfBlend())
 	b.Caution(true, perhapsSour(cans))
 	b.Caution(true, "Smell each can first. Any mold: throw it all away; do not taste, skim, boil or blend it.")

@@ -35,7 +35,7 @@ func (d *day) record() []folder.Rows {
 	poured, jars := folder.Rows{File: folder.BlendsFile}, folder.Rows{File: folder.BottledFile}
 	for _, c := range d.cans {
 		if c.name != into.name {
-			poured.Rows = append(poured.Rows, folder.Row{{Column: "date", Text: date}, {Column: "from", Text: c.name}, {Column: "into", Text: into.name}, {Column: "volume", Text: asVolume(c.lot.Volume())}})
+			poured.Rows = append(poured.Rows, folder.Row{{Column: "date", Text: date}, {Column: "from", Text: c.name}, {Column: "into", Text: into.name}, {Column: "volume", Text: d.given.asVolume(c.lot.Volume())}})
 		}
 	}
 	for _, l := range d.plan.Lines {
@@ -58,21 +58,35 @@ func (s *setup) asBatch(date string) folder.Row {
 	row := folder.Row{{Column: "batch", Text: name}, {Column: "date", Text: date}}
 	add := func(column, text string) { row = append(row, folder.Cell{Column: column, Text: text}) }
 	if !math.IsNaN(float64(s.volume)) {
-		add("volume", asVolume(s.volume))
+		add("volume", s.asVolume(s.volume))
 	} else {
-		add("weight", s.weight.Text(units.Pound, 2))
+		pound, decimals := units.Pound, 2
+		if s.metric {
+			pound, decimals = units.Kilogram, 3
+		}
+		add("weight", s.weight.Text(pound, decimals))
+	}
+	degrees := units.ScaleFahrenheit
+	if s.metric {
+		degrees = units.ScaleCelsius
 	}
 	add("reading", s.reading.Text(1))
-	add("cup", s.readAt.Text(units.ScaleFahrenheit, 1))
-	add("temp", s.temp.Text(units.ScaleFahrenheit, 1))
+	add("cup", s.readAt.Text(degrees, 1))
+	add("temp", s.temp.Text(degrees, 1))
 	if !math.IsNaN(float64(s.light)) {
 		add("light", s.light.Text(1))
 	}
 	return row
 }
 
-// asVolume writes a volume to a thousandth of a gallon.
-func asVolume(v units.Volume) string { return v.Text(units.USGallon, 3) }
+// asVolume writes a volume to a thousandth of a gallon, or to a hundredth of a liter, as
+// the page counts: 3 L stay 3.
+func (s *setup) asVolume(v units.Volume) string {
+	if s.metric {
+		return v.Text(units.Liter, 2)
+	}
+	return v.Text(units.USGallon, 3)
+}
 
 // asLabel writes what a label says in the measure in which it is a plain number.
 func asLabel(v units.Volume) string {

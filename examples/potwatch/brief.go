@@ -74,6 +74,8 @@ func (p page) verdict(alarmed bool) string {
 		return fmt.Sprintf("Too far, %s by the %s: %s, and thin it there.", now.Text(1), by, take)
 	case alarmed && now > p.tooFar():
 		return fmt.Sprintf("%s: %s by the %s may be too far. Read again before you thin it.", first, now.Text(1), by)
+	case alarmed && by == "thermometer" && len(p.all) < 2: // it may be Brixes off
+		return fmt.Sprintf("It is syrup, %s by the thermometer: %s, and read it by the hydrometer.", now.Text(1), take)
 	case alarmed:
 		return fmt.Sprintf("It is syrup, %s by the %s: %s.", now.Text(1), by, take)
 	case p.leap() != "":

@@ -9,13 +9,15 @@ import (
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/cli"
+	"example.org/sapreckoner/examples/internal/folder"
 	"example.org/sapreckoner/units"
 )
 
 // checks is what the instruments showed in what is known.
 type checks struct {
 	boiling, ice units.Temperature
-	brix, reads  units.Brix
+	brix         units.Brix
+	reads        cli.Reading
 	at           units.Temperature
 }
 
@@ -33,7 +35,7 @@ func (c *checks) declare(f *cli.Flags) {
 	f.Quantity(&c.boiling, checkBoiling, "", "what the thermometer shows in water that boils hard; give -pressure or -altimeter and -elevation, not -water-boils")
 	f.Quantity(&c.ice, checkIce, "", "what it shows in crushed ice and water, stirred")
 	f.Quantity(&c.brix, checkBrix, "", "a solution of white sugar to hold the hydrometer against, as 66.9 Brix, 2 Brix for sap, 0 Brix for plain water: the page tells how to make it and what it must read")
-	f.Quantity(&c.reads, checkReads, "", "what the hydrometer reads in it")
+	f.Reading(&c.reads, checkReads, "what the hydrometer reads in it, as 67.3 Brix or 36.0 Be")
 	f.Quantity(&c.at, checkAt, "68 F", "temperature of that solution")
 }
 
@@ -63,7 +65,7 @@ func (s *setup) showChecks(e *cli.Env, f *cli.Flags) error {
 	if !f.Given(checkBoiling) {
 		p.Brief.Cautions = append(p.Brief.Cautions, "Let the solution cool before the glass goes in: hot syrup burns, and glass cracks.")
 	} else {
-		p.Brief.Warn(f.House().Settings.Roof, cli.Scald("Boiling water", p.Degrees(s.checks.boiling)))
+		p.Brief.Warn(f.House().Settings.Roof, cli.ScaldWater(p.Degrees(s.checks.boiling)))
 	}
 	p.Brief.Further = append(p.Brief.Further, "-full tells more. An instrument that changes from check to check is worn out.")
 	return p.Show(e)
@@ -182,7 +184,7 @@ func (p checkPage) hydrometer() error {
 	}
 	h := density.Hydrometer{GraduatedAt: p.stem}
 	const sap = 20 // Brix: thinner is for the hydrometer of sap
-	if at := p.flags.House().Settings.SapHydrometer; p.checks.brix < sap && p.flags.Source("hydrometer").Kind != cli.Told && at.Celsius() > 0 {
+	if at := p.flags.House().Settings.SapHydrometer; p.checks.brix < sap && !p.checks.reads.Baume && p.flags.Source("hydrometer").Kind != cli.Told && at.Celsius() > 0 {
 		h.GraduatedAt = at
 	}
 	should, err := h.Reading(p.checks.brix, p.checks.at)
@@ -204,18 +206,31 @@ func (p checkPage) hydrometer() error {
 	part.Row("weigh", "Weigh out", cli.Words(weigh))
 	part.Row("should", "It must read", cli.Brix(should, 2), "at "+p.In(cli.Temperature(p.checks.at)), graduated)
 	p.Brief.Answer("weigh", "Weigh out", cli.Words(weigh))
-	p.Brief.Answer("should", "It must read", cli.Brix(should, 1), "at "+p.Degrees(p.checks.at), graduated)
+	shown := cli.Brix(should, 1)
+	baume, err := density.BaumeFromBrix(should)
+	if onBaume := p.checks.reads.Baume || p.flags.House().Settings.Scale == folder.BaumeScale; onBaume && err == nil {
+		shown = cli.TenthBaume(baume, cli.Nearest)
+	}
+	p.Brief.Answer("should", "It must read", shown, "at "+p.Degrees(p.checks.at), graduated)
 	if !p.flags.Given(checkReads) {
 		p.verdict("Make the solution and read the hydrometer in it; then give -check-reads.")
 		return nil
 	}
-	is, err := h.CheckedIn(p.checks.brix, p.checks.at, p.checks.reads)
+	reads, err := p.checks.reads.Brix(h, p.checks.at)
+	if err != nil {
+		return cli.For(checkReads, err)
+	}
+	is, err := h.CheckedIn(p.checks.brix, p.checks.at, reads)
 	if err != nil {
 		return cli.For(checkReads, err)
 	}
 	off := highOrLow(float64(is.ReadsHigh), 1, " Brix")
 	part.Row("off", "It is off by", cli.Brix(is.ReadsHigh, 2), off)
-	if math.Abs(float64(is.ReadsHigh)) < 0.05 {
+	same := 0.05 // half of a tenth, that of a Baume scale in Brix
+	if p.checks.reads.Baume {
+		same = 0.1
+	}
+	if math.Abs(float64(is.ReadsHigh)) < same {
 		p.verdict("The hydrometer is right.")
 		return nil
 	}

@@ -33,6 +33,12 @@ func instruments(t *testing.T, b clitest.Binary) {
 		// Water of 70 F is 0.0020 lighter than at 38 F, of which the glass takes 0.0004: 0.4
 		// Brix of 0.0039 each. So the stem for sap stands below zero.
 		{"-check-brix|0 Brix|-check-at|70 F|-check-reads|0.3 Brix", "Weigh out plain water It must read -0.4 Brix (at 70 F; marked at 38 F)", "Settings"},
+		// 66.9 Brix are 36.06 Be and 66.0 are 35.60, 0.51 to a Brix (table baume-worked): 36.1 is
+		// right to the tenth that is read, and 35.1 is 0.96 Be less, 1.9 Brix.
+		{"-check-brix|66.9 Brix|-check-at|60 F|-check-reads|36.1 Be", "The hydrometer is right. Weigh out 669 g sugar, 331 g water It must read 36.1 Be (at 60 F; marked at 60 F)", "Settings"},
+		{"-check-brix|66.9 Brix|-check-at|60 F|-check-reads|35.1 Be", "The hydrometer reads 1.9 Brix low. ", ""},
+		{"-check-brix|66.9 Brix|-check-at|60 F|-set|scale: Baume", "It must read 36.1 Be (at 60 F; marked at 60 F)", "Settings"},
+		{here + "-check-boiling|211 F", "Water near 211 F scalds, and so does its steam", "sticks"},
 		{"-check-brix|2 Brix|-check-at|70 F|-hydrometer|60 F", "Weigh out 20 g sugar, 980 g water It must read 1.8 Brix (at 70 F; marked at 60 F)", ""},
 	} {
 		page, _ := b.Brief(t, "", strings.FieldsFunc(c.args, func(r rune) bool { return r == '|' })...)
@@ -54,6 +60,8 @@ func badChecks() (cases []clitest.Bad) {
 		{"-check-boiling|211 F|-check-ice|60 F|-elevation|0 ft", "-check-ice: reading in ice 60 F"},
 		{"-check-brix|80 Brix", "-check-brix: strength of the solution 80 Brix is outside"},
 		{"-check-brix|66.9 Brix|-check-at|250 F", "-check-at: temperature 250 F"},
+		{"-check-brix|66.9 Brix|-check-reads|36", `-check-reads: "36": write a reading as 59.5 Brix or 31.5 Be`},
+		{"-check-brix|66.9 Brix|-check-reads|36 F", "write a reading as 59.5 Brix or 31.5 Be"},
 		{"-check-brix|66.9 Brix|-check-reads|80 Brix", "-check-reads: reading 80 Brix is outside"},
 		{"-check-boiling|211 F|-pressure|30.1 inHg|-elevation|1500 ft", "-pressure: station pressure 30.1 inHg"},
 	} {

@@ -23,7 +23,7 @@ func house(t *testing.T, files map[string]string) string {
 
 // What the settings say of the instruments is counted: a thermometer that shows 0.4 F
 // too much stops so much higher, and a hydrometer that reads 0.3 Brix too little so
-// much lower, and what it reads is so much more. A thermometer that told where water
+// much lower, and what it reads is so much more; of a cup of 204 F it shows 204.4. A thermometer that told where water
 // boils is off there, too.
 func TestInstrumentsThatAreOff(t *testing.T) {
 	b := clitest.Build(t)
@@ -33,10 +33,10 @@ func TestInstrumentsThatAreOff(t *testing.T) {
 	right, wrong := run(t, b, "-dir", plain), run(t, b, "-dir", off)
 	near(t, "stop", wrong.Stop.Syrup-right.Stop.Syrup, 0.4, 1e-6)
 	near(t, "hydrometer", wrong.Stop.Reads-right.Stop.Reads, -0.3, 1e-6)
-	strength := func(dir, reading string) float64 {
-		return run(t, b, "-dir", dir, "-reading", reading, "-cup", "204 F").Now.Instruments[0].Strength
+	strength := func(dir, reading, cup string) float64 {
+		return run(t, b, "-dir", dir, "-reading", reading, "-cup", cup).Now.Instruments[0].Strength
 	}
-	near(t, "strength", strength(off, "58.7 Brix"), strength(plain, "59 Brix"), 1e-6)
+	near(t, "strength", strength(off, "58.7 Brix", "204.4 F"), strength(plain, "59 Brix", "204 F"), 1e-6)
 	shown := func(dir, shows string) float64 {
 		return run(t, b, "-dir", dir, "-shows", shows).Now.Instruments[0].Strength
 	}

@@ -43,7 +43,7 @@ func (h *float) byStem(s *setup, f *cli.Flags) (*instrument, error) {
 	case !f.Given("reading"):
 		return nil, nil
 	}
-	m, err := h.stem.Measure(reading, s.cup, s.doubt)
+	m, err := h.stem.Measure(reading, h.cup, s.doubt)
 	if err != nil {
 		return nil, cli.For(flag, err)
 	}

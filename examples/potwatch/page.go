@@ -124,7 +124,11 @@ func (p page) heatPart(part *cli.Part) {
 		part.Row("over", "Left out, it misses by", cli.Brix(t.cost, 2), "too thin")
 	}
 	p.shares(part, t.shares(), t.total())
-	part.If(t.from != cli.ByWaterBoils).Remark("The thermometer is taken as true. Read it in boiling water and give that as -water-boils: then its own error drops out.")
+	as := "The thermometer is taken as true."
+	if t.off != 0 {
+		as = "The thermometer is taken to be off by what the settings say."
+	}
+	part.If(t.from != cli.ByWaterBoils).Remark(as + " Read it in boiling water and give that as -water-boils: then its own error drops out.")
 }
 
 // that is the stop which -inverted and -over go into.

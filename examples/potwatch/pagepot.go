@@ -58,7 +58,7 @@ func (p page) productPart(part *cli.Part) {
 	}
 	for _, g := range m.grains {
 		part.Row("grain", "Cool it, still, to", span(cli.Temperature(g.Low), cli.Temperature(g.High)),
-			cli.When(g.Least.Compare(g.Low) < 0, "not below "+p.Degrees(g.Least)), g.Source, obtained(g.Obtained), g.Note)
+			cli.When(g.Least.Compare(g.Low) < 0, "not below "+p.AtLeast(g.Least)), g.Source, obtained(g.Obtained), g.Note)
 	}
 	part.If(len(m.grains) == 0).Remark("To what it cools before it is stirred, if it is, no source at hand tells.")
 	if t := p.thermometer; t.learned != nil || t.over > 0 {

@@ -70,6 +70,7 @@ func (s *setup) thermometer(f *cli.Flags) (*thermometer, error) {
 // float is where the hydrometer stops the syrup.
 type float struct {
 	stem  density.Hydrometer
+	cup   units.Temperature // as hot as it truly is
 	reads units.Brix
 	off   units.Brix // what it reads too much, by the settings
 	baume density.Baume145
@@ -104,23 +105,23 @@ func (s *setup) cupOf(t *thermometer, f *cli.Flags) error {
 	if t == nil {
 		return nil
 	}
-	return (&cli.Sheet{Metric: s.metric}).Cup("cup", s.cup, boils, s.doubt.Thermometer)
+	return (&cli.Sheet{Metric: s.metric}).Cup("cup", f.TrueCup(s.cup, true), boils, s.doubt.Thermometer)
 }
 
 // float finds the stop by hydrometer.
 func (s *setup) float(f *cli.Flags) (*float, error) {
-	h := &float{stem: density.Hydrometer{GraduatedAt: s.stem}}
+	h := &float{stem: density.Hydrometer{GraduatedAt: s.stem}, cup: f.TrueCup(s.cup, s.cupTold)}
 	var err error
-	if h.reads, err = h.stem.Reading(s.target, s.cup); err != nil {
+	if h.reads, err = h.stem.Reading(s.target, h.cup); err != nil {
 		return nil, cli.For("cup", err)
 	}
 	// What a doubt of the scale and of the eye is worth in strength is told by a
 	// reading at the mark.
-	m, err := h.stem.Measure(h.reads, s.cup, s.doubt)
+	m, err := h.stem.Measure(h.reads, h.cup, s.doubt)
 	if err != nil {
 		return nil, cli.For("cup", err)
 	}
-	h.stop = finish.HydrometerStop{Target: s.target, Instrument: h.stem, Cup: s.cup, CupBy: standard(s.doubt.Thermometer),
+	h.stop = finish.HydrometerStop{Target: s.target, Instrument: h.stem, Cup: h.cup, CupBy: standard(s.doubt.Thermometer),
 		ScaleBy: m.Parts.Calibration, ReadingBy: m.Parts.Division}
 	if h.parts, err = h.stop.Parts(); err != nil {
 		return nil, cli.For("cup", err)
@@ -137,7 +138,7 @@ func (s *setup) float(f *cli.Flags) (*float, error) {
 		if line.on, err = line.On(h.stem); err != nil {
 			return nil, cli.ForArg(err, flag, "Mark.For", "mark-for")
 		}
-		if line.here, err = line.Brix(s.cup); err != nil {
+		if line.here, err = line.Brix(h.cup); err != nil {
 			return nil, cli.For(flag, err)
 		}
 		h.marks = append(h.marks, line)

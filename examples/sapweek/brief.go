@@ -166,14 +166,15 @@ func (p page) fireAnswer(b *cli.Brief) {
 		return
 	}
 	e := p.lit
-	words := p.named(i)
+	const latest = " at the latest"
+	words := p.named(i) + latest
 	switch i {
 	case 0:
 		words = "this evening"
 	case 1:
-		words += " evening"
+		words = p.named(i) + " evening" + latest
 	}
-	b.Answer("fire", "Light the fire", cli.Words("by "+words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
+	b.Answer("fire", "Light the fire", cli.Words(words), p.In(cli.Hours(e.Hours)), p.In(cli.Gallons(e.Boiled, cli.Nearest)))
 }
 
 // tapOrPull tells what to do with the drill or with the spouts.
@@ -214,7 +215,7 @@ func (p page) briefCautions() (list []string) {
 		list = append(list, "Drill above "+p.Degrees(tapping.ColdestDrilling())+"; small, slow and sick trees are left alone.")
 	}
 	list = append(list,
-		"Sap spoils like milk: below "+p.Degrees(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",
+		"Sap spoils like milk: below "+p.AtMost(cold)+", in the shade. Sour, cloudy or ropy sap is thrown away, never tasted.",
 		"Look up: dead limbs fall in wind and thaw. Mind the ice.",
 		cli.Scald("Boiling sap", p.Degrees(units.Fahrenheit(212))),
 	)
@@ -242,5 +243,7 @@ func (p page) knownFrom(b *cli.Brief) {
 		b.Learned("sap of a running day from " + cli.Plural(n, "gathering"))
 	}
 	b.If(!f.Given("keep")).From(f, "sap-temp", "sap waits at "+p.Degrees(s.sapTemp))
-	b.If(p.gone > 0).Assumed(p.In(cli.Gallons(p.gone, cli.Nearest)) + " of sap over a week old is gone")
+	if p.gone > 0 {
+		b.Further = append(b.Further, p.OldSap(p.gone, "-waiting"))
+	}
 }

@@ -29,10 +29,10 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{inv + "-vacuum|20 inHg", "", "Sap tomorrow", "Walk"},
 		{inv + "-days|1", "", "Today, Wed Mar 12, runs: 21 F to 41 F.", "Tomorrow"},
 		// Sap of today is boiled by tomorrow; of 55 F today.
-		{inv + "-storage|300 US gal", "", "Light the fire by tomorrow evening", ""},
-		{inv + "-storage|300 US gal|-sap-temp|55 F", "", "Light the fire by this evening", ""},
-		{inv + "-storage|300 US gal|-waiting|20 US gal|-waiting-age|24h", "", "Light the fire by this evening", ""},
-		{inv, "", "Light the fire by this evening", ""}, // else two days of 120 overflow the tanks of 120
+		{inv + "-storage|300 US gal", "", "Light the fire tomorrow evening at the latest", ""},
+		{inv + "-storage|300 US gal|-sap-temp|55 F", "", "Light the fire this evening", ""},
+		{inv + "-storage|300 US gal|-waiting|20 US gal|-waiting-age|24h", "", "Light the fire this evening", ""},
+		{inv, "", "Light the fire this evening", ""}, // else two days of 120 overflow the tanks of 120
 		{inv, "", "Tap or pull tap by Wed Mar 12 (if you have not; for the run of March 12)", ""},
 		{inv + "-waiting|20 US gal", "", "Sap waiting now 20 US gal", ""},
 		// At 42 F sap waits a day at most by the shortest of the sources.
@@ -44,7 +44,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// Sap that may wait until tomorrow is all there then, though a fire this evening would
 		// have boiled it.
 		{at + "2030-01-08|-waiting|10 US gal|-boil-rate|8 US gal/h", table(31, -20, 10), "min; 10 US gal)", ""},
-		{at + "2030-01-08|-waiting|10 US gal|-boil-rate|8 US gal/h", table(31, -20, 10), "Light the fire by tomorrow evening", ""},
+		{at + "2030-01-08|-waiting|10 US gal|-boil-rate|8 US gal/h", table(31, -20, 10), "Light the fire tomorrow evening at the latest", ""},
 		{at + "2030-01-08", table(31, 55, 80), "Tap or pull pull the spouts (silver maple is in full bloom)", ""},
 		{at + "2030-01-02", table(31, 55, 80), "Tap or pull pull on Thu Jan 3", ""},
 		{at + "2030-01-08", table(31, 31, 44), "may run, it is close", ""}, // 29.2 F a degree C colder
@@ -55,7 +55,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		// burned. On March 11 all was boiled.
 		{house + "03-10", "", "Sap waiting now 36 US gal (oldest first)", "days old"},
 		{house + "02-27", "", "Sap waiting now 31 US gal (oldest first)", ""},
-		{house + "02-27", "", "Light the fire by tomorrow evening", ""},
+		{house + "02-27", "", "Light the fire tomorrow evening at the latest", ""},
 		{house + "03-12", "", "Tap or pull leave in (holes dry about Sat Mar 25)", "waiting"}, // Feb 25 and 28 days
 		{house + "03-11", "", "Walk the pails tomorrow by", "waiting"},                        // what came that day stands in the record
 		{house + "03-12", "", "sap of a running day from 39 gatherings", ""},

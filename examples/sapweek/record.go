@@ -18,7 +18,7 @@ type record struct {
 	tapped   time.Time // when sap first came; zero if nothing tells
 	gathered bool      // today's sap is in the record
 	stands   []pan.Standing
-	gone     units.Volume // never boiled, and too old to be there still
+	gone     units.Volume // never boiled, and too old to wait for a fire
 	taken    []season.Gathering
 	floods   []time.Time // days of so much sap that the taps or the unit must be wrong
 }
@@ -62,7 +62,7 @@ func (p *plan) readRecord() error {
 	for _, g := range h.Waiting(p.today.AddDate(0, 0, 1)) {
 		switch age := p.today.Sub(g.Date); {
 		case age < 0 || g.Date.Before(p.start):
-		case age > folder.LongestWait:
+		case g.Old(p.today):
 			p.gone += g.Left
 		default:
 			p.stands = append(p.stands, pan.Standing{Gathering: pan.Gathering{Volume: g.Left}, Age: age})

@@ -102,7 +102,7 @@ func newCard(in *flags) (*card, error) {
 		SapGraduation:     s.temperature(in.sapGraduation),
 		ExtrapolatedAbove: s.whole(extrapolatedAbove),
 		LabelTemperature:  s.whole(labelTemperature),
-		SealAt:            s.whole(sealAt),
+		SealAt:            s.atLeast(sealAt),
 		SapFor:            number(float64(correctedReading), 0),
 		SapFrom:           number(float64(leastCorrected), 0),
 		SapTo:             number(float64(mostCorrected), 0),

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -85,6 +86,13 @@ func (s system) temperature(t units.Temperature) string {
 func (s system) whole(t units.Temperature) string {
 	p := s.both(t, 0)
 	return p[0] + " (" + p[1] + ")"
+}
+
+// atLeast rounds up what must be reached: 82.2 °C is 83 °C.
+func (s system) atLeast(t units.Temperature) string {
+	const hair = 1e-6 // 180 °F is not 181
+	up := func(x float64) string { return number(math.Ceil(x-hair), 0) }
+	return s.beside(up(t.Fahrenheit())+" °F", up(t.Celsius())+" °C")
 }
 
 func (s system) rise(d units.TempDiff) string {

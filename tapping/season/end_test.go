@@ -235,3 +235,39 @@ func TestEndRefuses(t *testing.T) {
 		return err
 	})
 }
+
+// Past springs may lack a tenth of their 181 days, 18, and not 19: three that lack
+// more tell no window.
+func TestEndOfGappySprings(t *testing.T) {
+	for lacking, want := range map[int]bool{0: true, 17: true, 18: true, 19: false} {
+		var all []season.Day
+		for _, year := range []int{2030, 2031, 2033} {
+			spring := springOf(year, 0, 181)
+			all = append(append(all, spring[:5]...), spring[5+lacking:]...)
+		}
+		w := must[season.Weather](t)(season.NewWeather(append(all, springOf(2034, 0, 74)...)))
+		o := look(t, w, in34(3, 15), season.EndQuestion{Species: tapping.SugarMaple})
+		if s := o.Signs[season.Warmth]; s.From.IsZero() == want || s.To.IsZero() == want {
+			t.Errorf("%d days lacking: from %v to %v", lacking, s.From, s.To)
+		}
+	}
+}
+
+// Four days of 60 F, to April 5, bring 40 F degree-days: the window has begun on the
+// day that is known, whatever past springs did.
+func TestEndHasBegun(t *testing.T) {
+	s := look(t, pastSprings(t, springOf(2034, 0, 95)), in34(4, 5), season.EndQuestion{Species: tapping.SugarMaple}).Signs[season.Warmth]
+	if s.State != season.EndNear || !s.From.Equal(in34(4, 5)) || !s.To.After(in34(4, 5)) {
+		t.Errorf("%+v", s)
+	}
+}
+
+// Four days of 60 F bring 40 F degree-days: the 34 that warn, but not the 44 of the
+// end. Without past springs nobody knows when those come, and no window is told.
+func TestEndNearWithoutPastSprings(t *testing.T) {
+	w := must[season.Weather](t)(season.NewWeather(springOf(2034, 0, 95)))
+	s := look(t, w, in34(4, 5), season.EndQuestion{Species: tapping.SugarMaple}).Signs[season.Warmth]
+	if s.State != season.EndNear || math.Abs(s.Figure-40) > 1e-9 || !s.From.IsZero() || !s.To.IsZero() {
+		t.Errorf("%+v", s)
+	}
+}

@@ -56,6 +56,10 @@ func TestTapCall(t *testing.T) {
 		{"after days of 60 F", none, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-14", season.TapTooLate, "", "silver maple flowers"},
 		{"after days of 60 F, with a record", past, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-14", season.TapTooLate, "", "silver maple flowers"},
 		{"in days of 60 F", none, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-08", season.TapTooLate, "", "within a week silver maple flowers"},
+		// After the 13th they are reached: within the week that begins on the 7th, but
+		// not within that of the 6th, the 6th to the 12th.
+		{"a week before", none, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-07", season.TapTooLate, "", "within a week silver maple flowers"},
+		{"a day more than a week before", none, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-06", season.TapWait, "2031-04-21", "none of the days ahead runs"},
 		{"before days of 60 F", none, spells(t, frost("2031-01-01", "2031-04-02"), spell("2031-04-03", "2031-04-20", 40, 60)), "2031-04-03", season.TapWait, "2031-04-21", "none of the days ahead runs"},
 		// Six days of 60 F in February: 19.1, more than half of 34, and more than
 		// the past springs, which had none.
@@ -75,6 +79,17 @@ func TestTapCall(t *testing.T) {
 	own := must[season.Criterion](t)(season.NewCriterion("own", units.Fahrenheit(10), units.Fahrenheit(5)))
 	cold := must[season.TapTiming](t)(season.NewTapTiming(season.Weather{}, season.Rule{Criterion: own}, 35*oneDay))
 	if got := cold.Call(spells(t, spell("2031-01-01", "2031-01-09", 0, 20)), date("2031-01-05")); got.Verdict != season.TapWait {
+		t.Errorf("%+v", got)
+	}
+}
+
+// The 29th of February counts as the 28th. A hole that lives 30 days catches 14 + 8 =
+// 22 of the running days of past springs from then on, through March 29, 23 from
+// March 1, and 14 + 12 = 26 from March 4, through April 2.
+func TestTapCallOfALeapDay(t *testing.T) {
+	past := timing(t, likeSprings(t, "2021", "2022", "2023"), 30)
+	got := past.Call(spells(t, spell("2032-01-01", "2032-02-28", 5, 25), spell("2032-02-29", "2032-03-06", 25, 42)), date("2032-02-29"))
+	if got.Verdict != season.TapWait || got.On.Format(time.DateOnly) != "2032-03-04" || !strings.Contains(got.Why, "26.0 running days, one of February 28 22.0") {
 		t.Errorf("%+v", got)
 	}
 }

@@ -77,6 +77,11 @@ func TestPeakPerTap(t *testing.T) {
 	if v, err := packing.PeakPerTap([]units.Volume{1, 5, 2}, 10); err != nil || !(math.Abs(float64(v)-0.5) < 1e-15) {
 		t.Errorf("%v, %v", v, err)
 	}
+	for taps, want := range map[int]float64{1: 3, 100_000_000: 3e-8} {
+		if v, err := packing.PeakPerTap([]units.Volume{3}, taps); err != nil || !(math.Abs(float64(v)-want) < 1e-15) {
+			t.Errorf("3 m3 of %d taps: %v, %v", taps, v, err)
+		}
+	}
 	for name, days := range map[string][]units.Volume{
 		"none": nil, "negative": {1, -1}, "NaN": {1, units.Volume(notNum)}, "infinite": {units.Volume(inf)}, "a sea": {1e6 + 1},
 	} {

@@ -9,6 +9,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"example.org/sapreckoner/boil"
 	"example.org/sapreckoner/density"
@@ -47,7 +48,26 @@ func run(flags *flag.FlagSet, args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	_, err = fmt.Fprintf(out, "Take it off at %s. In a cup at %s the hydrometer reads %s.\nIt sticks and scalds: gloves on, and no children or pets near.\n",
-		at.Text(units.ScaleFahrenheit, 1), cup.Text(units.ScaleFahrenheit, 0), reads.Text(1))
+	if _, err = fmt.Fprintf(out, "Take it off at %s. In a cup at %s the hydrometer reads %s.\nIt sticks and scalds: gloves on, and no children or pets near.\n",
+		at.Text(units.ScaleFahrenheit, 1), cup.Text(units.ScaleFahrenheit, 0), reads.Text(1)); err != nil {
+		return err
+	}
+	return taken(flags, out)
+}
+
+// taken says what stands behind the answer though nobody told it.
+func taken(flags *flag.FlagSet, out io.Writer) error {
+	told := map[string]bool{}
+	flags.Visit(func(f *flag.Flag) { told[f.Name] = true })
+	var all []string
+	flags.VisitAll(func(f *flag.Flag) {
+		if !told[f.Name] {
+			all = append(all, fmt.Sprintf("-%s %q", f.Name, f.DefValue))
+		}
+	})
+	if len(all) == 0 {
+		return nil
+	}
+	_, err := fmt.Fprintf(out, "Not told, and so taken as %s.\n", strings.Join(all, ", "))
 	return err
 }

@@ -26,9 +26,23 @@ func TestCup(t *testing.T) {
 	if want := "Take it off at 219.5 F. In a cup at 211 F the hydrometer reads 59.0 Brix.\n"; err != nil || !strings.HasPrefix(got, want) {
 		t.Errorf("%q, %v, want %q", got, err, want)
 	}
-	metric, err := cup("-cup", "99.4444 C", "-barometer", "101.32 kPa", "-scale", "15.5556 C")
-	if err != nil || metric != got {
+	metric, err := cup("-cup", "99.4444 C", "-barometer", "101.32 kPa", "-scale", "15.5556 C", "-target", "66.9 Brix")
+	if answer, _, _ := strings.Cut(got, "Not told"); err != nil || metric != answer {
 		t.Errorf("in metric units: %q, %v", metric, err)
+	}
+}
+
+// What nobody told stands behind the answer: 0.5 inHg is near a degree of the boiling
+// point, and a stem for another temperature reads otherwise.
+func TestCupSaysWhatItTook(t *testing.T) {
+	for args, want := range map[string]string{
+		"":                     `Not told, and so taken as -barometer "29.92 inHg", -cup "205 F", -scale "60 F", -target "66.9 Brix".`,
+		"-barometer|28.6 inHg": `Not told, and so taken as -cup "205 F", -scale "60 F", -target "66.9 Brix".`,
+	} {
+		got, err := cup(strings.FieldsFunc(args, func(r rune) bool { return r == '|' })...)
+		if err != nil || !strings.HasSuffix(got, "\n"+want+"\n") {
+			t.Errorf("%s: %q, %v", args, got, err)
+		}
 	}
 }
 

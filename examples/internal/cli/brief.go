@@ -3,6 +3,8 @@ package cli
 import (
 	"fmt"
 	"strings"
+
+	"example.org/sapreckoner/units"
 )
 
 // A Brief is the first page of a program: what to do, and what not to forget. It
@@ -202,7 +204,25 @@ const carbonMonoxide = "Carbon monoxide kills unnoticed under a roof: flue and v
 // Outdoors warns of carbon monoxide where nobody tells of a roof.
 const Outdoors = "Boil outdoors, or with vent and carbon monoxide alarm."
 
-// Scald warns of what boils, at a temperature as the page words it. Common practice.
+// Scald warns of sap or syrup that boils, at a temperature as the page words it. Common
+// practice.
 func Scald(what, at string) string {
 	return fmt.Sprintf("%s near %s burns deep and sticks: sleeves, gloves, children and pets away.", what, at)
+}
+
+// OldSap asks after sap that is older than any source lets it wait, which no program
+// counts: see
+// [example.org/sapreckoner/examples/internal/folder.LongestWait]. The flag counts it,
+// where the program has one.
+func (s *Sheet) OldSap(v units.Volume, flag string) string {
+	words := "Not counted: " + s.In(Gallons(v, Up)) + " of sap over a week old. Sour, cloudy or ropy: pour it out untasted and write it down as thrown."
+	if flag != "" {
+		words += " Clear and fresh to the nose: " + flag + " counts it."
+	}
+	return words
+}
+
+// ScaldWater warns of boiling water, which does not stick.
+func ScaldWater(at string) string {
+	return fmt.Sprintf("Water near %s scalds, and so does its steam: sleeves, gloves, children and pets away.", at)
 }

@@ -179,6 +179,8 @@ func TestFolderRefused(t *testing.T) {
 		{[]string{"-dir", bad, "-set", "taps: 60", "-set", "pan: 2 x 4"}, "boilday: -set: pan: "},
 		{[]string{"-set", "pan 2 x 4 ft"}, "boilday: -set: \"pan 2 x 4 ft\" is no setting"},
 		{[]string{"-season", "33", "-dir", filepath.Dir(file)}, "boilday: -season: 33: write the year with its four digits\n"},
+		{[]string{"-season", "1899", "-dir", filepath.Dir(file)}, "boilday: -season: 1899: write the year with its four digits\n"},
+		{[]string{"-season", "1900"}, "boilday: -season: there is no record to take it from: give -dir too\n"},
 		{[]string{"-season", "2034"}, "boilday: -season: there is no record to take it from: give -dir too\n"},
 	} {
 		out, errs := answer(arch(nil, told("fuel")), c.args...)

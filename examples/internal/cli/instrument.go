@@ -2,6 +2,7 @@ package cli
 
 import (
 	"cmp"
+	"strings"
 
 	"example.org/sapreckoner/density"
 	"example.org/sapreckoner/examples/internal/folder"
@@ -12,6 +13,19 @@ import (
 func (f *Flags) Stem(t *units.Temperature, name, def, of string) {
 	f.Quantity(t, name, def, "graduation temperature printed on the "+of+" hydrometer")
 	f.checks = append(f.checks, func() error { return Graduation(name, *t) })
+}
+
+// Mark says at what a hydrometer is taken to be marked, where nobody tells it: in the same
+// syrup a stem marked at 68 F reads 0.3 Brix more than one at 60 F.
+func (s *Sheet) Mark(f *Flags, name, of string, at units.Temperature) {
+	if f.Source(name).Kind == Assumed {
+		s.Brief.Assumed(of + " " + s.Marked(at))
+	}
+}
+
+// Marked words what is printed on a hydrometer: marked at 60 F, or at 15.6 C.
+func (s *Sheet) Marked(at units.Temperature) string {
+	return "marked at " + strings.Replace(s.In(Temperature(at)), ".0 ", " ", 1)
 }
 
 // Doubt declares how far an instrument may be off, in flags that begin with prefix: its

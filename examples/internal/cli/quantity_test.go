@@ -2,7 +2,9 @@ package cli
 
 import (
 	"bytes"
+	"io/fs"
 	"math"
+	"os"
 	"strings"
 	"testing"
 	"time"
@@ -47,6 +49,26 @@ func TestDegreeDays(t *testing.T) {
 	}
 	if got := s.In(DegreeDays(units.TempDiff(math.NaN()))); got != "-" {
 		t.Errorf("unknown: %s", got)
+	}
+}
+
+// 10 US gallons of 3.785411784 L an hour (NIST Handbook 44) are 37.85 L/h.
+func TestFlow(t *testing.T) {
+	for metric, want := range map[bool]string{false: "10 US gal/h", true: "37.85 L/h"} {
+		if got := (&Sheet{Metric: metric}).In(Flow(10 * units.USGallonPerHour)); got != want {
+			t.Errorf("%s, want %s", got, want)
+		}
+	}
+}
+
+// The names of files that a program made for itself tell a user nothing.
+func TestCause(t *testing.T) {
+	for _, err := range []error{
+		fs.ErrExist, &fs.PathError{Op: "open", Path: "days.csv.tmp", Err: fs.ErrExist}, &os.LinkError{Op: "rename", Old: "days.csv.tmp", New: "days.csv", Err: fs.ErrExist},
+	} {
+		if got := cause(err).Error(); got != fs.ErrExist.Error() {
+			t.Errorf("%v: %s", err, got)
+		}
 	}
 }
 

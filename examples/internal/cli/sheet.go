@@ -286,3 +286,11 @@ func (s *Sheet) Degrees(t units.Temperature) string {
 	}
 	return t.Text(units.ScaleFahrenheit, 0)
 }
+
+// AtMost words a temperature that is not to be passed, in whole degrees: rounded down,
+// so that who keeps to the page keeps to the limit. 190 F, 87.8 C, is 87 C.
+func (s *Sheet) AtMost(t units.Temperature) string { return s.In(WholeDegree(t, 1, Down)) }
+
+// AtLeast words a temperature that is to be reached, in whole degrees: rounded up. 180 F,
+// 82.2 C, is 83 C.
+func (s *Sheet) AtLeast(t units.Temperature) string { return s.In(WholeDegree(t, 1, Up)) }

@@ -101,3 +101,33 @@ func TestSidesHold(t *testing.T) {
 		}
 	}
 }
+
+// A limit that is worded keeps its side in every unit: who pours at the worded most pours
+// no hotter than the limit, and who caps at the worded least caps no cooler. 190 F are
+// 87.78 C, 180 F are 82.22 C, 185 F are 85 C.
+func TestLimitsInWords(t *testing.T) {
+	us, metric := &Sheet{}, &Sheet{Metric: true}
+	for _, c := range []struct{ got, want string }{
+		{us.AtMost(units.Fahrenheit(190)), "190 F"},
+		{us.AtLeast(units.Fahrenheit(180)), "180 F"},
+		{metric.AtMost(units.Fahrenheit(190)), "87 C"},
+		{metric.AtLeast(units.Fahrenheit(180)), "83 C"},
+		{metric.AtLeast(units.Fahrenheit(185)), "85 C"},
+		{us.AtLeast(units.Celsius(-5)), "23 F"},
+	} {
+		if c.got != c.want {
+			t.Errorf("%s, want %s", c.got, c.want)
+		}
+	}
+	for f := -40.0; f < 260; f += 0.7 {
+		limit := units.Fahrenheit(f)
+		for _, s := range []*Sheet{us, metric} {
+			if most, err := units.ParseTemperature(s.AtMost(limit)); err != nil || most.Celsius() > limit.Celsius()+1e-6 {
+				t.Errorf("at most %v: %v, %v", limit, most, err)
+			}
+			if least, err := units.ParseTemperature(s.AtLeast(limit)); err != nil || least.Celsius() < limit.Celsius()-1e-6 {
+				t.Errorf("at least %v: %v, %v", limit, least, err)
+			}
+		}
+	}
+}

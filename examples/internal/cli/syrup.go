@@ -97,6 +97,15 @@ func UsualCup(boils units.Temperature, metric bool) units.Temperature {
 	return units.Fahrenheit(math.Floor(cup.Fahrenheit()))
 }
 
+// TrueCup is how hot a cup is whose thermometer is off by what the settings say. What
+// nobody read is taken as it is.
+func (f *Flags) TrueCup(shows units.Temperature, read bool) units.Temperature {
+	if !read {
+		return shows
+	}
+	return shows.Add(-f.Off("").Thermometer)
+}
+
 // Cup refuses a cup that is hotter than syrup boils today, by more than its
 // thermometer may be off.
 func (s *Sheet) Cup(name string, cup, boils units.Temperature, by units.TempDiff) error {

@@ -52,14 +52,6 @@ type Spoken struct {
 	inC   bool
 }
 
-// A Reading is what a hydrometer shows.
-type Reading struct {
-	Value  float64
-	Baume  bool // or Brix
-	Bare   bool // no scale was said
-	IsRead bool
-}
-
 // Say sets a flag as if it stood on the command line, unless the value is empty: then
 // nothing was said.
 func (s *Spoken) Say(name, value string) error {
@@ -142,12 +134,11 @@ var errLost = errors.New("not plain")
 
 // hear takes one number and its unit, and the word before them if there is one.
 func (s *Spoken) hear(before, number, unit string) (err error) {
-	kind := kindOf(unit)
-	at := before == "at"
+	kind, at := kindOf(unit), before == "at"
 	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
 	case said == "C":
 		s.inC = true
-	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && !strings.HasSuffix(said, "L"):
+	case said == "F", kind == weight && !strings.HasSuffix(said, "G"), kind == liquid && (strings.HasSuffix(said, "GAL") || !strings.HasSuffix(said, "L")):
 		s.inUS = true
 	}
 	switch {
@@ -198,13 +189,17 @@ func kindOf(unit string) kind {
 	return liquid
 }
 
-// own are the settings that the user made: the gallon of an invented sugarhouse is
-// not theirs.
+// own are the settings that the user made, in a folder or by -set: the gallon of an
+// invented sugarhouse is not theirs.
 func (f *Flags) own() folder.Settings {
-	if f.dir == "" {
+	if f.dir != "" {
+		return f.house.Settings
+	}
+	h, err := folder.OpenFor(nil, nil, "", 0, f.overrules...)
+	if err != nil { // what -set says was read before
 		return folder.Settings{}
 	}
-	return f.house.Settings
+	return h.Settings
 }
 
 // hottest is in C: all candy is done below it, and no cup in F is that cold and hot.
@@ -257,11 +252,10 @@ func (s *Spoken) SayHeat(at, shows string) error {
 		name string
 		t    units.Temperature
 	}{{s.HasWater, ByWaterBoils, s.Water}, {s.HasAt, at, s.At}, {s.HasShow, shows, s.Shows}} {
-		if !h.said {
-			continue
-		}
-		if err := s.say(h.name, h.t); err != nil {
-			return err
+		if h.said {
+			if err := s.SayValue(h.name, h.t); err != nil {
+				return err
+			}
 		}
 	}
 	return nil
@@ -277,28 +271,14 @@ func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
 	if err != nil {
 		return err
 	}
-	return s.say(name, b)
+	return s.SayValue(name, b)
 }
 
-// SayTemperature is [Spoken.Say] of a temperature.
-func (s *Spoken) SayTemperature(name string, t units.Temperature) error { return s.say(name, t) }
-
-func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
+// SayValue is [Spoken.Say] of a quantity.
+func (s *Spoken) SayValue(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()
 	if err != nil {
 		return For(name, err)
 	}
 	return s.Say(name, string(text))
-}
-
-// Brix returns what the hydrometer would read on a scale of Brix.
-func (r Reading) Brix(h density.Hydrometer, at units.Temperature) (units.Brix, error) {
-	if !r.Baume {
-		return units.Brix(r.Value), nil
-	}
-	b, err := h.BrixFromBaume(density.Baume145(r.Value), at)
-	if err != nil {
-		return 0, err
-	}
-	return h.Reading(b, at)
 }

@@ -62,6 +62,10 @@ func TestWords(t *testing.T) {
 		{"217.5 °F", "0.0 US gal; 0 false false shows 217.5 F; false"},
 		// 10 imp gal are 45.46 L and 12.01 US gal; 95 is in C.
 		{"-dir " + us + " 10 gal 31.5 at 95", "12.0 US gal; 31.5 true true at 203.0 F; false"},
+		// What -set says counts without a folder too.
+		{"-set scale:Baume 31.5 at 204 F", "0.0 US gal; 31.5 true true at 204.0 F; false"},
+		{"-set scale:Brix 31.5 at 204 F", "0.0 US gal; 31.5 false true at 204.0 F; false"},
+		{"-set gallons:imperial 10 gal", "12.0 US gal; 0 false false; false"},
 		{"-dir " + us + " 2.1", "0.0 US gal; 2.1 false true; false"}, // sap, whatever the scale of syrup
 		{"-dir " + us + " 59.5 Brix", "0.0 US gal; 59.5 false true; false"},
 	} {

@@ -51,7 +51,7 @@ func (h *House) boilsOf(year int) (boils []boilRow) {
 			d := days[i]
 			if s, ok := h.TrueSugar(d); ok {
 				strength = s
-				if given(d.ReadAt.Celsius()) {
+				if given(d.ReadAt.Celsius()) && h.Settings.Refractometer == "" { // a prism is warmer than the sap
 					at = d.ReadAt
 				}
 			}
@@ -89,12 +89,25 @@ func (h *House) TrueSugar(d Day) (units.Brix, bool) {
 	if !given(d.Sugar) {
 		return 0, false
 	}
-	at := d.ReadAt
-	if !given(at.Celsius()) {
-		at = h.Settings.SapHydrometer
-	}
-	b, err := density.Hydrometer{GraduatedAt: h.Settings.SapHydrometer}.Brix(d.Sugar, at)
+	b, err := h.Settings.TrueSap(d.Sugar, d.ReadAt)
 	return b, err == nil && b >= 0.3
+}
+
+// TrueSap is the strength of sap that was read at a temperature, by the instrument of the
+// settings: of the sap in the cup, or of the prism. NaN is where its scale is true.
+func (s *Settings) TrueSap(reading units.Brix, at units.Temperature) (units.Brix, error) {
+	room := units.Celsius(20)
+	switch told := given(at.Celsius()); {
+	case s.Refractometer == atcPrism:
+		return density.Refractometer{Compensated: true}.Brix(reading, room)
+	case s.Refractometer == plainPrism && !told:
+		return density.Refractometer{}.Brix(reading, room)
+	case s.Refractometer == plainPrism:
+		return density.Refractometer{}.Brix(reading, at)
+	case !told:
+		at = s.SapHydrometer
+	}
+	return density.Hydrometer{GraduatedAt: s.SapHydrometer}.Brix(reading, at)
 }
 
 // Pressure is the usual one at the pan: that of the sea where the settings tell no

@@ -2,9 +2,12 @@ package folder
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 	"testing/fstest"
+
+	"example.org/sapreckoner/units"
 )
 
 // taught opens a folder with these days and returns what it teaches, as name,
@@ -117,6 +120,30 @@ func TestLearnSugar(t *testing.T) {
 	}
 }
 
+// What reads the sap is what the settings say. By the international table of 1936 a prism
+// of 10 C has 0.50 taken off at 0 Brix and 0.54 at 5, so 0.52 at 2.52; one that
+// compensates, or that stands at 20 C, has nothing taken off. A hydrometer marked at 38 F
+// has nothing either, where nobody tells how warm the cup was.
+func TestTrueSap(t *testing.T) {
+	cold, unknown := units.Celsius(10), units.Celsius(math.NaN())
+	for _, c := range []struct {
+		settings string
+		at       units.Temperature
+		want     float64
+	}{
+		{"sap refractometer: plain", cold, 2.00}, {"sap refractometer: plain", units.Celsius(20), 2.52}, {"sap refractometer: plain", unknown, 2.52},
+		{"sap refractometer: compensated", cold, 2.52}, {"sap refractometer: compensated", units.Celsius(4), 2.52}, {"sap hydrometer: marked at 38 F", unknown, 2.52},
+	} {
+		h, err := Open(fstest.MapFS{"sugarhouse.txt": {Data: []byte("gallons: US\n" + c.settings + "\n")}}, "", 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got, err := h.Settings.TrueSap(2.52, c.at); err != nil || math.Abs(float64(got)-c.want) > 0.03 { // as the table's tolerance
+			t.Errorf("%s at %v: %v, %v", c.settings, c.at, got, err)
+		}
+	}
+}
+
 // Before the first reading of 2035 the sap is as sweet as that of all of 2034, whose
 // readings are 1.4, 1.6, 2.0, 2.4 and 2.6, and not as that of its last days, 1.6; and
 // ten taps of the settings gave 2 of 20 gallons on its best day, though no hole is written
@@ -198,7 +225,7 @@ func TestDoubtHoles(t *testing.T) {
 			t.Errorf("%d holes: %d taps, learned %v, doubts %q", n, got, learned, doubts)
 		}
 		for _, doubt := range doubts {
-			if doubt != "hill/holes.csv: the holes of 2033 are too few for the sap of their days, and do not count as the taps. Write down all of a year, or its taps into seasons.csv." {
+			if doubt != "hill/holes.csv: too few holes of 2033 for the sap of their days. Write down all, or the taps into seasons.csv." {
 				t.Errorf("%s", doubt)
 			}
 		}

@@ -1,6 +1,7 @@
 package folder
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"maps"
@@ -66,13 +67,13 @@ func (h *House) Doubts() (all []string) {
 		}
 	}
 	if len(few) > 0 {
-		all = append(all, fmt.Sprintf("%s: the holes of %s are too few for the sap of their days, and do not count as the taps. Write down all of a year, or its taps into %s.", h.Shown(HolesFile), strings.Join(few, ", "), SeasonsFile))
+		all = append(all, fmt.Sprintf("%s: too few holes of %s for the sap of their days. Write down all, or the taps into %s.", h.Shown(HolesFile), strings.Join(few, ", "), SeasonsFile))
 	}
 	boils, _ := h.boils()
 	boils, _ = typical(boils, boilRow.rate)
 	least := fuel.HomeBuiltPan()
 	if fired, _ := h.firings(boils); fired.Boils >= fewest && fired.Middle() < least.Low/farOff {
-		all = append(all, fmt.Sprintf("%s: the sap took %.2g %% of the heat of the wood; over an open fire it is %.0f to %.0f. Is the measure of wood as large as the settings say?", h.Shown(DaysFile), fired.Middle().Percents(), least.Low.Percents(), least.High.Percents()))
+		all = append(all, fmt.Sprintf("%s: the sap took %.2g %% of the heat of the wood, over an open fire it is %.0f to %.0f: how much is a %s?", h.Shown(DaysFile), fired.Middle().Percents(), least.Low.Percents(), least.High.Percents(), cmp.Or(h.Settings.Measure.Name, "cord")))
 	}
 	return all
 }

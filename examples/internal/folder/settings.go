@@ -20,6 +20,7 @@ type Settings struct {
 	Scale   Scale   // of a bare reading of syrup
 
 	SapHydrometer, SyrupHydrometer units.Temperature // graduation; 38 F and 60 F if not set
+	Refractometer                  string            // plain or compensated, where one reads the sap; else empty
 	ThermometerOff                 units.TempDiff    // what it shows too much
 	HydrometerOff                  units.Brix        // what it reads too much
 	Taps                           int               // 0 if not set

@@ -79,6 +79,9 @@ func target(s *Settings, v string) ([]string, error) {
 	return within(v, "target", b, err, 60, 75, units.DegreeBrix, "Brix", "syrup is 66 to 68.9 Brix")
 }
 
+// asTyped leaves what is told to the flag that it fills.
+func asTyped(_ *Settings, v string) ([]string, error) { return one(v, nil) }
+
 // title is words of one's own that can be printed.
 func title(s *Settings, v string) ([]string, error) {
 	s.Name = strings.Join(strings.Fields(v), " ")
@@ -130,6 +133,9 @@ func roof(s *Settings, v string) ([]string, error) {
 	return nil, err
 }
 
+// Refractometers of sap: one to be corrected for its temperature, and one that does it.
+const plainPrism, atcPrism = "plain", "compensated"
+
 func scale(s *Settings, v string) ([]string, error) {
 	i, err := choice(v, "Brix", "Baume", "Baumé", "Be")
 	if err == nil {
@@ -138,9 +144,10 @@ func scale(s *Settings, v string) ([]string, error) {
 	return nil, err
 }
 
-func refracted(_ *Settings, v string) ([]string, error) {
-	known := []string{"plain", "compensated"}
+func refracted(s *Settings, v string) ([]string, error) {
+	known := []string{plainPrism, atcPrism}
 	i, err := choice(v, known...)
+	s.Refractometer = known[i]
 	return one(known[i], err)
 }
 

@@ -12,16 +12,20 @@ type Gathering struct {
 	Left units.Volume // of it, what was not boiled yet
 }
 
-// LongestWait is how old sap may be. Older sap that was never boiled is taken as thrown
-// away: no source lets it wait longer (7 days at 38 F is the longest that one has).
+// LongestWait is how old sap may be: no source lets it wait longer (7 days at 38 F is the
+// longest that one has). Older sap that was never boiled is neither planned nor counted by
+// any program, and each asks after it until the record says that it was thrown out.
 const LongestWait = 7 * 24 * time.Hour
+
+// Old reports whether the sap is older on a day than any source lets it wait.
+func (g Gathering) Old(on time.Time) bool { return on.Sub(g.Date) > LongestWait }
 
 // Waiting lists the sap of the season that is there for the fire of a day, the oldest
 // first: what was gathered until then less what was boiled on the days before, and
 // thrown out. The zero time asks for what is left when all that stands in the record
-// is done. The oldest goes first, of the tank that is named where sap is thrown out,
-// and where less than a twentieth would be left the tanks were emptied: no stick tells
-// closer.
+// is done. The oldest goes first, of the tank that is named where sap is thrown out; but
+// what was older than [LongestWait] goes into a fire behind the rest. Where less
+// than a twentieth would be left the tanks were emptied: no stick tells closer.
 func (h *House) Waiting(day time.Time) (all []Gathering) {
 	var gone []Day
 	for _, d := range h.Days {
@@ -41,7 +45,8 @@ func (h *House) Waiting(day time.Time) (all []Gathering) {
 	// Rows of one day may stand in any order: a boil takes from all that was gathered
 	// until its day.
 	for _, d := range gone {
-		take(all, d.Boiled, func(g Day) bool { return !g.Date.After(d.Date) })
+		boils := take(all, d.Boiled, func(g Day) bool { return !g.Date.After(d.Date) && !Gathering{Day: g}.Old(d.Date) })
+		take(all, boils, func(g Day) bool { return !g.Date.After(d.Date) })
 		if !(d.Thrown > 0) {
 			continue
 		}

@@ -67,6 +67,28 @@ func TestThrownOut(t *testing.T) {
 	}
 }
 
+// Sap that is over a week old goes into no fire before the rest did. By hand: on March 9
+// the 20 of the 1st are 8 days old and the 30 of the 2nd are 7: a fire of 30 takes the
+// latter and leaves the 20; one of 45 on the 10th takes 40 of the 10th first and then 5 of
+// the 20, which leaves 15, more than a twentieth.
+func TestOldSapGoesLast(t *testing.T) {
+	const days = "date,sap_gal,boiled_gal\n2034-03-01,20,\n2034-03-02,30,\n2034-03-09,,30\n2034-03-10,40,45\n"
+	h, err := Open(fstest.MapFS{"sugarhouse.txt": {Data: []byte("gallons: US\n")}, "days.csv": {Data: []byte(days)}}, "", 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	on := func(day int) time.Time { return time.Date(2034, 3, day, 0, 0, 0, 0, time.UTC) }
+	for day, want := range map[int]float64{9: 50, 10: 60, 11: 15} {
+		all, first := 0.0, h.Waiting(on(day))[0]
+		for _, g := range h.Waiting(on(day)) {
+			all += g.Left.USGallons()
+		}
+		if math.Abs(all-want) > 1e-9 || !first.Date.Equal(on(1)) || !first.Old(on(day)) || first.Old(on(8)) {
+			t.Errorf("on the %d.: %v gal, want %v; %v", day, all, want, first)
+		}
+	}
+}
+
 // What stands in the pan stands there until the next fire.
 func TestLeft(t *testing.T) {
 	const days = "date,boiled_gal\n2034-03-04,40\n2034-03-06,40\n"

@@ -119,7 +119,7 @@ func (r *Range) outside(fn, arg string, x float64) error {
 		e.High = math.Inf(1)
 	}
 	switch {
-	case x < r.Low:
+	case x < r.Low, r.Below == r.Above: // what serves both sides serves NaN too
 		e.Hint = r.Below
 	case x > r.High:
 		e.Hint = r.Above
