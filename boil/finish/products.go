@@ -38,10 +38,7 @@ func ProductWeight(lot sugar.Lot, moisture units.Share) (units.Mass, error) {
 
 // solids returns the sugar of a lot as a share of its weight in air.
 func solids(fn string, lot sugar.Lot) (units.Mass, error) {
-	w := lot.Brix().Sugar(lot.WeightInAir())
-	if lot.Empty() { // which has no strength
-		w = 0
-	}
+	w := lot.Brix().Sugar(lot.WeightInAir()) // NaN if the lot is empty
 	return w, limit.WithinAs(fn, "lot", "sugar in the lot", w.Kilograms(), leastMass, mostMass, 1, "kg", "there is nothing to boil down")
 }
 

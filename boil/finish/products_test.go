@@ -67,14 +67,16 @@ func TestProductFigures(t *testing.T) {
 	}
 }
 
-// Of an empty lot nothing comes, and the refusal names the lot.
+// Of an empty lot nothing comes, and the refusal names the lot and what it may
+// hold: 1 mg to a million tonnes of sugar.
 func TestProductOfNothing(t *testing.T) {
 	for fn, ask := range map[string]func() error{
 		"finish.ProductWeight":   func() error { _, err := finish.ProductWeight(sugar.Lot{}, 5*units.Percent); return err },
 		"finish.ProductMoisture": func() error { _, err := finish.ProductMoisture(sugar.Lot{}, units.Pound); return err },
 	} {
 		var e *units.RangeError
-		if err := ask(); !errors.As(err, &e) || e.Func != fn || e.Arg != "lot" || e.What != "sugar in the lot" || e.Unit != "kg" || e.Hint != "there is nothing to boil down" {
+		if err := ask(); !errors.As(err, &e) || e.Func != fn || e.Arg != "lot" || e.What != "sugar in the lot" || e.Unit != "kg" || e.Hint != "there is nothing to boil down" ||
+			!(math.Abs(e.Low-1e-6) < 1e-18) || !(math.Abs(e.High-1e9) < 1e-3) {
 			t.Errorf("%s: %+v", fn, err)
 		}
 	}

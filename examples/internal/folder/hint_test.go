@@ -23,6 +23,14 @@ func TestUnitOfItsOwnKind(t *testing.T) {
 	}
 }
 
+// Where no gallon is named, the column names it.
+func TestUnitOfNoGallon(t *testing.T) {
+	_, err := Open(fstest.MapFS{DaysFile: {Data: []byte("date,sap\n2034-03-10,44\n")}}, "", 0)
+	if err == nil || !strings.HasSuffix(err.Error(), ", or name the column sap_us_gal") {
+		t.Error(err)
+	}
+}
+
 // What lies outside its range is told with it, in the unit of the trade, and the
 // way out behind it.
 func TestSettingsOutOfRange(t *testing.T) {
