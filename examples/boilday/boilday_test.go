@@ -125,7 +125,7 @@ func words(t *testing.T, b clitest.Binary) {
 		{"-compartments|6 ft2, 3 ft2, 3 ft2|-depth|2 in|-sap|260 US gal|-boil-rate|26 US gal/h|-chase|15 US gal", "", "Of the sweet is saved 95 %", "Ice forms"},
 		{"-sap|90 US gal|-wood-left|0.15 cord", "", "more than that wood boils: keep it cold", "does not fit"},
 		{"-sap|90 US gal|-wood-left|3 cord", "", "It burns", "for another day"},
-		{"-sap|90 US gal|-start|14:00|-done-by|22:00", "", "does not fit until 22:00: keep it cold, and boil it first", "that wood"},
+		{"-sap|90 US gal|-start|18:00|-done-by|22:00", "", "does not fit until 22:00: keep it cold, and boil it first", "that wood"},
 		{"-moisture|50 %", "", "wood wetter than 20 % also weakens the fire", ""},
 		{"-moisture|20 %", "", "Of wood, by weight", "weakens"},
 

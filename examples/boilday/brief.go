@@ -41,6 +41,9 @@ func (p page) brief() {
 		b.Further = append(b.Further, "Look again at the gatherings: -full tells where.")
 	}
 	p.askOld(b)
+	if words := p.potWords(); words != "" {
+		b.Further = append(b.Further, words)
+	}
 	b.Further = append(b.Further, "-full tells why; potwatch watches the end.")
 }
 
@@ -194,6 +197,7 @@ func (p page) source(b *cli.Brief) {
 	}
 	b.From(f, p.from, p.given.place.Words(p.Sheet, p.waterBoils), rate, "boils off "+p.In(cli.Rough(cli.Flow(p.given.pan.Rate))))
 	b.If(p.given.fuel == "wood").From(f, "coals", "coals "+p.In(cli.Hours(p.given.coals)))
+	b.If(p.small).From(f, "pot-rate", "the pot "+p.In(cli.Rough(cli.Flow(p.given.pot))))
 	if p.given.wood.Learned {
 		b.From(f, "efficiency", "efficiency "+p.given.wood.Efficiency.Text(0))
 	} else {

@@ -16,7 +16,7 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"40 US gal 2.3 Brix at 41 F", "", "Told: sap 40 US gal, read 2.3 Brix, at 41 F"},
 		{"-metric|-sap|90 US gal", "", "341 L of sap"}, // 90 x 3.785 = 340.7
 		{"-sap-file|-", dated, "The last sap comes at 13:00"},
-		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, sweet in the pan, nights to 25 F, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min."},
+		{"-dir|../sugarhouse|-day|2034-03-05", "", "Told: 30 US gal of Mar 5, sweet in the pan, nights to 25 F, at 1150 ft. Learned: boils off 9.2 US gal/h from 12 boils, efficiency 26 % from 12 boils. Assumed: coals 8 min, the pot 1 US gal/h."},
 		{"-dir|../sugarhouse|-day|2034-03-05|-set|fire: under a roof", "", "- Carbon monoxide kills unnoticed under a roof"},
 		{"-dir|../sugarhouse|-day|2034-03-13|-set|fire: under a roof|-metric|-target|61 Brix|-coals|3h", "", "61.0 Brix is thin"},
 		{"-dir|../sugarhouse|40 gal 2.1", "", "40 US gal of sap make"},
@@ -27,6 +27,12 @@ func briefs(t *testing.T, b clitest.Binary) {
 		{"90 US gal 2.1 at 38 F|-sap-temp|55 F|-membrane-to|8 Brix|-membrane-flow|60 US gal/h", "", "Membrane on by 06:50: concentrate spoils within hours."},
 		{"90 US gal 2.1 at 41 F|-membrane-to|8 Brix", "", "Membrane before the fire: concentrate spoils within hours."},
 		{"90 US gal 2.1 at 41 F|-membrane-to|8 Brix|-ice|60 lb", "", "ice 60 lb, membrane to 8.0 Brix."},
+		// It boils from 19:13. 67 min of wood at 12 US gal/h are 13.4, its coals of 8 min by
+		// half, in the 35 min to the end, 12/60 x 8/ln 2 x (1 - 2^(-35/8)) = 2.2, and an inch
+		// of 12 ft2 is 7.5: 23 US gal are off the pan by 21:00.
+		{"-sap|55 US gal|-reading|2 Brix|-pan-rate|1 US gal/ft2/h|-start|19:00|-done-by|21:00", "", "Light at 19:00: 23 US gal of the 55 US gal of sap"},
+		{"-sap|55 US gal|-reading|2 Brix|-pan-rate|1 US gal/ft2/h|-start|19:00|-done-by|21:00", "", "the pot ends later. Or cool what comes off, keep it below 40 F and end it the next day."},
+		{"-sap|55 US gal|-reading|2 Brix|-pan-rate|1 US gal/ft2/h|-start|15:30|-done-by|21:00", "", "Light at 15:30: 55 US gal of sap make"},
 		{"-coals|3h", "", "Such coals suit no flat pan"},
 		{"-coals|3h|-target|61 Brix|-sap-temp|55 F", "", "61.0 Brix is thin"},
 		// They lower 12 ft2 by 17.1 in, to 1 in: see words.

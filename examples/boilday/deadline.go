@@ -16,6 +16,8 @@ type deadline struct {
 	by   time.Time    // zero if none was given
 	wood units.Volume // zero if there is enough
 	all  units.Volume // sap that there is; of it the plan boils what fits
+	late bool         // the pan is empty by then, and the pot ends later
+	pot  units.Volume // sap that would be syrup by then, if late
 }
 
 // meet moves the lighting so that the boil is done by the time that was asked for,
@@ -69,9 +71,15 @@ func (p *plan) spareWood(s *setup) error {
 }
 
 // fitting tells that the plan keeps within time and wood.
-func (p *plan) fitting(s *setup) bool {
+func (p *plan) fitting(s *setup) bool { return p.keeps(s, p.ends()) }
+
+// offInTime tells that the pan does, whatever the pot takes after it.
+func (p *plan) offInTime(s *setup) bool { return p.small && !p.alone && p.keeps(s, p.done) }
+
+// keeps tells that what ends so long after lighting keeps within time and wood.
+func (p *plan) keeps(s *setup, end time.Duration) bool {
 	d := &p.deadline
-	late := !d.by.IsZero() && (p.start.Add(p.ends()).After(d.by) || p.sapStays())
+	late := !d.by.IsZero() && (p.start.Add(end).After(d.by) || p.sapStays())
 	if late || p.runsAway() {
 		return false
 	}
@@ -128,22 +136,40 @@ func (p *plan) fit(s *setup, flag string) error {
 	if p.fitting(s) {
 		return nil
 	}
-	for i := fits; i >= fits/20; i-- { // less is not worth a fire
-		q, err := p.part(float64(i) / fits)
-		if err == nil {
-			err = q.down(s)
+	q, ok := p.most(s, (*plan).fitting)
+	if !p.deadline.by.IsZero() {
+		// A slow pot is no reason to leave sap that the pan takes.
+		if off, fits := p.most(s, (*plan).offInTime); fits && off.gathered.Volume() > 2*q.gathered.Volume() {
+			off.deadline.late, off.deadline.pot = true, q.gathered.Volume()
+			q, ok = off, true
 		}
-		if err == nil && q.fitting(s) {
+	}
+	if ok {
+		if q.gathered.Volume() < p.gathered.Volume() {
 			q.deadline.all = p.gathered.Volume()
-			*p = q
-			return nil
 		}
+		*p = q
+		return nil
 	}
 	why := "not even a twentieth of the sap is syrup by then: light earlier, or hold it cold for another day"
 	if flag == "wood-left" {
 		why = "it does not boil down even a twentieth of the sap: get wood first"
 	}
 	return cli.For(flag, errors.New(why))
+}
+
+// most is the plan with the most of the sap that suits.
+func (p *plan) most(s *setup, suits func(*plan, *setup) bool) (plan, bool) {
+	for i := fits; i >= fits/20; i-- { // less is not worth a fire
+		q, err := p.part(float64(i) / fits)
+		if err == nil {
+			err = q.down(s)
+		}
+		if err == nil && suits(&q, s) {
+			return q, true
+		}
+	}
+	return plan{}, false
 }
 
 // part is the plan with a share of its sap, and all of its sweet.
@@ -175,6 +201,19 @@ func (p page) sapWords() string {
 		return p.In(cli.Gallons(p.pooled().Volume(), cli.Down)) + " of the " + p.In(cli.Gallons(all, cli.Nearest)) + " of sap"
 	}
 	return p.In(cli.Gallons(p.pooled().Volume(), cli.Nearest)) + " of sap"
+}
+
+// potWords tells what becomes of what the pot does not end in time.
+func (p page) potWords() string {
+	if !p.deadline.late {
+		return ""
+	}
+	words := "Off the pan by " + p.deadline.by.Format("15:04") + "; the pot ends later. Or cool what comes off, keep it below " + p.AtMost(units.Fahrenheit(40)) +
+		" and end it the next day."
+	if p.deadline.pot > 0 {
+		words += " Syrup by then: from no more than " + p.In(cli.Gallons(p.deadline.pot, cli.Down)) + " of sap."
+	}
+	return words
 }
 
 // deadlineRow tells what is left for another day.
