@@ -63,12 +63,15 @@
 //	  refractive-index-fit              density.RefractiveIndex
 //	  iapws-water-refraction            density.Refractometer
 //	  hydrometer-constants              density.GlassExpansion
+//	  water-density-published           density.Water
 //	  solution-density-worked           density.Solution
 //	  nbs-c440-table114                 density.Scale.SG2020
 //	                                    density.SG2020FromBrix
 //	  plato-d20-4                       density.Scale.SG2020
 //	                                    density.Solution
 //	  baume-worked                      density.Scale.Baume
+//	  syrup-density-published           density.Scale.Baume
+//	                                    density.WeightInAir
 //	  brix-scales-worked                density.Scale
 //	  gallon-weight-brix                density.Scale.Brix
 //	  nbs-hydrometer-correction-20C     density.Hydrometer.Brix
@@ -77,6 +80,7 @@
 //	  icumsa-1974-nd20                  density.RefractiveIndex
 //	  refractometer-correction-1936     density.Refractometer.Brix
 //	  refractometer-temperature-worked  density.Refractometer.Reading
+//	  cup-weights-published             density.Mass
 //	  weight-per-gallon                 density.Mass
 //	                                    density.WeightInAir
 //	                                    density.Scale.Convert
@@ -97,6 +101,11 @@
 //	                                    sugar.Solubility.SaturationTemperature
 //	  saturation-herzfeld               sugar.Solubility.Saturation
 //	  saturation-sokolovsky             sugar.Solubility.Saturation
+//	  saturation-herzfeld               sugar.Solubility.Saturation by the other author
+//	  saturation-sokolovsky             sugar.Solubility.Saturation by the other author
+//	  iapws-viscosity-check             sugar.WaterViscosity
+//	  water-heat-published              sugar.SpecificHeat
+//	                                    sugar.Enthalpy
 //	  viscosity-worked                  sugar.Viscosity
 //	  viscosity-crc                     sugar.Viscosity
 //	  specific-heat-read                sugar.SpecificHeat
@@ -121,6 +130,9 @@
 //	  iapws-sr1-86                      boil.LatentHeat
 //	  iapws-if97-check                  boil.PressureFromWater
 //	                                    boil.Water
+//	  iapws-95-saturation               boil.Water
+//	  syrup-point-published             boil.SyrupPoint
+//	  pan-rate-published                boil.PanRate
 //	  us-standard-atmosphere            boil.PressureAt
 //	  altimeter-examples                boil.StationPressure
 //	  water-boiling-elevation           boil.Water
@@ -140,23 +152,27 @@
 //	  evaporation-published             boil.LatentHeat on the masses of boil.Heat
 //	  evaporation-worked                boil.Heat
 //	  boiling-heat-worked               boil.HeatDemand.PreheaterCeiling
-//	                                    units.Share
-//	                                    units.Area.Volume
+//	  preheater-published               boil.HeatDemand.PreheaterCeiling
+//	  boiling-heat-worked               units.Area.Volume
 //	boil/fuel
 //	  cordwood-kentucky                 fuel.Firewood
 //	  cordwood-missouri                 fuel.Firewood
+//	                                    fuel.Fuel.Of
 //	  boiling-heat-worked               fuel.LearnEfficiency
 //	  fuel-heat                         fuel.ByVolume and others
 //	  wood-net-heat                     fuel.WoodHeat
-//	                                    fuel.WetMoisture.Dry
+//	  wood-heat-published               fuel.WoodHeat
+//	  wood-net-heat                     fuel.WetMoisture.Dry
 //	  firewood-net-constants            fuel.WoodHeat
 //	boil/pan
 //	  plug-flow-worked                  pan.PlugFlow
 //	                                    pan.Rig.Steady
 //	                                    pan.Transit
+//	  transit-published                 pan.Transit
 //	boil/finish
 //	  confection-ceilings               finish.ProductWeight
 //	  confections                       finish.ConfectionFinishes
+//	                                    finish.Finish.At
 //	  confection-graining               finish.Grainings
 //	  syrup-finish-rise                 finish.SyrupFinishes and boil.Rise
 //	  boiling-errors-worked             finish.ErrorCost
@@ -173,6 +189,7 @@
 //	  tank-factors                      yield.UprightCylinder
 //	yield/money
 //	  sap-purchase                      money.Offer.PerUSGallon
+//	  sap-cost-published                money.CostPerUSGallon
 //	  pool-shares-worked                money.Divide
 //	  maple-costs                       money.PublishedCosts
 //	yield/packing
@@ -180,6 +197,8 @@
 //	                                    packing.Container.FillAt
 //	  net-contents-canada               packing.CanadianTolerance
 //	  net-contents-canada-lot           packing.CanadianLotRule
+//	                                    Student's distribution by numeric.BetaBelow
+//	  net-contents-canada-sample        packing.CanadianSample
 //	tapping
 //	  tap-guidelines                    tapping.Guideline.Taps
 //	  hole-worked                       tapping.Hole.Volume

@@ -110,3 +110,42 @@ func TestPublishedEfficiencies(t *testing.T) {
 		}
 	}
 }
+
+// As much gets into the sap from a cord of air-dry wood by either basis; other bases and
+// hostile ends are refused.
+func TestOnNetWood(t *testing.T) {
+	for _, wood := range fuel.FirewoodKentucky() {
+		gross := fuel.Efficiency{Low: 20, High: 60, Basis: fuel.Gross}
+		net, err := fuel.OnNetWood(gross)
+		if err != nil {
+			t.Fatal(err)
+		}
+		// The table's heats of oven-dry wood stand near 8,230 Btu a pound in hardwoods and 8,620 in
+		// conifers, the law's at 8,600: within six percent.
+		held, err := wood.Net(20)
+		if err != nil {
+			t.Fatal(err)
+		}
+		a, err := wood.Cord().Makes(units.Cord, gross)
+		if err != nil {
+			t.Fatal(err)
+		}
+		b, err := held.Makes(units.Cord, net)
+		if err != nil || !near(float64(b.Middle/a.Middle), 1, 0.06) {
+			t.Errorf("%s: %v of %v, %v", wood.Species, b.Middle, a.Middle, err)
+		}
+	}
+	var basis *fuel.BasisError
+	for _, e := range []fuel.Efficiency{{}, {Low: 20, High: 30, Basis: fuel.Net}, {Low: 20, High: 30, Basis: fuel.Delivered}} {
+		if got, err := fuel.OnNetWood(e); !errors.As(err, &basis) || !math.IsNaN(float64(got.Low)) {
+			t.Errorf("%v: %v, %v", e, got, err)
+		}
+	}
+	nan := units.Share(math.NaN())
+	for _, e := range []fuel.Efficiency{{Low: 0.9, High: 30}, {Low: 30, High: 101}, {Low: 30, High: 20}, {Low: nan, High: 20}, {Low: 20, High: nan}, {Low: 20, High: units.Share(math.Inf(1))}} {
+		e.Basis = fuel.Gross
+		if got, err := fuel.OnNetWood(e); !errors.Is(err, units.ErrRange) || !math.IsNaN(float64(got.Low)) {
+			t.Errorf("%v: %v, %v", e, got, err)
+		}
+	}
+}

@@ -68,6 +68,14 @@ func ExampleEfficiency_Middle() {
 }
 
 // Propane at 50 percent for 404,680 Btu, a US gallon of syrup from 2 Brix sap.
+// A pound of air-dry wood is 0.8333 lb of oven-dry wood, 7,167 Btu; 648 of them go with the
+// water of it and of its burning.
+func ExampleOnNetWood() {
+	net, err := fuel.OnNetWood(fuel.Efficiency{Low: 50, High: 100, Basis: fuel.Gross})
+	fmt.Println(net.Low.Text(0), net.High.Text(1), net.Basis, err)
+	// Output: 55 % 109.9 % net <nil>
+}
+
 func ExampleFuel_Needed() {
 	half := fuel.Efficiency{Low: 50 * units.Percent, High: 50 * units.Percent, Basis: fuel.Gross}
 	need, err := fuel.Propane().Needed(404680*units.BtuIT, half)

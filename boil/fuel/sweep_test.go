@@ -24,7 +24,7 @@ func swept(t testing.TB) sweep.Package {
 		Contract: true,
 		Funcs: []any{
 			fuel.Bases, fuel.BuiltEvaporator, fuel.Effects, fuel.Electricity, fuel.FaceCord, fuel.FixedHeat, fuel.FirewoodKentucky, fuel.FirewoodMissouri, fuel.ByEnergy, fuel.ByMass,
-			fuel.ByVolume, fuel.FullCord, fuel.GenericCordwood, fuel.HeatRate, fuel.HeatingOil, fuel.HomeBuiltPan, fuel.LearnEfficiency, fuel.NaturalGas,
+			fuel.ByVolume, fuel.FullCord, fuel.GenericCordwood, fuel.HeatRate, fuel.HeatingOil, fuel.HomeBuiltPan, fuel.LearnEfficiency, fuel.OnNetWood, fuel.NaturalGas,
 			fuel.NaturalGasTherms, fuel.NetWood, fuel.ParseDryMoisture, fuel.ParseWetMoisture, fuel.Pellets, fuel.Piles, fuel.PowerFor, fuel.Propane, fuel.WoodHeat,
 		},
 		Values: []any{

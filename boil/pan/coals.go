@@ -129,7 +129,9 @@ func (s *simulation) clone() *simulation {
 	k.boils, k.l = slices.Clone(k.boils), slices.Clone(k.l)
 	c.kernel, c.seen.kernel = &k, &k
 	c.stepper = newStepper(k.size(), c.derive)
+	c.live, c.chain = s.live, chain{}
 	copy(c.y, s.y)
+	c.seen.y = c.y
 	copy(c.slope[0], s.slope[0])
 	c.out.Draws = slices.Clone(s.out.Draws)
 	return &c

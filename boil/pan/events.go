@@ -1,6 +1,10 @@
 package pan
 
-import "example.org/sapreckoner/internal/base/numeric"
+import (
+	"math"
+
+	"example.org/sapreckoner/internal/base/numeric"
+)
 
 // The events of a simulation of n compartments are numbered: 0 to n-1 for a
 // compartment that starts or ceases to boil, n to 2n-1 for one that becomes too
@@ -63,14 +67,12 @@ func (s *simulation) flowGauge(e int, f flowing) float64 {
 	return min(room, -f.richer)
 }
 
-// due returns an event that is due at the present state.
+// due returns an event that is due at the present state, from which the simulation
+// was resumed.
 func (s *simulation) due() int {
-	s.glowAt(s.now)
-	now := s.flows(s.y)
-	for e := range s.valveTurns() + 1 {
-		if s.gauge(e, now) < 0 {
-			return e
-		}
+	var room [4]int
+	if found := s.overdue(s.seen, room[:0]); len(found) > 0 {
+		return found[0]
 	}
 	s.changed = false
 	return none
@@ -80,29 +82,15 @@ func (s *simulation) due() int {
 // it short. A blind step looks for no events.
 func (s *simulation) step(stop float64, blind bool) (int, error) {
 	s.allow()
-	wish := &s.wish[s.valve]
-	var taken leg
-	h := min(*wish, longestStep)
-	for tries := 0; ; tries++ {
-		full := h
-		if left := stop - s.now; h >= left*(1-1e-12) {
-			h = left
-		}
-		var e float64
-		taken, e = s.try(h)
-		if !(e <= 1) {
-			h *= min(0.9, factor(e))
-			if tries == 100 || s.now+h <= s.now {
-				return none, ErrTooBusy
-			}
-			continue
-		}
-		*wish = h * factor(e)
-		if h < full {
-			*wish = max(*wish, full)
-		}
-		break
+	next := s.explicit
+	if s.chain.order > 0 {
+		next = s.implicit
 	}
+	taken, err := next(stop)
+	if err != nil {
+		return none, err
+	}
+	h := taken.h
 	cut, x := none, 1.0
 	if !blind {
 		cut, x = s.firstEvent(taken, s.seen)
@@ -119,11 +107,39 @@ func (s *simulation) step(stop float64, blind bool) (int, error) {
 	})
 	if cut == none {
 		taken.accept()
+		if taken.chain == nil {
+			s.watch(h)
+		}
 	} else {
 		taken.land(x)
 	}
 	s.now = end
 	return cut, nil
+}
+
+// explicit takes a step of at most to the time stop, and returns it.
+func (s *simulation) explicit(stop float64) (leg, error) {
+	wish := &s.wish[s.valve]
+	h := min(*wish, longestStep)
+	for tries := 0; ; tries++ {
+		full := h
+		if left := stop - s.now; h >= left*(1-1e-12) {
+			h = left
+		}
+		taken, e := s.try(h)
+		if !(e <= 1) {
+			h *= min(0.9, factor(e))
+			if tries == 100 || s.now+h <= s.now {
+				return leg{}, ErrTooBusy
+			}
+			continue
+		}
+		*wish = h * factor(e)
+		if h < full {
+			*wish = max(*wish, full)
+		}
+		return taken, nil
+	}
 }
 
 // allow sets the error that a step may make.
@@ -133,10 +149,11 @@ func (s *simulation) allow() {
 	for i := range s.n {
 		m := s.y[i] + s.y[s.water(i)]
 		total += m
-		s.scale[i], s.scale[s.water(i)], s.scale[s.lack(i)] = s.tolerance*m, s.tolerance*m, s.tolerance*m*joules
+		each := 1 / (s.tolerance * m)
+		s.scale[i], s.scale[s.water(i)], s.scale[s.lack(i)] = each, each, each/joules
 	}
-	for i := s.inTank(); i < s.size(); i++ {
-		s.scale[i] = s.tolerance * total
+	for i := s.inTank(); i <= s.drawnWater(); i++ {
+		s.scale[i] = 1 / (s.tolerance * total)
 	}
 }
 
@@ -153,7 +170,7 @@ const (
 func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	var room [4]int
 	found, end := s.overdue(last, room[:0]), 1.0
-	if s.unsteady(last) {
+	if s.unsteady(taken, last) {
 		// A compartment may cease to boil and start again within the step.
 		y := taken.between(0.5)
 		s.glowAt(s.now + taken.h/2)
@@ -165,12 +182,11 @@ func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	first, x := none, end
 	for _, e := range found {
 		root, ok := numeric.Root(func(x float64) float64 {
-			y := taken.between(x)
 			if !s.asksFlows(e) {
-				return s.stateGauge(e, y)
+				return s.stateGauge(e, s.part(taken, x, e))
 			}
 			s.glowAt(s.now + x*taken.h)
-			return s.flowGauge(e, s.flows(y))
+			return s.flowGauge(e, s.flows(taken.between(x)))
 		}, lookFrom, end, 1e-10)
 		if ok {
 			root = min(root+overstep, end) // where the event is beyond doubt
@@ -184,9 +200,38 @@ func (s *simulation) firstEvent(taken leg, last flowing) (int, float64) {
 	return first, x
 }
 
-// overdue appends the events that are past due.
+// part returns the state at the share x of a step as far as the gauge of event e
+// looks at it.
+func (s *simulation) part(taken leg, x float64, e int) []float64 {
+	i := 0
+	switch {
+	case e < 2*s.n:
+		i = e % s.n
+	case e == s.valveTurns():
+		i = s.n - 1
+	}
+	for _, at := range [...]int{i, s.water(i), s.lack(i), s.inTank()} {
+		if at < s.live {
+			taken.number(x, at)
+		}
+	}
+	return s.mid
+}
+
+// overdue appends the events that are past due, of which most are gauged here as
+// [simulation.gauge] does it, with what the flows have found.
 func (s *simulation) overdue(f flowing, found []int) []int {
-	for e := range s.valveTurns() + 1 {
+	for i, boils := range s.boils {
+		if boils && f.spare[i] < 0 || !boils && f.y[s.lack(i)] < 0 {
+			found = append(found, i)
+		}
+	}
+	for i, w := range f.w {
+		if w > thickest/100 {
+			found = append(found, s.n+i)
+		}
+	}
+	for e := s.tankEmpty(); e <= s.valveTurns(); e++ {
 		if s.gauge(e, f) < 0 {
 			found = append(found, e)
 		}
@@ -194,10 +239,19 @@ func (s *simulation) overdue(f flowing, found []int) []int {
 	return found
 }
 
-// unsteady reports whether a compartment is off the boil or not far from it.
-func (s *simulation) unsteady(f flowing) bool {
+// unsteady reports whether a compartment is near to going on or off the boil within a
+// step.
+func (s *simulation) unsteady(taken leg, last flowing) bool {
 	for i, boils := range s.boils {
-		if !boils || f.spare[i] < s.q[i]*f.glow/2 {
+		if boils {
+			if last.spare[i] < s.q[i]*last.glow/2 {
+				return true
+			}
+			continue
+		}
+		at := s.lack(i)
+		most := taken.h * max(math.Abs(s.slope[0][at]), math.Abs(s.slope[6][at]))
+		if min(s.y[at], last.y[at]) < 2*most {
 			return true
 		}
 	}

@@ -6,8 +6,9 @@ package pan
 // whatever the direction of the flow is.
 //
 // The state is one row of numbers, see [kernel.size]: the sugar and the water of
-// each compartment, the heat that each lacks to boil, the mass in the feed tank,
-// and the running totals of water evaporated and of sugar and water drawn.
+// each compartment, the mass in the feed tank, the running totals of water
+// evaporated and of sugar and water drawn, and the heat that each compartment
+// lacks to boil, which stands still at nothing once all boil.
 // Everything that leaves one number enters another, so that a Runge-Kutta step
 // of any length conserves sugar and water.
 type kernel struct {
@@ -22,6 +23,7 @@ type kernel struct {
 
 	// The regime, which holds until an event.
 	boils []bool // whether each compartment boils
+	all   bool   // whether all do
 	fed   bool   // whether the feed holds the level of the first
 	valve valve
 
@@ -33,7 +35,7 @@ type kernel struct {
 	l      []boiling // the liquid at its boiling point
 	in     []float64 // flow into each compartment; the last is the draw
 	off    []float64 // water evaporating
-	spare  []float64 // heat left if each just did not boil
+	spare  []float64 // heat left to boil each with; it goes off the boil at zero
 	warm   []float64 // heat that brings a kilogram of its feed to the boil
 	demand float64   // the draw that would hold the strength
 	richer float64   // by how much the feed of the last is thicker than it, as a mass fraction
@@ -83,11 +85,11 @@ func newKernel(h *hot, r *Rig) *kernel {
 
 // Where things stand in the state of n compartments.
 func (k *kernel) water(i int) int { return k.n + i }
-func (k *kernel) lack(i int) int  { return 2*k.n + i }
-func (k *kernel) inTank() int     { return 3 * k.n }
-func (k *kernel) steam() int      { return 3*k.n + 1 }
-func (k *kernel) drawnSugar() int { return 3*k.n + 2 }
-func (k *kernel) drawnWater() int { return 3*k.n + 3 }
+func (k *kernel) inTank() int     { return 2 * k.n }
+func (k *kernel) steam() int      { return 2*k.n + 1 }
+func (k *kernel) drawnSugar() int { return 2*k.n + 2 }
+func (k *kernel) drawnWater() int { return 2*k.n + 3 }
+func (k *kernel) lack(i int) int  { return 2*k.n + 4 + i }
 func (k *kernel) size() int       { return 3*k.n + 4 }
 
 // fraction returns the mass fraction of sugar at place i of state y.
@@ -130,19 +132,21 @@ type flowing struct {
 // what the compartment lacks.
 func (k *kernel) flows(y []float64) flowing {
 	n := k.n
-	for i := range n {
-		s, w := y[i], y[k.water(i)]
-		m := s + w
-		k.m[i], k.w[i] = m, s/m
-		k.l[i] = k.hot.at(k.w[i])
+	mass, ls, ws, qs := k.m[:n], k.l[:n], k.w[:n], k.q[:n] // known to be as long, they are not checked again
+	sugar, water := y[:n], y[n:][:n]
+	for i, s := range sugar {
+		m := s + water[i]
+		mass[i], ws[i] = m, s/m
+		k.hot.set(&ls[i], ws[i])
 	}
+	ins, offs, spares, warms, boils := k.in[:n], k.off[:n], k.spare[:n], k.warm[:n], k.boils[:n]
 	out := 0.0
 	if k.valve == open || k.valve == wide {
 		out = k.cap(&k.l[n-1])
 	}
 	k.in[n] = out
 	for i := n - 1; i >= 0; i-- {
-		l, b, q := &k.l[i], k.w[i], k.q[i]*k.glow
+		l, b, q := &ls[i], ws[i], qs[i]*k.glow
 		if i == 0 && !k.fed {
 			k.in[0], k.warm[0], k.off[0], k.spare[0] = 0, 0, 0, q
 			if k.boils[0] {
@@ -153,13 +157,18 @@ func (k *kernel) flows(y []float64) flowing {
 			}
 			break
 		}
-		feed := k.tank
-		if i > 0 {
-			from := &k.l[i-1]
-			feed = stream{k.w[i-1], y[k.lack(i-1)] / k.m[i-1], from.point, from.heat}
+		a, c := k.tank.w, 0.0
+		if i == 0 {
+			c = k.tank.warm(l.point)
+		} else {
+			from := &ls[i-1]
+			a, c = ws[i-1], from.heat*(l.point-from.point)
+			if !boils[i-1] {
+				c += y[k.lack(i-1)] / mass[i-1]
+			}
 		}
-		a, c := feed.w, feed.warm(l.point)
-		room := a*l.sugarVolume(b) + (1-a)*l.waterVolume(b)
+		v := l.waterVolume(b)
+		room := a*l.sugarVolume(b) + (1-a)*v
 		need := 0.0
 		if i == n-1 && k.valve >= holding {
 			// The strength holds if F a = G b, and then E = F (1 - a/b). As the
@@ -176,17 +185,23 @@ func (k *kernel) flows(y []float64) flowing {
 				k.in[n] = out
 			}
 		}
-		in, off := out*l.volume/room, 0.0
-		k.spare[i] = q - c*in
+		in, off, left := 0.0, 0.0, 0.0
 		switch {
 		case i == n-1 && k.valve == holding:
 			in, off = need, need-out
-		case k.boils[i]:
-			v := l.waterVolume(b)
-			in = (out*l.volume + v*q/l.latent) / (room + v*c/l.latent)
-			off = (q - in*c) / l.latent
+			left = q - c*(out*l.volume/room)
+		case boils[i]:
+			// The factors do not wait for the flow out of it. Were it just not to boil,
+			// the heat left would be another by a factor over zero.
+			each := 1 / (room*l.latent + v*c)
+			in = out*(l.volume*l.latent*each) + v*q*each
+			left = q - in*c
+			off = left / l.latent
+		default:
+			in = out * (l.volume / room)
+			left = q - c*in
 		}
-		k.in[i], k.off[i], k.warm[i] = in, off, c
+		ins[i], offs[i], spares[i], warms[i] = in, off, left, c
 		out = in
 	}
 	return flowing{k, y}
@@ -198,15 +213,20 @@ func (f flowing) rates(dy []float64) {
 	n := k.n
 	a := k.tank.w
 	steam := 0.0
-	for i := range n {
-		in, out, b, off := k.in[i], k.in[i+1], k.w[i], k.off[i]
-		dy[i] = in*a - out*b
-		dy[k.water(i)] = in*(1-a) - out*(1-b) - off
-		lack := 0.0
-		if !k.boils[i] {
-			lack = in*k.warm[i] - k.q[i]*k.glow - out*y[k.lack(i)]/k.m[i]
+	ins, outs, ws, offs := k.in[:n], k.in[1:][:n], k.w[:n], k.off[:n]
+	sugar, water := dy[:n], dy[n:][:n]
+	for i, in := range ins {
+		out, b, off := outs[i], ws[i], offs[i]
+		flow := in*a - out*b
+		sugar[i] = flow
+		water[i] = in - out - off - flow
+		if !k.all {
+			lack := 0.0
+			if !k.boils[i] {
+				lack = in*k.warm[i] - k.q[i]*k.glow - out*y[k.lack(i)]/k.m[i]
+			}
+			dy[k.lack(i)] = lack
 		}
-		dy[k.lack(i)] = lack
 		steam += off
 		a = b
 	}

@@ -44,9 +44,10 @@ const (
 )
 
 // hot gives [boiling] under the pressure of the day. A simulation asks for it
-// hundreds of thousands of times, so that the answers are laid out at even
-// steps with their slopes.
-type hot [cells + 1]struct{ y, slope [4]float64 }
+// hundreds of thousands of times, so that the answers are laid out as pieces of
+// even length: the four numbers of a cell are the coefficients of its cubic in the
+// share of the way through it, for each field of [series].
+type hot [cells][4][4]float64
 
 // series holds the coefficients of the first four fields of [boiling].
 type series [nodes][4]float64
@@ -74,23 +75,29 @@ func newHot(fn, arg string, p units.Pressure) (*hot, error) {
 		}
 	}
 	h := new(hot)
+	y, slope := c.sum(-1)
 	for i := range h {
-		for j := range 4 {
-			h[i].y[j], h[i].slope[j] = c.sum(j, 2*float64(i)/cells-1)
+		a, sa := y, slope
+		y, slope = c.sum(2*float64(i+1)/cells - 1)
+		for j := range a { // Hermite's cubic
+			rise := y[j] - a[j]
+			h[i][j] = [4]float64{a[j], sa[j], 3*rise - 2*sa[j] - slope[j], sa[j] + slope[j] - 2*rise}
 		}
 	}
 	return h, nil
 }
 
-// sum returns column j at x from -1 to 1, and its slope over a cell, by
-// Clenshaw's rule.
-func (c *series) sum(j int, x float64) (y, slope float64) {
-	var y1, y2, d1, d2 float64
-	for k := nodes - 1; k > 0; k-- {
-		d1, d2 = 2*(x*d1+y1)-d2, d1
-		y1, y2 = 2*x*y1-y2+c[k][j], y1
+// sum returns the fields at x from -1 to 1, and their slopes over a cell.
+func (c *series) sum(x float64) (y, slope [4]float64) {
+	t, t1, d, d1 := 1.0, x, 0.0, 1.0 // the polynomials and their slopes, and the next ones
+	for k := range c {
+		for j, f := range c[k] {
+			y[j] += f * t
+			slope[j] += f * d * (2.0 / cells)
+		}
+		t, t1, d, d1 = t1, 2*x*t1-t, d1, 2*(t1+x*d1)-d
 	}
-	return x*y1 - y2 + c[0][j], (x*d1 - d2 + y1) * 2 / cells
+	return y, slope
 }
 
 // solveBoiling asks the formulas.
@@ -113,7 +120,13 @@ func solveBoiling(b units.Brix, p units.Pressure) (boiling, error) {
 
 // at returns the liquid of mass fraction w. Out of range, where only a step that
 // will be taken back may lead, the cubic at the end goes on.
-func (h *hot) at(w float64) boiling {
+func (h *hot) at(w float64) (l boiling) {
+	h.set(&l, w)
+	return l
+}
+
+// set is at, into a place of the caller's: that takes half as long.
+func (h *hot) set(to *boiling, w float64) {
 	const perFraction = 100 * cells / thickest
 	x := w * perFraction
 	i := 0
@@ -124,17 +137,10 @@ func (h *hot) at(w float64) boiling {
 		i = int(x)
 	}
 	x -= float64(i)
-	a, b := &h[i], &h[i+1]
-	// Hermite's cubics, as weights of the four numbers at the ends of the cell.
-	e := 1 - x
-	ya, yb := e*e*(1+2*x), x*x*(3-2*x)
-	sa, sb := x*e*e, -x*x*e
-	d := 6 * x * e // the slopes of yb and, turned round, of ya
-	return boiling{
-		point:  ya*a.y[0] + yb*b.y[0] + sa*a.slope[0] + sb*b.slope[0],
-		volume: ya*a.y[1] + yb*b.y[1] + sa*a.slope[1] + sb*b.slope[1],
-		latent: ya*a.y[2] + yb*b.y[2] + sa*a.slope[2] + sb*b.slope[2],
-		heat:   ya*a.y[3] + yb*b.y[3] + sa*a.slope[3] + sb*b.slope[3],
-		swell:  perFraction * (d*(b.y[1]-a.y[1]) + e*(1-3*x)*a.slope[1] + x*(3*x-2)*b.slope[1]),
-	}
+	p, v, l, c := &h[i][0], &h[i][1], &h[i][2], &h[i][3]
+	to.point = p[0] + x*(p[1]+x*(p[2]+x*p[3]))
+	to.volume = v[0] + x*(v[1]+x*(v[2]+x*v[3]))
+	to.latent = l[0] + x*(l[1]+x*(l[2]+x*l[3]))
+	to.heat = c[0] + x*(c[1]+x*(c[2]+x*c[3]))
+	to.swell = perFraction * (v[1] + x*(2*v[2]+x*3*v[3]))
 }

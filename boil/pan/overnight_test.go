@@ -261,7 +261,8 @@ func BenchmarkSeason(b *testing.B) {
 
 // BenchmarkCompartments makes a pan longer and longer over the same fire: the
 // cost grows with the compartments. Dividing one pan into ever smaller parts
-// costs more, as the liquid spends less time in each and the steps get shorter.
+// costs more, as the liquid spends less time in each and the steps get shorter,
+// until implicit ones take over.
 func BenchmarkCompartments(b *testing.B) {
 	for _, bm := range []struct {
 		name  string

@@ -2,6 +2,7 @@ package pan
 
 import (
 	"math"
+	"slices"
 
 	"example.org/sapreckoner/units"
 )
@@ -9,6 +10,7 @@ import (
 // resume starts anew after the state or the regime has changed.
 func (s *simulation) resume() {
 	s.changed = true
+	s.chain.order, s.chain.stiff = 0, 0
 	if s.banked || s.ended {
 		return
 	}
@@ -28,7 +30,21 @@ func (s *simulation) resume() {
 			now = s.flows(s.y)
 		}
 	}
+	s.settle()
 	now.rates(s.slope[0])
+	s.seen = now
+}
+
+// settle leaves out of the steps what no compartment lacks to boil, once all boil.
+func (s *simulation) settle() {
+	s.all = !slices.Contains(s.boils, false)
+	s.live = s.size()
+	if s.all {
+		s.live = s.lack(0)
+		for _, row := range [][]float64{s.y, s.next, s.mid} {
+			clear(row[s.live:])
+		}
+	}
 }
 
 func (s *simulation) tellBoil(i int) {

@@ -34,8 +34,8 @@ import (
 // made up for it. The heat that the contents take up as their own boiling point
 // climbs, and the heat of concentrating the sugar, are left out: together less
 // than a tenth of a percent. The fire gives Heat from the moment it is lit until
-// it is out, or until the last wood and then Coals: the hour in which the arch itself warms is not in it. Sugar neither
-// burns nor spatters.
+// it is out, or until the last wood and then Coals: the time in which the arch
+// itself warms is not in it. Sugar neither burns nor spatters.
 //
 // A simulation plans a day and does not watch the pan: foam climbs over the rim,
 // a float sticks, and a pan runs dry in minutes. Somebody stays with the fire.

@@ -119,7 +119,7 @@ func (s *simulation) scheduled(fn string) (bool, error) {
 func (s *simulation) reverse() {
 	s.shutValve()
 	n := s.n
-	for _, row := range [][]float64{s.y[:n], s.y[n : 2*n], s.y[2*n : 3*n], s.q, s.full, s.safe} {
+	for _, row := range [][]float64{s.y[:n], s.y[n : 2*n], s.y[s.lack(0):], s.q, s.full, s.safe} {
 		slices.Reverse(row)
 	}
 	slices.Reverse(s.boils)

@@ -175,6 +175,11 @@ func (p page) source(b *cli.Brief) {
 		b.From(f, "sap", "sap "+sap, "reading", read)
 		b.If(p.given.refractometer != compensated).From(f, "read-at", "at "+p.Degrees(p.given.readAt))
 	}
+	n := p.sweet.night
+	if n.from == "" {
+		n = p.night
+	}
+	b.If(n.from != "").Told("nights to " + p.Degrees(n.air))
 	if p.given.refractometer == "" {
 		p.Mark(f, "sap-hydrometer", "sap hydrometer", p.given.sapStem)
 	}
@@ -206,6 +211,7 @@ func (p page) briefCautions(b *cli.Brief) {
 	add(p.run != nil && p.run.thin(), "Draws under "+sugar.KeepsFrom.Text(0)+" in the mean ferment: finish them in a pot.")
 	add(true, cli.Scald("Syrup", p.Degrees(p.syrupBoils)))
 	add(true, p.morningCaution())
+	add(p.night.ice && p.chased == nil, "Tonight's "+p.Degrees(p.night.air)+" freezes the pan: leave it deep, cover it, drain float and pipes.")
 	if m := p.membrane; m != nil {
 		on := "before the fire"
 		if m.time > 0 {

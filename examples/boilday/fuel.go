@@ -63,27 +63,6 @@ func (p *plan) liquid(stock fuel.Fuel[units.Volume], at fuel.Efficiency) error {
 	return cli.For("efficiency", err)
 }
 
-// airDry is the moisture at which a share of the gross heat is taken for one of
-// the net heat, on the dry basis.
-const airDry fuel.DryMoisture = 20
-
-// onNet returns an efficiency on the gross heat of wood as one on its net heat: as
-// much of it gets into the sap from air-dry wood.
-func onNet(e fuel.Efficiency) (fuel.Efficiency, error) {
-	bone, err := fuel.WoodHeat(0)
-	if err != nil {
-		return e, err
-	}
-	dry, err := fuel.WoodHeat(airDry.Wet())
-	if err != nil {
-		return e, err
-	}
-	const burned = 0.54 * 1050 // Btu for a pound of dry wood: see [fuel.WoodHeat]
-	gross := (bone.BtusITPerPound() + burned) / (1 + float64(airDry)/100)
-	ratio := units.Share(gross / dry.BtusITPerPound())
-	return fuel.Efficiency{Low: e.Low * ratio, High: e.High * ratio, Basis: fuel.Net}, nil
-}
-
 // cords counts wood by its net heat at its moisture. A cord holds the same dry
 // wood whatever the water in it, so that cords follow the net heat of that.
 func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) error {
@@ -92,7 +71,7 @@ func (p *plan) cords(s *setup, w fuel.Firewood, at fuel.Efficiency, given bool) 
 		return cli.For("moisture", err)
 	}
 	if !given {
-		if at, err = onNet(at); err != nil {
+		if at, err = fuel.OnNetWood(at); err != nil {
 			return err
 		}
 	} else {

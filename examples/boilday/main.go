@@ -30,7 +30,7 @@ func program() cli.Program {
 			`go run ./examples/boilday -water-boils "209.3 F" -pan-area "8 ft2"`,
 			`go run ./examples/boilday -sap-file gatherings.csv -metric`,
 		},
-		Reads: "From the folder sugarhouse.txt, days.csv (what was gathered and boiled) and pan.csv (what stands in the pan).\n" +
+		Reads: "From the folder sugarhouse.txt, days.csv (what was gathered and boiled), pan.csv (what stands in the pan) and weather.csv (the lows of the nights over it).\n" +
 			"-sap-file: one gathering a line, with the columns time (15:04), source, volume_us_gal (or volume_l, volume_imp_gal), reading_brix, read_at_f (or read_at_c: the temperature of the cup, or of drop and prism; a compensated refractometer goes without) and, if known, temp_f or temp_c of the sap. Lines that begin with # are remarks.",
 		Caution: "Sap near 212 F and syrup near 219 F scald at once and stick. Never leave a pan over a fire. Local code on fire, smoke and chimneys comes first.",
 		Demo:    sugarhouse.Files(), DemoAlone: true,

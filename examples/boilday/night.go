@@ -60,6 +60,7 @@ func (p page) nightPart(part *cli.Part) {
 		note += ", and the sweet end below " + p.In(cli.Temperature(point(last)))
 	}
 	part.Row("freezes", "Ice forms below", cli.Temperature(point(first)), note)
+	p.nightRow(part, p.night)
 	part.Remark("Sweet keeps worse than sap: cover the pans, let them cool fast, and boil it before any sap. Coals go on boiling it: leave it deep, and look again before bed.")
 	part.Remark("In the morning look for ice first, and melt it with warm sap before a fire is lit under it. Bring every compartment up to its depth. Sweet that is sour, ropy or moldy is thrown away untasted.")
 }
@@ -67,6 +68,9 @@ func (p page) nightPart(part *cli.Part) {
 // morningCaution is the first thing of a day with sweet in the pan.
 func (p page) morningCaution() string {
 	const ice = ": look for ice first; no fire under ice."
+	if n := p.sweet.night; p.sweet.Mass() > 0 && n.ice {
+		return "Sweet since " + stands(p.sweet.since) + ", air down to " + p.Degrees(n.air) + ": expect ice; no fire under ice."
+	}
 	if p.sweet.Mass() > 0 {
 		return "Sweet since " + stands(p.sweet.since) + ice
 	}

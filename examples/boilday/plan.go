@@ -32,6 +32,7 @@ type plan struct {
 	tank       sugar.Lot // the sap alone, as it goes to the pan
 	deadline   deadline
 	stopped    pan.Stopped // when the sap stops
+	night      night       // over what stays in a pan of compartments
 	chased     *pan.Chased // nil unless the sweet is chased with water
 
 	pressure   units.Pressure
@@ -140,7 +141,7 @@ func (s *setup) work(e *cli.Env, f *cli.Flags) (*plan, error) {
 	if err := p.points(s, f); err != nil {
 		return nil, err
 	}
-	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s), p.chaseOut(s, f)); err != nil {
+	if err := cmp.Or(p.down(s), p.meet(s, f), p.sure(s), p.feedStops(s), p.chaseOut(s, f), p.coming(s, f)); err != nil {
 		return nil, err
 	}
 	p.kept = p.borrowed(f)

@@ -42,6 +42,7 @@ type setup struct {
 	doneBy string
 	coals  time.Duration
 	pot    units.VolumeRate
+	night  units.Temperature
 
 	target  units.Brix
 	stem    units.Temperature
@@ -95,6 +96,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.depth, "depth", "2 in", "depth kept in the pan while sap is added")
 	f.Quantity(&s.safe, "safe-depth", "1 in", "least depth that does not scorch")
 	f.Quantity(&s.heel, "heel", "1/16 in", "depth that stays in the pan when it is drained")
+	f.Quantity(&s.night, "night", "", "coldest that the air gets while sweet stands in the pan: since its last fire, and tonight. Without it the lows of the folder's weather.csv, where they stand")
 	f.Duration(&s.coals, "coals", "8m", "time in which the boil falls to half once no more wood goes on, measured on your own pan; of what is not wood none are counted")
 	f.Quantity(&s.pot, "pot-rate", "1 US gal/h", "water that the pot boils off in an hour when a small batch is finished in it: measure it on your own burner; 1 US gal/h takes about 2.5 kW into the pot")
 	s.declareRig(f)

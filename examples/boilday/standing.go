@@ -80,6 +80,9 @@ func (p page) standing() {
 		cli.Scald("Syrup", p.Degrees(p.syrupBoils)),
 		"Never leave the pot: it foams over and scorches in minutes.",
 	}
+	if n := p.sweet.night; n.ice {
+		b.Cautions = append([]string{"Air down to " + p.Degrees(n.air) + " since: ice may lie in it. Melt it with warm sap or water, never by a fire under it."}, b.Cautions...)
+	}
 	b.Warn(p.roof())
 	p.askOld(b)
 	b.Further = append(b.Further, "Is it gone? Write the day into pan.csv with depth and strength 0. Is there sap? Write it down, or say it behind the name.")

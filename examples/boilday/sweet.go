@@ -16,6 +16,7 @@ type sweet struct {
 	sugar.Lot // all of it; empty if nothing stands there
 	in        []pan.Liquid
 	since     time.Time
+	night     night // the coldest since
 }
 
 // stands words since when sweet stands in the pan.
@@ -47,10 +48,13 @@ func (s *setup) standing(f *cli.Flags) (w sweet, err error) {
 		w.in[row.Compartment-1] = pan.Liquid{Sugar: lot.Sugar(), Water: lot.Mass() - lot.Sugar(), Temperature: s.sapTemp}
 		w.since = row.Date
 	}
-	if len(all) > 0 {
-		w.Lot, err = sugar.Blend(all...)
+	if len(all) == 0 {
+		return w, nil
 	}
-	return w, err
+	if w.Lot, err = sugar.Blend(all...); err != nil {
+		return w, err
+	}
+	return w, w.cool(s, f)
 }
 
 // syrup is the number of the compartment that holds syrup, within what a hydrometer
@@ -67,5 +71,8 @@ func (w *sweet) syrup(target units.Brix) int {
 
 // sweetRow tells of it.
 func (p page) sweetRow(part *cli.Part) {
-	part.If(p.sweet.Mass() > 0).Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
+	if p.sweet.Mass() > 0 {
+		part.Row("sweet", "Sweet in the pan", cli.Volume(p.sweet.Volume()), p.sweet.Brix().Text(1)+", since "+stands(p.sweet.since)+": boil it before any sap, it spoils first")
+		p.nightRow(part, p.sweet.night)
+	}
 }

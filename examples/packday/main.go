@@ -99,7 +99,7 @@ func (s *setup) hear(said *cli.Spoken, f *cli.Flags) error {
 		return err
 	}
 	if said.HasAt && !f.Given("temp") {
-		if err := said.SayTemperature("temp", said.At); err != nil {
+		if err := said.SayValue("temp", said.At); err != nil {
 			return err
 		}
 	}

@@ -51,7 +51,7 @@ func (s *setup) showChecks(e *cli.Env, f *cli.Flags) error {
 			return cli.For(pair[0], errors.New("give -"+pair[1]+" too"))
 		}
 	}
-	p := checkPage{s, f, &cli.Sheet{Title: "Are the instruments right?", Metric: s.metric}}
+	p := &checkPage{setup: s, flags: f, Sheet: &cli.Sheet{Title: "Are the instruments right?", Metric: s.metric}}
 	if f.Given(checkBoiling) {
 		if err := p.thermometer(); err != nil {
 			return err
@@ -67,6 +67,9 @@ func (s *setup) showChecks(e *cli.Env, f *cli.Flags) error {
 	} else {
 		p.Brief.Warn(f.House().Settings.Roof, cli.ScaldWater(p.Degrees(s.checks.boiling)))
 	}
+	if err := p.Set(e, p.lines...); err != nil {
+		return err
+	}
 	p.Brief.Further = append(p.Brief.Further, "-full tells more. An instrument that changes from check to check is worn out.")
 	return p.Show(e)
 }
@@ -75,10 +78,21 @@ type checkPage struct {
 	*setup
 	flags *cli.Flags
 	*cli.Sheet
+	lines []folder.Line // for the settings
+}
+
+// sets tells the line of the settings that a check makes: by how much an instrument is
+// off or, where the settings have it off already, that it is not any more.
+func (p *checkPage) sets(name, off string, agrees bool) {
+	if _, was := p.flags.House().Settings.Set(name); agrees && (!was || p.flags.Dir() == "") {
+		return
+	}
+	p.lines = append(p.lines, folder.Line{Name: name, Value: off})
+	p.Brief.Answer("write", "Settings", cli.Words(name+": "+off), "a line of "+folder.SettingsFile)
 }
 
 // verdict adds a sentence.
-func (p checkPage) verdict(s string) {
+func (p *checkPage) verdict(s string) {
 	if p.Brief.Verdict != "" {
 		s = p.Brief.Verdict + " " + s
 	}
@@ -86,7 +100,7 @@ func (p checkPage) verdict(s string) {
 }
 
 // thermometer holds it against boiling water and ice.
-func (p checkPage) thermometer() error {
+func (p *checkPage) thermometer() error {
 	if !placed(p.flags) {
 		return cli.For(checkBoiling, errors.New("say where water should boil: give -pressure and -elevation, or -elevation alone"))
 	}
@@ -118,10 +132,10 @@ func (p checkPage) thermometer() error {
 	part.Row("water", "That of the boiling water", cli.Words(c.Water.Fit.String()))
 	part.Remark("Half a degree counts as the same reading. Read with the probe as deep as in the pot, in water that boils hard, and in crushed ice that stands in its water.")
 	p.Brief.Answer("boil", "At the boil", cli.Words(off))
-	write := true
+	write, agrees := true, false
 	switch c.Suspect {
 	case boil.SuspectNothing:
-		write = false
+		agrees = true
 		p.verdict("The thermometer agrees with the pressure within half a degree.")
 	case boil.SuspectThermometer:
 		p.verdict("The thermometer is off: it shows " + off + " at the boil and as much in ice.")
@@ -148,14 +162,14 @@ func (p checkPage) thermometer() error {
 		p.Brief.Further = append(p.Brief.Further, "Without -check-ice nobody knows which of the two is off.")
 	}
 	if write {
-		p.Brief.Answer("write", "Settings", cli.Words("thermometer off: "+off), "a line of sugarhouse.txt")
+		p.sets("thermometer off", off, agrees)
 	}
 	p.Brief.Told("boiling water " + p.In(cli.Temperature(p.checks.boiling)))
 	return nil
 }
 
 // off words by how much a thermometer is off, as the settings take it.
-func (p checkPage) off(d units.TempDiff) string {
+func (p *checkPage) off(d units.TempDiff) string {
 	x, unit := d.FahrenheitDegrees(), " F deg"
 	if p.metric {
 		x, unit = d.CelsiusDegrees(), " C deg"
@@ -177,13 +191,13 @@ const batch = units.Kilogram
 
 // hydrometer tells how to make a solution, what it must read there and what it
 // reads too much.
-func (p checkPage) hydrometer() error {
+func (p *checkPage) hydrometer() error {
 	make, err := density.NewCheckSolution(batch, p.checks.brix)
 	if err != nil {
 		return cli.For(checkBrix, err)
 	}
 	h := density.Hydrometer{GraduatedAt: p.stem}
-	const sap = 20 // Brix: thinner is for the hydrometer of sap
+	const sap, syrup = 20, 50 // Brix: thinner is for the hydrometer of sap, stronger for that of syrup
 	if at := p.flags.House().Settings.SapHydrometer; p.checks.brix < sap && !p.checks.reads.Baume && p.flags.Source("hydrometer").Kind != cli.Told && at.Celsius() > 0 {
 		h.GraduatedAt = at
 	}
@@ -232,11 +246,14 @@ func (p checkPage) hydrometer() error {
 	}
 	if math.Abs(float64(is.ReadsHigh)) < same {
 		p.verdict("The hydrometer is right.")
+		if p.checks.brix >= syrup {
+			p.sets("hydrometer off", off, true)
+		}
 		return nil
 	}
 	p.verdict("The hydrometer reads " + off + ".")
-	if p.checks.brix >= 50 {
-		p.Brief.Answer("write", "Settings", cli.Words("hydrometer off: "+off), "a line of sugarhouse.txt")
+	if p.checks.brix >= syrup {
+		p.sets("hydrometer off", off, false)
 	} else {
 		p.Brief.Further = append(p.Brief.Further, "Count that in every reading of sap: off near 66 Brix may differ.")
 	}

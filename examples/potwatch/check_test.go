@@ -1,6 +1,8 @@
 package main
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -45,6 +47,53 @@ func instruments(t *testing.T, b clitest.Binary) {
 		flat := strings.Join(strings.Fields(page), " ") + " "
 		if !strings.Contains(flat, c.want) || c.not != "" && strings.Contains(flat, c.not) {
 			t.Errorf("%s: want %q without %q\n%s", c.args, c.want, c.not, page)
+		}
+	}
+}
+
+// What a check finds off is shown, and written on request into the settings, which count
+// from then on: a thermometer 1.1 F high in place of 0.4 F, with the file as it was kept
+// beside it. One that agrees is written only where the settings have it off.
+func TestCheckWrites(t *testing.T) {
+	b := clitest.Build(t)
+	const before = "gallons: US\nelevation: 1150 ft\nthermometer off: 0.4 F deg high # by ice\n"
+	dir := clitest.Folder(t, map[string]string{"sugarhouse.txt": before})
+	file := func(name string) string {
+		text, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil && name == "sugarhouse.txt" {
+			t.Fatal(err)
+		}
+		return string(text)
+	}
+	boiling := func(shows string, more ...string) string {
+		status, page, errs := b.Run(t, "", append([]string{"-dir", dir, "-pressure", "28.7 inHg", "-check-boiling", shows, "-check-ice", "33 F"}, more...)...)
+		if status != 0 {
+			t.Errorf("%v: %d %s", more, status, errs)
+		}
+		return strings.Join(strings.Fields(page), " ")
+	}
+	if page := boiling("211 F"); !strings.Contains(page, "-write adds 1 line to sugarhouse.txt in place of what stands there") || file("sugarhouse.txt") != before {
+		t.Errorf("%s\n%s", page, file("sugarhouse.txt"))
+	}
+	page := boiling("211 F", "-write", "-check-brix", "66.9 Brix", "-check-at", "70 F", "-check-reads", "67.3 Brix")
+	after := strings.Replace(before, "0.4", "1.1", 1) + "hydrometer off: 0.8 Brix high\n"
+	if !strings.Contains(page, "Added 2 lines to sugarhouse.txt") || file("sugarhouse.txt") != after || file("sugarhouse.txt.before") != before {
+		t.Errorf("%s\n%s", page, file("sugarhouse.txt"))
+	}
+	if page := boiling("211 F", "-write"); !strings.Contains(page, "The settings say so already.") || file("sugarhouse.txt") != after {
+		t.Errorf("%s\n%s", page, file("sugarhouse.txt"))
+	}
+	// Water boils at 209.9 F: right again, and the settings are told so.
+	boiling("209.9 F", "-check-ice", "32 F", "-write")
+	if want := strings.Replace(after, "1.1", "0.0", 1); file("sugarhouse.txt") != want {
+		t.Errorf("%q, want %q", file("sugarhouse.txt"), want)
+	}
+	for args, want := range map[string]string{
+		"-dir|" + dir + "|-check-brix|66.9 Brix|-write":                                      "-write: there is nothing to add",
+		"-elevation|1150 ft|-pressure|28.7 inHg|-check-boiling|211 F|-check-ice|33 F|-write": "-write: give the folder of your sugarhouse by -dir",
+	} {
+		if status, _, errs := b.Run(t, "", strings.Split(args, "|")...); status != 2 || !strings.Contains(errs, want) {
+			t.Errorf("%s: %d %s", args, status, errs)
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"cmp"
+
 	"example.org/sapreckoner/boil/finish"
 	"example.org/sapreckoner/examples/internal/cli"
 	"example.org/sapreckoner/sugar"
@@ -87,19 +89,12 @@ func (s *setup) product(t *thermometer) (*product, error) {
 }
 
 // today brings the point to the pressure of the day.
-func (p *point) today(pressure units.Pressure, syrup sugar.Lot) (err error) {
-	if p.low, p.high, err = p.At(pressure); err != nil {
-		return err
-	}
-	if p.strength, err = p.Strength(); err != nil {
-		return err
-	}
-	if p.moisture, err = p.Moisture(); err != nil {
-		return err
-	}
-	if p.least, err = finish.ProductWeight(syrup, p.moisture.Low); err != nil {
-		return err
-	}
-	p.most, err = finish.ProductWeight(syrup, p.moisture.High)
-	return err
+func (p *point) today(pressure units.Pressure, syrup sugar.Lot) error {
+	var errs [5]error
+	p.low, p.high, errs[0] = p.At(pressure)
+	p.strength, errs[1] = p.Strength()
+	p.moisture, errs[2] = p.Moisture()
+	p.least, errs[3] = finish.ProductWeight(syrup, p.moisture.Low)
+	p.most, errs[4] = finish.ProductWeight(syrup, p.moisture.High)
+	return cmp.Or(errs[:]...)
 }

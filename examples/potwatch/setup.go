@@ -68,7 +68,7 @@ func (s *setup) declare(f *cli.Flags) {
 	f.Quantity(&s.shows, "shows", "", "what the thermometer in the pot shows now")
 	f.Date(&s.day, "day", "day of a stop that -write adds, as 2034-03-11; without it today")
 	f.Page(&s.metric)
-	f.Adds("this stop")
+	f.Adds("this stop, or what a check tells of an instrument,")
 	f.More()
 	f.Group("Syrup")
 	f.Target(&s.target, "target")

@@ -19,7 +19,7 @@ import (
 )
 
 // Fifty thousand deliveries are streamed into the sheet. Measured on amd64 the
-// program takes 170 MB for them, and 384 MB if the sheet is kept in memory as
+// program takes 100 MB for them, and 384 MB if the sheet is kept in memory as
 // cells: the bound lies between. Afterwards no temporary file is left.
 func TestBigFile(t *testing.T) {
 	if testing.Short() {

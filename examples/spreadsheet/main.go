@@ -5,6 +5,7 @@
 //
 //	go -C examples/spreadsheet run . -out "$PWD/demo.xlsx"
 //	go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"
+//	go -C examples/spreadsheet run . -dir testdata/coop -pay 2026-03-31
 //
 // # How it is built
 //
@@ -37,13 +38,14 @@ func sheets() cli.Program {
 		Calls: []string{
 			`go -C examples/spreadsheet run . -out "$PWD/demo.xlsx"`,
 			`go -C examples/spreadsheet run . -in "$PWD/readings.csv" -out "$PWD/payments.xlsx"`,
+			`go -C examples/spreadsheet run . -dir testdata/coop -pay 2026-03-31`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -out "$PWD/statements.txt"`,
 			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -out "$PWD/ledger.csv"`,
-			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -pay 2026-04-02 -syrup-price "2.50 USD/lb" -share "50 %" -minimum "1.5 Brix" -write`,
+			`go -C examples/spreadsheet run . -dir "$PWD/sugarhouse" -period "2026-03-16 to 2026-03-31" -pay 2026-04-02 -write`,
 			`go -C examples/spreadsheet run . -in - -minimum "1.8 Brix" -share "45 %" -out "$PWD/payments.xlsx" < readings.csv`,
 		},
 		Reads: `-C moves to the folder of the program: paths are then whole, as with $PWD, or counted from there.
-Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that has it.
+Without -in, bought.csv of the folder of a sugarhouse, if -dir names one that has it; its settings syrup price, sap share, least sap and sap hydrometer are the bargain.
 -in: CSV in UTF-8, commas between columns, a header with the unit in the name, plain numbers with a point below it. Lines that begin with # are remarks and not counted: put a name that begins with #, in the first column, into quotes. At most 1,000,000 deliveries of 20,000 producers, which are streamed. Columns in any order; others are passed over:
 - date: as 2026-03-09.
 - producer, or seller: to 80 letters.

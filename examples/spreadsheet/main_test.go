@@ -128,6 +128,9 @@ func TestEndsOfRanges(t *testing.T) {
 // A sheet has little more than a million lines. Readings are streamed, so that the
 // test needs no room for them.
 func TestTooManyDeliveries(t *testing.T) {
+	if testing.Short() {
+		t.Skip("reads a million rows")
+	}
 	row := "2026-03-09,North lane,61.5,2.2,38\n"
 	f := &file{name: "f"}
 	rows := io.MultiReader(strings.NewReader(header), strings.NewReader(strings.Repeat(row, maxDeliveries+1)))

@@ -23,7 +23,7 @@ import (
 // are as many postings as an account takes.
 const mostPaid = 50_000
 
-//go:embed testdata/paid.csv
+//go:embed testdata/coop/paid.csv
 var demoPaid []byte
 
 // readPaid reads what was advanced, deducted, paid and carried over; nothing if no
@@ -93,7 +93,7 @@ func (a *account) postings(name string, in io.Reader) error {
 			}
 		}
 		if p.Amount.IsNegative() && p.Kind != money.Carried {
-			return rows.Fail("amount", errors.New("it is negative: the kind says which way it goes"))
+			return rows.Fail("amount", errors.New("it is negative: the kind says which way it goes; a check that came back is carried"))
 		}
 		if p.Category == "" {
 			p.Category = p.Kind.String()

@@ -70,7 +70,7 @@ func (a *account) payable(f *cli.Flags, due []money.Posting) error {
 	}
 	for _, told := range bargain {
 		if f.Source(told).Kind == cli.Assumed {
-			return cli.For(told, errors.New("say what was agreed: money is not paid by what this program takes for granted"))
+			return cli.For(told, errors.New("say what was agreed, here or in the settings of the folder: money is not paid by what is taken for granted"))
 		}
 	}
 	for _, p := range due {

@@ -97,6 +97,29 @@ func TestPayoutsByHand(t *testing.T) {
 	}
 }
 
+// The bargain of the settings is what was agreed, and a price on the command line
+// overrules it; a pound of sugar takes the place of syrup and share.
+func TestPayoutsByTheSettings(t *testing.T) {
+	const settings = "gallons: US\nsyrup price: 2.50 USD/lb\nsap share: 50 %\nleast sap: 1.5 Brix\n"
+	for _, c := range []struct {
+		want string
+		args []string
+	}{
+		{"1 account is due 55.73 USD on", nil},                                     // 21.22 and 34.51
+		{"1 account is due 57.96 USD on", []string{"-syrup-price", "2.60 USD/lb"}}, // 61.5 gal at 0.3589 are 22.07, and 35.89
+		{"1 account is due 55.78 on", []string{"-sugar-price", "1.87/lb"}},         // at 0.3454: 21.24 and 34.54
+	} {
+		dir := sugarhouse(t, map[string]string{"bought.csv": boughtOf, "sugarhouse.txt": settings})
+		if page := string(written(t, "", append(c.args, "-dir", dir, "-pay", "2026-03-31", "-write")...)); !strings.HasPrefix(page, c.want) || strings.Contains(page, "Assumed") {
+			t.Errorf("%q: %s", c.args, page)
+		}
+	}
+	dir := sugarhouse(t, map[string]string{"bought.csv": boughtOf, "sugarhouse.txt": "gallons: US\nsyrup price: 2.50\n"})
+	if status, _, errs := call(t, "", "-dir", dir, "-pay", "2026-03-31"); status != cli.BadInput || !strings.Contains(errs, `sugarhouse.txt:2: syrup price: "2.50" has no unit`) {
+		t.Errorf("status %d, %s", status, errs)
+	}
+}
+
 // A file that is not there is begun; one that calls sellers producers stays so.
 func TestPayoutsKeepTheHeader(t *testing.T) {
 	for had, want := range map[string]string{"": "date,seller,kind,amount,what\n2026-03-31,North lane,paid,55.73,settled through 2026-03-20\n",
@@ -191,5 +214,16 @@ func TestPayoutPage(t *testing.T) {
 	}
 	if len(doc.List) != len(want) || doc.Verdict != "4 accounts are due 139.45 on 2026-03-31." || !strings.Contains(doc.Known.House, "invented") {
 		t.Errorf("%+v", doc)
+	}
+}
+
+// The folder of the invented co-op settles as the demo does: that is its files.
+func TestDemoFolder(t *testing.T) {
+	page := string(written(t, "", "-dir", "testdata/coop", "-pay", "2026-03-31"))
+	if !strings.HasPrefix(page, "4 accounts are due 139.45 USD on 2026-03-31.") || strings.Contains(page, "Assumed") || !strings.Contains(strings.Join(strings.Fields(page), " "), "-write adds 4 lines to paid.csv") {
+		t.Error(page)
+	}
+	if status, out, errs := call(t, "", "-pay", "2026-03-31"); status != cli.OK || errs != "" || !strings.HasPrefix(string(out), "4 accounts are due 139.45 on 2026-03-31.") {
+		t.Errorf("%s%s", out, errs)
 	}
 }

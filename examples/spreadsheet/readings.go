@@ -27,7 +27,7 @@ const (
 	maxYear       = 2099
 )
 
-//go:embed testdata/demo.csv
+//go:embed testdata/coop/bought.csv
 var demo []byte
 
 // A reading is one delivery as the file has it.

@@ -41,7 +41,8 @@ type Statement struct {
 }
 
 // Statement prices a list of deliveries. Sap below MinBrix, or below 0.5 Brix, is
-// listed and not paid.
+// listed and not paid. Each strength is priced once, and what a whole number of 64 bits
+// holds is reckoned in it: the same to the last cent, and quick for long lists.
 //
 // Range: 1 to 100,000 deliveries; sap from 0.01 to 30 Brix. The error
 // names the delivery.

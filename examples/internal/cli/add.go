@@ -37,9 +37,23 @@ func (f *Flags) Writes() bool { return f.write }
 // Each file is written whole or left as it was, and refused if it changed since the
 // run read it. Rows that stand there already are not added twice.
 func (s *Sheet) Add(e *Env, rows ...folder.Rows) error {
+	some := slices.ContainsFunc(rows, func(r folder.Rows) bool { return len(r.Rows) > 0 })
+	return s.add(e, some, func(h *folder.House) ([]folder.Addition, error) { return h.Append(rows...) })
+}
+
+// Set is Add of lines of the settings: one that is there gives way.
+func (s *Sheet) Set(e *Env, lines ...folder.Line) error {
+	return s.add(e, len(lines) > 0, func(h *folder.House) ([]folder.Addition, error) {
+		a, err := h.Set(lines...)
+		return []folder.Addition{a}, err
+	})
+}
+
+// add shows and adds what is planned, if there is something.
+func (s *Sheet) add(e *Env, some bool, plan func(*folder.House) ([]folder.Addition, error)) error {
 	f := e.flags
 	switch {
-	case !slices.ContainsFunc(rows, func(r folder.Rows) bool { return len(r.Rows) > 0 }):
+	case !some:
 		if f.write {
 			return For(writeFlag, errors.New("there is nothing to add"))
 		}
@@ -49,7 +63,7 @@ func (s *Sheet) Add(e *Env, rows ...folder.Rows) error {
 	case f.dir == "":
 		return nil
 	}
-	adds, err := f.house.Append(rows...)
+	adds, err := plan(f.house)
 	part := s.Part("lines", "Lines for the folder")
 	if err != nil && !f.write {
 		part.Remark("Nothing can be added yet.")
@@ -72,6 +86,9 @@ func (s *Sheet) Add(e *Env, rows ...folder.Rows) error {
 		for _, line := range a.Lines {
 			part.Item(a.File + ": " + line)
 		}
+		for _, line := range a.Instead {
+			part.Item(a.File + ", no longer: " + line)
+		}
 	}
 	return nil
 }
@@ -82,15 +99,24 @@ func addedWords(adds []folder.Addition, written bool) string {
 	there := 0
 	for _, a := range adds {
 		there += a.There
+		instead := ""
+		switch n := len(a.Instead); {
+		case n > 0 && n == len(a.Lines):
+			instead = " in place of what stands there"
+		case n > 0:
+			instead = fmt.Sprintf(", %d in place of what stands there", n)
+		}
 		switch n := len(a.Lines); {
 		case n == 1:
-			to = append(to, "1 line to "+a.File)
+			to = append(to, "1 line to "+a.File+instead)
 		case n > 1:
-			to = append(to, fmt.Sprintf("%d lines to %s", n, a.File))
+			to = append(to, fmt.Sprintf("%d lines to %s%s", n, a.File, instead))
 		}
 	}
 	words := "-write adds " + strings.Join(to, " and ") + "; -full shows them."
 	switch {
+	case len(to) == 0 && adds[0].File == folder.SettingsFile:
+		return "The settings say so already."
 	case len(to) == 0:
 		return "The folder has these lines already: a note tells a second one apart."
 	case written:

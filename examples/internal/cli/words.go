@@ -134,8 +134,7 @@ var errLost = errors.New("not plain")
 
 // hear takes one number and its unit, and the word before them if there is one.
 func (s *Spoken) hear(before, number, unit string) (err error) {
-	kind := kindOf(unit)
-	at := before == "at"
+	kind, at := kindOf(unit), before == "at"
 	switch said := strings.ToUpper(strings.TrimPrefix(unit, "°")); {
 	case said == "C":
 		s.inC = true
@@ -253,11 +252,10 @@ func (s *Spoken) SayHeat(at, shows string) error {
 		name string
 		t    units.Temperature
 	}{{s.HasWater, ByWaterBoils, s.Water}, {s.HasAt, at, s.At}, {s.HasShow, shows, s.Shows}} {
-		if !h.said {
-			continue
-		}
-		if err := s.say(h.name, h.t); err != nil {
-			return err
+		if h.said {
+			if err := s.SayValue(h.name, h.t); err != nil {
+				return err
+			}
 		}
 	}
 	return nil
@@ -273,13 +271,11 @@ func (s *Spoken) SayReading(name string, marked, cup units.Temperature) error {
 	if err != nil {
 		return err
 	}
-	return s.say(name, b)
+	return s.SayValue(name, b)
 }
 
-// SayTemperature is [Spoken.Say] of a temperature.
-func (s *Spoken) SayTemperature(name string, t units.Temperature) error { return s.say(name, t) }
-
-func (s *Spoken) say(name string, v encoding.TextMarshaler) error {
+// SayValue is [Spoken.Say] of a quantity.
+func (s *Spoken) SayValue(name string, v encoding.TextMarshaler) error {
 	text, err := v.MarshalText()
 	if err != nil {
 		return For(name, err)

@@ -33,6 +33,7 @@ type Addition struct {
 	File     string
 	Old, New []byte   // Old is nil of a file that is not there
 	Lines    []string // that are added, and before them the header where there was none
+	Instead  []string // lines of settings that give way to as many of them
 	There    int      // rows that stand in the file already and are not added again
 }
 

@@ -139,4 +139,10 @@ var table = []row{
 		read: temperature(0, packing.PourMost().Celsius(), "sources read advise 185 to 190 F at the filler")},
 	{name: "shelf", example: "50 F", metric: "10 C", remark: "the coldest that the shelf gets", fills: []Fill{to("packday.store")}, read: temperature(0, 60, "a cellar or a shelf")},
 	{name: "jar", example: "1 pint", metric: "500 mL", remark: "label of the container you fill most", fills: []Fill{to("sapweek.jar"), to("boilday.bottle")}, read: jar},
+
+	{part: "Sap that is bought", name: "syrup price", example: "2.50 USD/lb", remark: "of a pound of syrup, and behind a comma where it changed: 2.60 USD/lb from 2034-03-20", beaten: "sugar-price",
+		fills: []Fill{to("spreadsheet.syrup-price")}, read: asTyped},
+	{name: "sap share", example: "50 %", remark: "of that price, for the sap", beaten: "sugar-price", fills: []Fill{to("spreadsheet.share")},
+		read: inRange(units.ParseShare, "share", 0, 100, units.Percent, "%", "the part of that price that sap earns")},
+	{name: "least sap", example: "1.5 Brix", remark: "thinner sap is not paid for", fills: []Fill{to("spreadsheet.minimum")}, read: inRange(units.ParseBrix, "strength", 0.5, 30, units.DegreeBrix, "Brix", "sap is 1 to 4 Brix")},
 }

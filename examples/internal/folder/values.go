@@ -79,6 +79,9 @@ func target(s *Settings, v string) ([]string, error) {
 	return within(v, "target", b, err, 60, 75, units.DegreeBrix, "Brix", "syrup is 66 to 68.9 Brix")
 }
 
+// asTyped leaves what is told to the flag that it fills.
+func asTyped(_ *Settings, v string) ([]string, error) { return one(v, nil) }
+
 // title is words of one's own that can be printed.
 func title(s *Settings, v string) ([]string, error) {
 	s.Name = strings.Join(strings.Fields(v), " ")

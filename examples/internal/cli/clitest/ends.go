@@ -22,6 +22,9 @@ var (
 // again. Flags named in but are left out; each needs its reason at the call.
 func (b Binary) TakesEnds(t *testing.T, but ...string) {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("starts the program hundreds of times")
+	}
 	t.Chdir(t.TempDir()) // some flags name a file to write
 	_, help, _ := b.Run(t, "", "-h", "-full")
 	tried := 0
