@@ -60,10 +60,8 @@ type freeArc struct{ from, to float64 }
 // stay the same; what a dropline reaches shrinks away from its fitting.
 func (w *search) freeArcs(year int, girth float64) []freeArc {
 	cuts := w.edges(year, girth)
-	reach := w.p.reach
-	if reach.dropline > 0 {
-		fitting, length := turn(reach.fitting.At), float64(reach.dropline)/girth
-		cuts = append(cuts, fitting+0.5, fitting-length, fitting+length)
+	if reach := w.p.reach; reach.dropline > 0 {
+		cuts = append(cuts, turn(reach.fitting.At)+0.5) // beyond it the fitting is nearer the other way
 	}
 	for i := range cuts {
 		cuts[i] -= math.Floor(cuts[i])
