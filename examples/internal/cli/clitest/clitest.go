@@ -99,7 +99,8 @@ func (b Binary) Command(args ...string) *exec.Cmd {
 		if by := os.Getenv(emulator); by != "" {
 			cmd = exec.Command(by, append([]string{b.path}, args...)...)
 		}
-		cmd.Env = append(os.Environ(), asProgram+"=1")
+		// The race detector would wait a second at the end of each for goroutines to race.
+		cmd.Env = append(os.Environ(), "GORACE=atexit_sleep_ms=0 "+os.Getenv("GORACE"), asProgram+"=1")
 	}
 	return cmd
 }
