@@ -21,9 +21,12 @@ import (
 )
 
 // The browser is Debian's chromium. Without it the tests that show the page are
-// skipped, unless SAPRECKONER_BROWSER is "required".
+// skipped, unless SAPRECKONER_BROWSER is "required"; and where they are to be short.
 func needBrowser(t testing.TB) {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("a browser takes long, and the race detector does not see into it")
+	}
 	if _, err := exec.LookPath("chromium"); err != nil {
 		if os.Getenv("SAPRECKONER_BROWSER") == "required" {
 			t.Fatal(err)
