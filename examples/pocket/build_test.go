@@ -99,6 +99,9 @@ func TestPack(t *testing.T) {
 }
 
 func TestFlags(t *testing.T) {
+	if testing.Short() {
+		t.Skip("it builds the page five times")
+	}
 	dir := t.TempDir()
 	own, other := filepath.Join(dir, "pocket.html"), filepath.Join(dir, "letter.html")
 	if err := os.WriteFile(other, []byte("<p>a letter"), 0o600); err != nil {
