@@ -112,8 +112,8 @@ func (u GearUse) season(g Gear) (GearSeason, error) {
 		Walking: time.Duration(u.FlowDays * float64(g.Round)),
 	}
 	takes := g.Yearly + u.Hour*s.Walking.Hours()
-	s.LeastLeft = u.Worth*float64(s.Sap.Low/u.Per) - takes
-	s.MostLeft = u.Worth*float64(s.Sap.High/u.Per) - takes
+	s.LeastLeft = float64(u.Worth*float64(s.Sap.Low/u.Per)) - takes // not fused, so that nothing left is nothing
+	s.MostLeft = float64(u.Worth*float64(s.Sap.High/u.Per)) - takes
 	return s, nil
 }
 
