@@ -139,7 +139,7 @@ func (p *plan) fit(s *setup, flag string) error {
 	q, ok := p.most(s, (*plan).fitting)
 	if !p.deadline.by.IsZero() {
 		// A slow pot is no reason to leave sap that the pan takes.
-		if off, fits := p.most(s, (*plan).offInTime); fits && off.gathered.Volume() > 2*q.gathered.Volume() {
+		if off, suits := p.most(s, (*plan).offInTime); suits && off.gathered.Volume() > 2*q.gathered.Volume() {
 			off.deadline.late, off.deadline.pot = true, q.gathered.Volume()
 			q, ok = off, true
 		}
